@@ -1,0 +1,55 @@
+// Guards the one-way flow of the rooms: physics ← weather, design ← model ← network ← outcomes ← questions,
+// findings ← workers ← app, cli. An import against it fails here with the file and the import.
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+
+const ROOT = resolve(import.meta.dirname, '..');
+
+/** For each room, the rooms it may import from besides itself. */
+const ALLOWED: Record<string, readonly string[]> = {
+  physics: [],
+  weather: ['physics'],
+  design: ['physics'],
+  model: ['physics', 'weather', 'design'],
+  network: ['physics', 'weather', 'design', 'model'],
+  outcomes: ['physics', 'weather', 'design', 'model', 'network'],
+  questions: ['physics', 'weather', 'design', 'model', 'network', 'outcomes'],
+  findings: ['physics', 'weather', 'design', 'model', 'network', 'outcomes', 'questions'],
+  workers: ['physics', 'weather', 'design', 'model', 'network', 'outcomes', 'questions', 'findings'],
+  app: ['physics', 'weather', 'design', 'model', 'network', 'outcomes', 'questions', 'findings', 'workers'],
+  cli: ['physics', 'weather', 'design', 'model', 'network', 'outcomes', 'questions', 'findings', 'workers'],
+};
+
+function sourceFiles(dir: string): string[] {
+  return readdirSync(dir, { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name))
+    .map((name) => join(dir, name));
+}
+
+function roomOf(path: string): string {
+  const [first = '', second = ''] = relative(ROOT, path).split('/');
+  return first === 'src' ? second : first;
+}
+
+function faultsOf(path: string, text: string): string[] {
+  const room = roomOf(path);
+  const imports = [...text.matchAll(/(?:from\s+|import\s*\(\s*|import\s+|new URL\(\s*)['"](\.[^'"]+)['"]/g)];
+  return imports
+    .map((match) => roomOf(resolve(dirname(path), match[1]!)))
+    .filter((target) => target in ALLOWED && target !== room && !ALLOWED[room]!.includes(target))
+    .map((target) => `${relative(ROOT, path)} (${room}) imports from ${target}`);
+}
+
+test('every import follows the direction of the rooms', () => {
+  const files = [...sourceFiles(join(ROOT, 'src')), ...sourceFiles(join(ROOT, 'workers'))];
+  expect(files.length).toBeGreaterThan(5);
+  expect(files.filter((path) => !(roomOf(path) in ALLOWED))).toEqual([]);
+  expect(files.flatMap((path) => faultsOf(path, readFileSync(path, 'utf8')))).toEqual([]);
+});
+
+test('an import against the direction is found', () => {
+  const path = join(ROOT, 'src/physics/made-up.ts');
+  expect(faultsOf(path, "import { x } from '../model/model.ts';")).toHaveLength(1);
+  expect(faultsOf(path, "import { x } from './moist-air.ts';")).toEqual([]);
+});
