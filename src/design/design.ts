@@ -1,0 +1,130 @@
+// A design: the few dozen plain numbers and choices a person edits, saves, shares and compares. It says
+// nothing of nodes or physics; model/ gives it a physical meaning. SI units; angles in degrees; shares are
+// fractions 0…1. Limits and labels of every number stand in limits.ts, the schema in schema.ts.
+
+export const DESIGN_VERSION = 1;
+
+export type Join = 'none' | 'open' | 'closed';
+export type DoorRule = 'by-need' | 'shut' | 'open';
+export type GlassBasis = 'area' | 'share-of-wall' | 'share-of-floor';
+export type FloorCover = 'bare' | 'tile' | 'carpet' | 'wood';
+export type MassPlace = 'sunlit' | 'shaded';
+export type Living = 'dry' | 'moist' | 'wet';
+export type Habit = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
+export type BedSoil = 'mulched' | 'bare' | 'open-water';
+export type EndWalls = 'insulated' | 'glazed';
+
+export interface Design {
+  readonly version: typeof DESIGN_VERSION;
+  readonly name: string;
+  readonly note: string;
+  /** id of a bundled climate; a weather file given beside the design takes its place */
+  readonly climate: string;
+  readonly house: {
+    readonly floorAreaM2: number;
+    readonly ceilingHeightM: number;
+    /** length of the equator-facing wall, inside */
+    readonly equatorWallM: number;
+    /** turned away from the equator, clockwise seen from above */
+    readonly turnDeg: number;
+    readonly storeys: number;
+  };
+  /** the equator-facing glass: in the house wall, or the sunspace's front when there is a sunspace */
+  readonly glass: {
+    readonly basis: GlassBasis;
+    /** m² or a share, by basis */
+    readonly value: number;
+    readonly type: string;
+    readonly tiltDeg: number;
+    readonly frameShare: number;
+    readonly overhangM: number;
+    /** from the top of the glass up to the overhang */
+    readonly overhangGapM: number;
+    /** added resistance of shutters or quilts drawn from dusk to dawn; 0 for none */
+    readonly nightResistance: number;
+    /** share of the sun kept out from late spring to early autumn by a seasonal outside shade */
+    readonly summerShade: number;
+    /** ordinary windows on the other three sides, as a share of floor area */
+    readonly otherShareOfFloor: number;
+  };
+  readonly sunspace: {
+    readonly join: Join;
+    readonly depthM: number;
+    readonly lengthM: number;
+    readonly endWalls: EndWalls;
+    readonly commonWallMaterial: string;
+    readonly commonWallM: number;
+    /** windows in the common wall */
+    readonly commonGlassM2: number;
+    readonly doorM2: number;
+    readonly doorRule: DoorRule;
+  };
+  readonly mass: {
+    readonly material: string;
+    readonly areaM2: number;
+    readonly thicknessM: number;
+    readonly place: MassPlace;
+  };
+  readonly floor: {
+    readonly material: string;
+    readonly thicknessM: number;
+    readonly cover: FloorCover;
+    /** insulation under the slab [m²K/W] */
+    readonly resistance: number;
+    /** vertical insulation at the slab's edge [m²K/W] */
+    readonly edgeResistance: number;
+  };
+  readonly envelope: {
+    /** insulation of the walls [m²K/W] */
+    readonly wallResistance: number;
+    readonly roofResistance: number;
+    /** earth against pole, east and west walls, as a share of their height */
+    readonly bermShare: number;
+    /** inner leaf of the outer walls */
+    readonly wallLining: string;
+    readonly wallLiningM: number;
+  };
+  readonly air: {
+    /** air changes an hour at 50 Pa */
+    readonly ach50: number;
+    /** leakage of the sunspace itself, air changes an hour at 50 Pa */
+    readonly sunspaceAch50: number;
+    /** 1 open … 5 very heavily sheltered */
+    readonly shelter: number;
+  };
+  readonly vents: {
+    /** openable to outdoors from the sunspace, high and low together */
+    readonly sunspaceM2: number;
+    /** openable windows of the house */
+    readonly houseM2: number;
+    /** between low and high openings */
+    readonly stackM: number;
+    readonly opensAboveC: number;
+    readonly habit: Habit;
+    /** mechanical night purge of the house in the warm season, air changes an hour */
+    readonly nightPurgeAch: number;
+  };
+  readonly people: {
+    readonly count: number;
+    readonly living: Living;
+    readonly awayWorkdays: boolean;
+    /** lights and appliances, average */
+    readonly appliancesW: number;
+  };
+  readonly plants: {
+    readonly bedM2: number;
+    readonly leafAreaIndex: number;
+    readonly soil: BedSoil;
+  };
+  readonly heating: {
+    readonly dayC: number;
+    readonly nightC: number;
+    readonly capacityKW: number;
+  };
+  readonly comfort: {
+    readonly overheatC: number;
+    readonly underheatC: number;
+    /** relative humidity above which an hour counts as humid, 0…1 */
+    readonly humidLimit: number;
+  };
+}

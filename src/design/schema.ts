@@ -1,0 +1,207 @@
+// The schema of a design (valibot): unknown data in, either a Design or a list of faults in a person's words.
+// Every number is held to limits.ts; unknown keys are refused by name, so that a misspelt key is not ignored.
+
+import * as v from 'valibot';
+import type { Design } from './design.ts';
+import { geometryOf } from './geometry.ts';
+import { GLASS } from './glass-catalogue.ts';
+import { LIMITS } from './limits.ts';
+import { MATERIALS } from './materials.ts';
+
+export interface DesignFault {
+  /** dotted path, '' for the whole */
+  readonly path: string;
+  /** the value as printed, shortened */
+  readonly value: string;
+  readonly allowed: string;
+}
+
+export type DesignResult =
+  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: false; readonly faults: readonly DesignFault[] };
+
+const MAX_FAULTS = 50;
+const NAME_LENGTH = 120;
+const NOTE_LENGTH = 4000;
+
+function numberAt(path: string) {
+  const limit = LIMITS.find((entry) => entry.path === path);
+  if (!limit) throw new RangeError(`path is '${path}'; allowed: a number listed in limits.ts`);
+  const allowed = `a${limit.whole ? ' whole' : ''} number from ${limit.min} to ${limit.max}`;
+  return v.pipe(
+    v.number(allowed),
+    v.check((value) => value >= limit.min && value <= limit.max, allowed),
+    v.check((value) => !limit.whole || Number.isInteger(value), allowed),
+  );
+}
+
+const oneOf = <const T extends readonly string[]>(...options: T) =>
+  v.picklist(options, `one of ${options.join(', ')}`);
+
+const text = (maxLength: number) =>
+  v.pipe(
+    v.string('a text'),
+    v.check((value) => value.length <= maxLength, `a text of at most ${maxLength} characters`),
+  );
+
+const materialIds = MATERIALS.map((material) => material.id);
+const massIds = MATERIALS.filter((material) => material.mass).map((material) => material.id);
+const anyMaterial = v.picklist(materialIds, `one of ${materialIds.join(', ')}`);
+const massMaterial = v.picklist(massIds, `one of ${massIds.join(', ')}`);
+const glassIds = GLASS.map((glass) => glass.id);
+
+const DesignSchema = v.strictObject({
+  version: v.literal(1, '1'),
+  name: text(NAME_LENGTH),
+  note: text(NOTE_LENGTH),
+  climate: text(NAME_LENGTH),
+  house: v.strictObject({
+    floorAreaM2: numberAt('house.floorAreaM2'),
+    ceilingHeightM: numberAt('house.ceilingHeightM'),
+    equatorWallM: numberAt('house.equatorWallM'),
+    turnDeg: numberAt('house.turnDeg'),
+    storeys: numberAt('house.storeys'),
+  }),
+  glass: v.strictObject({
+    basis: oneOf('area', 'share-of-wall', 'share-of-floor'),
+    value: numberAt('glass.value'),
+    type: v.picklist(glassIds, `one of ${glassIds.join(', ')}`),
+    tiltDeg: numberAt('glass.tiltDeg'),
+    frameShare: numberAt('glass.frameShare'),
+    overhangM: numberAt('glass.overhangM'),
+    overhangGapM: numberAt('glass.overhangGapM'),
+    nightResistance: numberAt('glass.nightResistance'),
+    summerShade: numberAt('glass.summerShade'),
+    otherShareOfFloor: numberAt('glass.otherShareOfFloor'),
+  }),
+  sunspace: v.strictObject({
+    join: oneOf('none', 'open', 'closed'),
+    depthM: numberAt('sunspace.depthM'),
+    lengthM: numberAt('sunspace.lengthM'),
+    endWalls: oneOf('insulated', 'glazed'),
+    commonWallMaterial: massMaterial,
+    commonWallM: numberAt('sunspace.commonWallM'),
+    commonGlassM2: numberAt('sunspace.commonGlassM2'),
+    doorM2: numberAt('sunspace.doorM2'),
+    doorRule: oneOf('by-need', 'shut', 'open'),
+  }),
+  mass: v.strictObject({
+    material: massMaterial,
+    areaM2: numberAt('mass.areaM2'),
+    thicknessM: numberAt('mass.thicknessM'),
+    place: oneOf('sunlit', 'shaded'),
+  }),
+  floor: v.strictObject({
+    material: anyMaterial,
+    thicknessM: numberAt('floor.thicknessM'),
+    cover: oneOf('bare', 'tile', 'carpet', 'wood'),
+    resistance: numberAt('floor.resistance'),
+    edgeResistance: numberAt('floor.edgeResistance'),
+  }),
+  envelope: v.strictObject({
+    wallResistance: numberAt('envelope.wallResistance'),
+    roofResistance: numberAt('envelope.roofResistance'),
+    bermShare: numberAt('envelope.bermShare'),
+    wallLining: anyMaterial,
+    wallLiningM: numberAt('envelope.wallLiningM'),
+  }),
+  air: v.strictObject({
+    ach50: numberAt('air.ach50'),
+    sunspaceAch50: numberAt('air.sunspaceAch50'),
+    shelter: numberAt('air.shelter'),
+  }),
+  vents: v.strictObject({
+    sunspaceM2: numberAt('vents.sunspaceM2'),
+    houseM2: numberAt('vents.houseM2'),
+    stackM: numberAt('vents.stackM'),
+    opensAboveC: numberAt('vents.opensAboveC'),
+    habit: oneOf('automatic', 'attentive', 'away', 'forgetful', 'never'),
+    nightPurgeAch: numberAt('vents.nightPurgeAch'),
+  }),
+  people: v.strictObject({
+    count: numberAt('people.count'),
+    living: oneOf('dry', 'moist', 'wet'),
+    awayWorkdays: v.boolean('true or false'),
+    appliancesW: numberAt('people.appliancesW'),
+  }),
+  plants: v.strictObject({
+    bedM2: numberAt('plants.bedM2'),
+    leafAreaIndex: numberAt('plants.leafAreaIndex'),
+    soil: oneOf('mulched', 'bare', 'open-water'),
+  }),
+  heating: v.strictObject({
+    dayC: numberAt('heating.dayC'),
+    nightC: numberAt('heating.nightC'),
+    capacityKW: numberAt('heating.capacityKW'),
+  }),
+  comfort: v.strictObject({
+    overheatC: numberAt('comfort.overheatC'),
+    underheatC: numberAt('comfort.underheatC'),
+    humidLimit: numberAt('comfort.humidLimit'),
+  }),
+});
+
+/**
+ * Check unknown data against the schema and the rules that tie several numbers together.
+ *
+ * @param data anything, usually parsed JSON
+ * @returns the design, or up to 50 faults each with path, value and what is allowed
+ */
+export function parseDesign(data: unknown): DesignResult {
+  const result = v.safeParse(DesignSchema, data);
+  if (result.success) {
+    const design = result.output as Design;
+    const faults = tiedFaults(design);
+    return faults.length === 0 ? { ok: true, design } : { ok: false, faults };
+  }
+  const faults = result.issues.slice(0, MAX_FAULTS).map((issue) => ({
+    path: v.getDotPath(issue) ?? '',
+    value: shorten(issue.input),
+    allowed: allowedOf(issue),
+  }));
+  return { ok: false, faults };
+}
+
+/** One line a person can act on. */
+export function describeDesignFault(fault: DesignFault): string {
+  return `${fault.path === '' ? 'the design' : fault.path} is ${fault.value}; allowed: ${fault.allowed}`;
+}
+
+/** Rules between numbers; each would otherwise make a house that cannot stand. */
+function tiedFaults(design: Design): DesignFault[] {
+  const faults: DesignFault[] = [];
+  const { house, glass, sunspace } = design;
+  if (glass.basis !== 'area' && glass.value > 1) {
+    faults.push({ path: 'glass.value', value: String(glass.value), allowed: `0 to 1 as a ${glass.basis}` });
+  }
+  if (sunspace.join !== 'none' && sunspace.lengthM > house.equatorWallM + 1e-9) {
+    faults.push({
+      path: 'sunspace.lengthM',
+      value: String(sunspace.lengthM),
+      allowed: `at most the equator-facing wall, ${house.equatorWallM} m`,
+    });
+  }
+  if (faults.length > 0) return faults;
+  const { glassM2, largestGlassM2, frontLengthM, heightM } = geometryOf(design);
+  if (glassM2 > largestGlassM2 * (1 + 1e-9)) {
+    faults.push({
+      path: 'glass.value',
+      value: `${glass.value} (${glassM2.toFixed(2)} m²)`,
+      allowed: `at most ${largestGlassM2.toFixed(2)} m², what a front ${frontLengthM} m long and ${heightM} m high holds at ${glass.tiltDeg}°`,
+    });
+  }
+  return faults;
+}
+
+function allowedOf(issue: v.BaseIssue<unknown>): string {
+  if (issue.type === 'strict_object') {
+    return issue.expected === 'never' ? 'no such key' : 'an object, present, with all its keys';
+  }
+  return issue.message;
+}
+
+function shorten(value: unknown): string {
+  if (value === undefined) return 'missing';
+  const printed = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return printed.length > 60 ? `${printed.slice(0, 57)}…` : printed;
+}
