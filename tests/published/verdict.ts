@@ -1,0 +1,68 @@
+// What an outside check is and how it is judged: a row in, its deviation and verdict out. Shared by the ledger,
+// which runs inside the tests, and by the command that prints the table, which does not.
+
+/** Where the reference number comes from. */
+export type Mark =
+  /** read in the named document, or computed by a reference table that cites its method */
+  | 'document'
+  /** recalled from the named standard or handbook, which was not open */
+  | 'memory'
+  /** computed independently from the published formula */
+  | 'computed'
+  /** common practice, no source */
+  | 'practice';
+
+interface RowBase {
+  /** standard, handbook table or reference table, e.g. "ISO 6946:2017" */
+  readonly source: string;
+  /** which row, wall, hour, test case */
+  readonly case: string;
+  /** what is compared, e.g. "U-value" */
+  readonly quantity: string;
+  readonly ours: number;
+  readonly unit: string;
+  readonly mark: Mark;
+}
+
+/** A single reference number; allowed is absolute in `unit` ('abs', the default) or a fraction of it ('rel'). */
+export interface ValueRow extends RowBase {
+  readonly kind?: 'abs' | 'rel';
+  readonly reference: number;
+  readonly allowed: number;
+}
+
+/** A published range; `allowed` [unit] widens it on both sides and is usually 0. */
+export interface RangeRow extends RowBase {
+  readonly kind: 'range';
+  readonly referenceMin: number;
+  readonly referenceMax: number;
+  readonly allowed: number;
+  /** for ranges recalled from memory: up to this far outside [unit] the verdict is "note" and nothing fails */
+  readonly noteAllowed?: number;
+}
+
+export type Row = ValueRow | RangeRow;
+
+export interface Verdict {
+  readonly verdict: 'pass' | 'note' | 'FAIL';
+  /** how far from the reference, or outside the range, in the measure of `limit` */
+  readonly deviation: number;
+  /** what is allowed, absolute or relative as the row says */
+  readonly limit: number;
+}
+
+/** Judge one row. NaN and infinities fail. */
+export function judge(row: Row): Verdict {
+  if (row.kind === 'range') {
+    const outside = Math.max(row.referenceMin - row.ours, row.ours - row.referenceMax);
+    const deviation = Math.max(outside, 0);
+    if (outside <= row.allowed) return { verdict: 'pass', deviation, limit: row.allowed };
+    if (row.noteAllowed !== undefined && outside <= row.noteAllowed) {
+      return { verdict: 'note', deviation, limit: row.allowed };
+    }
+    return { verdict: 'FAIL', deviation: Number.isNaN(outside) ? Number.NaN : deviation, limit: row.allowed };
+  }
+  const scale = row.kind === 'rel' ? Math.abs(row.reference) : 1;
+  const deviation = Math.abs(row.ours - row.reference) / scale;
+  return { verdict: deviation <= row.allowed ? 'pass' : 'FAIL', deviation, limit: row.allowed };
+}
