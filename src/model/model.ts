@@ -1,0 +1,276 @@
+// The model: what a design means physically. Zones of well-mixed air, elements of layers between two faces,
+// panes of glass, openings for air, and what happens inside. Plain data, SI units, angles in degrees, so that
+// tests build models directly and workers pass them along.
+//
+// Signs and sides. An element runs from face a to face b in the order of its layers; an element to outdoors
+// has outdoors at a. Tilt 0 = the outward normal points up, 90 = upright, 180 = down; azimuth clockwise from
+// north. A week starts on 1 January, taken as a Monday.
+
+/** A value by hour of day, constant within the hour unless `ramp`; 24 entries, hour 0 = 00:00–01:00. */
+export interface Schedule {
+  readonly workday: readonly number[];
+  /** Saturday and Sunday; absent = as workdays */
+  readonly weekend?: readonly number[];
+  /** factor by month, January first; absent = 1 */
+  readonly months?: readonly number[];
+  /** a rise to the next hour is drawn as a straight line over this hour (set-points that ramp up) */
+  readonly ramp?: boolean;
+}
+
+export interface Layer {
+  readonly name: string;
+  readonly thicknessM: number;
+  /** [W/(m·K)] */
+  readonly conductivity: number;
+  /** [kg/m³]; 0 for a layer without mass */
+  readonly density: number;
+  /** [J/(kg·K)] */
+  readonly specificHeat: number;
+  /** stirred by its own convection: one node, no resistance inside (water in drums) */
+  readonly mixed?: boolean;
+}
+
+/** Surface coefficients: computed each hour from their correlations, or prescribed [W/(m²K)]. */
+export type Film =
+  | { readonly kind: 'computed' }
+  | { readonly kind: 'fixed'; readonly convection: number; readonly radiation: number | 'computed' };
+
+export interface ZoneFace {
+  readonly kind: 'zone';
+  readonly zone: string;
+  /** solar absorptance 0…1 */
+  readonly absorptance: number;
+  readonly emissivity: number;
+  readonly film: Film;
+  /** where beam light falls first: on the floor, on the wall behind, or only after reflection */
+  readonly lit: 'floor' | 'back' | 'none';
+  /** outward normal of this face as seen from the room: 0 faces up (a floor), 90 a wall, 180 a ceiling */
+  readonly faceTiltDeg: number;
+}
+
+export interface OutdoorFace {
+  readonly kind: 'outdoors';
+  readonly absorptance: number;
+  readonly emissivity: number;
+  readonly tiltDeg: number;
+  readonly azimuthDeg: number;
+  readonly film: Film;
+  /** false: air only, neither sun nor sky (the underside of a raised floor) */
+  readonly exposed: boolean;
+}
+
+/** Ground of given temperature through the year, reached through a resistance beyond the last layer. */
+export interface GroundFace {
+  readonly kind: 'ground';
+  readonly wave: GroundWave;
+  /** [m²K/W] */
+  readonly resistance: number;
+}
+
+/** mean − amplitude · cos(2π (day − coldestDay)/365): a yearly wave [°C] */
+export interface GroundWave {
+  readonly meanC: number;
+  readonly amplitudeK: number;
+  readonly coldestDay: number;
+}
+
+export interface AdiabaticFace {
+  readonly kind: 'adiabatic';
+}
+
+export type Face = ZoneFace | OutdoorFace | GroundFace | AdiabaticFace;
+
+export interface Element {
+  readonly id: string;
+  readonly areaM2: number;
+  /** from face a to face b */
+  readonly layers: readonly Layer[];
+  readonly a: Face;
+  readonly b: ZoneFace;
+  /** moisture buffer value of the b face [g/(m²·%RH)]; absent = 0 */
+  readonly moistureBuffer?: number;
+}
+
+/** A glazing as light and heat see it. */
+export interface GlassSystem {
+  readonly sheets: 1 | 2 | 3;
+  readonly sheetM: number;
+  /** [W/(m·K)] of the sheets */
+  readonly sheetConductivity: number;
+  readonly gapM: number;
+  readonly gas: 'air' | 'argon' | 'krypton';
+  readonly gapEmissivity: number;
+  readonly outsideEmissivity: number;
+  readonly insideEmissivity: number;
+  /** clear sheets from index and extinction, or scaled to quoted normal values */
+  readonly optics:
+    | { readonly kind: 'clear'; readonly refractiveIndex: number; readonly extinctionPerM: number }
+    | { readonly kind: 'scaled'; readonly solarTransmittance: number; readonly solarHeatGain: number };
+  /** prescribed conductance of each gap [W/(m²K)]; absent = EN 673 at the pane's tilt, each hour */
+  readonly gapConductance?: number;
+}
+
+/** What stands in front of a pane; lengths in the plane of the pane unless said. */
+export interface Shading {
+  readonly widthM: number;
+  readonly heightM: number;
+  /** horizontal overhang: depth, gap above the top edge, extension past each side (Infinity = long) */
+  readonly overhang?: { readonly depthM: number; readonly gapM: number; readonly extendM: number };
+  /** upright fins on both sides: depth, gap from the edge */
+  readonly fins?: { readonly depthM: number; readonly gapM: number };
+  /** share of all sun kept out, by month (an outside shade); absent = 0 */
+  readonly seasonal?: readonly number[];
+}
+
+export interface Pane {
+  readonly id: string;
+  /** glass and frame [m²] */
+  readonly areaM2: number;
+  /** 0…1 of the area without light; its heat loss is taken at frameUValue */
+  readonly frameShare: number;
+  readonly frameUValue: number;
+  readonly glass: GlassSystem;
+  readonly tiltDeg: number;
+  readonly azimuthDeg: number;
+  /** outdoors, or the zone that light comes from */
+  readonly from: 'outdoors' | string;
+  readonly to: string;
+  readonly shading: Shading | null;
+  readonly filmOutside: Film;
+  readonly filmInside: Film;
+  /** added at the inside from dusk to dawn [m²K/W]; 0 for none */
+  readonly nightResistance: number;
+  /** room depth behind the glass [m], and the glass's lower and upper edge above the floor: where beam falls */
+  readonly lightRoom: { readonly depthM: number; readonly sillM: number; readonly headM: number } | null;
+  /** multiplies transmitted light: dirt, bars, curtains; 1 = clean */
+  readonly dirt: number;
+}
+
+export interface VentRule {
+  /** the zone's air must be above this to open [°C] */
+  readonly opensAboveC: number;
+  /** width over which it goes from shut to full [K] */
+  readonly bandK: number;
+  /** only while outdoors is cooler than the zone */
+  readonly onlyCooler: boolean;
+  /** share that may be open, by time (hours, days, months) */
+  readonly schedule: Schedule;
+  /** shut above this wind [m/s] */
+  readonly shutAboveWind: number;
+}
+
+export type Hand = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
+
+interface OpeningBase {
+  readonly id: string;
+  readonly zone: string;
+}
+
+/** Cracks of a zone by effective leakage area, driven by stack and wind. */
+export interface CrackOpening extends OpeningBase {
+  readonly kind: 'cracks';
+  readonly leakageCm2: number;
+  readonly stackCoefficient: number;
+  readonly windCoefficient: number;
+}
+
+/** A prescribed exchange with outdoors. */
+export interface FixedOpening extends OpeningBase {
+  readonly kind: 'fixed';
+  /** volume flow at the site's air density [m³/s] */
+  readonly flow: Schedule;
+  /** counted as ventilation someone runs, not as leakage */
+  readonly fan: boolean;
+  /** fan runs only while outdoors is cooler than the zone and the zone above this [°C]; absent = always */
+  readonly onlyAboveC?: number;
+}
+
+/** Vents or windows to outdoors that somebody or something moves. */
+export interface VentOpening extends OpeningBase {
+  readonly kind: 'vent';
+  readonly lowM2: number;
+  readonly highM2: number;
+  /** between the centres of low and high openings [m]; 0 with one opening only */
+  readonly stackM: number;
+  /** height of one opening, for one-sided exchange [m] */
+  readonly openingHeightM: number;
+  readonly discharge: number;
+  /** wind coefficient: flow = coefficient · area · wind */
+  readonly windCoefficient: number;
+  readonly rule: VentRule;
+  readonly hand: Hand;
+}
+
+/** A door or open side between two zones, with two-way buoyant exchange; light and radiation may pass. */
+export interface DoorOpening extends OpeningBase {
+  readonly kind: 'door';
+  readonly other: string;
+  readonly widthM: number;
+  readonly heightM: number;
+  readonly discharge: number;
+  readonly rule: 'open' | 'shut' | 'by-need';
+  /** by-need: `zone` gives to `other` while other is below this and zone is warmer [°C] */
+  readonly wantsHeatBelowC: number;
+  readonly hand: Hand;
+  /** beam and diffuse light and long-wave radiation pass (a missing wall, not a door) */
+  readonly seeThrough: boolean;
+}
+
+export type Opening = CrackOpening | FixedOpening | VentOpening | DoorOpening;
+
+export interface Gain {
+  readonly id: string;
+  /** [W] */
+  readonly power: Schedule;
+  readonly radiantShare: number;
+}
+
+export interface MoistureSource {
+  /** cause, kept apart to the end: people, cooking, washing, drying, … */
+  readonly cause: string;
+  /** [g/h] */
+  readonly rate: Schedule;
+}
+
+export interface Planting {
+  readonly bedM2: number;
+  readonly leafAreaIndex: number;
+  /** leaf boundary layer resistance [s/m] */
+  readonly boundaryResistance: number;
+  readonly albedo: number;
+  readonly soil: 'mulched' | 'bare' | 'open-water';
+}
+
+/** Ideal heating and cooling of the zone's air. */
+export interface Thermostat {
+  readonly heatC: Schedule | null;
+  readonly coolC: Schedule | null;
+  readonly heatCapacityW: number;
+  readonly coolCapacityW: number;
+}
+
+export interface Zone {
+  readonly id: string;
+  readonly floorAreaM2: number;
+  readonly volumeM3: number;
+  /** of furniture, with the air [J/K] */
+  readonly furnitureCapacity: number;
+  /** of furniture and textiles [kg of water per unit relative humidity] */
+  readonly furnitureMoisture: number;
+  readonly thermostat: Thermostat | null;
+  readonly gains: readonly Gain[];
+  readonly moisture: readonly MoistureSource[];
+  readonly planting: Planting | null;
+  /** people present, by hour */
+  readonly people: Schedule | null;
+  /** temperature factor of the coldest corner, fRsi */
+  readonly cornerFactor: number;
+}
+
+export interface Model {
+  readonly name: string;
+  readonly zones: readonly Zone[];
+  readonly elements: readonly Element[];
+  readonly panes: readonly Pane[];
+  readonly openings: readonly Opening[];
+}

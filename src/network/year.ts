@@ -1,0 +1,95 @@
+// The year: the hourly outcome of one run, as plain typed arrays that pass between threads. Rows are hours of
+// the typical year (its convention); every value is the mean over the hour unless said. Heat into a zone is
+// positive. Energies of the books are in joules, water in kilograms.
+
+export interface ZoneYear {
+  readonly id: string;
+  readonly airC: Float64Array;
+  /** mean of air and mean radiant temperature (air speed below 0.2 m/s) */
+  readonly operativeC: Float64Array;
+  /** 0…1, over water */
+  readonly relativeHumidity: Float64Array;
+  /** sun absorbed inside the zone, first pass and reflections, panes included [W] */
+  readonly solarW: Float64Array;
+  readonly heatingW: Float64Array;
+  readonly coolingW: Float64Array;
+  /** air changes with outdoors, an hour [1/h] */
+  readonly ventAch: Float64Array;
+  /** water vapour released in the zone, all causes [g/h] */
+  readonly moistureG: Float64Array;
+  /** net condensation on panes, negative while they dry [g/h] */
+  readonly condensationG: Float64Array;
+  /** water vapour released by cause over the year [kg] and by month; same causes in every month */
+  readonly moistureByCause: readonly { readonly cause: string; readonly monthKg: readonly number[] }[];
+  /** air temperature at the surface of the coldest corner [°C] */
+  readonly cornerC: Float64Array;
+  /** water that ran off panes over the year [kg] */
+  readonly drainedKg: number;
+  /** carbon dioxide [ppm] */
+  readonly co2Ppm: Float64Array;
+}
+
+export interface PaneYear {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly areaM2: number;
+  /** on the outside of the glass, unshaded [W] */
+  readonly incidentW: Float64Array;
+  /** passed into the zone as light [W] */
+  readonly transmittedW: Float64Array;
+  /** inner face [°C] */
+  readonly innerC: Float64Array;
+  /** hours with water on the inner face */
+  readonly wetHours: number;
+}
+
+export interface OpeningYear {
+  readonly id: string;
+  readonly kind: string;
+  /** share open by hour, 0…1 */
+  readonly open: Float64Array;
+  /** volume flow [m³/s], each way */
+  readonly flow: Float64Array;
+  /** times somebody moved it */
+  readonly moves: number;
+  /** moves by day of the year, 365 entries */
+  readonly movesByDay: Float64Array;
+  /** hours in which it should have been moved and was not */
+  readonly neglectedHours: number;
+}
+
+/** Heat of a zone or the whole, summed over a month by cause [J]; heat in is positive. */
+export interface HeatByCause {
+  readonly zone: string;
+  readonly cause: string;
+  readonly monthJ: readonly number[];
+}
+
+export interface Books {
+  /** heat in − out − stored, relative to the year's solar gain (or throughput when there is no sun) */
+  readonly heatResidual: number;
+  readonly waterResidual: number;
+  /** the same for each zone, in the model's order */
+  readonly zoneHeatResidual: readonly number[];
+}
+
+/** Node temperatures by hour, kept only when asked for: layer by layer, from face a to face b. */
+export interface ElementHistory {
+  readonly id: string;
+  /** distance of each node from face a [m] */
+  readonly depthM: readonly number[];
+  /** hour-major: [hour · nodes + node], °C at the end of the hour */
+  readonly temperatureC: Float32Array;
+}
+
+export interface Year {
+  readonly zones: readonly ZoneYear[];
+  readonly panes: readonly PaneYear[];
+  readonly openings: readonly OpeningYear[];
+  readonly heat: readonly HeatByCause[];
+  readonly books: Books;
+  readonly history: readonly ElementHistory[] | null;
+  /** nodes in chains, hubs excluded */
+  readonly nodes: number;
+}

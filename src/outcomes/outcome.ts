@@ -1,0 +1,71 @@
+// The outcome of one year: the named figures that the screen, the command line and outside checks read. The
+// keys are a contract with other people's scripts; add freely, rename nothing. Unknown is null.
+
+export interface ZoneOutcome {
+  readonly meanAirC: number;
+  readonly maxAirC: number;
+  readonly minAirC: number;
+  readonly maxOperativeC: number;
+  readonly minOperativeC: number;
+  readonly overheatedHours: number;
+  readonly overheatedDegreeHours: number;
+  readonly overheatLimitC: number;
+  readonly adaptiveOverheatedHours: number;
+  readonly underheatedHours: number;
+  readonly underheatLimitC: number;
+  readonly meanDailySwingK: number;
+  readonly meanRelativeHumidity: number;
+  readonly humidHours: number;
+  readonly humidLimit: number;
+  readonly mouldIndexMax: number;
+  readonly condensationKg: number;
+  readonly moistureLoadKgPerDay: number;
+  /** by cause, kg a day over the year */
+  readonly moistureByCause: readonly { readonly cause: string; readonly kgPerDay: number }[];
+  /** hour of the year of each extreme */
+  readonly hottestHour: number;
+  readonly coldestHour: number;
+}
+
+export interface Finding {
+  readonly id: string;
+  readonly severity: 'good' | 'note' | 'warning' | 'danger';
+  readonly text: string;
+  readonly figures: Readonly<Record<string, number | string>>;
+}
+
+export interface Outcome {
+  readonly daystone: string;
+  readonly design: string;
+  readonly site: {
+    readonly name: string;
+    readonly latitudeDeg: number;
+    readonly longitudeDeg: number;
+    readonly elevationM: number;
+  };
+  readonly equatorGlass: {
+    readonly areaM2: number;
+    readonly shareOfWall: number;
+    readonly shareOfFloor: number;
+    readonly tiltDeg: number;
+    readonly incidentKWh: number;
+    readonly transmittedKWh: number;
+  };
+  readonly mass: {
+    readonly volumeM3: number;
+    readonly heatCapacityKWhPerK: number;
+    readonly kgPerM2Glass: number | null;
+  };
+  readonly zones: { readonly house: ZoneOutcome; readonly sunspace?: ZoneOutcome };
+  readonly heating: { readonly energyKWh: number; readonly peakW: number };
+  readonly cooling: { readonly energyKWh: number; readonly peakW: number };
+  readonly vents: {
+    readonly moves: number;
+    readonly movesPerDayInBusiestMonth: number;
+    readonly movesOnBusiestDay: number;
+    /** hours in which somebody should have moved a vent and did not, as a share of the year */
+    readonly neglectedShare: number;
+  };
+  readonly books: { readonly heatResidual: number; readonly waterResidual: number };
+  readonly findings: readonly Finding[];
+}
