@@ -1,0 +1,119 @@
+// How cold the sky is to look at: dew point, hour, pressure and cloud in; emissivity of the sky and the
+// temperature of a black dome that radiates as much, out. Temperatures are air temperatures at screen height.
+// Sources: Berdahl and Martin, Emissivity of clear skies, Solar Energy 32, 1984; Martin and Berdahl,
+// Characteristics of infrared sky radiation, Solar Energy 33, 1984 (clouds); Clark and Allen 1978.
+import { requireRange } from './require-range.ts';
+
+/** Stefan–Boltzmann constant [W m⁻² K⁻⁴], CODATA 2018. */
+export const STEFAN_BOLTZMANN = 5.670374419e-8;
+
+/**
+ * Share of the gap between the clear sky and a black one that a full opaque cover closes: cloud emissivity times
+ * its nearness (0.9 for low cloud, 0.5 for middle and 0.2 for high, from memory, medium confidence). Weather
+ * files count opaque cover, which is mostly low cloud.
+ */
+export const CLOUD_EFFECT = 0.9;
+
+const ZERO_C = 273.15;
+
+/**
+ * Emissivity of the clear sky, hemispherical.
+ *
+ *   ε₀ = 0.711 + 0.56 (Td/100) + 0.73 (Td/100)² + 0.013 cos(2π h/24) + 0.00012 (P − 1000 hPa)
+ *
+ * @param dewPointC Td at screen height [°C]; −100…50 (fitted −13…24; held at −38, the curve's lowest point)
+ * @param hourOfDay h, hours after midnight in solar time; local standard time will do
+ * @param pressurePa station pressure [Pa]; 40 000…110 000
+ * @returns at most 1
+ */
+export function clearSkyEmissivity(dewPointC: number, hourOfDay: number, pressurePa: number): number {
+  requireRange('dewPointC', dewPointC, -100, 50, '°C');
+  requireRange('hourOfDay', hourOfDay, 0, 24, 'h');
+  requireRange('pressurePa', pressurePa, 40_000, 110_000, 'Pa');
+  const dew = Math.max(dewPointC, -38) / 100;
+  const hourTerm = 0.013 * Math.cos((2 * Math.PI * hourOfDay) / 24);
+  const pressureTerm = 0.00012 * (pressurePa / 100 - 1000);
+  return Math.min(0.711 + 0.56 * dew + 0.73 * dew ** 2 + hourTerm + pressureTerm, 1);
+}
+
+/**
+ * Emissivity of the sky with clouds.
+ *
+ *   ε = ε₀ + (1 − ε₀) · n · CLOUD_EFFECT
+ *
+ * @param dewPointC [°C]; −100…50
+ * @param hourOfDay hours after midnight; 0…24
+ * @param pressurePa [Pa]; 40 000…110 000
+ * @param cloudFraction n, opaque sky cover; 0…1
+ * @returns at most 1
+ */
+export function skyEmissivity(
+  dewPointC: number,
+  hourOfDay: number,
+  pressurePa: number,
+  cloudFraction: number,
+): number {
+  requireRange('cloudFraction', cloudFraction, 0, 1, '');
+  const clear = clearSkyEmissivity(dewPointC, hourOfDay, pressurePa);
+  return clear + (1 - clear) * cloudFraction * CLOUD_EFFECT;
+}
+
+/**
+ * Temperature of the black dome that radiates as much as the sky.
+ *
+ *   T_sky = ε^¼ T_air
+ *
+ * @param dryBulbC air temperature [°C]; −90…60
+ * @param emissivity of the sky; 0…1.2 (a measured one may pass 1 by a little)
+ * @returns [°C]
+ */
+export function skyTemperatureC(dryBulbC: number, emissivity: number): number {
+  requireRange('dryBulbC', dryBulbC, -90, 60, '°C');
+  requireRange('emissivity', emissivity, 0, 1.2, '');
+  return emissivity ** 0.25 * (dryBulbC + ZERO_C) - ZERO_C;
+}
+
+/**
+ * Sky temperature from measured long-wave irradiance.
+ *
+ *   T_sky = (L/σ)^¼
+ *
+ * @param skyLongwave L, from the sky on the horizontal [W/m²]; 20…700
+ * @returns [°C]
+ */
+export function skyTemperatureFromLongwave(skyLongwave: number): number {
+  requireRange('skyLongwave', skyLongwave, 20, 700, 'W/m²');
+  return (skyLongwave / STEFAN_BOLTZMANN) ** 0.25 - ZERO_C;
+}
+
+/**
+ * The other common sky, as a second opinion.
+ *
+ *   ε = (0.787 + 0.764 ln(Td/273.15)) (1 + 0.0224 N − 0.0035 N² + 0.00028 N³), N in tenths, Td in K
+ *
+ * @param dewPointC [°C]; −60…50
+ * @param cloudFraction 0…1
+ * @returns at most 1
+ * Source: Clark and Allen 1978, cloud factor of Clark and others 1985 (from memory, high confidence).
+ */
+export function clarkAllenEmissivity(dewPointC: number, cloudFraction: number): number {
+  requireRange('dewPointC', dewPointC, -60, 50, '°C');
+  requireRange('cloudFraction', cloudFraction, 0, 1, '');
+  const n = 10 * cloudFraction;
+  const clear = 0.787 + 0.764 * Math.log((dewPointC + ZERO_C) / ZERO_C);
+  return Math.min(clear * (1 + 0.0224 * n - 0.0035 * n ** 2 + 0.00028 * n ** 3), 1);
+}
+
+/**
+ * Sky temperature from air temperature alone, for a rough check.
+ *
+ *   T_sky = 0.0552 T_air^1.5, both in K
+ *
+ * @param dryBulbC [°C]; −60…60
+ * @returns [°C]
+ * Source: Swinbank 1963.
+ */
+export function swinbankSkyC(dryBulbC: number): number {
+  requireRange('dryBulbC', dryBulbC, -60, 60, '°C');
+  return 0.0552 * (dryBulbC + ZERO_C) ** 1.5 - ZERO_C;
+}
