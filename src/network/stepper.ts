@@ -1,0 +1,422 @@
+// The stepper: a linear network in, one implicit (backward Euler) step at a time out. The only hot code of
+// the project. Inside a chain the tridiagonal factors are kept; a step is one sweep down each chain, one
+// small dense solve for the hubs, one sweep up. Nothing is allocated after compiling.
+//
+// Method: Gaussian elimination along each chain (LDLᵀ, no pivoting: the matrix is symmetric and diagonally
+// dominant) leaves each chain end as a linear function of the hubs it touches; substituting that gives the
+// hub system. Unconditionally stable, first order in time; error against exact solutions is measured in
+// tests/published/annual-network.test.ts.
+
+import { type LinearNetwork, requireNetwork } from './linear-network.ts';
+
+/** Arrays are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
+export interface Stepper {
+  readonly stepS: number;
+  readonly nodes: number;
+  readonly hubs: number;
+  readonly chains: number;
+  /** first node of each chain; entry `chains` = nodes */
+  readonly first: Int32Array;
+  /** node temperatures [°C] */
+  readonly nodeC: Float64Array;
+  readonly hubC: Float64Array;
+  /** heat put into a node or hub [W] */
+  readonly nodeW: Float64Array;
+  readonly hubW: Float64Array;
+  /** between node i and i+1 [W/K] */
+  readonly link: Float64Array;
+  /** by end (2·chain = a, 2·chain + 1 = b): boundary conductance [W/K] and temperature [°C] */
+  readonly endBoundary: Float64Array;
+  readonly endBoundaryC: Float64Array;
+  /** by end and slot (2·end + slot): conductance to its hub [W/K]; hub index or −1 */
+  readonly endHubG: Float64Array;
+  readonly endHub: Int32Array;
+  readonly hubBoundary: Float64Array;
+  readonly hubBoundaryC: Float64Array;
+  /** symmetric, hub · hubs + hub [W/K] */
+  readonly hubLink: Float64Array;
+  /** hubs held between these temperatures by heat within these powers [°C, W]; infinite = free */
+  readonly holdLowC: Float64Array;
+  readonly holdHighC: Float64Array;
+  readonly holdMaxW: Float64Array;
+  readonly holdMinW: Float64Array;
+  /** heat given by holding, last step [W]; negative = taken out */
+  readonly heldW: Float64Array;
+  /** heat capacity of nodes and hubs [J/K] */
+  readonly nodeJ: Float64Array;
+  readonly hubJ: Float64Array;
+  /** after endBoundary, link changed in a chain */
+  refreshChain(chain: number): void;
+  /** after endHubG changed, or refreshChain was called */
+  refreshEnds(): void;
+  /** after nodeW or endBoundaryC changed */
+  refreshSources(): void;
+  step(): void;
+}
+
+const HOLD_PASSES = 60;
+const HOLD_TOLERANCE_W = 1e-9;
+
+/**
+ * Compile a network into a stepper.
+ *
+ * @param network the description; refused with RangeError when it cannot be stepped
+ * @param stepS time step [s]; above 0
+ * @param initialC start temperature of every node and hub [°C]
+ */
+export function compileStepper(network: LinearNetwork, stepS: number, initialC: number): Stepper {
+  requireNetwork(network);
+  if (!(stepS > 0 && Number.isFinite(stepS))) throw new RangeError(`stepS is ${stepS} s; allowed above 0`);
+  const chains = network.chains.length;
+  const hubs = network.hubs.length;
+  const first = new Int32Array(chains + 1);
+  network.chains.forEach((chain, c) => {
+    first[c + 1] = first[c]! + chain.capacity.length;
+  });
+  const nodes = first[chains]!;
+
+  const nodeJ = new Float64Array(nodes);
+  const link = new Float64Array(nodes);
+  const endBoundary = new Float64Array(2 * chains);
+  const endBoundaryC = new Float64Array(2 * chains).fill(initialC);
+  const endHubG = new Float64Array(4 * chains);
+  const endHub = new Int32Array(4 * chains).fill(-1);
+  network.chains.forEach((chain, c) => {
+    nodeJ.set(chain.capacity, first[c]!);
+    link.set(chain.link, first[c]!);
+    [chain.a, chain.b].forEach((end, side) => {
+      const e = 2 * c + side;
+      endBoundary[e] = end.boundary;
+      end.hubs.forEach(({ hub, conductance }, slot) => {
+        endHub[2 * e + slot] = hub;
+        endHubG[2 * e + slot] = conductance;
+      });
+    });
+  });
+  /** chains both of whose ends touch hubs */
+  const through = Uint8Array.from(network.chains, (chain) => (chain.a.hubs.length > 0 ? 1 : 0));
+
+  const hubJ = Float64Array.from(network.hubs, (hub) => hub.capacity);
+  const hubBoundary = Float64Array.from(network.hubs, (hub) => hub.boundary);
+  const hubLink = new Float64Array(hubs * hubs);
+  for (const { from, to, conductance } of network.hubLinks) {
+    hubLink[from * hubs + to]! += conductance;
+    hubLink[to * hubs + from]! += conductance;
+  }
+
+  const nodeC = new Float64Array(nodes).fill(initialC);
+  const hubC = new Float64Array(hubs).fill(initialC);
+  const nodeW = new Float64Array(nodes);
+  const hubW = new Float64Array(hubs);
+  const hubBoundaryC = new Float64Array(hubs).fill(initialC);
+  const holdLowC = new Float64Array(hubs).fill(Number.NEGATIVE_INFINITY);
+  const holdHighC = new Float64Array(hubs).fill(Number.POSITIVE_INFINITY);
+  const holdMaxW = new Float64Array(hubs).fill(Number.POSITIVE_INFINITY);
+  const holdMinW = new Float64Array(hubs).fill(Number.NEGATIVE_INFINITY);
+  const heldW = new Float64Array(hubs);
+
+  const nodePerS = nodeJ.map((joule) => joule / stepS);
+  const hubPerS = hubJ.map((joule) => joule / stepS);
+  /** nodeW plus boundary terms; right-hand side less storage */
+  const source = new Float64Array(nodes);
+  /** elimination factor link/pivot of the node before, and 1/pivot */
+  const factor = new Float64Array(nodes);
+  const inverse = new Float64Array(nodes);
+  /** what a watt into node 0 does to the swept right-hand side; and that over the pivot */
+  const carry = new Float64Array(nodes);
+  const carryOver = new Float64Array(nodes);
+  const swept = new Float64Array(nodes);
+  /** per chain: end temperature per watt at end a from a, b from a (= a from b), b from b [K/W] */
+  const aa = new Float64Array(chains);
+  const ab = new Float64Array(chains);
+  const bb = new Float64Array(chains);
+  /** the same with the ends tied to their hubs, and the share of a free end temperature that remains */
+  const kaa = new Float64Array(chains);
+  const kab = new Float64Array(chains);
+  const kbb = new Float64Array(chains);
+  const freeAA = new Float64Array(chains);
+  const freeAB = new Float64Array(chains);
+  const freeBA = new Float64Array(chains);
+  const freeBB = new Float64Array(chains);
+  /** free end temperatures with ends tied [°C] */
+  const endFreeA = new Float64Array(chains);
+  const endFreeB = new Float64Array(chains);
+  /** hub system: constant part by ends, factored whole, right-hand side, unit response */
+  const base = new Float64Array(hubs * hubs);
+  const lower = new Float64Array(hubs * hubs);
+  const pivot = new Float64Array(hubs);
+  const rhs = new Float64Array(hubs);
+  const unit = new Float64Array(hubs * hubs);
+  const unitReady = new Uint8Array(hubs);
+
+  function refreshChain(c: number): void {
+    const start = first[c]!;
+    const end = first[c + 1]! - 1;
+    let before = 0;
+    let linkBefore = 0;
+    let along = 1;
+    let response = 0;
+    for (let i = start; i <= end; i++) {
+      let diagonal = nodePerS[i]! + linkBefore - before * linkBefore;
+      if (i < end) diagonal += link[i]!;
+      if (i === start) diagonal += endBoundary[2 * c]!;
+      if (i === end) diagonal += endBoundary[2 * c + 1]!;
+      factor[i] = before;
+      if (i > start) along *= before;
+      carry[i] = along;
+      // A massless node held by nothing but its hub leaves a zero pivot; the floor keeps it finite and is
+      // 1e-12 W/K against conductances of order one.
+      const inv = 1 / Math.max(diagonal, 1e-12);
+      inverse[i] = inv;
+      carryOver[i] = along * inv;
+      response += along * along * inv;
+      linkBefore = link[i]!;
+      before = linkBefore * inv;
+    }
+    aa[c] = response;
+    ab[c] = along * inverse[end]!;
+    bb[c] = inverse[end]!;
+  }
+
+  function refreshEnds(): void {
+    base.fill(0);
+    for (let c = 0; c < chains; c++) {
+      const gb = endHubG[4 * c + 2]! + endHubG[4 * c + 3]!;
+      if (through[c] === 0) {
+        const tied = 1 / (1 + bb[c]! * gb);
+        freeBB[c] = tied;
+        kbb[c] = bb[c]! * tied;
+        addEnd(4 * c + 2, 4 * c + 2, kbb[c]!);
+        continue;
+      }
+      const ga = endHubG[4 * c]! + endHubG[4 * c + 1]!;
+      const m11 = 1 + aa[c]! * ga;
+      const m12 = ab[c]! * gb;
+      const m21 = ab[c]! * ga;
+      const m22 = 1 + bb[c]! * gb;
+      const inverseDeterminant = 1 / (m11 * m22 - m12 * m21);
+      freeAA[c] = m22 * inverseDeterminant;
+      freeAB[c] = -m12 * inverseDeterminant;
+      freeBA[c] = -m21 * inverseDeterminant;
+      freeBB[c] = m11 * inverseDeterminant;
+      kaa[c] = freeAA[c]! * aa[c]! + freeAB[c]! * ab[c]!;
+      kab[c] = freeAA[c]! * ab[c]! + freeAB[c]! * bb[c]!;
+      kbb[c] = freeBA[c]! * ab[c]! + freeBB[c]! * bb[c]!;
+      addEnd(4 * c, 4 * c, kaa[c]!);
+      addEnd(4 * c + 2, 4 * c + 2, kbb[c]!);
+      addCross(4 * c, 4 * c + 2, kab[c]!);
+    }
+  }
+
+  /** An end's own couplings on the hub system: +g on the diagonal, −g·k·g among its hubs. */
+  function addEnd(slotA: number, slotB: number, k: number): void {
+    for (let s = slotA; s < slotA + 2; s++) {
+      const hub = endHub[s]!;
+      if (hub < 0) continue;
+      base[hub * hubs + hub]! += endHubG[s]!;
+      for (let t = slotB; t < slotB + 2; t++) {
+        const other = endHub[t]!;
+        if (other >= 0) base[hub * hubs + other]! -= endHubG[s]! * k * endHubG[t]!;
+      }
+    }
+  }
+
+  /** The coupling between hubs of one end and hubs of the other, both ways. */
+  function addCross(slotA: number, slotB: number, k: number): void {
+    for (let s = slotA; s < slotA + 2; s++) {
+      const hub = endHub[s]!;
+      if (hub < 0) continue;
+      for (let t = slotB; t < slotB + 2; t++) {
+        const other = endHub[t]!;
+        if (other < 0) continue;
+        const value = endHubG[s]! * k * endHubG[t]!;
+        base[hub * hubs + other]! -= value;
+        base[other * hubs + hub]! -= value;
+      }
+    }
+  }
+
+  function refreshSources(): void {
+    source.set(nodeW);
+    for (let c = 0; c < chains; c++) {
+      source[first[c]!]! += endBoundary[2 * c]! * endBoundaryC[2 * c]!;
+      source[first[c + 1]! - 1]! += endBoundary[2 * c + 1]! * endBoundaryC[2 * c + 1]!;
+    }
+  }
+
+  /** Factor base + air links + boundaries + storage as LDLᵀ. */
+  function factorHubs(): void {
+    for (let i = 0; i < hubs; i++) {
+      const row = i * hubs;
+      let diagonal = base[row + i]! + hubPerS[i]! + hubBoundary[i]!;
+      for (let j = 0; j < hubs; j++) diagonal += hubLink[row + j]!;
+      for (let j = 0; j < i; j++) {
+        let value = base[row + j]! - hubLink[row + j]!;
+        const rowJ = j * hubs;
+        for (let k = 0; k < j; k++) value -= lower[row + k]! * lower[rowJ + k]! * pivot[k]!;
+        value /= pivot[j]!;
+        lower[row + j] = value;
+        diagonal -= value * value * pivot[j]!;
+      }
+      pivot[i] = diagonal;
+    }
+    unitReady.fill(0);
+  }
+
+  function solveHubs(vector: Float64Array, offset: number): void {
+    for (let i = 1; i < hubs; i++) {
+      let value = vector[offset + i]!;
+      for (let j = 0; j < i; j++) value -= lower[i * hubs + j]! * vector[offset + j]!;
+      vector[offset + i] = value;
+    }
+    for (let i = hubs - 1; i >= 0; i--) {
+      let value = vector[offset + i]! / pivot[i]!;
+      for (let j = i + 1; j < hubs; j++) value -= lower[j * hubs + i]! * vector[offset + j]!;
+      vector[offset + i] = value;
+    }
+  }
+
+  /** Heat that keeps the held hubs inside their band, by relaxation: exact at once for one held hub. */
+  function hold(): void {
+    heldW.fill(0);
+    for (let pass = 0; pass < HOLD_PASSES; pass++) {
+      let largest = 0;
+      for (let i = 0; i < hubs; i++) {
+        const low = holdLowC[i]!;
+        const high = holdHighC[i]!;
+        if (low === Number.NEGATIVE_INFINITY && high === Number.POSITIVE_INFINITY) continue;
+        const free = rhs[i]!;
+        const held = heldW[i]!;
+        if (held === 0 && free >= low && free <= high) continue;
+        if (unitReady[i] === 0) {
+          unit.fill(0, i * hubs, (i + 1) * hubs);
+          unit[i * hubs + i] = 1;
+          solveHubs(unit, i * hubs);
+          unitReady[i] = 1;
+        }
+        const own = unit[i * hubs + i]!;
+        const toLow = held + (low - free) / own;
+        const toHigh = held + (high - free) / own;
+        const wanted =
+          toLow > 0 ? Math.min(toLow, holdMaxW[i]!) : toHigh < 0 ? Math.max(toHigh, holdMinW[i]!) : 0;
+        const change = wanted - held;
+        if (change === 0) continue;
+        heldW[i] = wanted;
+        for (let j = 0; j < hubs; j++) rhs[j]! += change * unit[i * hubs + j]!;
+        largest = Math.max(largest, Math.abs(change));
+      }
+      if (largest <= HOLD_TOLERANCE_W) return;
+    }
+  }
+
+  function step(): void {
+    for (let i = 0; i < hubs; i++)
+      rhs[i] = hubPerS[i]! * hubC[i]! + hubW[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
+
+    for (let c = 0; c < chains; c++) {
+      const start = first[c]!;
+      const stop = first[c + 1]!;
+      let y = nodePerS[start]! * nodeC[start]! + source[start]!;
+      swept[start] = y;
+      if (through[c] === 0) {
+        for (let i = start + 1; i < stop; i++) {
+          y = nodePerS[i]! * nodeC[i]! + source[i]! + factor[i]! * y;
+          swept[i] = y;
+        }
+        const free = y * inverse[stop - 1]! * freeBB[c]!;
+        endFreeB[c] = free;
+        addFree(4 * c + 2, free);
+        continue;
+      }
+      let atA = y * carryOver[start]!;
+      for (let i = start + 1; i < stop; i++) {
+        y = nodePerS[i]! * nodeC[i]! + source[i]! + factor[i]! * y;
+        swept[i] = y;
+        atA += y * carryOver[i]!;
+      }
+      const atB = y * inverse[stop - 1]!;
+      endFreeA[c] = freeAA[c]! * atA + freeAB[c]! * atB;
+      endFreeB[c] = freeBA[c]! * atA + freeBB[c]! * atB;
+      addFree(4 * c, endFreeA[c]!);
+      addFree(4 * c + 2, endFreeB[c]!);
+    }
+
+    factorHubs();
+    solveHubs(rhs, 0);
+    hold();
+    hubC.set(rhs);
+
+    for (let c = 0; c < chains; c++) {
+      const start = first[c]!;
+      const stop = first[c + 1]!;
+      const pullB = pull(4 * c + 2);
+      if (through[c] === 0) {
+        let t = endFreeB[c]! + kbb[c]! * pullB;
+        nodeC[stop - 1] = t;
+        for (let i = stop - 2; i >= start; i--) {
+          t = swept[i]! * inverse[i]! + factor[i + 1]! * t;
+          nodeC[i] = t;
+        }
+        continue;
+      }
+      const pullA = pull(4 * c);
+      const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
+      const wattA = pullA - (endHubG[4 * c]! + endHubG[4 * c + 1]!) * endA;
+      let t = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
+      nodeC[stop - 1] = t;
+      for (let i = stop - 2; i >= start; i--) {
+        t = swept[i]! * inverse[i]! + wattA * carryOver[i]! + factor[i + 1]! * t;
+        nodeC[i] = t;
+      }
+    }
+  }
+
+  /** Right-hand side of the hubs from a free end temperature. */
+  function addFree(slot: number, free: number): void {
+    const h0 = endHub[slot]!;
+    if (h0 >= 0) rhs[h0]! += endHubG[slot]! * free;
+    const h1 = endHub[slot + 1]!;
+    if (h1 >= 0) rhs[h1]! += endHubG[slot + 1]! * free;
+  }
+
+  /** Σ g·T of the hubs an end touches [W]. */
+  function pull(slot: number): number {
+    const h0 = endHub[slot]!;
+    const h1 = endHub[slot + 1]!;
+    return (h0 >= 0 ? endHubG[slot]! * hubC[h0]! : 0) + (h1 >= 0 ? endHubG[slot + 1]! * hubC[h1]! : 0);
+  }
+
+  for (let c = 0; c < chains; c++) refreshChain(c);
+  refreshEnds();
+  refreshSources();
+  return {
+    stepS,
+    nodes,
+    hubs,
+    chains,
+    first,
+    nodeC,
+    hubC,
+    nodeW,
+    hubW,
+    link,
+    endBoundary,
+    endBoundaryC,
+    endHubG,
+    endHub,
+    hubBoundary,
+    hubBoundaryC,
+    hubLink,
+    holdLowC,
+    holdHighC,
+    holdMaxW,
+    holdMinW,
+    heldW,
+    nodeJ,
+    hubJ,
+    refreshChain,
+    refreshEnds,
+    refreshSources,
+    step,
+  };
+}
