@@ -67,10 +67,30 @@ export function skyEmissivity(
  * @param emissivity of the sky; 0…1.2 (a measured one may pass 1 by a little)
  * @returns [°C]
  */
-export function skyTemperatureC(dryBulbC: number, emissivity: number): number {
+export function skyDomeTempC(dryBulbC: number, emissivity: number): number {
   requireRange('dryBulbC', dryBulbC, -90, 60, '°C');
   requireRange('emissivity', emissivity, 0, 1.2, '');
   return emissivity ** 0.25 * (dryBulbC + ZERO_C) - ZERO_C;
+}
+
+/**
+ * Sky temperature from what a weather file holds: skyEmissivity and skyDomeTempC at once.
+ *
+ * @param dryBulbC [°C]; −90…60
+ * @param dewPointC [°C]; −100…50
+ * @param hourOfDay hours after midnight; 0…24
+ * @param pressurePa [Pa]; 40 000…110 000
+ * @param cloudFraction opaque sky cover; 0…1
+ * @returns [°C]
+ */
+export function skyTemperatureC(
+  dryBulbC: number,
+  dewPointC: number,
+  hourOfDay: number,
+  pressurePa: number,
+  cloudFraction: number,
+): number {
+  return skyDomeTempC(dryBulbC, skyEmissivity(dewPointC, hourOfDay, pressurePa, cloudFraction));
 }
 
 /**
@@ -81,7 +101,7 @@ export function skyTemperatureC(dryBulbC: number, emissivity: number): number {
  * @param skyLongwave L, from the sky on the horizontal [W/m²]; 20…700
  * @returns [°C]
  */
-export function skyTemperatureFromLongwave(skyLongwave: number): number {
+export function skyTemperatureFromLongwaveC(skyLongwave: number): number {
   requireRange('skyLongwave', skyLongwave, 20, 700, 'W/m²');
   return (skyLongwave / STEFAN_BOLTZMANN) ** 0.25 - ZERO_C;
 }

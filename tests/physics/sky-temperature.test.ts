@@ -5,11 +5,11 @@ import {
   STEFAN_BOLTZMANN,
   skyEmissivity,
   skyTemperatureC,
-  skyTemperatureFromLongwave,
+  skyTemperatureFromLongwaveC,
 } from '../../src/physics/sky-temperature.ts';
 
 test('cloud warms the sky and a full low cover brings it near the air, not to it', () => {
-  const covers = [0, 0.25, 0.5, 0.75, 1].map((n) => skyTemperatureC(10, skyEmissivity(5, 0, 100_000, n)));
+  const covers = [0, 0.25, 0.5, 0.75, 1].map((n) => skyTemperatureC(10, 5, 0, 100_000, n));
   for (let i = 1; i < covers.length; i++) expect(covers[i]!).toBeGreaterThan(covers[i - 1]!);
   expect(covers[4]!).toBeLessThan(10);
   expect(covers[4]!).toBeGreaterThan(7);
@@ -25,7 +25,7 @@ test('very dry air does not turn the fitted parabola back up', () => {
 });
 
 test('measured long-wave light gives back the temperature of the black body it came from', () => {
-  expect(skyTemperatureFromLongwave(STEFAN_BOLTZMANN * 263.15 ** 4)).toBeCloseTo(-10, 10);
+  expect(skyTemperatureFromLongwaveC(STEFAN_BOLTZMANN * 263.15 ** 4)).toBeCloseTo(-10, 10);
 });
 
 test('the two sky models differ by no more than 0.13 and neither passes one', () => {

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import {
   clarkAllenEmissivity,
   clearSkyEmissivity,
-  skyTemperatureC,
+  skyDomeTempC,
   swinbankSkyC,
 } from '../../src/physics/sky-temperature.ts';
 import { check } from './ledger.ts';
@@ -32,9 +32,9 @@ test('clear skies over five states of air', () => {
       ['Berdahl-Martin 1984', 'emissivity, daily mean', meanE, mean],
       ['Berdahl-Martin 1984', 'emissivity, midnight', nightE, night],
       ['Clark-Allen 1978', 'emissivity', clarkE, clark],
-      ['Berdahl-Martin 1984', 'sky temperature, daily mean', meanT, skyTemperatureC(air, mean)],
-      ['Berdahl-Martin 1984', 'sky temperature, midnight', nightT, skyTemperatureC(air, night)],
-      ['Clark-Allen 1978', 'sky temperature', clarkT, skyTemperatureC(air, clark)],
+      ['Berdahl-Martin 1984', 'sky temperature, daily mean', meanT, skyDomeTempC(air, mean)],
+      ['Berdahl-Martin 1984', 'sky temperature, midnight', nightT, skyDomeTempC(air, night)],
+      ['Clark-Allen 1978', 'sky temperature', clarkT, skyDomeTempC(air, clark)],
       ['Swinbank 1963', 'sky temperature', swinbankT, swinbankSkyC(air)],
     ] as const;
     for (const [source, quantity, reference, ours] of rows) {
