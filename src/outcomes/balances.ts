@@ -1,0 +1,46 @@
+// Where heat and water come from and go to, month by month, in the units a person reads. The year's books in,
+// rows of twelve numbers out; heat into a zone is positive.
+
+import type { Year } from '../network/year.ts';
+
+const JOULES_PER_KWH = 3.6e6;
+
+export interface MonthlyRow {
+  readonly zone: string;
+  readonly cause: string;
+  /** twelve values, January first */
+  readonly months: readonly number[];
+  readonly year: number;
+}
+
+/**
+ * Heat of each zone by cause.
+ *
+ * @param year one run
+ * @returns rows in kWh, in the order of the year's books; gains positive, losses negative
+ */
+export function heatByMonth(year: Year): readonly MonthlyRow[] {
+  return year.heat.map(({ zone, cause, monthJ }) =>
+    rowOf(
+      zone,
+      cause,
+      monthJ.map((joules) => joules / JOULES_PER_KWH),
+    ),
+  );
+}
+
+/**
+ * Water vapour released in each zone by cause.
+ *
+ * @param year one run
+ * @returns rows in kg, in the order of the zones and their causes
+ */
+export function moistureByMonth(year: Year): readonly MonthlyRow[] {
+  return year.zones.flatMap(({ id, moistureByCause }) =>
+    moistureByCause.map(({ cause, monthKg }) => rowOf(id, cause, monthKg)),
+  );
+}
+
+function rowOf(zone: string, cause: string, months: readonly number[]): MonthlyRow {
+  return { zone, cause, months, year: months.reduce((sum, value) => sum + value, 0) };
+}
