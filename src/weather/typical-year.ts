@@ -79,12 +79,16 @@ export function monthOfHour(hour: number): number {
 /**
  * UTC instant of a moment in an hour of the typical year, in the calendar year of that month.
  *
- * @param year the typical year
+ * @param year the typical year, or its site and month years
  * @param hour 0…8759
  * @param minute minutes after the hour's start
  * @returns milliseconds since 1970-01-01T00:00Z
  */
-export function instantOfHour(year: TypicalYear, hour: number, minute: number): number {
+export function instantOfHour(
+  year: Pick<TypicalYear, 'site' | 'monthYears'>,
+  hour: number,
+  minute: number,
+): number {
   const month = monthOfHour(hour);
   const intoMonth = hour - MONTH_START_HOUR[month]!;
   const monthStart = Date.UTC(year.monthYears[month]!, month, 1);

@@ -1,0 +1,77 @@
+// Any weather file in, a typical year or the reasons against it out. The format is recognised by content, never by
+// name; gzip is unpacked on the way. Nothing a file holds makes this throw.
+import { looksLikeBundle, readBundle } from './bundle-form.ts';
+import { gunzip, isGzip, MOST_BYTES, textOf } from './platform-streams.ts';
+import { looksLikePvgisCsv, looksLikePvgisJson, readPvgis } from './pvgis.ts';
+import { type ReadResult, refuse, type SiteHints } from './read-result.ts';
+import { looksLikeTmy3, readTmy3 } from './tmy3.ts';
+
+const MEGABYTE = 1_000_000;
+
+interface Format {
+  readonly name: string;
+  readonly looksRight: (text: string) => boolean;
+  readonly read: (text: string, hints: SiteHints) => ReadResult;
+}
+
+/** Tried in this order; the first that looks right reads the file. */
+const FORMATS: readonly Format[] = [
+  { name: 'Daystone climate', looksRight: looksLikeBundle, read: readBundle },
+  { name: 'TMY3', looksRight: looksLikeTmy3, read: readTmy3 },
+  { name: 'PVGIS JSON', looksRight: looksLikePvgisJson, read: readPvgis },
+  { name: 'PVGIS CSV', looksRight: looksLikePvgisCsv, read: readPvgis },
+];
+
+/** Name of the format a text is in, or null. */
+export function formatOf(text: string): string | null {
+  return FORMATS.find((format) => format.looksRight(text))?.name ?? null;
+}
+
+/**
+ * Read a weather file.
+ *
+ * @param content the file's bytes, gzipped or not, or its text
+ * @param hints what the person knows and the file may not say
+ */
+export async function readWeather(content: Uint8Array | string, hints: SiteHints = {}): Promise<ReadResult> {
+  if (typeof content === 'string') return readWeatherText(content, hints);
+  let bytes = content;
+  if (isGzip(bytes)) {
+    const unpacked = await gunzip(bytes);
+    if (unpacked === 'too large') return tooLarge('more when unpacked');
+    if (unpacked === 'damaged')
+      return refuse(null, '', 'a damaged or cut-off gzip file', 'a complete gzip file');
+    bytes = unpacked;
+  }
+  if (bytes.length > MOST_BYTES) return tooLarge(`${Math.round(bytes.length / MEGABYTE)} MB`);
+  const kind = binaryKind(bytes);
+  if (kind !== null) return refuse(null, '', kind, 'a text file: CSV, TMY2, JSON, or one of these in gzip');
+  return readWeatherText(textOf(bytes), hints);
+}
+
+/** The same for a text already in memory. */
+export function readWeatherText(text: string, hints: SiteHints = {}): ReadResult {
+  if (text.length > MOST_BYTES) return tooLarge(`${Math.round(text.length / MEGABYTE)} MB`);
+  if (text.trim() === '') return refuse(null, '', 'an empty file', 'a year of hourly weather');
+  const format = FORMATS.find((candidate) => candidate.looksRight(text));
+  if (format === undefined) {
+    const expected = 'a weather file: TMY3 or PVGIS (CSV or JSON)';
+    return refuse(1, '', text.slice(0, 200), expected);
+  }
+  return format.read(text, hints);
+}
+
+function tooLarge(found: string): ReadResult {
+  return refuse(null, '', found, `at most ${MOST_BYTES / MEGABYTE} MB; an hourly year has 1 to 2 MB`);
+}
+
+/** What kind of binary file this is, or null for text. UTF-16 text with its mark is text. */
+function binaryKind(bytes: Uint8Array): string | null {
+  const [a, b] = bytes;
+  if (a === 0x50 && b === 0x4b) return 'a zip archive or spreadsheet (unpack it, or save the sheet as CSV)';
+  if (a === 0x25 && b === 0x50) return 'a PDF document';
+  if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff)) return null;
+  const head = bytes.subarray(0, 4096);
+  const control = head.reduce((count, byte) => count + (byte < 9 || (byte > 13 && byte < 32) ? 1 : 0), 0);
+  return control > head.length / 100 ? 'binary data' : null;
+}

@@ -1,0 +1,139 @@
+// Source: table typical-years.csv, computed from the files themselves with general-purpose numerical code: means,
+// degree-days, annual sums, closure of the three radiation components, the minute of the hour they are valid at.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { readBundle } from '../../src/weather/bundle-form.ts';
+import { summariseClimate } from '../../src/weather/climate-summary.ts';
+import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { clearDayMinute, closureMinute } from '../../src/weather/sun-clock.ts';
+import type { TypicalYear } from '../../src/weather/typical-year.ts';
+import { climateText, fileYear, yearOf } from '../weather/weather-files.ts';
+import { check } from './ledger.ts';
+import { readTable, type TableRow } from './reference-table.ts';
+
+const SOURCE = 'Typical-year files, figures of the files';
+
+/** Half of the last printed digit, plus what the reading may change. */
+const ALLOWED = {
+  /** [K] printed to 0.1; bundled climates are stored to 0.1 */
+  temperature: 0.101,
+  /** [K·d] printed to 1; PVGIS days are local here and UTC in the table */
+  degreeDays: 2,
+  degreeDaysRolled: 12,
+  /** [kWh/m²] printed to 1 */
+  radiation: 0.6,
+  /** [W/m²] printed to 1 */
+  peak: 0.51,
+  /** [points] printed to 1; derived from the dew point here, printed by the file there */
+  humidity: 1,
+  /** [m/s] printed to 0.1 */
+  wind: 0.06,
+  /** [hPa] printed to 1 */
+  pressure: 0.6,
+  /** [min] printed to 1; found on every fifth day here */
+  closureMinute: 1.6,
+  /** [min] the table's own method is good to 4, ours to 4 */
+  clearDayMinute: 6,
+};
+
+/** File of the table → how the test gets it; climates carry the id of their bundle. */
+const BUNDLED: Readonly<Record<string, string>> = {
+  '724620TYA.CSV': 'alamosa',
+  '723656TYA.CSV': 'santa-fe',
+  '722740TYA.CSV': 'tucson',
+  '727720TYA.CSV': 'helena',
+  '726170TYA.CSV': 'burlington',
+  '727970TYA.CSV': 'quillayute',
+  '702730TYA.CSV': 'anchorage',
+};
+const AT_HAND = [
+  '725650TYA.CSV',
+  '723170TYA.CSV',
+  '723650TYA.CSV',
+  '723650TY.csv',
+  '700260TYA.CSV',
+  '702610TYA.CSV',
+  'tmy_45.000_8.000_2005_2023.csv',
+  'tmy_45.000_8.000_2005_2023.json',
+  'pvgis_tmy_test.csv',
+  'tmy_40.417_-3.704_2005_2014.csv',
+  'PVGIS_TMY_Data_54.60452_-5.9286.csv',
+  'tmy_-38.320_-71.960_2005_2023.csv',
+];
+const CASES = [...AT_HAND, ...Object.keys(BUNDLED)];
+
+/** Its beam is recomputed on reading, so the table's beam figures are not to be met. */
+const RECOMPUTED = 'tmy_-38.320_-71.960_2005_2023.csv';
+
+const rows = readTable('typical-years.csv');
+const rowOf = (file: string): TableRow => rows.find((row) => row.text('file') === file)!;
+
+test('every case has its row in the table of 30 files', () => {
+  expect(rows).toHaveLength(30);
+  expect(CASES.filter((file) => rowOf(file) === undefined)).toEqual([]);
+  expect(CASES).toHaveLength(19);
+});
+
+describe.each(CASES)('%s', (file) => {
+  let year: TypicalYear;
+  beforeAll(async () => {
+    const id = BUNDLED[file];
+    year = id === undefined ? await fileYear(file) : yearOf(readBundle(climateText(id)));
+  });
+  const row = rowOf(file);
+  const compare = (quantity: string, column: string, ours: number, allowed: number, unit: string) =>
+    check({
+      source: SOURCE,
+      case: file,
+      quantity,
+      reference: row.number(column),
+      ours,
+      allowed,
+      unit,
+      mark: 'document',
+    });
+
+  test('means, extremes, degree-days and sums are those of the file', () => {
+    const { year: whole, months, meanPressurePa } = summariseClimate(prepareClimate(year));
+    const rolled = year.site.utcOffsetH !== 0 && year.source.startsWith('PVGIS');
+    const days = rolled ? ALLOWED.degreeDaysRolled : ALLOWED.degreeDays;
+    compare('mean air temperature', 'mean', whole.meanC, ALLOWED.temperature, '°C');
+    compare('lowest', 'min', whole.lowestC, ALLOWED.temperature, '°C');
+    compare('highest', 'max', whole.highestC, ALLOWED.temperature, '°C');
+    compare('mean of January', 'jan', months[0]!.meanC, ALLOWED.temperature, '°C');
+    compare('mean of July', 'jul', months[6]!.meanC, ALLOWED.temperature, '°C');
+    compare('heating degree-days', 'hdd', whole.heatingDegreeDays, days, 'K·d');
+    compare('cooling degree-days', 'cdd', whole.coolingDegreeDays, days, 'K·d');
+    compare('global radiation', 'ghi', whole.globalKWh, ALLOWED.radiation, 'kWh/m²');
+    compare('diffuse radiation', 'dhi', whole.diffuseKWh, ALLOWED.radiation, 'kWh/m²');
+    compare('highest global', 'max_ghi', Math.max(...year.globalHorizontal), ALLOWED.peak, 'W/m²');
+    if (file !== RECOMPUTED) {
+      compare('beam radiation', 'dni', whole.beamNormalKWh, ALLOWED.radiation, 'kWh/m²');
+      compare('highest beam', 'max_dni', Math.max(...year.beamNormal), ALLOWED.peak, 'W/m²');
+    }
+    compare('relative humidity', 'rh', 100 * whole.meanRelativeHumidity, ALLOWED.humidity, '%');
+    compare('wind', 'wind', whole.meanWind, ALLOWED.wind, 'm/s');
+    compare('pressure', 'pressure', meanPressurePa / 100, ALLOWED.pressure, 'hPa');
+    const [first, last] = row.text('years').split('-').map(Number);
+    expect([Math.min(...year.monthYears), Math.max(...year.monthYears)]).toEqual([first, last]);
+  });
+
+  test('the minute of the hour shows in the closure and in clear days', () => {
+    if (file === RECOMPUTED) {
+      expect(year.sunMinute).toBe('mean');
+      return;
+    }
+    compare('closure', 'best_minute', closureMinute(year)!.minute, ALLOWED.closureMinute, 'min');
+    compare('clear days', 'centroid_minute', clearDayMinute(year)!, ALLOWED.clearDayMinute, 'min');
+  });
+});
+
+test('the twelve bundled climates weigh less than 3 MB together and 250 kB each', () => {
+  const folder = join(import.meta.dirname, '../../climates');
+  const index = JSON.parse(readFileSync(join(folder, 'index.json'), 'utf8')) as { id: string }[];
+  const sizes = index.map(({ id }) => readFileSync(join(folder, `${id}.txt`)).length);
+  expect(sizes).toHaveLength(12);
+  expect(Math.max(...sizes)).toBeLessThan(250_000);
+  expect(sizes.reduce((a, b) => a + b, 0)).toBeLessThan(3_000_000);
+});
