@@ -22,7 +22,8 @@ export const CLIMATE_CHOICES: readonly ClimateChoice[] = [
     id: 'alamosa',
     file: '724620TYA.CSV',
     name: 'Alamosa, San Luis Valley, Colorado',
-    character: 'Very cold and very sunny, at 2300 m: nights to −32 °C, the strongest winter sun of the set.',
+    character:
+      'Very cold and very sunny, at 2300 m: nights to −32 °C, winter sun as strong as anywhere in the set.',
   },
   {
     id: 'santa-fe',

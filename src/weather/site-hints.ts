@@ -17,8 +17,8 @@ export function coordinatesInName(fileName: string): { latitudeDeg: number; long
  *
  *   z = 44331 · (1 − (p/101325)^0.19026)
  *
- * Source: ISO 2533 standard atmosphere, inverted. Error: the year's mean weather pressure differs from the standard
- * by up to 1 kPa, which is 80 m.
+ * Source: ISO 2533 standard atmosphere, inverted. Error: the mean pressure of a
+ * place, or of its grid cell, differs from the standard by up to 1.5 kPa, which is 130 m.
  */
 export function elevationFromPressure(pressurePa: number): number {
   return 44_331 * (1 - (pressurePa / 101_325) ** 0.19026);
