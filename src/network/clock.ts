@@ -1,0 +1,59 @@
+// The clock of a run: hour of the year to hour of day, weekday, month and day, and schedules read by it. The
+// week starts on 1 January, taken as a Monday, so that every run of one design has the same weekends.
+
+import type { Schedule } from '../model/model.ts';
+import { HOURS, monthOfHour } from '../weather/typical-year.ts';
+
+export interface Moment {
+  /** 0…8759 */
+  readonly hour: number;
+  readonly hourOfDay: number;
+  /** 0…364 */
+  readonly day: number;
+  /** January 0 … December 11 */
+  readonly month: number;
+  readonly weekend: boolean;
+}
+
+const MONTHS = Uint8Array.from({ length: HOURS }, (_, hour) => monthOfHour(hour));
+
+/** Read the clock at an hour of the year; reuse `into` in loops to allocate nothing. */
+export function momentOf(
+  hour: number,
+  into: { -readonly [K in keyof Moment]: Moment[K] } = blankMoment(),
+): Moment {
+  into.hour = hour;
+  into.hourOfDay = hour % 24;
+  into.day = Math.floor(hour / 24);
+  into.month = MONTHS[hour]!;
+  into.weekend = into.day % 7 >= 5;
+  return into;
+}
+
+function blankMoment() {
+  return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
+}
+
+/** A schedule's value over an hour, before ramps. */
+export function scheduled(schedule: Schedule, moment: Moment): number {
+  const hours = moment.weekend && schedule.weekend ? schedule.weekend : schedule.workday;
+  const factor = schedule.months ? schedule.months[moment.month]! : 1;
+  return hours[moment.hourOfDay]! * factor;
+}
+
+/**
+ * A schedule's value at a point within the hour. With `ramp`, a rise to the next hour is a straight line.
+ *
+ * @param through share of the hour gone by, 0…1
+ */
+export function scheduledWithin(schedule: Schedule, moment: Moment, through: number): number {
+  const now = scheduled(schedule, moment);
+  if (!schedule.ramp) return now;
+  const next = scheduled(schedule, momentOf((moment.hour + 1) % HOURS));
+  return next > now ? now + (next - now) * through : now;
+}
+
+/** The same value at all times. */
+export function always(value: number): Schedule {
+  return { workday: new Array<number>(24).fill(value) };
+}
