@@ -1,0 +1,148 @@
+// The state of the page: one design with its history, the climate it stands in, the newest answer, and what only
+// the view needs. Everything else is computed from these. A run starts whenever design or climate changes; answers
+// carry rising numbers and a late one is dropped.
+
+import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
+import type { Design } from '../../design/design.ts';
+import type { Outcome } from '../../outcomes/outcome.ts';
+import { describeFault } from '../../weather/read-result.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { type FitNote, fittedDesign } from './design-fit.ts';
+import { createDesignHistory, type DesignHistory } from './design-history.ts';
+import { withValueAt } from './design-path.ts';
+
+export type ClimateState =
+  | { readonly state: 'loading'; readonly key: string }
+  | { readonly state: 'ready'; readonly key: string; readonly year: TypicalYear }
+  | { readonly state: 'failed'; readonly key: string; readonly message: string };
+
+export interface Workspace {
+  readonly history: DesignHistory;
+  readonly design: ReadonlySignal<Design>;
+  readonly climate: ReadonlySignal<ClimateState>;
+  /** the newest answer; null before the first */
+  readonly answer: ReadonlySignal<NumberedAnswer | null>;
+  /** outcome of the design before the last step, if it was run */
+  readonly previous: ReadonlySignal<Outcome | null>;
+  /** the answer shown belongs to an older design than the one on screen */
+  readonly stale: ReadonlySignal<boolean>;
+  readonly runFault: ReadonlySignal<string | null>;
+  readonly fitNotes: ReadonlySignal<readonly FitNote[]>;
+  readonly units: Signal<UnitSystem>;
+  /** hour of the year put into the section, null for the plain drawing */
+  readonly hour: Signal<number | null>;
+  /** Change one value; the same gesture in a row is one step of undo. */
+  set(path: string, value: unknown, gesture?: string): void;
+  /** Replace the whole design. */
+  replace(design: Design): void;
+  /** Take in a climate from a file, under its key. */
+  keepClimate(key: string, year: TypicalYear): void;
+}
+
+export interface WorkspaceOptions {
+  readonly initial: Design;
+  readonly bridge: Pick<SimulationBridge, 'keepClimate' | 'readClimate' | 'runLive'>;
+  /** text of a climate that comes with the page, or a year kept earlier */
+  readonly loadClimate: (key: string) => Promise<string | TypicalYear>;
+}
+
+/** A workspace that starts computing at once. */
+export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptions): Workspace {
+  const history = createDesignHistory(initial);
+  const { design } = history;
+  const years = signal<ReadonlyMap<string, TypicalYear>>(new Map());
+  const failures = signal<ReadonlyMap<string, string>>(new Map());
+  const answer = signal<NumberedAnswer | null>(null);
+  const runFault = signal<string | null>(null);
+  const fitNotes = signal<readonly FitNote[]>([]);
+  const outcomes = new WeakMap<Design, Outcome>();
+  const climateKey = computed(() => design.value.climate);
+
+  const climate = computed<ClimateState>(() => {
+    const key = climateKey.value;
+    const year = years.value.get(key);
+    if (year) return { state: 'ready', key, year };
+    const message = failures.value.get(key);
+    return message === undefined ? { state: 'loading', key } : { state: 'failed', key, message };
+  });
+
+  const keepClimate = (key: string, year: TypicalYear) => {
+    bridge.keepClimate(key, year);
+    years.value = new Map(years.value).set(key, year);
+  };
+
+  const asked = new Set<string>();
+  effect(() => {
+    const key = climateKey.value;
+    if (asked.has(key)) return;
+    asked.add(key);
+    void (async () => {
+      try {
+        const found = await loadClimate(key);
+        const result = typeof found === 'string' ? await bridge.readClimate(found) : { ok: true as const, year: found };
+        if (result.ok) return keepClimate(key, result.year);
+        throw new Error(result.faults.map(describeFault).join('; '));
+      } catch (reason) {
+        asked.delete(key);
+        failures.value = new Map(failures.value).set(key, messageOf(reason));
+      }
+    })();
+  });
+
+  let newest = 0;
+  effect(() => {
+    const asking = design.value;
+    if (climate.value.state !== 'ready') return;
+    bridge.runLive({ design: asking, climateKey: climate.value.key, history: true }).then(
+      (got) => {
+        if (got === null || got.number <= newest) return;
+        newest = got.number;
+        outcomes.set(got.job.design, got.outcome);
+        batch(() => {
+          answer.value = got;
+          runFault.value = null;
+        });
+      },
+      (reason) => {
+        runFault.value = messageOf(reason);
+      },
+    );
+  });
+
+  return {
+    history,
+    design,
+    climate,
+    answer,
+    previous: computed(() => {
+      void answer.value;
+      const before = history.before.value;
+      return before === null ? null : (outcomes.get(before) ?? null);
+    }),
+    stale: computed(() => answer.value?.job.design !== design.value),
+    runFault,
+    fitNotes,
+    units: signal<UnitSystem>('metric'),
+    hour: signal<number | null>(null),
+    set(path, value, gesture = path) {
+      const fitted = fittedDesign(withValueAt(design.value, path, value));
+      batch(() => {
+        fitNotes.value = fitted.notes;
+        history.change(fitted.design, gesture);
+      });
+    },
+    replace(next) {
+      batch(() => {
+        fitNotes.value = [];
+        history.change(next, '');
+      });
+    },
+    keepClimate,
+  };
+}
+
+function messageOf(reason: unknown): string {
+  return reason instanceof Error ? reason.message : String(reason);
+}

@@ -1,0 +1,124 @@
+// Units on screen. Inside everything is SI; here each kind of quantity gets its sign, factor, offset and digits in
+// metric and in US customary units, both directions. Factors: NIST SP 811, appendix B (exact where marked there).
+
+import type { Limit, Quantity } from '../../design/limits.ts';
+
+export type UnitSystem = 'metric' | 'us';
+
+/** The kinds of number a design has, and those only results have. */
+export type ShownQuantity =
+  | Quantity
+  | 'thickness'
+  | 'temperatureStep'
+  | 'energy'
+  | 'power'
+  | 'mass'
+  | 'waterMass'
+  | 'waterPerDay'
+  | 'volume'
+  | 'hours'
+  | 'irradiance'
+  | 'speed'
+  | 'flow'
+  | 'heatCapacity'
+  | 'massPerArea'
+  | 'uValue';
+
+export interface DisplayUnit {
+  /** sign after the number, '' for none */
+  readonly sign: string;
+  /** the sign in words, for text read aloud */
+  readonly words: string;
+  /** shown = si · factor + offset */
+  readonly factor: number;
+  readonly offset: number;
+  /** decimals shown */
+  readonly digits: number;
+}
+
+const unit = (sign: string, words: string, factor: number, digits: number, offset = 0): DisplayUnit => ({
+  sign,
+  words,
+  factor,
+  offset,
+  digits,
+});
+
+const FT = 1 / 0.3048;
+const BTU_H = 3.412142;
+const SAME: Readonly<Partial<Record<ShownQuantity, DisplayUnit>>> = {
+  angle: unit('°', 'degrees', 1, 0),
+  share: unit('%', 'percent', 100, 1),
+  count: unit('', '', 1, 0),
+  airChanges: unit('/h', 'air changes an hour', 1, 1),
+  number: unit('', '', 1, 1),
+  hours: unit('h', 'hours', 1, 0),
+  // Appliances are rated in watts everywhere.
+  power: unit('W', 'watts', 1, 0),
+};
+
+const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
+  ...(SAME as Record<ShownQuantity, DisplayUnit>),
+  area: unit('m²', 'square metres', 1, 1),
+  length: unit('m', 'metres', 1, 2),
+  thickness: unit('cm', 'centimetres', 100, 0),
+  resistance: unit('m²K/W', 'square metre kelvin per watt', 1, 1),
+  temperature: unit('°C', 'degrees Celsius', 1, 1),
+  temperatureStep: unit('K', 'kelvin', 1, 1),
+  powerKW: unit('kW', 'kilowatts', 1, 1),
+  energy: unit('kWh', 'kilowatt hours', 1, 0),
+  mass: unit('t', 'tonnes', 0.001, 1),
+  waterMass: unit('kg', 'kilograms', 1, 1),
+  waterPerDay: unit('kg a day', 'kilograms a day', 1, 1),
+  volume: unit('m³', 'cubic metres', 1, 1),
+  irradiance: unit('W/m²', 'watts per square metre', 1, 0),
+  speed: unit('m/s', 'metres per second', 1, 1),
+  flow: unit('m³/h', 'cubic metres an hour', 3600, 0),
+  heatCapacity: unit('kWh/K', 'kilowatt hours per kelvin', 1, 1),
+  massPerArea: unit('kg/m²', 'kilograms per square metre', 1, 0),
+  uValue: unit('W/(m²K)', 'watts per square metre kelvin', 1, 2),
+};
+
+const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
+  ...(SAME as Record<ShownQuantity, DisplayUnit>),
+  area: unit('ft²', 'square feet', FT * FT, 0),
+  length: unit('ft', 'feet', FT, 1),
+  thickness: unit('in', 'inches', 1 / 0.0254, 1),
+  resistance: unit('R', 'R, hour square foot degree Fahrenheit per Btu', 5.678263, 1),
+  temperature: unit('°F', 'degrees Fahrenheit', 1.8, 0, 32),
+  temperatureStep: unit('°F', 'degrees Fahrenheit', 1.8, 1),
+  powerKW: unit('kBtu/h', 'thousand Btu an hour', BTU_H, 1),
+  energy: unit('kBtu', 'thousand Btu', BTU_H, 0),
+  mass: unit('tons', 'short tons', 1 / 907.18474, 1),
+  waterMass: unit('lb', 'pounds', 1 / 0.45359237, 1),
+  waterPerDay: unit('lb a day', 'pounds a day', 1 / 0.45359237, 1),
+  volume: unit('ft³', 'cubic feet', FT * FT * FT, 0),
+  irradiance: unit('Btu/(h·ft²)', 'Btu per hour and square foot', 0.3169983, 0),
+  speed: unit('mph', 'miles an hour', 1 / 0.44704, 1),
+  flow: unit('cfm', 'cubic feet a minute', FT * FT * FT * 60, 0),
+  heatCapacity: unit('kBtu/°F', 'thousand Btu per degree Fahrenheit', BTU_H / 1.8, 1),
+  massPerArea: unit('lb/ft²', 'pounds per square foot', 1 / (0.45359237 * FT * FT), 0),
+  uValue: unit('Btu/(h·ft²·°F)', 'Btu per hour, square foot and degree Fahrenheit', 0.1761102, 2),
+};
+
+/** The unit of a kind of quantity in a system. */
+export function unitOf(quantity: ShownQuantity, system: UnitSystem): DisplayUnit {
+  return (system === 'us' ? US : METRIC)[quantity];
+}
+
+export function toShown(si: number, quantity: ShownQuantity, system: UnitSystem): number {
+  const { factor, offset } = unitOf(quantity, system);
+  return si * factor + offset;
+}
+
+export function toSi(shown: number, quantity: ShownQuantity, system: UnitSystem): number {
+  const { factor, offset } = unitOf(quantity, system);
+  return (shown - offset) / factor;
+}
+
+/** Thin layers are spoken of in centimetres or inches though the design keeps metres. */
+export function quantityOfLimit(limit: Limit): ShownQuantity {
+  return limit.quantity === 'length' && /(thicknessM|WallM|LiningM)$/.test(limit.path) && limit.max <= 5
+    ? 'thickness'
+    : limit.quantity;
+}

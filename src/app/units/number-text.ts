@@ -1,0 +1,46 @@
+// Numbers as text: fixed decimals, a real minus sign, thousands apart, the unit behind. What a person types comes
+// back as a number, or as nothing when it is none.
+
+import { type ShownQuantity, toShown, type UnitSystem, unitOf } from './display-unit.ts';
+
+const MINUS = '\u2212';
+const NARROW = '\u202f';
+
+/** A number with fixed decimals; −0 is 0. */
+export function numberText(value: number, digits: number): string {
+  const rounded = Number(value.toFixed(digits));
+  const text = Math.abs(rounded).toLocaleString('en', {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+  });
+  return rounded < 0 ? MINUS + text : text;
+}
+
+/** A value in SI as number and unit, e.g. "26.4 °C". */
+export function quantityText(si: number, quantity: ShownQuantity, system: UnitSystem, digits?: number): string {
+  const { sign } = unitOf(quantity, system);
+  const number = numberText(toShown(si, quantity, system), digits ?? unitOf(quantity, system).digits);
+  if (sign === '') return number;
+  if (sign === '°') return number + sign;
+  if (sign === 'R') return `R-${number}`;
+  return `${number}${NARROW}${sign}`;
+}
+
+/** A change as "+12 h" or "−3.1 K". */
+export function changeText(si: number, quantity: ShownQuantity, system: UnitSystem, digits?: number): string {
+  const step = quantity === 'temperature' ? 'temperatureStep' : quantity;
+  const text = quantityText(si, step, system, digits ?? unitOf(quantity, system).digits);
+  return si > 0 ? `+${text}` : text;
+}
+
+/** A typed number: comma or point for decimals, any dash for minus; null when it is no number. */
+export function typedNumber(text: string): number | null {
+  const plain = text
+    .trim()
+    .replace(/[\u2212\u2013]/g, '-')
+    .replace(/\s/g, '')
+    .replace(/^(-?\d+),(\d{1,2})$/, '$1.$2')
+    .replace(/(\d),(?=\d{3}\b)/g, '$1');
+  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(plain)) return null;
+  return Number(plain);
+}
