@@ -1,0 +1,47 @@
+// From metres to pixels. In: a section shape and the width there is. Out: scale, size and the two mappings. The
+// frame grows only in whole half metres, so that the drawing does not jump while a handle is dragged.
+
+import type { Point, SectionShape } from './section-shape.ts';
+
+export interface SectionFrame {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly pxPerM: number;
+  /** extents [m] */
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly sky: number;
+  toPx(at: Point): Point;
+  toMetres(px: Point): Point;
+}
+
+/** Radius of the sun's arc around the middle of the glass [m]. */
+export const SUN_ARC_M = 4.1;
+
+const SOIL_BELOW_M = 1.5;
+
+/** A frame that holds the section, its sky and some soil. */
+export function sectionFrame(shape: SectionShape, widthPx: number): SectionFrame {
+  const left = -halfMetresUp(shape.poleWallM + Math.max(shape.bermRunM, 0.8) + 0.3);
+  const middle = (shape.sill.x + shape.head.x) / 2;
+  const right = halfMetresUp(Math.max(shape.foot.x + 1.5, shape.overhangTip.x + 0.8, middle + SUN_ARC_M + 0.6));
+  const bottom = -halfMetresUp(SOIL_BELOW_M + shape.slabM + shape.slabInsulationM - 0.4);
+  const sky = halfMetresUp(Math.max(shape.heightM + 1.2, (shape.sill.y + shape.head.y) / 2 + SUN_ARC_M + 0.5));
+  const pxPerM = widthPx / (right - left);
+  return {
+    widthPx,
+    heightPx: Math.round((sky - bottom) * pxPerM),
+    pxPerM,
+    left,
+    right,
+    bottom,
+    sky,
+    toPx: (at) => ({ x: (at.x - left) * pxPerM, y: (sky - at.y) * pxPerM }),
+    toMetres: (px) => ({ x: px.x / pxPerM + left, y: sky - px.y / pxPerM }),
+  };
+}
+
+function halfMetresUp(metres: number): number {
+  return Math.ceil(metres * 2 - 1e-9) / 2;
+}

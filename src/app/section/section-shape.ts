@@ -1,0 +1,133 @@
+// The cross-section of a design as points in metres. x runs from the inside face of the pole-facing wall towards
+// the sun, y up from the finished floor. In: a design. Out: where walls, glass, floor, berm, overhang and mass
+// stand. Thicknesses of insulation are drawn for a conductivity of 0.037 W/(m·K) and are for the eye only; areas
+// and lengths are the design's own. The house is drawn at its inside depth; the front is cut where its glass is.
+
+import type { Design } from '../../design/design.ts';
+import { geometryOf } from '../../design/geometry.ts';
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface SectionShape {
+  readonly houseDepthM: number;
+  readonly heightM: number;
+  readonly hasSunspace: boolean;
+  /** the house's equator-facing wall, or the common wall: its two faces */
+  readonly wallInnerX: number;
+  readonly wallOuterX: number;
+  /** thickness of the pole-facing wall, lining inside, and of the roof [m] */
+  readonly poleLiningM: number;
+  readonly poleWallM: number;
+  readonly roofM: number;
+  /** foot of the front on the floor line, where an upright part ends and the slope begins, top at the ceiling */
+  readonly foot: Point;
+  readonly knee: Point;
+  readonly top: Point;
+  /** the glass: lower and upper end along the front */
+  readonly sill: Point;
+  readonly head: Point;
+  /** unit vector up along the slope */
+  readonly slope: Point;
+  readonly overhangFrom: Point;
+  readonly overhangTip: Point;
+  readonly slabM: number;
+  readonly slabInsulationM: number;
+  readonly bermTopY: number;
+  readonly bermRunM: number;
+  readonly mass: { readonly x0: number; readonly x1: number; readonly topY: number } | null;
+  readonly bed: { readonly x0: number; readonly x1: number; readonly topY: number; readonly leafM: number } | null;
+  /** ground level outside, below the floor line */
+  readonly gradeY: number;
+}
+
+const INSULATION_CONDUCTIVITY = 0.037;
+const GRADE_Y = -0.1;
+const BED_HEIGHT_M = 0.45;
+const WINDOW_HEAD_DROP_M = 0;
+
+/** Lay a design out in section. */
+export function sectionShape(design: Design): SectionShape {
+  const { envelope, sunspace, glass, floor } = design;
+  const geometry = geometryOf(design);
+  const { houseDepthM, heightM } = geometry;
+  const hasSunspace = sunspace.join !== 'none';
+  const poleLiningM = envelope.wallLiningM;
+  const poleWallM = poleLiningM + envelope.wallResistance * INSULATION_CONDUCTIVITY;
+  const wallOuterX = houseDepthM + (hasSunspace ? sunspace.commonWallM : poleWallM);
+
+  const tilt = (glass.tiltDeg * Math.PI) / 180;
+  const slope = { x: -Math.cos(tilt), y: Math.sin(tilt) };
+  const lean = heightM / Math.tan(tilt);
+  // Without a sunspace the wall itself leans, its top over the inner face; with one, the slope starts at the front.
+  const footX = hasSunspace ? wallOuterX + sunspace.depthM : wallOuterX + lean;
+  const room = hasSunspace ? sunspace.depthM : lean;
+  const kneeY = lean > room ? heightM - room * Math.tan(tilt) : 0;
+  const foot = { x: footX, y: 0 };
+  const knee = { x: footX, y: kneeY };
+  const top = { x: footX - Math.min(lean, room), y: heightM - WINDOW_HEAD_DROP_M };
+  const sill = alongFront(geometry.glassSlantM, top, knee, slope);
+  const head = top;
+  const overhangFrom = { x: head.x, y: head.y + glass.overhangGapM };
+
+  return {
+    houseDepthM,
+    heightM,
+    hasSunspace,
+    wallInnerX: houseDepthM,
+    wallOuterX,
+    poleLiningM,
+    poleWallM,
+    roofM: Math.max(0.12, envelope.roofResistance * INSULATION_CONDUCTIVITY),
+    foot,
+    knee,
+    top,
+    sill,
+    head,
+    slope,
+    overhangFrom,
+    overhangTip: { x: overhangFrom.x + glass.overhangM, y: overhangFrom.y },
+    slabM: floor.thicknessM,
+    slabInsulationM: floor.resistance * INSULATION_CONDUCTIVITY,
+    bermTopY: envelope.bermShare * heightM,
+    bermRunM: envelope.bermShare * heightM * 1.1 + 0.9,
+    mass: massShape(design, houseDepthM, heightM),
+    bed: bedShape(design, geometry.frontLengthM, foot.x, room, hasSunspace),
+    gradeY: GRADE_Y,
+  };
+}
+
+/** The point a length down from the top, along the slope and then the upright part. */
+function alongFront(lengthM: number, top: Point, knee: Point, slope: Point): Point {
+  const slopeM = Math.hypot(top.x - knee.x, top.y - knee.y);
+  const onSlope = Math.min(lengthM, slopeM);
+  const y = top.y - slope.y * onSlope - Math.max(0, lengthM - slopeM);
+  return { x: top.x - slope.x * onSlope, y: Math.max(0, y) };
+}
+
+/** Extra mass: against the pole-facing wall when shaded, free in the room when sunlit. */
+function massShape(design: Design, depthM: number, heightM: number): SectionShape['mass'] {
+  const { mass, house } = design;
+  if (mass.areaM2 <= 0) return null;
+  const topY = Math.min(heightM, Math.max(0.2, mass.areaM2 / house.equatorWallM));
+  const x0 = mass.place === 'sunlit' ? depthM * 0.5 : 0;
+  return { x0, x1: Math.min(depthM, x0 + mass.thicknessM), topY };
+}
+
+/** The planted bed stands behind the front; its drawn width is its area over the front's length. */
+function bedShape(
+  design: Design,
+  frontM: number,
+  footX: number,
+  roomM: number,
+  hasSunspace: boolean,
+): SectionShape['bed'] {
+  const { plants } = design;
+  if (plants.bedM2 <= 0) return null;
+  const most = hasSunspace ? roomM * 0.85 : 2;
+  const widthM = Math.min(most, Math.max(0.25, plants.bedM2 / frontM));
+  const x1 = footX - 0.12;
+  return { x0: x1 - widthM, x1, topY: BED_HEIGHT_M, leafM: 0.15 + 0.12 * plants.leafAreaIndex };
+}
