@@ -1,0 +1,69 @@
+// The words after a command, sorted into flags and the rest. Unknown flags, missing values and flags given
+// twice are faults, each with what is allowed. `--flag value` and `--flag=value` both work; `--` ends flags.
+
+import type { Command } from './command.ts';
+
+export interface ParsedArguments {
+  readonly positionals: readonly string[];
+  readonly values: ReadonlyMap<string, string>;
+  readonly switches: ReadonlySet<string>;
+}
+
+export type ArgumentResult =
+  | { readonly ok: true; readonly args: ParsedArguments }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/**
+ * Sort the words of a command line.
+ *
+ * @param words what follows the command's name
+ * @param command the flags and the number of arguments it knows
+ */
+export function parseArguments(words: readonly string[], command: Command): ArgumentResult {
+  const positionals: string[] = [];
+  const values = new Map<string, string>();
+  const switches = new Set<string>();
+  const faults: string[] = [];
+  const known = [
+    ...command.valued.map((flag) => `--${flag} VALUE`),
+    ...command.switches.map((f) => `--${f}`),
+  ];
+  const allowed = known.length === 0 ? 'no flags' : known.join(', ');
+
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i]!;
+    if (word === '--') {
+      positionals.push(...words.slice(i + 1));
+      break;
+    }
+    if (!word.startsWith('-') || word === '-') {
+      positionals.push(word);
+      continue;
+    }
+    const equals = word.indexOf('=');
+    const flag = word.slice(2, equals < 0 ? undefined : equals);
+    const isLong = word.startsWith('--');
+    if (isLong && command.switches.includes(flag) && equals < 0) {
+      switches.add(flag);
+    } else if (isLong && command.valued.includes(flag)) {
+      const next = words[i + 1];
+      const value = equals >= 0 ? word.slice(equals + 1) : next;
+      if (value === undefined || value === '' || (equals < 0 && value.startsWith('--'))) {
+        faults.push(`${command.name}: --${flag} has no value; allowed: --${flag} VALUE`);
+        continue;
+      }
+      if (equals < 0) i++;
+      if (values.has(flag)) faults.push(`${command.name}: --${flag} is given twice; allowed: once`);
+      values.set(flag, value);
+    } else {
+      faults.push(`${command.name}: unknown flag ${word}; allowed: ${allowed}`);
+    }
+  }
+
+  const [fewest, most] = command.positionals;
+  if (faults.length === 0 && (positionals.length < fewest || positionals.length > most)) {
+    const given = positionals.length === 0 ? 'nothing' : positionals.join(' ');
+    faults.push(`${command.name}: ${given} given; allowed: ${command.usage}`);
+  }
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, args: { positionals, values, switches } };
+}

@@ -1,0 +1,82 @@
+// `climate FILE | ID`: what a weather file holds: site, source, monthly means, degree-days, sun on the horizontal
+// and on equator-facing planes, and what was filled or doubted while reading.
+
+import { MONTH_NAMES } from '../outcomes/calendar.ts';
+import { type ClimateSummary, type Spell, summariseClimate } from '../weather/climate-summary.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { bundledClimates } from './bundled-climates.ts';
+import type { Command } from './command.ts';
+import { climateById, WEATHER_FLAGS, weatherFile } from './site-weather.ts';
+import { type Cell, textTable } from './text-table.ts';
+
+export const climateCommand: Command = {
+  name: 'climate',
+  usage: 'climate FILE | ID [--json]',
+  line: 'what a weather file or a bundled climate holds',
+  valued: WEATHER_FLAGS.filter((flag) => flag !== 'climate' && flag !== 'weather'),
+  switches: ['json'],
+  positionals: [1, 1],
+  run: async (args) => {
+    const place = args.positionals[0]!;
+    const isBundled = (await bundledClimates()).some(({ id }) => id === place);
+    const weather = isBundled ? await climateById(place, 'climate') : await weatherFile(place, args);
+    if (!weather.ok) return weather;
+    const climate = prepareClimate(weather.year);
+    const summary = summariseClimate(climate);
+    const output = args.switches.has('json') ? jsonOf(climate, summary) : tableOf(climate, summary);
+    return { ok: true, output };
+  },
+};
+
+function jsonOf({ year }: PreparedClimate, summary: ClimateSummary): string {
+  const { id, site, source, credit, monthYears, sunMinute, notes } = year;
+  return JSON.stringify({ id, site, source, credit, monthYears, sunMinute, ...summary, notes });
+}
+
+function tableOf({ year }: PreparedClimate, summary: ClimateSummary): string {
+  const { site } = year;
+  const head: Cell[] = [
+    '',
+    'mean °C',
+    'high',
+    'low',
+    'degree-days',
+    'sun kWh/m²',
+    'upright',
+    'at 60°',
+    'humidity %',
+    'wind m/s',
+  ];
+  const rows = summary.months.map((spell, month) => rowOf(MONTH_NAMES[month]!, spell));
+  const lines = [
+    `${site.name}: latitude ${site.latitudeDeg}°, longitude ${site.longitudeDeg}°, ${site.elevationM} m, UTC ${signed(site.utcOffsetH)} h`,
+    `${year.source}; ${year.credit}`,
+    '',
+    textTable([head, ...rows, rowOf('Year', summary.year)]),
+    '',
+    `Lowest ${summary.year.lowestC.toFixed(1)} °C, highest ${summary.year.highestC.toFixed(1)} °C, cloudiest month ${MONTH_NAMES[summary.cloudiestMonth]}.`,
+    'Upright and at 60°: sun on an equator-facing plane, ground reflection included.',
+    'Degree-days: below 18 °C, from daily means.',
+    ...year.notes.map((note) => `Note: ${note}`),
+  ];
+  return lines.join('\n');
+}
+
+function rowOf(name: string, spell: Spell): readonly Cell[] {
+  return [
+    name,
+    spell.meanC,
+    spell.meanDailyHighC,
+    spell.meanDailyLowC,
+    Math.round(spell.heatingDegreeDays),
+    Math.round(spell.globalKWh),
+    Math.round(spell.upright90KWh),
+    Math.round(spell.leaning60KWh),
+    Math.round(100 * spell.meanRelativeHumidity),
+    spell.meanWind,
+  ];
+}
+
+function signed(value: number): string {
+  return value < 0 ? `−${-value}` : `+${value}`;
+}

@@ -1,0 +1,36 @@
+// What a command is: its name, one line of help, how its arguments look, and the function that does it. A
+// command returns what to print and the exit code, or the faults in its input; main.ts prints either, so that
+// nothing reaches standard output when the input is wrong.
+
+import type { ParsedArguments } from './arguments.ts';
+
+/** Done, or the input is wrong: one line a fault, each naming the place, the value and what is allowed. */
+export type CommandResult =
+  | { readonly ok: true; readonly output: string }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+export interface Console {
+  /** lines of standard input */
+  readonly lines: () => AsyncIterable<string>;
+  /** for commands that print as they go; returns when the text is taken */
+  readonly write: (text: string) => Promise<void>;
+  /** a remark that belongs to neither output nor faults (standard error) */
+  readonly remark: (text: string) => void;
+}
+
+export interface Command {
+  readonly name: string;
+  readonly usage: string;
+  readonly line: string;
+  /** flags that take a value, and flags that stand alone, both without dashes */
+  readonly valued: readonly string[];
+  readonly switches: readonly string[];
+  /** fewest and most arguments that are no flags */
+  readonly positionals: readonly [number, number];
+  readonly run: (args: ParsedArguments, console: Console) => Promise<CommandResult>;
+}
+
+/** A result that says what is wrong, in one line a fault. */
+export function refused(...faults: readonly string[]): CommandResult {
+  return { ok: false, faults };
+}

@@ -1,0 +1,75 @@
+// A design from the command line: the path of a JSON file, or the id of a bundled example. A checked design out,
+// or one line a fault: file, field, value, what is allowed.
+
+import { readFile, stat } from 'node:fs/promises';
+import type { Design } from '../design/design.ts';
+import { EXAMPLES } from '../design/examples.ts';
+import { describeDesignFault, parseDesign } from '../design/schema.ts';
+
+/** Largest design file read [bytes]; one has about 3000. */
+const MOST_BYTES = 1_000_000;
+
+export type DesignFileResult =
+  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/**
+ * Read and check a design.
+ *
+ * @param place path of a file; where no such file is, the id of an example
+ */
+export async function readDesign(place: string): Promise<DesignFileResult> {
+  const size = await stat(place).then(
+    (found) => (found.isDirectory() ? 'a folder' : found.size),
+    () => null,
+  );
+  if (size === null) {
+    const example = EXAMPLES.find(({ id }) => id === place);
+    if (example !== undefined) return { ok: true, design: example.design };
+    const ids = EXAMPLES.map(({ id }) => id).join(', ');
+    return fault(`${place}: no such file; allowed: a design file, or an example: ${ids}`);
+  }
+  if (size === 'a folder') return fault(`${place}: a folder; allowed: a design file`);
+  if (size > MOST_BYTES) return fault(`${place}: ${size} bytes; allowed: at most ${MOST_BYTES}`);
+  let text: string;
+  try {
+    text = await readFile(place, 'utf8');
+  } catch (error) {
+    return fault(
+      `${place}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a design file`,
+    );
+  }
+  const parsed = parseJson(text);
+  if (!parsed.ok) return fault(`${place}: ${parsed.fault}`);
+  return checkDesign(parsed.value, `${place}: `);
+}
+
+/** Check data against the design schema; `before` stands at the head of each fault. */
+export function checkDesign(data: unknown, before: string): DesignFileResult {
+  const result = parseDesign(data);
+  if (result.ok) return result;
+  return { ok: false, faults: result.faults.map((entry) => `${before}${describeDesignFault(entry)}`) };
+}
+
+export type JsonResult =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly fault: string };
+
+/** JSON without an exception; the fault names line and column where the platform tells the place. */
+export function parseJson(text: string): JsonResult {
+  try {
+    return { ok: true, value: JSON.parse(text.replace(/^\uFEFF/, '')) };
+  } catch (error) {
+    const message = (error as SyntaxError).message;
+    const position = /position (\d+)/.exec(message);
+    const at = position === null ? text.length : Number(position[1]);
+    const before = text.slice(0, at).split('\n');
+    const place = `line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
+    const found = at < text.length ? `"${text.slice(at, at + 20).split('\n')[0]}"` : 'the end of the text';
+    return { ok: false, fault: `${place}: ${found}; allowed: JSON` };
+  }
+}
+
+function fault(line: string): DesignFileResult {
+  return { ok: false, faults: [line] };
+}

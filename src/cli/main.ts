@@ -1,0 +1,61 @@
+// The command line: finds the command, sorts its arguments, prints what it returns. Exit codes: 0 done, 2 the
+// input is wrong (nothing on standard output, one line a fault on standard error), 1 a fault of the program.
+
+import { createInterface } from 'node:readline';
+import { parseArguments } from './arguments.ts';
+import type { Command, Console } from './command.ts';
+import { COMMANDS } from './commands.ts';
+import { textTable } from './text-table.ts';
+
+const HOW = 'npm run --silent daystone -- COMMAND …';
+
+const CONSOLE: Console = {
+  lines: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
+  write,
+  remark: (text) => console.error(text),
+};
+
+// A reader that stops early (`| head`) is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? 0 : 1);
+});
+
+async function main(words: readonly string[]): Promise<number> {
+  const [name, ...rest] = words;
+  if (name === undefined || name === 'help' || name === '--help') {
+    await write(`${help()}\n`);
+    return 0;
+  }
+  const command = COMMANDS.find((entry) => entry.name === name);
+  if (command === undefined) {
+    return complain([`unknown command ${name}; allowed: ${COMMANDS.map((entry) => entry.name).join(', ')}`]);
+  }
+  if (rest.includes('--help')) {
+    await write(`${command.usage}\n  ${command.line}\n`);
+    return 0;
+  }
+  const parsed = parseArguments(rest, command);
+  if (!parsed.ok) return complain(parsed.faults);
+  const result = await command.run(parsed.args, CONSOLE);
+  if (!result.ok) return complain(result.faults);
+  if (result.output !== '') await write(`${result.output}\n`);
+  return 0;
+}
+
+function write(text: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    process.stdout.write(text, (error) => (error ? reject(error) : resolve()));
+  });
+}
+
+function complain(faults: readonly string[]): number {
+  for (const fault of faults) console.error(fault);
+  return 2;
+}
+
+function help(): string {
+  const rows = COMMANDS.map((command: Command) => [command.usage, command.line]);
+  return `${HOW}\n\n${textTable(rows)}`;
+}
+
+process.exitCode = await main(process.argv.slice(2));

@@ -1,0 +1,100 @@
+// Which weather a command runs in: --climate ID, --weather FILE, or the climate the design names. A typical year
+// out, or one line a fault. What a file does not say about its site can be given beside it by flags.
+
+import { readFile } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { describeFault, type ReadResult, type SiteHints } from '../weather/read-result.ts';
+import { readWeather } from '../weather/reader.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
+import type { ParsedArguments } from './arguments.ts';
+import { bundledClimate, bundledClimates } from './bundled-climates.ts';
+
+/** Flags that say what a weather file may leave out, with their limits. */
+const HINTS = [
+  { flag: 'latitude', key: 'latitudeDeg', min: -90, max: 90, unit: 'degrees' },
+  { flag: 'longitude', key: 'longitudeDeg', min: -180, max: 180, unit: 'degrees' },
+  { flag: 'elevation', key: 'elevationM', min: -450, max: 6000, unit: 'm' },
+  { flag: 'utc-offset', key: 'utcOffsetH', min: -12, max: 14, unit: 'h' },
+] as const;
+
+export const WEATHER_FLAGS: readonly string[] = [
+  'climate',
+  'weather',
+  'site-name',
+  ...HINTS.map(({ flag }) => flag),
+];
+
+export type WeatherResult =
+  | { readonly ok: true; readonly year: TypicalYear }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/**
+ * The weather that flags or a design ask for.
+ *
+ * @param args the command's flags
+ * @param climateOfDesign id of a bundled climate, taken when no flag says otherwise
+ */
+export async function chooseWeather(args: ParsedArguments, climateOfDesign: string): Promise<WeatherResult> {
+  const file = args.values.get('weather');
+  const id = args.values.get('climate');
+  if (file !== undefined && id !== undefined) {
+    return faults(`--climate ${id} and --weather ${file} are both given; allowed: one of them`);
+  }
+  if (file !== undefined) return weatherFile(file, args);
+  return climateById(id ?? climateOfDesign, id === undefined ? 'climate of the design' : '--climate');
+}
+
+/** A bundled climate by id; `from` says in a fault where the id stands. */
+export async function climateById(id: string, from: string): Promise<WeatherResult> {
+  const result = await bundledClimate(id);
+  if (result === null) {
+    const ids = (await bundledClimates()).map((climate) => climate.id).join(', ');
+    return faults(`${from}: ${id}; allowed: ${ids}`);
+  }
+  return named(result, `climate ${id}`);
+}
+
+/** A weather file, of any format the reader knows. */
+export async function weatherFile(path: string, args: ParsedArguments): Promise<WeatherResult> {
+  const hints = siteHints(args, path);
+  if (!hints.ok) return hints;
+  let bytes: Uint8Array;
+  try {
+    bytes = await readFile(path);
+  } catch (error) {
+    return faults(
+      `${path}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a weather file`,
+    );
+  }
+  return named(await readWeather(bytes, hints.hints), path);
+}
+
+function siteHints(
+  { values }: ParsedArguments,
+  path: string,
+): { ok: true; hints: SiteHints } | { ok: false; faults: readonly string[] } {
+  const wrong: string[] = [];
+  const numbers: Record<string, number> = {};
+  for (const { flag, key, min, max, unit } of HINTS) {
+    const text = values.get(flag);
+    if (text === undefined) continue;
+    const value = Number(text);
+    if (value >= min && value <= max) numbers[key] = value;
+    else wrong.push(`--${flag}: ${text}; allowed: ${min} to ${max} ${unit}`);
+  }
+  if (wrong.length > 0) return { ok: false, faults: wrong };
+  const name = values.get('site-name');
+  return {
+    ok: true,
+    hints: { fileName: basename(path), ...(name === undefined ? {} : { name }), ...numbers },
+  };
+}
+
+function named(result: ReadResult, place: string): WeatherResult {
+  if (result.ok) return result;
+  return { ok: false, faults: result.faults.map((fault) => `${place}: ${describeFault(fault)}`) };
+}
+
+function faults(line: string): WeatherResult {
+  return { ok: false, faults: [line] };
+}

@@ -1,0 +1,102 @@
+// One year in, the outcome's named figures out. Findings are left empty here; src/findings fills them.
+
+import type { Design } from '../design/design.ts';
+import type { Model } from '../model/model.ts';
+import type { Year, ZoneYear } from '../network/year.ts';
+import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import { HOURS } from '../weather/typical-year.ts';
+import { adaptiveOverheatedHours } from './adaptive-hours.ts';
+import { hoursAbove, hoursBelow, meanDailySwing, overheating } from './comfort-hours.ts';
+import { extremesOf } from './extremes.ts';
+import { equatorGlass, massInside } from './glass-and-mass.ts';
+import { moistureLoad } from './moisture-load.ts';
+import { mouldOfYear } from './mould.ts';
+import type { Outcome, ZoneOutcome } from './outcome.ts';
+import { ventMoves } from './vent-moves.ts';
+import { VERSION } from './version.ts';
+
+/**
+ * The outcome of one year.
+ *
+ * @param design what was asked
+ * @param model what it meant
+ * @param climate the weather it was run in
+ * @param year the hourly result
+ * @returns the outcome, with `findings` empty
+ */
+export function summarise(design: Design, model: Model, climate: PreparedClimate, year: Year): Outcome {
+  const { name, latitudeDeg, longitudeDeg, elevationM } = climate.year.site;
+  const glass = equatorGlass(design, year);
+  const house = year.zones.find((zone) => zone.id === 'house');
+  const sunspace = year.zones.find((zone) => zone.id === 'sunspace');
+  if (house === undefined) throw new RangeError("zones of the year lack 'house'");
+  const { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare } = ventMoves(year.openings);
+  const zones = {
+    house: zoneOutcome(design, climate, house),
+    ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, climate, sunspace) }),
+  };
+  return {
+    daystone: VERSION,
+    design: design.name,
+    site: { name, latitudeDeg, longitudeDeg, elevationM },
+    equatorGlass: glass,
+    mass: massInside(model, glass.areaM2),
+    zones,
+    heating: energyAndPeak(year.zones, (zone) => zone.heatingW),
+    cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
+    vents: { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare },
+    books: { heatResidual: year.books.heatResidual, waterResidual: year.books.waterResidual },
+    findings: [],
+  };
+}
+
+function zoneOutcome(design: Design, climate: PreparedClimate, zone: ZoneYear): ZoneOutcome {
+  const { overheatC, underheatC, humidLimit } = design.comfort;
+  const air = extremesOf(zone.airC);
+  const operative = extremesOf(zone.operativeC);
+  const hot = overheating(zone.operativeC, overheatC);
+  const load = moistureLoad(zone);
+  return {
+    meanAirC: air.mean,
+    maxAirC: air.max,
+    minAirC: air.min,
+    maxOperativeC: operative.max,
+    minOperativeC: operative.min,
+    overheatedHours: hot.hours,
+    overheatedDegreeHours: hot.degreeHours,
+    overheatLimitC: overheatC,
+    adaptiveOverheatedHours: adaptiveOverheatedHours(zone.operativeC, climate.year.dryBulbC),
+    underheatedHours: hoursBelow(zone.operativeC, underheatC),
+    underheatLimitC: underheatC,
+    meanDailySwingK: meanDailySwing(zone.operativeC),
+    meanRelativeHumidity: extremesOf(zone.relativeHumidity).mean,
+    humidHours: hoursAbove(zone.relativeHumidity, humidLimit),
+    humidLimit,
+    mouldIndexMax: mouldOfYear(zone).max,
+    condensationKg: condensed(zone.condensationG),
+    moistureLoadKgPerDay: load.kgPerDay,
+    moistureByCause: load.byCause,
+    hottestHour: operative.maxHour,
+    coldestHour: operative.minHour,
+  };
+}
+
+/** Water that formed on the panes over the year [kg]; what dried off again is not subtracted. */
+function condensed(condensationG: Float64Array): number {
+  return condensationG.reduce((sum, grams) => sum + Math.max(grams, 0), 0) / 1000;
+}
+
+/** Energy of the year and the highest hour of all zones together. */
+function energyAndPeak(
+  zones: readonly ZoneYear[],
+  powerOf: (zone: ZoneYear) => Float64Array,
+): { energyKWh: number; peakW: number } {
+  let energyWh = 0;
+  let peakW = 0;
+  for (let hour = 0; hour < HOURS; hour++) {
+    const watts = zones.reduce((sum, zone) => sum + powerOf(zone)[hour]!, 0);
+    energyWh += watts;
+    peakW = Math.max(peakW, watts);
+  }
+  return { energyKWh: energyWh / 1000, peakW };
+}
