@@ -3,9 +3,9 @@
 // the radiation is valid. Satellite files hold instants some minutes after the hour; files outside the satellites'
 // view hold means over the hour that starts at the label, with the beam split by the sun at its start.
 // Source: European Commission, Joint Research Centre, PVGIS user manual; the rest measured on real files.
-import { dewPointFromVapourPressure, saturationPressure } from '../physics/moist-air.ts';
 import { sunlitMinute } from '../physics/sunlit-hour.ts';
 import { assembleYear, newColumn } from './assembled-year.ts';
+import { dewPointFromHumidity } from './humidity.ts';
 import {
   type PvgisColumn,
   type PvgisTable,
@@ -17,7 +17,8 @@ import type { ReadResult, SiteHints } from './read-result.ts';
 import { elevationOf, placeOf } from './site-hints.ts';
 import { clearDayMinute, closureMinute, cosZenithAt } from './sun-clock.ts';
 import { idOf } from './text-lines.ts';
-import { HOURS, instantOfHour, type TypicalYear } from './typical-year.ts';
+import { instantOfHour, type TypicalYear } from './typical-year.ts';
+import { rolled, rollNote } from './utc-roll.ts';
 
 /** Minute of the hour in satellite files that do not state it; Belfast and Madrid show 10 to 11. */
 const USUAL_SATELLITE_MINUTE = 10.5;
@@ -47,10 +48,7 @@ export function readPvgis(text: string, hints: SiteHints = {}): ReadResult {
   if ('expected' in place) return { ok: false, faults: [place] };
   const utcOffsetH = Math.round(hints.utcOffsetH ?? place.longitudeDeg / 15);
   const roll = (name: PvgisColumn): Float64Array => rolled(table.columns[name]!, utcOffsetH);
-  if (utcOffsetH !== 0) {
-    const signed = utcOffsetH > 0 ? `+${utcOffsetH}` : String(utcOffsetH).replace('-', '−');
-    notes.push(`The file is in UTC; the year was rolled by ${signed} h to local standard time.`);
-  }
+  if (utcOffsetH !== 0) notes.push(rollNote(utcOffsetH));
   const dryBulbC = roll('T2m');
   const humidity = roll('RH');
   const pressurePa = roll('SP');
@@ -71,7 +69,7 @@ export function readPvgis(text: string, hints: SiteHints = {}): ReadResult {
     table,
     notes,
   );
-  const dewPointC = dryBulbC.map((dryC, hour) => dewPointOf(dryC, humidity[hour]!));
+  const dewPointC = dryBulbC.map((dryC, hour) => dewPointFromHumidity(dryC, humidity[hour]!));
   const skyLongwave = table.columns['IR(h)'] === null ? null : roll('IR(h)');
   const { sunMinute, ...components } = radiation;
   const columns = {
@@ -97,19 +95,6 @@ export function readPvgis(text: string, hints: SiteHints = {}): ReadResult {
     notes,
     lineOfHour,
   });
-}
-
-/** UTC column → local: local hour i is UTC hour i − offset; the rows that fall off wrap to the other end. */
-function rolled(column: Float64Array, offsetH: number): Float64Array {
-  const back = Math.floor(offsetH);
-  return Float64Array.from(column, (_, hour) => column[(((hour - back) % HOURS) + HOURS) % HOURS]!);
-}
-
-/** Humidity below 1 % is read as 1 %: drier air has no dew point worth a number. */
-function dewPointOf(dryC: number, humidityPercent: number): number {
-  if (!(dryC >= -90 && dryC <= 60) || Number.isNaN(humidityPercent)) return Number.NaN;
-  const share = Math.min(Math.max(humidityPercent, 1), 100) / 100;
-  return Math.min(dewPointFromVapourPressure(Math.max(share * saturationPressure(dryC), 0.01)), dryC);
 }
 
 type Radiation = Pick<TypicalYear, 'globalHorizontal' | 'beamNormal' | 'diffuseHorizontal' | 'sunMinute'>;

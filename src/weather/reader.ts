@@ -2,8 +2,10 @@
 // name; gzip is unpacked on the way. Nothing a file holds makes this throw.
 import { looksLikeBundle, readBundle } from './bundle-form.ts';
 import { gunzip, isGzip, MOST_BYTES, textOf } from './platform-streams.ts';
+import { looksLikePsm, readPsm } from './psm.ts';
 import { looksLikePvgisCsv, looksLikePvgisJson, readPvgis } from './pvgis.ts';
 import { type ReadResult, refuse, type SiteHints } from './read-result.ts';
+import { looksLikeTmy2, readTmy2 } from './tmy2.ts';
 import { looksLikeTmy3, readTmy3 } from './tmy3.ts';
 
 const MEGABYTE = 1_000_000;
@@ -18,8 +20,10 @@ interface Format {
 const FORMATS: readonly Format[] = [
   { name: 'Daystone climate', looksRight: looksLikeBundle, read: readBundle },
   { name: 'TMY3', looksRight: looksLikeTmy3, read: readTmy3 },
+  { name: 'TMY2', looksRight: looksLikeTmy2, read: readTmy2 },
   { name: 'PVGIS JSON', looksRight: looksLikePvgisJson, read: readPvgis },
   { name: 'PVGIS CSV', looksRight: looksLikePvgisCsv, read: readPvgis },
+  { name: 'NSRDB PSM', looksRight: looksLikePsm, read: readPsm },
 ];
 
 /** Name of the format a text is in, or null. */

@@ -54,6 +54,10 @@ const AT_HAND = [
   '723650TY.csv',
   '700260TYA.CSV',
   '702610TYA.CSV',
+  '04725.tm2',
+  '12839.tm2',
+  'test_psm3_tmy-2017.csv',
+  'test_psm4_tmy-2023.csv',
   'tmy_45.000_8.000_2005_2023.csv',
   'tmy_45.000_8.000_2005_2023.json',
   'pvgis_tmy_test.csv',
@@ -72,7 +76,7 @@ const rowOf = (file: string): TableRow => rows.find((row) => row.text('file') ==
 test('every case has its row in the table of 30 files', () => {
   expect(rows).toHaveLength(30);
   expect(CASES.filter((file) => rowOf(file) === undefined)).toEqual([]);
-  expect(CASES).toHaveLength(19);
+  expect(CASES).toHaveLength(23);
 });
 
 describe.each(CASES)('%s', (file) => {

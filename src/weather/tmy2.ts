@@ -1,0 +1,138 @@
+// TMY2 text (fixed width, 142 characters) into a typical year. Radiation is the mean of the hour that ends at the
+// label, air is read at the label, labels 1…24 are local standard time; snow depth becomes ground reflectance.
+// Source: NREL, User's Manual for TMY2s, 1995, tables 3-1 and 3-2; positions below count from 1 as printed there.
+import { assembleYear, dateOfHour, newColumn, newColumns } from './assembled-year.ts';
+import { hourOfYear } from './calendar-hour.ts';
+import { type Fault, MOST_FAULTS, type ReadResult } from './read-result.ts';
+import { snowAlbedo } from './snow-albedo.ts';
+import { idOf, linesOf, numberOf } from './text-lines.ts';
+import { HOURS, monthOfHour, type Site } from './typical-year.ts';
+
+export const TMY2_CREDIT =
+  'NREL, TMY2 data set (National Renewable Energy Laboratory, US Department of Energy)';
+
+const HEADER =
+  /^ (\d{5}) (.{22}) (..) +(-?\d{1,2}) +([NS]) *(\d{1,2}) +(\d{1,2}) +([EW]) *(\d{1,3}) +(\d{1,2}) +(-?\d{1,4})\s*$/;
+const ROW = /^ \d{8}\d{8}/;
+
+/** Value fields: first and last position, factor to our unit, the value that means missing, name for messages. */
+const FIELDS = {
+  globalHorizontal: [18, 21, 1, 9999, 'global radiation'],
+  beamNormal: [24, 27, 1, 9999, 'beam radiation'],
+  diffuseHorizontal: [30, 33, 1, 9999, 'diffuse radiation'],
+  skyCover: [64, 65, 0.1, 99, 'opaque sky cover'],
+  dryBulbC: [68, 71, 0.1, 9999, 'dry bulb'],
+  dewPointC: [74, 77, 0.1, 9999, 'dew point'],
+  pressurePa: [85, 88, 100, 9999, 'pressure'],
+  windFromDeg: [91, 93, 1, 999, 'wind direction'],
+  windSpeed: [96, 98, 0.1, 999, 'wind speed'],
+} as const;
+type Field = keyof typeof FIELDS;
+
+const SNOW_DEPTH = [134, 136, 999] as const;
+const SNOW_AGE = [139, 140, 99] as const;
+
+export function looksLikeTmy2(text: string): boolean {
+  const [first = '', second = ''] = linesOf(text.slice(0, 400));
+  return HEADER.test(first) || (ROW.test(second) && second.length >= 142);
+}
+
+export function readTmy2(text: string): ReadResult {
+  const lines = linesOf(text);
+  const site = siteOf(lines[0]!);
+  if ('expected' in site) return { ok: false, faults: [site] };
+  const columns = newColumns();
+  const albedo = newColumn();
+  const lineOfHour = new Int32Array(HOURS);
+  const monthYears = new Array<number>(12).fill(0);
+  const faults: Fault[] = [];
+  let hour = 0;
+  for (let i = 1; i < lines.length && faults.length < MOST_FAULTS; i++) {
+    const line = lines[i]!;
+    if (line.trim() === '') continue;
+    const stamp = [1, 3, 5, 7].map((from) => numberOf(line.slice(from, from + 2))) as [number, ...number[]];
+    if (hour >= HOURS || hourOfYear(stamp[1]!, stamp[2]!, stamp[3]! - 1) !== hour || !(stamp[0] >= 0)) {
+      const expected = hour < HOURS ? `the hour that starts ${dateOfHour(hour)}` : 'no more rows';
+      faults.push({ line: i + 1, column: 'date and time', value: line.slice(0, 9), expected });
+      break;
+    }
+    monthYears[monthOfHour(hour)] ||= 1900 + stamp[0];
+    lineOfHour[hour] = i + 1;
+    for (const field of Object.keys(FIELDS) as Field[]) {
+      const [from, to, factor, missing, name] = FIELDS[field];
+      const printed = line.slice(from - 1, to);
+      const value = numberOf(printed);
+      columns[field][hour] = value === missing ? Number.NaN : value * factor;
+      if (Number.isNaN(value)) {
+        const expected = `a number at positions ${from} to ${to}`;
+        faults.push({ line: i + 1, column: name, value: printed, expected });
+      }
+    }
+    albedo[hour] = snowAlbedo(unlessMissing(line, SNOW_DEPTH), unlessMissing(line, SNOW_AGE));
+    hour++;
+  }
+  if (faults.length === 0 && hour < HOURS) {
+    const value = `the file ends after ${hour} hours`;
+    faults.push({ line: lines.length, column: 'date and time', value, expected: `${HOURS} hours` });
+  }
+  if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
+  const { station, ...place } = site;
+  return assembleYear({
+    site: place,
+    id: idOf(place.name),
+    source: `TMY2, station ${station}`,
+    credit: TMY2_CREDIT,
+    monthYears,
+    sunMinute: 'mean',
+    columns,
+    skyLongwave: null,
+    albedo,
+    notes: ['Ground reflectance was made from the depth and age of snow in the file, 0.2 without snow.'],
+    lineOfHour,
+  });
+}
+
+function unlessMissing(line: string, [from, to, missing]: readonly [number, number, number]): number {
+  const value = numberOf(line.slice(from - 1, to));
+  return value === missing ? Number.NaN : value;
+}
+
+function siteOf(line: string): (Site & { readonly station: string }) | Fault {
+  const match = HEADER.exec(line);
+  if (match === null) {
+    const expected = 'station, city, state, time zone, latitude, longitude, elevation as in TMY2';
+    return { line: 1, column: '', value: line, expected };
+  }
+  const [
+    ,
+    station = '',
+    city = '',
+    state = '',
+    zone = '',
+    ns = '',
+    latD = '',
+    latM = '',
+    ew = '',
+    lonD = '',
+    lonM = '',
+    elevation = '',
+  ] = match;
+  const latitude = Number(latD) + Number(latM) / 60;
+  const longitude = Number(lonD) + Number(lonM) / 60;
+  if (latitude > 90 || longitude > 180 || Math.abs(Number(zone)) > 14) {
+    return {
+      line: 1,
+      column: 'place',
+      value: line,
+      expected: 'latitude to 90°, longitude to 180°, zone to 14 h',
+    };
+  }
+  return {
+    station,
+    name: `${city.trim()}, ${state}`,
+    latitudeDeg: ns === 'S' ? -latitude : latitude,
+    longitudeDeg: ew === 'W' ? -longitude : longitude,
+    elevationM: Number(elevation),
+    utcOffsetH: Number(zone),
+  };
+}
