@@ -7,6 +7,9 @@ import { requireRange } from './require-range.ts';
 /** Acceleration of gravity, m/s²: the standard's rounded value, which its worked numbers use. */
 export const GRAVITY = 9.81;
 
+/** ρcp of sea-level air at 20 °C, J/(m³·K): 1.2 kg/m³ × 1005 J/(kg·K). In proportion to air pressure elsewhere. */
+export const AIR_HEAT_CAPACITY = 1206;
+
 /** Discharge coefficient of a sharp-edged opening [–]: BS 5925. ASHRAE uses 0.65 where air does not mix at the edge. */
 export const SHARP_EDGE_DISCHARGE = 0.61;
 

@@ -2,8 +2,7 @@
 // settles, its latent heat, and how much a pane holds before it runs. Method: the Lewis relation between heat and
 // mass transfer (from memory, high confidence). Absolute humidity in g/m³; a gain to the pane is positive.
 
-/** ρcp of room air, J/(m³·K): 1.2 kg/m³ × 1005 J/(kg·K). */
-const AIR_HEAT_CAPACITY = 1206;
+import { AIR_HEAT_CAPACITY } from './openings.ts';
 
 /** Lewis number of vapour in air to the power 2/3 [–]. */
 const LEWIS_FACTOR = 0.92;
@@ -22,11 +21,15 @@ export const DRIPPING_TILT_DEG = 22;
  * Every time step: no guards.
  *
  * @param convection hc at the surface [W m⁻² K⁻¹]; ≥ 0, without its radiant part
+ * @param airHeatCapacity ρcp [J/(m³·K)]; 1206 at sea level, less in proportion to air pressure at altitude
  * @returns β [m/s]
  * Source: Lewis relation, as ISO 13788 and heat-transfer textbooks use it.
  */
-export function massTransferCoefficient(convection: number): number {
-  return convection / (AIR_HEAT_CAPACITY * LEWIS_FACTOR);
+export function massTransferCoefficient(
+  convection: number,
+  airHeatCapacity: number = AIR_HEAT_CAPACITY,
+): number {
+  return convection / (airHeatCapacity * LEWIS_FACTOR);
 }
 
 /**
@@ -36,18 +39,29 @@ export function massTransferCoefficient(convection: number): number {
  * @param convection hc at the surface [W m⁻² K⁻¹]; ≥ 0
  * @param vapourAir absolute humidity of the room [g/m³]
  * @param vapourSaturated absolute humidity at saturation at the surface temperature [g/m³]
+ * @param airHeatCapacity as `massTransferCoefficient`
  * @returns condensation [g/(m²·s)]; never negative
  */
-export function condensationRate(convection: number, vapourAir: number, vapourSaturated: number): number {
-  return massTransferCoefficient(convection) * Math.max(vapourAir - vapourSaturated, 0);
+export function condensationRate(
+  convection: number,
+  vapourAir: number,
+  vapourSaturated: number,
+  airHeatCapacity: number = AIR_HEAT_CAPACITY,
+): number {
+  return massTransferCoefficient(convection, airHeatCapacity) * Math.max(vapourAir - vapourSaturated, 0);
 }
 
 /**
  * Water a wet surface gives back to drier air: β · max(v_sat − v_air, 0), while there is any film left.
  * Every time step: no guards. Same arguments and unit as `condensationRate`.
  */
-export function filmEvaporation(convection: number, vapourAir: number, vapourSaturated: number): number {
-  return massTransferCoefficient(convection) * Math.max(vapourSaturated - vapourAir, 0);
+export function filmEvaporation(
+  convection: number,
+  vapourAir: number,
+  vapourSaturated: number,
+  airHeatCapacity: number = AIR_HEAT_CAPACITY,
+): number {
+  return massTransferCoefficient(convection, airHeatCapacity) * Math.max(vapourSaturated - vapourAir, 0);
 }
 
 /** Latent heat a pane gains [W/m²] from condensation [g/(m²·s)]. Every time step: no guards. */

@@ -3,6 +3,8 @@
 // follows the deficit and the part that does not, so that a humidity balance can take it implicitly.
 // Method: Penman–Monteith with a leaf boundary layer (the greenhouse form of 1987, tomato coefficients); a two-term
 // form (1994); the Priestley–Taylor ceiling (1972). Formulas from memory, medium confidence; pressures in Pa.
+import { SEA_LEVEL_PRESSURE } from './altitude.ts';
+import { AIR_HEAT_CAPACITY } from './openings.ts';
 import { requireRange } from './require-range.ts';
 
 /** Boundary-layer resistance of a leaf in a sunspace's slow air, s/m: 200–300. */
@@ -20,11 +22,8 @@ const OPEN_STOMATA = 82;
 /** The deficit can close stomata by no more than this factor [–]. */
 const MAX_DEFICIT_FACTOR = 5.8;
 
-const SEA_LEVEL_PA = 101325;
-
-/** γ at sea level, Pa/K, and ρcp, J/(m³·K); both shrink with air pressure. */
+/** γ at sea level, Pa/K; like ρcp it shrinks with air pressure. */
 const PSYCHROMETRIC_SEA_LEVEL = 66;
-const AIR_HEAT_CAPACITY_SEA_LEVEL = 1206;
 
 /**
  * Net radiation a canopy absorbs: G · (1 − e^(−0.7·LAI)) · (1 − albedo). Every time step: no guards.
@@ -79,7 +78,7 @@ export function canopyConstant(
   netRadiation: number,
   boundaryResistance: number,
   leafResistanceSM: number,
-  pressurePa: number = SEA_LEVEL_PA,
+  pressurePa: number = SEA_LEVEL_PRESSURE,
 ): number {
   const slope = slopePaPerK(tempC);
   return (slope * netRadiation) / (slope + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa));
@@ -96,16 +95,17 @@ export function canopyPerPascal(
   leafAreaIndex: number,
   boundaryResistance: number,
   leafResistanceSM: number,
-  pressurePa: number = SEA_LEVEL_PA,
+  pressurePa: number = SEA_LEVEL_PRESSURE,
 ): number {
-  const airHeat = (AIR_HEAT_CAPACITY_SEA_LEVEL * pressurePa) / SEA_LEVEL_PA;
+  const airHeat = (AIR_HEAT_CAPACITY * pressurePa) / SEA_LEVEL_PRESSURE;
   const denominator = slopePaPerK(tempC) + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa);
   return (2 * leafAreaIndex * airHeat) / (boundaryResistance * denominator);
 }
 
 function gammaTerm(boundaryResistance: number, leafResistanceSM: number, pressurePa: number): number {
   return (
-    ((PSYCHROMETRIC_SEA_LEVEL * pressurePa) / SEA_LEVEL_PA) * (1 + leafResistanceSM / boundaryResistance)
+    ((PSYCHROMETRIC_SEA_LEVEL * pressurePa) / SEA_LEVEL_PRESSURE) *
+    (1 + leafResistanceSM / boundaryResistance)
   );
 }
 
@@ -132,7 +132,7 @@ export function canopyCoefficients(
   leafAreaIndex: number,
   boundaryResistance: number,
   vpdForResistance: number,
-  pressurePa: number = SEA_LEVEL_PA,
+  pressurePa: number = SEA_LEVEL_PRESSURE,
 ): CanopyCoefficients {
   requireRange('tempC', tempC, -20, 60, '°C');
   requireRange('netRadiation', netRadiation, -100, 1200, 'W/m²');
@@ -163,7 +163,7 @@ export function canopyEvaporation(
   netRadiation: number,
   leafAreaIndex: number,
   boundaryResistance: number,
-  pressurePa: number = SEA_LEVEL_PA,
+  pressurePa: number = SEA_LEVEL_PRESSURE,
 ): number {
   const inner = leafResistance(netRadiation, leafAreaIndex, vpdPa);
   return (

@@ -26,3 +26,7 @@ test('air at saturation over the pane leaves nothing on it', () => {
   expect(condensationRate(3, 12, 12)).toBe(0);
   expect(latentGain(0)).toBe(0);
 });
+
+test('thin air at altitude carries more vapour for the same heat film', () => {
+  expect(condensationRate(3, 12, 6, 900)).toBeCloseTo((1206 / 900) * condensationRate(3, 12, 6), 12);
+});

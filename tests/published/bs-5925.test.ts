@@ -6,6 +6,7 @@ import {
   crossWindFlow,
   effectiveArea,
   hingedFlapArea,
+  neutralLevelFlow,
   singleSidedWindFlow,
   stackFlow,
 } from '../../src/physics/openings.ts';
@@ -40,6 +41,21 @@ test('stack flow through two openings meets its worked rows', () => {
       unit: 'm³/s',
     });
   }
+});
+
+test('both conventions of stack flow agree for equal vents, temperature below the line apart', () => {
+  const [inside, outside, height] = [30, 20, 2];
+  const one = neutralLevelFlow(1, height / 2, inside, outside, 0.61);
+  check({
+    source: SOURCE,
+    case: 'two 1 m² with H 2 m against one 1 m² with H/2, 30/20 °C',
+    quantity: 'stack flow',
+    reference: one * Math.sqrt((inside + 273.15) / ((inside + outside) / 2 + 273.15)),
+    ours: stackFlow(effectiveArea(1, 1), height, inside, outside, 0.61),
+    allowed: 1e-9,
+    unit: 'm³/s',
+    mark: 'computed',
+  });
 });
 
 test('wind through one side and across meets its worked rows', () => {
