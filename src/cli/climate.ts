@@ -1,11 +1,12 @@
 // `climate FILE | ID`: what a weather file holds: site, source, monthly means, degree-days, sun on the horizontal
 // and on equator-facing planes, and what was filled or doubted while reading.
 
+import { existsSync } from 'node:fs';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
 import { type ClimateSummary, type Spell, summariseClimate } from '../weather/climate-summary.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { bundledClimates } from './bundled-climates.ts';
-import type { Command } from './command.ts';
+import { type Command, refused } from './command.ts';
 import { climateById, WEATHER_FLAGS, weatherFile } from './site-weather.ts';
 import { type Cell, textTable } from './text-table.ts';
 
@@ -18,8 +19,15 @@ export const climateCommand: Command = {
   positionals: [1, 1],
   run: async (args) => {
     const place = args.positionals[0]!;
-    const isBundled = (await bundledClimates()).some(({ id }) => id === place);
-    const weather = isBundled ? await climateById(place, 'climate') : await weatherFile(place, args);
+    const ids = (await bundledClimates()).map(({ id }) => id);
+    if (!ids.includes(place) && !existsSync(place)) {
+      return refused(
+        `${place}: no such file; allowed: a weather file, or a bundled climate: ${ids.join(', ')}`,
+      );
+    }
+    const weather = ids.includes(place)
+      ? await climateById(place, 'climate')
+      : await weatherFile(place, args);
     if (!weather.ok) return weather;
     const climate = prepareClimate(weather.year);
     const summary = summariseClimate(climate);
