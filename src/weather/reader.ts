@@ -1,6 +1,7 @@
 // Any weather file in, a typical year or the reasons against it out. The format is recognised by content, never by
 // name; gzip is unpacked on the way. Nothing a file holds makes this throw.
 import { looksLikeBundle, readBundle } from './bundle-form.ts';
+import { looksLikeTable, readHourlyTable, type TableChoices } from './hourly-table.ts';
 import { gunzip, isGzip, MOST_BYTES, textOf } from './platform-streams.ts';
 import { looksLikePsm, readPsm } from './psm.ts';
 import { looksLikePvgisCsv, looksLikePvgisJson, readPvgis } from './pvgis.ts';
@@ -13,7 +14,7 @@ const MEGABYTE = 1_000_000;
 interface Format {
   readonly name: string;
   readonly looksRight: (text: string) => boolean;
-  readonly read: (text: string, hints: SiteHints) => ReadResult;
+  readonly read: (text: string, hints: SiteHints, choices: TableChoices) => ReadResult;
 }
 
 /** Tried in this order; the first that looks right reads the file. */
@@ -24,6 +25,7 @@ const FORMATS: readonly Format[] = [
   { name: 'PVGIS JSON', looksRight: looksLikePvgisJson, read: readPvgis },
   { name: 'PVGIS CSV', looksRight: looksLikePvgisCsv, read: readPvgis },
   { name: 'NSRDB PSM', looksRight: looksLikePsm, read: readPsm },
+  { name: 'table', looksRight: looksLikeTable, read: readHourlyTable },
 ];
 
 /** Name of the format a text is in, or null. */
@@ -36,9 +38,14 @@ export function formatOf(text: string): string | null {
  *
  * @param content the file's bytes, gzipped or not, or its text
  * @param hints what the person knows and the file may not say
+ * @param choices what the person says about the columns and the clock of a table
  */
-export async function readWeather(content: Uint8Array | string, hints: SiteHints = {}): Promise<ReadResult> {
-  if (typeof content === 'string') return readWeatherText(content, hints);
+export async function readWeather(
+  content: Uint8Array | string,
+  hints: SiteHints = {},
+  choices: TableChoices = {},
+): Promise<ReadResult> {
+  if (typeof content === 'string') return readWeatherText(content, hints, choices);
   let bytes = content;
   if (isGzip(bytes)) {
     const unpacked = await gunzip(bytes);
@@ -50,19 +57,20 @@ export async function readWeather(content: Uint8Array | string, hints: SiteHints
   if (bytes.length > MOST_BYTES) return tooLarge(`${Math.round(bytes.length / MEGABYTE)} MB`);
   const kind = binaryKind(bytes);
   if (kind !== null) return refuse(null, '', kind, 'a text file: CSV, TMY2, JSON, or one of these in gzip');
-  return readWeatherText(textOf(bytes), hints);
+  return readWeatherText(textOf(bytes), hints, choices);
 }
 
 /** The same for a text already in memory. */
-export function readWeatherText(text: string, hints: SiteHints = {}): ReadResult {
+export function readWeatherText(text: string, hints: SiteHints = {}, choices: TableChoices = {}): ReadResult {
   if (text.length > MOST_BYTES) return tooLarge(`${Math.round(text.length / MEGABYTE)} MB`);
   if (text.trim() === '') return refuse(null, '', 'an empty file', 'a year of hourly weather');
   const format = FORMATS.find((candidate) => candidate.looksRight(text));
   if (format === undefined) {
-    const expected = 'a weather file: TMY3 or PVGIS (CSV or JSON)';
+    const expected =
+      'a weather file: TMY2, TMY3, PVGIS, NSRDB PSM, or a table of hours with a line of column names';
     return refuse(1, '', text.slice(0, 200), expected);
   }
-  return format.read(text, hints);
+  return format.read(text, hints, choices);
 }
 
 function tooLarge(found: string): ReadResult {

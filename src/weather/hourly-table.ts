@@ -1,0 +1,183 @@
+// Any table of hourly weather (CSV, TSV, semicolons, decimal commas; 10 to 60 minute rows) into a typical year.
+// Columns are matched by name and unit, the clock is settled from the sun, what is missing is computed or replaced
+// by a named default, and every such step is a note. inspectTable shows the guesses before anything is read.
+import { standardPressure } from '../physics/altitude.ts';
+import { assembleYear, newColumn } from './assembled-year.ts';
+import { dewPointFromHumidity } from './humidity.ts';
+import { completeParts } from './radiation-parts.ts';
+import { type Fault, MOST_FAULTS, type ReadResult, refuse, type SiteHints } from './read-result.ts';
+import { elevationOf, placeOf } from './site-hints.ts';
+import {
+  byRole,
+  columnNumbers,
+  doubledRow,
+  hourlyLast,
+  hourlyMeans,
+  linesOfHours,
+  yearsOfMonths,
+} from './table-bins.ts';
+import { type ClockChoices, settleTableClock } from './table-clock.ts';
+import { type ColumnChoices, type ColumnGuess, guessColumns, type Role } from './table-columns.ts';
+import { type TableText, tableTextOf } from './table-text.ts';
+import { rowTimes } from './table-time.ts';
+import { idOf } from './text-lines.ts';
+import { HOURS, monthOfHour, type TypicalYear } from './typical-year.ts';
+
+/**
+ * Wind where a table has none [m/s at 10 m]: 2 m/s at 2 m, the mean of over 2000 weather stations, raised to 10 m.
+ * Source: FAO Irrigation and Drainage Paper 56, chapter 3 (missing wind data) and equation 47.
+ */
+export const DEFAULT_WIND = 2.7;
+
+export type TableChoices = ColumnChoices & ClockChoices;
+
+export interface TableInspection {
+  readonly columns: readonly ColumnGuess[];
+  /** first rows as text, in the order of the columns */
+  readonly preview: readonly (readonly string[])[];
+  readonly separator: string;
+  readonly decimalComma: boolean;
+  readonly rows: number;
+}
+
+export function looksLikeTable(text: string): boolean {
+  return tableTextOf(text.slice(0, 20_000)) !== null;
+}
+
+/** The guesses about a table, for a person to confirm or correct; null when it is no table. */
+export function inspectTable(text: string, choices: TableChoices = {}): TableInspection | null {
+  const table = tableTextOf(text);
+  if (table === null) return null;
+  const { separator, decimalComma, rows } = table;
+  return {
+    columns: guessColumns(table, choices),
+    preview: rows.slice(0, 5),
+    separator,
+    decimalComma,
+    rows: rows.length,
+  };
+}
+
+/** Read a table of hourly weather. */
+export function readHourlyTable(text: string, hints: SiteHints = {}, choices: TableChoices = {}): ReadResult {
+  const table = tableTextOf(text);
+  if (table === null)
+    return refuse(1, '', text.slice(0, 200), 'a line of column names above rows of numbers');
+  if (table.tooLong) return refuse(null, '', `more than ${table.rows.length} rows`, 'one year of rows');
+  const columns = byRole(guessColumns(table, choices));
+  const absent = absentRoles(columns, table);
+  if (absent.length > 0) return { ok: false, faults: absent };
+  const times = rowTimes(table, [...columns.values()]);
+  if ('faults' in times) return { ok: false, faults: times.faults };
+  const doubled = doubledRow(table, times);
+  if (doubled !== null) return { ok: false, faults: [doubled] };
+  const notes: string[] = [];
+  const place = placeOf(table, hints, notes);
+  if ('expected' in place) return { ok: false, faults: [place] };
+  const faults: Fault[] = [];
+  const numbers = new Map<Role, Float64Array>();
+  for (const [role, column] of columns) {
+    if (column.unit !== null) numbers.set(role, columnNumbers(table, column, times.stepMin, faults));
+  }
+  if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
+  const site = {
+    name: hints.name ?? `Site ${place.latitudeDeg}, ${place.longitudeDeg}`,
+    ...place,
+    elevationM: elevationOf(table.elevationM, hints, numbers.get('pressure') ?? null, notes),
+    utcOffsetH: hints.utcOffsetH ?? Math.round(place.longitudeDeg / 15),
+  };
+  const monthYears = yearsOfMonths(times, monthOfHour);
+  if (times.counted) notes.push('No column tells the time; the rows were counted from 1 January on.');
+  const sunlight = numbers.get('global') ?? numbers.get('beam')!;
+  const clock = settleTableClock(sunlight, times, site, monthYears, choices);
+  notes.push(...clock.notes);
+  if (times.stepMin < 60) notes.push(`Rows ${times.stepMin} minutes apart were averaged into hours.`);
+  if (times.minutes.some(Number.isNaN)) notes.push('29 February was left out.');
+  const hourly = (role: Role): Float64Array | null => {
+    const values = numbers.get(role);
+    if (values === undefined) return null;
+    return role === 'windFrom'
+      ? hourlyLast(values, times, clock.shiftMin)
+      : hourlyMeans(values, times, clock.shiftMin);
+  };
+  const parts = completeParts(
+    { global: hourly('global'), beam: hourly('beam'), diffuse: hourly('diffuse') },
+    { site, monthYears, sunMinute: clock.sunMinute },
+  )!;
+  if (parts.note !== null) notes.push(parts.note);
+  const { note: _, ...radiation } = parts;
+  const dryBulbC = hourly('dryBulb')!;
+  return assembleYear({
+    site,
+    id: idOf(hints.name ?? hints.fileName ?? site.name),
+    source: `Table${hints.fileName === undefined ? '' : ` ${hints.fileName}`}`,
+    credit: 'Data brought by the user',
+    monthYears,
+    sunMinute: clock.sunMinute,
+    columns: {
+      dryBulbC,
+      ...outdoorAir(hourly, dryBulbC, site.elevationM, notes),
+      ...radiation,
+      skyCover: hourly('skyCover') ?? newColumn(),
+    },
+    skyLongwave: hourly('skyLongwave'),
+    albedo: hourly('albedo'),
+    notes,
+    lineOfHour: linesOfHours(table, times, clock.shiftMin),
+  });
+}
+
+function absentRoles(columns: ReadonlyMap<Role, ColumnGuess>, table: TableText): Fault[] {
+  const names = table.header.join(', ');
+  const faults: Fault[] = [];
+  const miss = (column: string, expected: string) =>
+    faults.push({ line: table.headerLine, column, value: names, expected });
+  if (!columns.has('dryBulb')) miss('air temperature', 'a column of the air temperature');
+  if (!columns.has('global') && !(columns.has('beam') && columns.has('diffuse'))) {
+    miss('radiation', 'a column of the global radiation on the horizontal, or both beam and diffuse');
+  }
+  return faults;
+}
+
+type Air = Pick<TypicalYear, 'dewPointC' | 'pressurePa' | 'windSpeed' | 'windFromDeg'>;
+
+/** Humidity, pressure and wind as the table has them, else by a named default. */
+function outdoorAir(
+  hourly: (role: Role) => Float64Array | null,
+  dryBulbC: Float64Array,
+  elevationM: number,
+  notes: string[],
+): Air {
+  const humidity = hourly('humidity');
+  let dewPointC = hourly('dewPoint');
+  if (dewPointC === null && humidity !== null) {
+    dewPointC = dryBulbC.map((dryC, hour) => dewPointFromHumidity(dryC, humidity[hour]!));
+  } else if (dewPointC === null) {
+    dewPointC = dailyLowest(dryBulbC);
+    notes.push(
+      'The table has no humidity; the dew point is taken as the lowest air temperature of the day (FAO-56), so moisture and mould figures are rough.',
+    );
+  }
+  const pressurePa =
+    hourly('pressure') ??
+    new Float64Array(HOURS).fill(standardPressure(Math.min(Math.max(elevationM, -500), 9000)));
+  if (hourly('pressure') === null)
+    notes.push('The table has no pressure; the standard one of its elevation is used.');
+  const windSpeed = hourly('windSpeed') ?? new Float64Array(HOURS).fill(DEFAULT_WIND);
+  if (hourly('windSpeed') === null) {
+    notes.push(
+      `The table has no wind; ${DEFAULT_WIND} m/s is used all year (FAO-56), so leakage and venting by wind are rough.`,
+    );
+  }
+  return { dewPointC, pressurePa, windSpeed, windFromDeg: hourly('windFrom') ?? new Float64Array(HOURS) };
+}
+
+/** Source: FAO Irrigation and Drainage Paper 56, equation 48: without humidity data the dew point is near the daily minimum. */
+function dailyLowest(dryBulbC: Float64Array): Float64Array {
+  return dryBulbC.map((_, hour) => {
+    const day = dryBulbC
+      .subarray(hour - (hour % 24), hour - (hour % 24) + 24)
+      .filter((value) => !Number.isNaN(value));
+    return day.length === 0 ? Number.NaN : Math.min(...day);
+  });
+}
