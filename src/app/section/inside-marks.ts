@@ -87,7 +87,7 @@ export function ventPlace(shape: SectionShape, design: Design): VentPlace {
   const path = shape.hasSunspace ? 'vents.sunspaceM2' : 'vents.houseM2';
   const areaM2 = shape.hasSunspace ? design.vents.sunspaceM2 : design.vents.houseM2;
   const hinge = shape.hasSunspace
-    ? point(Math.max(shape.wallOuterX + 0.1, shape.top.x - 0.1), shape.heightM + 0.18)
+    ? point(shape.wallOuterX + Math.max(0.12, (shape.top.x - shape.wallOuterX) * 0.4), shape.heightM + 0.18)
     : point(-shape.poleWallM - 0.15, shape.heightM - 0.25);
   const tip = moved(hinge, FLAP_DIRECTION, FLAP_LEAST_M + (areaM2 / 2) * FLAP_M_PER_M2);
   return { hinge, tip, low: point(shape.foot.x, 0.25), path };
@@ -105,6 +105,8 @@ export function ventMarks(shape: SectionShape, design: Design): readonly Mark[] 
   return [
     line('vent', [hinge, tip]),
     dot('vent-hinge', hinge, 2.5),
-    ...(shape.hasSunspace ? [line('vent', [low, point(low.x + 0.28, low.y - 0.16)]), dot('vent-hinge', low, 2.5)] : []),
+    ...(shape.hasSunspace
+      ? [line('vent', [low, point(low.x + 0.28, low.y - 0.16)]), dot('vent-hinge', low, 2.5)]
+      : []),
   ];
 }

@@ -45,7 +45,9 @@ export function lightPatch(shape: SectionShape, profileDeg: number, backX: numbe
     glassTo: to,
     endFrom,
     endTo,
-    floor: onFloor ? { x0: endTo.y <= 1e-9 ? Math.min(endTo.x, endFrom.x) : backX, x1: Math.max(endFrom.x, endTo.x) } : null,
+    floor: onFloor
+      ? { x0: endTo.y <= 1e-9 ? Math.min(endTo.x, endFrom.x) : backX, x1: Math.max(endFrom.x, endTo.x) }
+      : null,
     outline: [from, to, endTo, ...corner, endFrom],
     litShare,
   };

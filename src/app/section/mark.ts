@@ -40,7 +40,12 @@ export const area = (role: string, points: readonly Point[], fill?: string): Are
 
 export const line = (role: string, points: readonly Point[]): LineMark => ({ kind: 'line', role, points });
 
-export const dot = (role: string, at: Point, radiusPx: number): DotMark => ({ kind: 'dot', role, at, radiusPx });
+export const dot = (role: string, at: Point, radiusPx: number): DotMark => ({
+  kind: 'dot',
+  role,
+  at,
+  radiusPx,
+});
 
 export const word = (
   role: string,

@@ -17,18 +17,29 @@ export interface SectionFrame {
 }
 
 /** Radius of the sun's arc around the middle of the glass [m]. */
-export const SUN_ARC_M = 4.1;
+export const SUN_ARC_M = 3.2;
+
+/** Room kept right of the suns for their words [px]. */
+const WORDS_PX = 92;
+
+/** Berm and soil shown behind the pole-facing wall [m]; the rest runs off the sheet. */
+const BEHIND_M = 1.8;
 
 const SOIL_BELOW_M = 1.5;
 
 /** A frame that holds the section, its sky and some soil. */
 export function sectionFrame(shape: SectionShape, widthPx: number): SectionFrame {
-  const left = -halfMetresUp(shape.poleWallM + Math.max(shape.bermRunM, 0.8) + 0.3);
+  const left = -halfMetresUp(shape.poleWallM + BEHIND_M);
   const middle = (shape.sill.x + shape.head.x) / 2;
-  const right = halfMetresUp(Math.max(shape.foot.x + 1.5, shape.overhangTip.x + 0.8, middle + SUN_ARC_M + 0.6));
+  const drawnRight = halfMetresUp(
+    Math.max(shape.foot.x + 1.5, shape.overhangTip.x + 0.8, middle + SUN_ARC_M + 0.2),
+  );
   const bottom = -halfMetresUp(SOIL_BELOW_M + shape.slabM + shape.slabInsulationM - 0.4);
-  const sky = halfMetresUp(Math.max(shape.heightM + 1.2, (shape.sill.y + shape.head.y) / 2 + SUN_ARC_M + 0.5));
-  const pxPerM = widthPx / (right - left);
+  const sky = halfMetresUp(
+    Math.max(shape.heightM + 1.2, (shape.sill.y + shape.head.y) / 2 + SUN_ARC_M + 0.5),
+  );
+  const pxPerM = (widthPx - WORDS_PX) / (drawnRight - left);
+  const right = left + widthPx / pxPerM;
   return {
     widthPx,
     heightPx: Math.round((sky - bottom) * pxPerM),

@@ -38,7 +38,12 @@ export interface SectionShape {
   readonly bermTopY: number;
   readonly bermRunM: number;
   readonly mass: { readonly x0: number; readonly x1: number; readonly topY: number } | null;
-  readonly bed: { readonly x0: number; readonly x1: number; readonly topY: number; readonly leafM: number } | null;
+  readonly bed: {
+    readonly x0: number;
+    readonly x1: number;
+    readonly topY: number;
+    readonly leafM: number;
+  } | null;
   /** ground level outside, below the floor line */
   readonly gradeY: number;
 }
@@ -92,7 +97,7 @@ export function sectionShape(design: Design): SectionShape {
     slabM: floor.thicknessM,
     slabInsulationM: floor.resistance * INSULATION_CONDUCTIVITY,
     bermTopY: envelope.bermShare * heightM,
-    bermRunM: envelope.bermShare * heightM * 1.1 + 0.9,
+    bermRunM: envelope.bermShare * heightM * 0.9 + 0.9,
     mass: massShape(design, houseDepthM, heightM),
     bed: bedShape(design, geometry.frontLengthM, foot.x, room, hasSunspace),
     gradeY: GRADE_Y,

@@ -8,6 +8,8 @@ import type { SectionFrame } from './section-frame.ts';
 import type { Point, SectionShape } from './section-shape.ts';
 
 const FRONT_WALL_M = 0.2;
+/** level top of the berm against the wall [m] */
+export const BERM_CREST_M = 0.35;
 const FOOTING_M = 0.7;
 const FOOTING_HALF_M = 0.2;
 
@@ -19,19 +21,20 @@ export function groundMarks(shape: SectionShape, frame: SectionFrame): readonly 
       ? [
           area('soil', [
             point(-poleWallM - bermRunM, gradeY),
-            point(-poleWallM - 0.35, bermTopY),
+            point(-poleWallM - BERM_CREST_M, bermTopY),
             point(-poleWallM, bermTopY),
             point(-poleWallM, gradeY),
           ]),
           line('grade', [
-            point(frame.left, gradeY),
+            point(Math.min(frame.left, -poleWallM - bermRunM), gradeY),
             point(-poleWallM - bermRunM, gradeY),
-            point(-poleWallM - 0.35, bermTopY),
+            point(-poleWallM - BERM_CREST_M, bermTopY),
             point(-poleWallM, bermTopY),
           ]),
         ]
       : [line('grade', [point(frame.left, gradeY), point(-poleWallM, gradeY)])];
-  const footing = (x: number) => box('footing', x - FOOTING_HALF_M, -FOOTING_M - slabM, x + FOOTING_HALF_M, 0);
+  const footing = (x: number) =>
+    box('footing', x - FOOTING_HALF_M, -FOOTING_M - slabM, x + FOOTING_HALF_M, 0);
   return [
     box('soil', frame.left, frame.bottom, frame.right, gradeY),
     ...berm,
@@ -45,7 +48,10 @@ export function groundMarks(shape: SectionShape, frame: SectionFrame): readonly 
 }
 
 /** Rooms as plain areas, to be tinted by their temperature. */
-export function roomMarks(shape: SectionShape, fills: { house?: string; sunspace?: string } = {}): readonly Mark[] {
+export function roomMarks(
+  shape: SectionShape,
+  fills: { house?: string; sunspace?: string } = {},
+): readonly Mark[] {
   const { wallInnerX, wallOuterX, heightM, foot, knee, top, hasSunspace } = shape;
   const front = [foot, knee, top, point(wallOuterX, heightM)];
   return [
@@ -110,7 +116,12 @@ function commonWallMarks(shape: SectionShape, design: Design): readonly Mark[] {
       line('outline', [point(wallInnerX, 0), point(wallInnerX, heightM)]),
       line('outline', [point(wallOuterX, 0), point(wallOuterX, heightM)]),
       ...(design.sunspace.doorM2 > 0
-        ? [line('door', [point((wallInnerX + wallOuterX) / 2, 0.02), point((wallInnerX + wallOuterX) / 2, 2.05)])]
+        ? [
+            line('door', [
+              point((wallInnerX + wallOuterX) / 2, 0.02),
+              point((wallInnerX + wallOuterX) / 2, 2.05),
+            ]),
+          ]
         : []),
     ];
   }
@@ -131,10 +142,23 @@ export function glassMarks(shape: SectionShape, design: Design): readonly Mark[]
   const path: readonly Point[] = bent ? [sill, knee, head] : [sill, head];
   const marks: Mark[] = [line('glass-body', path)];
   for (let sheet = 0; sheet < sheets; sheet++) {
-    marks.push(line('glass', path.map((at) => moved(at, normal, (sheet - (sheets - 1) / 2) * 0.055))));
+    marks.push(
+      line(
+        'glass',
+        path.map((at) => moved(at, normal, (sheet - (sheets - 1) / 2) * 0.055)),
+      ),
+    );
   }
   if (overhangTip.x > overhangFrom.x + 0.01) {
-    marks.push(box('overhang', Math.min(overhangFrom.x, shape.wallOuterX) - 0.05, overhangFrom.y, overhangTip.x, overhangFrom.y + 0.1));
+    marks.push(
+      box(
+        'overhang',
+        Math.min(overhangFrom.x, shape.wallOuterX) - 0.05,
+        overhangFrom.y,
+        overhangTip.x,
+        overhangFrom.y + 0.1,
+      ),
+    );
   }
   return marks;
 }

@@ -65,7 +65,12 @@ export function sunMarks(shape: SectionShape, lights: readonly SunLight[]): read
     }
     marks.push(dot(`sun sun-${sun.id}`, at, 6));
     marks.push(
-      word(`sun-word`, point(at.x + 0.22, at.y + 0.12), `${sun.label} ${Math.round(sun.elevationDeg)}°`, 'start'),
+      word(
+        `sun-word`,
+        point(at.x + 0.22, at.y + 0.12),
+        `${sun.label} ${Math.round(sun.elevationDeg)}°`,
+        'start',
+      ),
     );
   }
   return marks;

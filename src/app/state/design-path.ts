@@ -4,7 +4,9 @@ import type { Design } from '../../design/design.ts';
 
 /** The value at a path; undefined when there is none. */
 export function valueAt(design: Design, path: string): unknown {
-  return path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], design);
+  return path
+    .split('.')
+    .reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], design);
 }
 
 /** The number at a path; throws RangeError when there is none, since paths come from our own tables. */

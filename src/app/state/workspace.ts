@@ -81,7 +81,8 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
     void (async () => {
       try {
         const found = await loadClimate(key);
-        const result = typeof found === 'string' ? await bridge.readClimate(found) : { ok: true as const, year: found };
+        const result =
+          typeof found === 'string' ? await bridge.readClimate(found) : { ok: true as const, year: found };
         if (result.ok) return keepClimate(key, result.year);
         throw new Error(result.faults.map(describeFault).join('; '));
       } catch (reason) {

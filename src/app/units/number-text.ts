@@ -17,7 +17,12 @@ export function numberText(value: number, digits: number): string {
 }
 
 /** A value in SI as number and unit, e.g. "26.4 °C". */
-export function quantityText(si: number, quantity: ShownQuantity, system: UnitSystem, digits?: number): string {
+export function quantityText(
+  si: number,
+  quantity: ShownQuantity,
+  system: UnitSystem,
+  digits?: number,
+): string {
   const { sign } = unitOf(quantity, system);
   const number = numberText(toShown(si, quantity, system), digits ?? unitOf(quantity, system).digits);
   if (sign === '') return number;

@@ -1,0 +1,180 @@
+// A week hour by hour: rooms, sunspace and outdoors as lines, the sun as a shade behind. The chart is drawn anew when
+// the data's shape or the colour scheme changes; otherwise only its data are replaced. Its cursor moves the hour.
+
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import uPlot from 'uplot';
+import { useElementWidth } from '../page/element-width.ts';
+import { useWorkspace } from '../state/workspace-context.ts';
+import { type UnitSystem, unitOf } from '../units/display-unit.ts';
+import { dayText } from './calendar-words.ts';
+import type { WeekColumns } from './week-hours.ts';
+
+const HEIGHT_PX = 230;
+
+export function WeekChart({
+  columns,
+  system,
+  hotC,
+  coldC,
+}: {
+  columns: WeekColumns;
+  system: UnitSystem;
+  hotC: number;
+  coldC: number;
+}) {
+  const workspace = useWorkspace();
+  const { ref, width } = useElementWidth<HTMLDivElement>();
+  const plot = useRef<uPlot | null>(null);
+  const hasSunspace = columns.sunspace !== null;
+  const data = dataOf(columns);
+
+  useLayoutEffect(() => {
+    if (!ref.current || width === null) return;
+    const host = ref.current;
+    const draw = () => {
+      plot.current?.destroy();
+      plot.current = new uPlot(
+        chartOptions(host, width, hasSunspace, system, [coldC, hotC], (hour) => {
+          workspace.hour.value = hour;
+        }),
+        data,
+        host,
+      );
+    };
+    draw();
+    const scheme = matchMedia('(prefers-color-scheme: dark)');
+    scheme.addEventListener('change', draw);
+    return () => {
+      scheme.removeEventListener('change', draw);
+      plot.current?.destroy();
+      plot.current = null;
+    };
+  }, [width, hasSunspace, system, hotC, coldC]);
+
+  useEffect(() => {
+    plot.current?.setData(data);
+  }, [columns]);
+
+  return <div ref={ref} class="week-chart" style={{ minHeight: `${HEIGHT_PX}px` }} aria-hidden="true" />;
+}
+
+function dataOf(columns: WeekColumns): uPlot.AlignedData {
+  const lines = [columns.hours, columns.sun, columns.outdoor, columns.house];
+  if (columns.sunspace) lines.splice(3, 0, columns.sunspace);
+  return lines as unknown as uPlot.AlignedData;
+}
+
+function chartOptions(
+  host: HTMLElement,
+  width: number,
+  hasSunspace: boolean,
+  system: UnitSystem,
+  limits: readonly [number, number],
+  onHour: (hour: number) => void,
+): uPlot.Options {
+  const colour = (name: string) => getComputedStyle(host).getPropertyValue(name).trim();
+  const font = `12px ${colour('--typeface')}`;
+  const grid = { stroke: colour('--rule'), width: 1 };
+  const axis = { stroke: colour('--ink-soft'), font, grid, ticks: { show: false } };
+  const temperature = unitOf('temperature', system).sign;
+  const series: uPlot.Series[] = [
+    {},
+    {
+      label: 'sun',
+      scale: 'sun',
+      stroke: colour('--sun-line'),
+      fill: colour('--sun-fill'),
+      width: 0,
+      points: { show: false },
+    },
+    {
+      label: 'outdoors',
+      scale: 't',
+      stroke: colour('--sky-deep'),
+      width: 1.2,
+      dash: [5, 3],
+      points: { show: false },
+    },
+    { label: 'rooms', scale: 't', stroke: colour('--ink'), width: 2.4, points: { show: false } },
+  ];
+  if (hasSunspace) {
+    series.splice(3, 0, {
+      label: 'sunspace',
+      scale: 't',
+      stroke: colour('--clay'),
+      width: 1.6,
+      points: { show: false },
+    });
+  }
+  return {
+    width,
+    height: HEIGHT_PX,
+    legend: { show: false },
+    cursor: { sync: { key: 'weeks' }, drag: { x: false, y: false }, points: { size: 7 } },
+    scales: { x: { time: false }, sun: { range: (_, __, most) => [0, Math.max(most * 2.2, 1)] }, t: {} },
+    axes: [
+      {
+        ...axis,
+        splits: (_, __, min, max) => dayStarts(min, max),
+        values: (_, splits) => splits.map((hour) => shortDay(hour, width)),
+        gap: 4,
+      },
+      {
+        ...axis,
+        scale: 't',
+        size: 46,
+        values: (_, splits) =>
+          splits.map((t, i) => (i === splits.length - 1 ? `${t} ${temperature}` : `${t}`)),
+      },
+    ],
+    series,
+    hooks: {
+      setCursor: [
+        (chart) => {
+          const index = chart.cursor.idx;
+          if (index !== null && index !== undefined && chart.cursor.event) onHour(chart.data[0][index]!);
+        },
+      ],
+      drawAxes: [(chart) => limitLines(chart, limits, colour('--clay'), colour('--sky-deep'), system)],
+    },
+  };
+}
+
+/** Thin lines where too hot and too cold begin. */
+function limitLines(
+  chart: uPlot,
+  [coldC, hotC]: readonly [number, number],
+  hot: string,
+  cold: string,
+  system: UnitSystem,
+): void {
+  const { factor, offset } = unitOf('temperature', system);
+  const { ctx, bbox } = chart;
+  for (const [limitC, stroke] of [
+    [hotC, hot],
+    [coldC, cold],
+  ] as const) {
+    const y = chart.valToPos(limitC * factor + offset, 't', true);
+    if (y < bbox.top || y > bbox.top + bbox.height) continue;
+    ctx.save();
+    ctx.strokeStyle = stroke;
+    ctx.lineWidth = 1;
+    ctx.setLineDash([2, 4]);
+    ctx.beginPath();
+    ctx.moveTo(bbox.left, y);
+    ctx.lineTo(bbox.left + bbox.width, y);
+    ctx.stroke();
+    ctx.restore();
+  }
+}
+
+function dayStarts(min: number, max: number): number[] {
+  const starts: number[] = [];
+  for (let hour = Math.ceil(min / 24) * 24; hour <= max; hour += 24) starts.push(hour);
+  return starts;
+}
+
+function shortDay(hour: number, width: number): string {
+  const [day, month] = dayText(hour % 8760).split(' ');
+  return width < 480 ? `${day}` : `${day} ${month!.slice(0, 3)}`;
+}

@@ -1,0 +1,42 @@
+// The hottest and the coldest week, one under the other, each with the sentence that says what to notice.
+
+import { useWorkspace } from '../state/workspace-context.ts';
+import { WeekChart } from './WeekChart.tsx';
+import { weekColumns, weekSentence, weekStart } from './week-hours.ts';
+
+export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
+  const workspace = useWorkspace();
+  const answer = workspace.answer.value;
+  const climate = workspace.climate.value;
+  const system = workspace.units.value;
+  if (!answer || climate.state !== 'ready') return null;
+  const { house } = answer.outcome.zones;
+  const { comfort } = answer.job.design;
+  const from = weekStart(kind === 'hot' ? house.hottestHour : house.coldestHour);
+  return (
+    <section class="chart" aria-labelledby={`${kind}-week-title`} id={`${kind}-week`}>
+      <div class="chart-head">
+        <h2 id={`${kind}-week-title`}>The {kind === 'hot' ? 'hottest' : 'coldest'} week</h2>
+        <WeekKey hasSunspace={answer.outcome.zones.sunspace !== undefined} />
+      </div>
+      <p class="chart-sentence">{weekSentence(answer.year, climate.year, from, kind, system)}</p>
+      <WeekChart
+        columns={weekColumns(answer.year, climate.year, from, system)}
+        system={system}
+        hotC={comfort.overheatC}
+        coldC={comfort.underheatC}
+      />
+    </section>
+  );
+}
+
+function WeekKey({ hasSunspace }: { hasSunspace: boolean }) {
+  return (
+    <ul class="key" aria-hidden="true">
+      <li class="key-rooms">rooms</li>
+      {hasSunspace && <li class="key-sunspace">sunspace</li>}
+      <li class="key-outdoors">outdoors</li>
+      <li class="key-sun">sun</li>
+    </ul>
+  );
+}

@@ -1,0 +1,175 @@
+// The whole year as hours × days: one column a day, midnight at the bottom, noon in the middle. Pointing at it, or
+// the arrow keys, puts the section at that hour. Colours have a legend with numbers; the hour under the pointer is
+// told in words.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
+import { useWorkspace } from '../state/workspace-context.ts';
+import { toShown, type UnitSystem } from '../units/display-unit.ts';
+import { numberText, quantityText } from '../units/number-text.ts';
+import { hourText, MONTH_SHORT } from './calendar-words.ts';
+import { colourOf, cssColour } from './colour-scale.ts';
+import { type LayerId, layerChoices, type YearLayer, yearLayer } from './year-layers.ts';
+
+const DAYS = 365;
+
+export function YearMap() {
+  const workspace = useWorkspace();
+  const [wanted, setWanted] = useState<LayerId>('house');
+  const answer = workspace.answer.value;
+  const climate = workspace.climate.value;
+  const system = workspace.units.value;
+  if (!answer || climate.state !== 'ready') return null;
+  const choices = layerChoices(answer.year);
+  const id = choices.some((choice) => choice.id === wanted) ? wanted : 'house';
+  const layer = yearLayer(id, answer.year, climate.year, answer.job.design, system);
+  return (
+    <section class="chart" aria-labelledby="year-title">
+      <div class="chart-head">
+        <h2 id="year-title">The year, hour by hour</h2>
+        <div class="chips" role="radiogroup" aria-label="Shown in the year map">
+          {choices.map((choice) => (
+            <label key={choice.id} class="chip">
+              <input
+                type="radio"
+                name="year-layer"
+                checked={choice.id === id}
+                onChange={() => setWanted(choice.id)}
+              />
+              <span>{choice.label}</span>
+            </label>
+          ))}
+        </div>
+      </div>
+      <p class="chart-sentence">{layer.sentence}</p>
+      <MapCanvas layer={layer} system={system} />
+      <MapLegend layer={layer} system={system} />
+    </section>
+  );
+}
+
+function MapCanvas({ layer, system }: { layer: YearLayer; system: UnitSystem }) {
+  const workspace = useWorkspace();
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const hour = workspace.hour.value;
+  useEffect(() => {
+    if (canvas.current) paint(canvas.current, layer);
+  }, [layer.hours, layer.scale]);
+
+  const pointAt = (event: PointerEvent) => {
+    const rect = (event.currentTarget as HTMLElement).getBoundingClientRect();
+    const day = Math.floor(((event.clientX - rect.left) / rect.width) * DAYS);
+    const clock = 23 - Math.floor(((event.clientY - rect.top) / rect.height) * 24);
+    if (day < 0 || day >= DAYS || clock < 0 || clock > 23) return;
+    workspace.hour.value = day * 24 + clock;
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') {
+      workspace.hour.value = null;
+      return;
+    }
+    const step = { ArrowUp: 1, ArrowDown: -1, ArrowRight: 24, ArrowLeft: -24, PageUp: 720, PageDown: -720 }[
+      event.key
+    ];
+    if (step === undefined) return;
+    event.preventDefault();
+    workspace.hour.value = ((hour ?? 12) + step + HOURS) % HOURS;
+  };
+  const value =
+    hour === null
+      ? ''
+      : `${hourText(hour)}: ${quantityText(layer.hours[hour]!, layer.quantity, system, layer.digits)}`;
+
+  return (
+    <>
+      <div class="map-grid">
+        <div class="map-clock" aria-hidden="true">
+          <span>24 h</span>
+          <span>18</span>
+          <span>12</span>
+          <span>6</span>
+          <span>0</span>
+        </div>
+        <div
+          class="map-field"
+          role="slider"
+          tabIndex={0}
+          aria-label={`Hour of the year. ${layer.sentence}`}
+          aria-valuemin={0}
+          aria-valuemax={HOURS - 1}
+          aria-valuenow={hour ?? 12}
+          aria-valuetext={value || 'no hour chosen'}
+          onPointerDown={pointAt}
+          onPointerMove={(event) => {
+            if (event.pointerType === 'mouse' || event.buttons > 0) pointAt(event);
+          }}
+          onKeyDown={onKeyDown}
+        >
+          <canvas ref={canvas} width={DAYS} height={24} />
+          {hour !== null && (
+            <span
+              class="map-mark"
+              style={{
+                left: `${((Math.floor(hour / 24) + 0.5) / DAYS) * 100}%`,
+                top: `${((23 - (hour % 24) + 0.5) / 24) * 100}%`,
+              }}
+            />
+          )}
+        </div>
+        <div class="map-months" aria-hidden="true">
+          {MONTH_SHORT.map((name, month) => (
+            <span key={name} style={{ left: `${(MONTH_START_HOUR[month]! / HOURS) * 100}%` }}>
+              {name}
+            </span>
+          ))}
+        </div>
+      </div>
+      <p class="map-reading" aria-hidden="true">
+        {value || 'Point at an hour to see the section at that hour.'}
+      </p>
+    </>
+  );
+}
+
+function MapLegend({ layer, system }: { layer: YearLayer; system: UnitSystem }) {
+  const low = layer.ticks[0]!;
+  const high = layer.ticks.at(-1)!;
+  const share = (value: number) => ((value - low) / Math.max(1e-9, high - low)) * 100;
+  const colours = Array.from(
+    { length: 25 },
+    (_, i) => `${cssColour(low + ((high - low) * i) / 24, layer.scale)} ${(i / 24) * 100}%`,
+  );
+  return (
+    <div class="legend" aria-hidden="true">
+      <div class="legend-bar" style={{ background: `linear-gradient(to right, ${colours.join(', ')})` }} />
+      {layer.ticks.map((tick, i) => (
+        <span key={tick} class="legend-tick" style={{ left: `${share(tick)}%` }}>
+          {i === layer.ticks.length - 1
+            ? quantityText(
+                tick,
+                layer.quantity,
+                system,
+                layer.digits === 1 && layer.quantity === 'temperature' ? 0 : layer.digits,
+              )
+            : numberText(toShown(tick, layer.quantity, system), layer.quantity === 'powerKW' ? 1 : 0)}
+        </span>
+      ))}
+    </div>
+  );
+}
+
+/** One pixel an hour; the browser scales it without smoothing. */
+function paint(canvas: HTMLCanvasElement, layer: YearLayer): void {
+  const context = canvas.getContext('2d');
+  if (!context) return;
+  const image = context.createImageData(DAYS, 24);
+  for (let hour = 0; hour < HOURS; hour++) {
+    const at = ((23 - (hour % 24)) * DAYS + Math.floor(hour / 24)) * 4;
+    const [r, g, b] = colourOf(layer.hours[hour]!, layer.scale);
+    image.data[at] = r;
+    image.data[at + 1] = g;
+    image.data[at + 2] = b;
+    image.data[at + 3] = 255;
+  }
+  context.putImageData(image, 0, 0);
+}

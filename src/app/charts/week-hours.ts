@@ -1,0 +1,82 @@
+// The hottest and the coldest week around an hour, as columns for the chart. In: the year, the weather, the middle
+// hour. Out: seven whole days, each series in the units shown, and a sentence that says what to notice.
+
+import type { Year, ZoneYear } from '../../network/year.ts';
+import { HOURS, type TypicalYear } from '../../weather/typical-year.ts';
+import { toShown, type UnitSystem } from '../units/display-unit.ts';
+import { quantityText } from '../units/number-text.ts';
+
+const WEEK_HOURS = 168;
+
+export interface WeekColumns {
+  /** first hour of the year shown */
+  readonly from: number;
+  readonly hours: Float64Array;
+  readonly outdoor: Float64Array;
+  readonly sun: Float64Array;
+  readonly house: Float64Array;
+  readonly sunspace: Float64Array | null;
+}
+
+/** First hour of the seven days with the given hour in their middle day, kept inside the year. */
+export function weekStart(hour: number): number {
+  const day = Math.floor(hour / 24) - 3;
+  return Math.min(HOURS - WEEK_HOURS, Math.max(0, day * 24));
+}
+
+/** Columns of one week. */
+export function weekColumns(year: Year, climate: TypicalYear, from: number, system: UnitSystem): WeekColumns {
+  const t = (column: Float64Array) => shownSlice(column, from, (v) => toShown(v, 'temperature', system));
+  const house = zoneOf(year, 'house')!;
+  const sunspace = zoneOf(year, 'sunspace');
+  return {
+    from,
+    hours: Float64Array.from({ length: WEEK_HOURS }, (_, i) => from + i),
+    outdoor: t(climate.dryBulbC),
+    sun: shownSlice(climate.globalHorizontal, from, (v) => toShown(v, 'irradiance', system)),
+    house: t(house.operativeC),
+    sunspace: sunspace ? t(sunspace.operativeC) : null,
+  };
+}
+
+export function zoneOf(year: Year, id: string): ZoneYear | undefined {
+  return year.zones.find((zone) => zone.id === id);
+}
+
+/** What a week shows: how far inside stays from outside, and the daily swing. */
+export function weekSentence(
+  year: Year,
+  climate: TypicalYear,
+  from: number,
+  kind: 'hot' | 'cold',
+  system: UnitSystem,
+): string {
+  const outdoor = climate.dryBulbC.subarray(from, from + WEEK_HOURS);
+  const house = zoneOf(year, 'house')!.operativeC.subarray(from, from + WEEK_HOURS);
+  const t = (value: number) => quantityText(value, 'temperature', system, 0);
+  const rooms = `the rooms between ${t(min(house))} and ${t(max(house))}`;
+  const outside = `outdoors between ${t(min(outdoor))} and ${t(max(outdoor))}`;
+  const sunspace = zoneOf(year, 'sunspace')?.operativeC.subarray(from, from + WEEK_HOURS);
+  const glass = sunspace ? `, the sunspace between ${t(min(sunspace))} and ${t(max(sunspace))}` : '';
+  const swing = dailySwing(house);
+  const steady = `By day and night the rooms swing by ${quantityText(swing, 'temperatureStep', system, 1)}${swing < 4 ? ', a steady house' : swing < 8 ? '' : ', far too much for the mass there is'}.`;
+  return `In the ${kind === 'hot' ? 'hottest' : 'coldest'} week ${rooms}${glass}, ${outside}. ${steady}`;
+}
+
+function dailySwing(week: Float64Array): number {
+  let sum = 0;
+  for (let day = 0; day < 7; day++) {
+    const hours = week.subarray(day * 24, day * 24 + 24);
+    sum += max(hours) - min(hours);
+  }
+  return sum / 7;
+}
+
+function shownSlice(column: Float64Array, from: number, shown: (value: number) => number): Float64Array {
+  return column.slice(from, from + WEEK_HOURS).map(shown);
+}
+
+const min = (values: Float64Array): number =>
+  values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+const max = (values: Float64Array): number =>
+  values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);

@@ -1,0 +1,135 @@
+// What the year map can show: for each layer its hours, its colours, the numbers of its legend, and the sentence that
+// says what to notice. In: a year, the weather, the design. Out: one layer.
+
+import type { Design } from '../../design/design.ts';
+import type { Year } from '../../network/year.ts';
+import { MONTH_START_HOUR, type TypicalYear } from '../../weather/typical-year.ts';
+import type { ShownQuantity, UnitSystem } from '../units/display-unit.ts';
+import { quantityText } from '../units/number-text.ts';
+import { MONTH_NAMES } from './calendar-words.ts';
+import { type ColourScale, comfortScale, HUMIDITY_SCALE, heatScale } from './colour-scale.ts';
+import { zoneOf } from './week-hours.ts';
+
+export type LayerId = 'house' | 'sunspace' | 'outdoor' | 'house-humidity' | 'sunspace-humidity' | 'heating';
+
+export interface YearLayer {
+  readonly id: LayerId;
+  readonly label: string;
+  readonly hours: Float64Array;
+  readonly quantity: ShownQuantity;
+  readonly digits: number;
+  readonly scale: ColourScale;
+  /** values marked in the legend */
+  readonly ticks: readonly number[];
+  readonly sentence: string;
+}
+
+/** Layers this year has. */
+export function layerChoices(year: Year): readonly { readonly id: LayerId; readonly label: string }[] {
+  const sunspace = zoneOf(year, 'sunspace') !== undefined;
+  return [
+    { id: 'house', label: 'rooms' },
+    ...(sunspace ? [{ id: 'sunspace' as const, label: 'sunspace' }] : []),
+    { id: 'outdoor', label: 'outdoors' },
+    { id: 'house-humidity', label: 'humidity, rooms' },
+    ...(sunspace ? [{ id: 'sunspace-humidity' as const, label: 'humidity, sunspace' }] : []),
+    { id: 'heating', label: 'back-up heat' },
+  ];
+}
+
+/** One layer, ready to be drawn. */
+export function yearLayer(
+  id: LayerId,
+  year: Year,
+  climate: TypicalYear,
+  design: Design,
+  system: UnitSystem,
+): YearLayer {
+  const { overheatC, underheatC, humidLimit } = design.comfort;
+  const house = zoneOf(year, 'house')!;
+  const zone = id.startsWith('sunspace') ? (zoneOf(year, 'sunspace') ?? house) : house;
+  const where = zone === house ? 'The rooms' : 'The sunspace';
+  const comfort = comfortScale(underheatC, overheatC);
+  const comfortTicks = [-10, 0, underheatC, overheatC, 35, 45].filter(
+    (t, i, all) => i === 0 || t > all[i - 1]!,
+  );
+  if (id === 'heating') {
+    const most = house.heatingW.reduce((a, b) => Math.max(a, b), 0);
+    return {
+      id,
+      label: 'back-up heat',
+      hours: house.heatingW.map((w) => w / 1000),
+      quantity: 'powerKW',
+      digits: 1,
+      scale: heatScale(most / 1000),
+      ticks: [0, most / 2000, most / 1000],
+      sentence: monthSentence(
+        house.heatingW,
+        1,
+        (month, hours) => `Back-up heat runs most in ${month}, in ${hours} of its hours.`,
+        'No hour of the year needs back-up heat.',
+      ),
+    };
+  }
+  if (id.endsWith('humidity')) {
+    return {
+      id,
+      label: 'humidity',
+      hours: zone.relativeHumidity,
+      quantity: 'share',
+      digits: 0,
+      scale: HUMIDITY_SCALE,
+      ticks: [0.3, 0.5, 0.7, 0.85, 1],
+      sentence: monthSentence(
+        zone.relativeHumidity,
+        humidLimit,
+        (month, hours) =>
+          `${where} are above ${quantityText(humidLimit, 'share', system, 0)} humidity most in ${month}, for ${hours} hours.`.replace(
+            'sunspace are',
+            'sunspace is',
+          ),
+        `${where} never pass ${quantityText(humidLimit, 'share', system, 0)} humidity.`.replace(
+          'sunspace never pass',
+          'sunspace never passes',
+        ),
+      ),
+    };
+  }
+  const hours = id === 'outdoor' ? climate.dryBulbC : zone.operativeC;
+  const subject =
+    id === 'outdoor' ? 'Outdoors it is' : where === 'The rooms' ? 'The rooms are' : 'The sunspace is';
+  return {
+    id,
+    label: 'temperature',
+    hours,
+    quantity: 'temperature',
+    digits: 1,
+    scale: comfort,
+    ticks: comfortTicks,
+    sentence: monthSentence(
+      hours,
+      overheatC,
+      (month, count, total) => `${subject} too hot in ${total} hours, most of them in ${month} (${count}).`,
+      `${subject} never above ${quantityText(overheatC, 'temperature', system)}.`,
+    ),
+  };
+}
+
+/** Counts hours above a limit and names the month with most. */
+function monthSentence(
+  hours: Float64Array,
+  limit: number,
+  some: (month: string, hours: number, total: number) => string,
+  none: string,
+): string {
+  const counts = MONTH_NAMES.map((_, month) => {
+    let count = 0;
+    for (let hour = MONTH_START_HOUR[month]!; hour < MONTH_START_HOUR[month + 1]!; hour++)
+      if (hours[hour]! > limit) count++;
+    return count;
+  });
+  const total = counts.reduce((a, b) => a + b, 0);
+  if (total === 0) return none;
+  const most = counts.indexOf(Math.max(...counts));
+  return some(MONTH_NAMES[most]!, counts[most]!, total);
+}

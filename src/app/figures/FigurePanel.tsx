@@ -1,0 +1,102 @@
+// The headline figures: number, unit, limit, verdict in words, and what changed since the last step. A click opens
+// the picture that explains the figure.
+
+import { useWorkspace } from '../state/workspace-context.ts';
+import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
+import { changeText, numberText, quantityText } from '../units/number-text.ts';
+import type { Explanation, HeadlineFigure } from './headline-figures.ts';
+import { headlineFigures } from './headline-figures.ts';
+
+const ZONE_TITLES = {
+  house: 'The rooms',
+  whole: 'What it asks of people',
+  sunspace: 'The sunspace',
+} as const;
+
+export function FigurePanel({ onOpen }: { onOpen: (what: Explanation, zone: 'house' | 'sunspace') => void }) {
+  const workspace = useWorkspace();
+  const answer = workspace.answer.value;
+  const system = workspace.units.value;
+  if (!answer)
+    return (
+      <section class="figures" aria-label="Headline figures" aria-busy="true">
+        <p class="figures-wait">Computing the first year…</p>
+      </section>
+    );
+  const figures = headlineFigures(answer.outcome, answer.job.design, system);
+  const previous = workspace.previous.value;
+  const before = previous ? headlineFigures(previous, workspace.history.before.value!, system) : [];
+  const zones = (['house', 'whole', 'sunspace'] as const).filter((zone) =>
+    figures.some((f) => f.zone === zone),
+  );
+  return (
+    <section class="figures" aria-label="Headline figures" aria-busy={workspace.stale.value}>
+      {zones.map((zone) => (
+        <div class="figure-zone" key={zone}>
+          <h2>{ZONE_TITLES[zone]}</h2>
+          <div class="figure-list">
+            {figures
+              .filter((figure) => figure.zone === zone)
+              .map((figure) => (
+                <Figure
+                  key={figure.id}
+                  figure={figure}
+                  before={before.find(({ id }) => id === figure.id)?.value ?? null}
+                  system={system}
+                  onOpen={() => onOpen(figure.opens, zone === 'sunspace' ? 'sunspace' : 'house')}
+                />
+              ))}
+          </div>
+        </div>
+      ))}
+    </section>
+  );
+}
+
+interface FigureProps {
+  readonly figure: HeadlineFigure;
+  readonly before: number | null;
+  readonly system: UnitSystem;
+  readonly onOpen: () => void;
+}
+
+function Figure({ figure, before, system, onOpen }: FigureProps) {
+  const { quantity, value, digits } = figure;
+  const { sign } = unitOf(quantity, system);
+  return (
+    <button
+      type="button"
+      class={`figure is-${figure.verdict}`}
+      data-figure={figure.id}
+      data-value={value}
+      onClick={onOpen}
+    >
+      <span class="figure-label">{figure.label}</span>
+      <span class="figure-number">
+        {numberText(toShown(value, quantity, system), digits)}
+        {sign !== '' && <span class="figure-unit"> {sign}</span>}
+      </span>
+      <span class="figure-verdict">{figure.verdictWords}</span>
+      <Change figure={figure} before={before} system={system} />
+      {figure.limit !== '' && <span class="figure-limit">{figure.limit}</span>}
+    </button>
+  );
+}
+
+function Change({ figure, before, system }: Omit<FigureProps, 'onOpen'>) {
+  const { value, quantity, digits, better } = figure;
+  if (before === null) return null;
+  const change = value - before;
+  const nothing =
+    numberText(toShown(value, quantity, system), digits) ===
+    numberText(toShown(before, quantity, system), digits);
+  if (nothing) return <span class="figure-change is-same">as before</span>;
+  const improved = better === 'neither' ? null : better === 'less' ? change < 0 : change > 0;
+  const words = improved === null ? '' : improved ? 'better' : 'worse';
+  return (
+    <span class={`figure-change is-${words || 'same'}`}>
+      {changeText(change, quantity, system, digits)} {words}
+      <span class="visually-hidden">, was {quantityText(before, quantity, system, digits)}</span>
+    </span>
+  );
+}

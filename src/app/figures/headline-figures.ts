@@ -1,0 +1,166 @@
+// The figures a person reads first, out of an outcome: value, limit, verdict, and which picture explains it. The
+// verdicts' bounds:
+//   overheated hours: 1 % of the year is the older CIBSE Guide A allowance, 3 % criterion 1 of CIBSE TM52 (both made
+//     for occupied summer hours; over the whole year they are kinder) [from memory, high confidence];
+//   mould index: 1 = first growth under the microscope, 3 = visible growth, VTT model;
+//   cold hours, humid hours, vent moves: common practice, no source.
+
+import type { Design } from '../../design/design.ts';
+import type { Outcome, ZoneOutcome } from '../../outcomes/outcome.ts';
+import type { ShownQuantity, UnitSystem } from '../units/display-unit.ts';
+import { quantityText } from '../units/number-text.ts';
+
+export type Verdict = 'good' | 'fair' | 'poor' | 'plain';
+export type Explanation = 'hot-week' | 'cold-week' | 'heat' | 'moisture' | 'vents';
+
+export interface HeadlineFigure {
+  readonly id: string;
+  readonly zone: 'house' | 'sunspace' | 'whole';
+  readonly label: string;
+  readonly value: number;
+  readonly quantity: ShownQuantity;
+  readonly digits: number;
+  /** what the figure is held against, in words; '' for none */
+  readonly limit: string;
+  readonly verdict: Verdict;
+  readonly verdictWords: string;
+  /** which way is better, to mark a change */
+  readonly better: 'less' | 'more' | 'neither';
+  readonly opens: Explanation;
+}
+
+const YEAR_HOURS = 8760;
+
+/** Figures of the house, then of what it asks of people. */
+export function headlineFigures(
+  outcome: Outcome,
+  design: Design,
+  system: UnitSystem,
+): readonly HeadlineFigure[] {
+  const { house, sunspace } = outcome.zones;
+  const made = [...zoneFigures('house', house, system)];
+  made.push({
+    id: 'heating',
+    zone: 'house',
+    label: 'back-up heat',
+    value: outcome.heating.energyKWh,
+    quantity: 'energy',
+    digits: 0,
+    limit: `peak ${quantityText(outcome.heating.peakW / 1000, 'powerKW', system)} of ${quantityText(design.heating.capacityKW, 'powerKW', system)} there is`,
+    verdict: 'plain',
+    verdictWords: heatingWords(outcome, design),
+    better: 'less',
+    opens: 'heat',
+  });
+  made.push(ventFigure(outcome));
+  if (sunspace) made.push(...zoneFigures('sunspace', sunspace, system));
+  return made;
+}
+
+function zoneFigures(
+  zone: 'house' | 'sunspace',
+  outcome: ZoneOutcome,
+  system: UnitSystem,
+): readonly HeadlineFigure[] {
+  const t = (value: number) => quantityText(value, 'temperature', system);
+  const overheated = judged(outcome.overheatedHours / YEAR_HOURS, 0.01, 0.03, [
+    'comfortable',
+    'warm spells',
+    'overheats',
+  ]);
+  const humid = judged(outcome.humidHours / YEAR_HOURS, 0.02, 0.1, ['dry enough', 'damp at times', 'damp']);
+  const mould = judged(outcome.mouldIndexMax, 1, 3, ['no growth', 'growth begins', 'visible mould']);
+  const cold = judged(outcome.underheatedHours / YEAR_HOURS, 0.002, 0.02, ['warm', 'cool at times', 'cold']);
+  const figures: HeadlineFigure[] = [
+    {
+      id: `${zone}-overheated`,
+      zone,
+      label: 'overheated hours',
+      value: outcome.overheatedHours,
+      quantity: 'hours',
+      digits: 0,
+      limit: `above ${t(outcome.overheatLimitC)}; hottest ${t(outcome.maxOperativeC)}`,
+      ...overheated,
+      better: 'less',
+      opens: 'hot-week',
+    },
+    {
+      id: `${zone}-coldest`,
+      zone,
+      label: zone === 'house' ? 'coldest hour' : 'coldest night',
+      value: outcome.minOperativeC,
+      quantity: 'temperature',
+      digits: 1,
+      limit: `${quantityText(outcome.underheatedHours, 'hours', system)} below ${t(outcome.underheatLimitC)}`,
+      ...(zone === 'house' ? cold : frost(outcome.minAirC)),
+      better: 'more',
+      opens: 'cold-week',
+    },
+    {
+      id: `${zone}-humid`,
+      zone,
+      label: 'humid hours',
+      value: outcome.humidHours,
+      quantity: 'hours',
+      digits: 0,
+      limit: `above ${quantityText(outcome.humidLimit, 'share', system, 0)} humidity`,
+      ...humid,
+      better: 'less',
+      opens: 'moisture',
+    },
+    {
+      id: `${zone}-mould`,
+      zone,
+      label: 'mould index',
+      value: outcome.mouldIndexMax,
+      quantity: 'number',
+      digits: 1,
+      limit: 'of 6; seen by eye from 3',
+      ...mould,
+      better: 'less',
+      opens: 'moisture',
+    },
+  ];
+  return figures;
+}
+
+function ventFigure(outcome: Outcome): HeadlineFigure {
+  const { movesPerDayInBusiestMonth, neglectedShare } = outcome.vents;
+  const neglected = neglectedShare > 0.02;
+  return {
+    id: 'vents',
+    zone: 'whole',
+    label: 'vent moves a day',
+    value: movesPerDayInBusiestMonth,
+    quantity: 'number',
+    digits: 1,
+    limit: `in the busiest month; ${Math.round(outcome.vents.moves)} in the year`,
+    ...(neglected
+      ? { verdict: 'poor' as const, verdictWords: 'often left undone' }
+      : judged(movesPerDayInBusiestMonth, 2, 5, ['little to do', 'a daily round', 'a full round'])),
+    better: 'less',
+    opens: 'vents',
+  };
+}
+
+function judged(
+  value: number,
+  good: number,
+  fair: number,
+  words: readonly [string, string, string],
+): { verdict: Verdict; verdictWords: string } {
+  if (value <= good) return { verdict: 'good', verdictWords: words[0] };
+  if (value <= fair) return { verdict: 'fair', verdictWords: words[1] };
+  return { verdict: 'poor', verdictWords: words[2] };
+}
+
+function frost(minAirC: number): { verdict: Verdict; verdictWords: string } {
+  if (minAirC > 7) return { verdict: 'good', verdictWords: 'frost-free' };
+  if (minAirC > 0) return { verdict: 'fair', verdictWords: 'just frost-free' };
+  return { verdict: 'poor', verdictWords: 'freezes' };
+}
+
+function heatingWords(outcome: Outcome, design: Design): string {
+  const perArea = outcome.heating.energyKWh / design.house.floorAreaM2;
+  return `${perArea.toFixed(0)} kWh/m² of floor`;
+}

@@ -1,0 +1,41 @@
+// A choice of the design: a menu with words. Changing what the glass is counted against keeps the glass itself.
+
+import { useId } from 'preact/hooks';
+import type { GlassBasis } from '../../design/design.ts';
+import { rebasedGlass } from '../state/design-basis.ts';
+import { valueAt } from '../state/design-path.ts';
+import { useWorkspace } from '../state/workspace-context.ts';
+import { choiceOf } from './choice-list.ts';
+
+export function ChoiceInput({ path }: { path: string }) {
+  const workspace = useWorkspace();
+  const { label, options } = choiceOf(path);
+  const id = useId();
+  const value = valueAt(workspace.design.value, path);
+  const onChange = (text: string) => {
+    const chosen = options.find((option) => String(option.value) === text);
+    if (!chosen) return;
+    if (path === 'glass.basis') {
+      workspace.replace(rebasedGlass(workspace.design.value, chosen.value as GlassBasis));
+    } else workspace.set(path, chosen.value, '');
+  };
+  return (
+    <div class="input input-choice">
+      <label class="input-label" for={id}>
+        {label}
+      </label>
+      <select
+        id={id}
+        data-path={path}
+        value={String(value)}
+        onChange={(event) => onChange(event.currentTarget.value)}
+      >
+        {options.map((option) => (
+          <option key={String(option.value)} value={String(option.value)}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

@@ -1,0 +1,32 @@
+// All inputs of a design, in groups that open and close. What has no meaning for the design is not shown.
+
+import { useWorkspace } from '../state/workspace-context.ts';
+import { ChoiceInput } from './ChoiceInput.tsx';
+import { INPUT_GROUPS, type InputGroup } from './input-groups.ts';
+import { NumberInput } from './NumberInput.tsx';
+
+export function InputPanel() {
+  return (
+    <section class="inputs" aria-labelledby="inputs-title">
+      <h2 id="inputs-title" class="visually-hidden">
+        What can be changed
+      </h2>
+      {INPUT_GROUPS.map((group) => (
+        <Group key={group.id} group={group} />
+      ))}
+    </section>
+  );
+}
+
+function Group({ group }: { group: InputGroup }) {
+  const { design } = useWorkspace();
+  const entries = group.entries.filter(({ when }) => !when || when(design.value));
+  return (
+    <details class="input-group" open={group.open}>
+      <summary>{group.title}</summary>
+      {entries.map(({ path, kind }) =>
+        kind === 'number' ? <NumberInput key={path} path={path} /> : <ChoiceInput key={path} path={path} />,
+      )}
+    </details>
+  );
+}

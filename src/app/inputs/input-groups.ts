@@ -1,0 +1,147 @@
+// Which inputs stand together, in plain words and in the order a house is thought of. Each entry is the path of a
+// number (limits.ts) or of a choice (choice-list.ts); `when` hides what has no meaning for the design.
+
+import type { Design } from '../../design/design.ts';
+
+export interface InputEntry {
+  readonly path: string;
+  readonly kind: 'number' | 'choice';
+  readonly when?: (design: Design) => boolean;
+}
+
+export interface InputGroup {
+  readonly id: string;
+  readonly title: string;
+  readonly entries: readonly InputEntry[];
+  /** shown open at first */
+  readonly open: boolean;
+}
+
+const number = (path: string, when?: InputEntry['when']): InputEntry =>
+  when ? { path, kind: 'number', when } : { path, kind: 'number' };
+const choice = (path: string, when?: InputEntry['when']): InputEntry =>
+  when ? { path, kind: 'choice', when } : { path, kind: 'choice' };
+
+const hasSunspace = (design: Design) => design.sunspace.join !== 'none';
+const hasMass = (design: Design) => design.mass.areaM2 > 0;
+const hasBed = (design: Design) => design.plants.bedM2 > 0;
+const hasOverhang = (design: Design) => design.glass.overhangM > 0;
+
+export const INPUT_GROUPS: readonly InputGroup[] = [
+  {
+    id: 'glass',
+    title: 'Glass to the sun',
+    open: true,
+    entries: [
+      choice('glass.basis'),
+      number('glass.value'),
+      number('glass.tiltDeg'),
+      choice('glass.type'),
+      number('glass.overhangM'),
+      number('glass.overhangGapM', hasOverhang),
+      number('glass.summerShade'),
+      number('glass.nightResistance'),
+      number('glass.frameShare'),
+      number('glass.otherShareOfFloor'),
+    ],
+  },
+  {
+    id: 'sunspace',
+    title: 'Sunspace',
+    open: true,
+    entries: [
+      choice('sunspace.join'),
+      number('sunspace.depthM', hasSunspace),
+      number('sunspace.lengthM', hasSunspace),
+      choice('sunspace.commonWallMaterial', hasSunspace),
+      number('sunspace.commonWallM', hasSunspace),
+      number('sunspace.commonGlassM2', hasSunspace),
+      number('sunspace.doorM2', hasSunspace),
+      choice('sunspace.doorRule', hasSunspace),
+      choice('sunspace.endWalls', hasSunspace),
+      number('air.sunspaceAch50', hasSunspace),
+    ],
+  },
+  {
+    id: 'mass',
+    title: 'Mass and floor',
+    open: true,
+    entries: [
+      number('mass.areaM2'),
+      choice('mass.material', hasMass),
+      number('mass.thicknessM', hasMass),
+      choice('mass.place', hasMass),
+      choice('floor.material'),
+      number('floor.thicknessM'),
+      choice('floor.cover'),
+      number('floor.resistance'),
+      number('floor.edgeResistance'),
+    ],
+  },
+  {
+    id: 'vents',
+    title: 'Vents and habits',
+    open: false,
+    entries: [
+      number('vents.sunspaceM2', hasSunspace),
+      number('vents.houseM2'),
+      number('vents.stackM'),
+      number('vents.opensAboveC'),
+      choice('vents.habit'),
+      number('vents.nightPurgeAch'),
+    ],
+  },
+  {
+    id: 'house',
+    title: 'House',
+    open: false,
+    entries: [
+      number('house.floorAreaM2'),
+      number('house.equatorWallM'),
+      number('house.ceilingHeightM'),
+      number('house.storeys'),
+      number('house.turnDeg'),
+    ],
+  },
+  {
+    id: 'envelope',
+    title: 'Walls, roof, earth',
+    open: false,
+    entries: [
+      number('envelope.bermShare'),
+      number('envelope.wallResistance'),
+      number('envelope.roofResistance'),
+      choice('envelope.wallLining'),
+      number('envelope.wallLiningM'),
+      number('air.ach50'),
+      number('air.shelter'),
+    ],
+  },
+  {
+    id: 'people',
+    title: 'People and plants',
+    open: false,
+    entries: [
+      number('people.count'),
+      choice('people.awayWorkdays'),
+      choice('people.living'),
+      number('people.appliancesW'),
+      number('plants.bedM2'),
+      number('plants.leafAreaIndex', hasBed),
+      choice('plants.soil', hasBed),
+    ],
+  },
+  {
+    id: 'comfort',
+    title: 'Back-up heat and limits',
+    open: false,
+    entries: [
+      number('heating.dayC'),
+      number('heating.nightC'),
+      number('heating.capacityKW'),
+      number('comfort.overheatC'),
+      number('comfort.underheatC'),
+      number('comfort.humidLimit'),
+    ],
+  },
+];

@@ -1,0 +1,89 @@
+// What a number's field and slider allow, in the units shown. In: a path, the design, the unit system. Out: unit,
+// hard limits, the slider's narrower range (what designers plausibly choose, widened to hold the present value) and
+// a step that is round in those units.
+
+import type { Design } from '../../design/design.ts';
+import { geometryOf } from '../../design/geometry.ts';
+import { limitOf } from '../../design/limits.ts';
+import { numberAt } from '../state/design-path.ts';
+import {
+  quantityOfLimit,
+  type ShownQuantity,
+  toShown,
+  type UnitSystem,
+  unitOf,
+} from '../units/display-unit.ts';
+
+export interface NumberRange {
+  readonly path: string;
+  readonly label: string;
+  readonly quantity: ShownQuantity;
+  readonly sign: string;
+  readonly words: string;
+  readonly digits: number;
+  /** SI */
+  readonly value: number;
+  readonly min: number;
+  readonly max: number;
+  /** shown units */
+  readonly sliderMin: number;
+  readonly sliderMax: number;
+  readonly step: number;
+}
+
+/** Steps offered in shown units, smallest first. */
+const ROUND_STEPS = [0.01, 0.05, 0.1, 0.25, 0.5, 1, 5, 10, 25, 50, 100];
+
+/** How a number is asked for. */
+export function numberRange(path: string, design: Design, system: UnitSystem): NumberRange {
+  const limit = limitOf(path);
+  const value = numberAt(design, path);
+  const glass = path === 'glass.value' ? glassRange(design) : null;
+  const quantity = glass?.quantity ?? quantityOfLimit(limit);
+  const min = limit.min;
+  const max = glass?.max ?? limit.max;
+  const [low, high] = glass?.plausible ?? limit.plausible;
+  const unit = unitOf(quantity, system);
+  const step = limit.whole
+    ? 1
+    : roundStep(Math.abs(limit.step * (glass ? glass.stepFactor : 1) * unit.factor));
+  const snap = (si: number, round: (x: number) => number) =>
+    round(toShown(si, quantity, system) / step) * step;
+  return {
+    path,
+    label: limit.label,
+    quantity,
+    sign: unit.sign,
+    words: unit.words,
+    digits: digitsFor(step),
+    value,
+    min,
+    max,
+    sliderMin: Math.max(toShown(min, quantity, system), snap(Math.min(low, value), Math.floor)),
+    sliderMax: Math.min(toShown(max, quantity, system), snap(Math.max(high, value), Math.ceil)),
+    step,
+  };
+}
+
+/** The glass is an area or a share; its limits follow from the front it has to fit. */
+function glassRange(design: Design) {
+  const { largestGlassM2, equatorWallM2 } = geometryOf(design);
+  const { basis } = design.glass;
+  if (basis === 'area') {
+    const max = Math.floor(largestGlassM2 * 100) / 100;
+    return { quantity: 'area' as const, max, plausible: [0, max] as const, stepFactor: 10 };
+  }
+  const per = basis === 'share-of-wall' ? equatorWallM2 : design.house.floorAreaM2;
+  const max = Math.min(1, Math.floor((largestGlassM2 / per) * 1000) / 1000);
+  return { quantity: 'share' as const, max, plausible: [0, max] as const, stepFactor: 0.5 };
+}
+
+function roundStep(step: number): number {
+  return ROUND_STEPS.reduce((best, candidate) =>
+    Math.abs(Math.log(candidate / step)) < Math.abs(Math.log(best / step)) ? candidate : best,
+  );
+}
+
+function digitsFor(step: number): number {
+  return step >= 1 ? 0 : step * 10 >= 1 && Math.abs(step * 10 - Math.round(step * 10)) < 1e-9 ? 1 : 2;
+}

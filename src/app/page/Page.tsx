@@ -1,0 +1,46 @@
+// The sheet: heading with place and tools, inputs, the section with its figures beside it, the charts under it.
+
+import { WeekPanel } from '../charts/WeekPanel.tsx';
+import { YearMap } from '../charts/YearMap.tsx';
+import { FigurePanel } from '../figures/FigurePanel.tsx';
+import type { Explanation } from '../figures/headline-figures.ts';
+import { InputPanel } from '../inputs/InputPanel.tsx';
+import { SectionDrawing } from '../section/SectionDrawing.tsx';
+import { NoticeLine } from './NoticeLine.tsx';
+import { SheetHead } from './SheetHead.tsx';
+
+const PICTURES: Readonly<Record<Explanation, string>> = {
+  'hot-week': 'hot-week',
+  'cold-week': 'cold-week',
+  heat: 'cold-week',
+  moisture: 'year',
+  vents: 'hot-week',
+};
+
+export function Page() {
+  return (
+    <div class="sheet">
+      <SheetHead />
+      <NoticeLine />
+      <main class="sheet-body">
+        <InputPanel />
+        <div class="sheet-middle">
+          <section class="section-panel" aria-labelledby="section-title">
+            <h2 id="section-title" class="visually-hidden">
+              The house in section
+            </h2>
+            <SectionDrawing />
+          </section>
+          <div id="year">
+            <YearMap />
+          </div>
+          <WeekPanel kind="hot" />
+          <WeekPanel kind="cold" />
+        </div>
+        <FigurePanel
+          onOpen={(what) => document.getElementById(PICTURES[what])?.scrollIntoView({ block: 'start' })}
+        />
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,100 @@
+// The heading of the sheet: what is drawn, where it stands, undo and redo, units.
+
+import { EXAMPLES } from '../../design/examples.ts';
+import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
+import { useWorkspace } from '../state/workspace-context.ts';
+import { quantityText } from '../units/number-text.ts';
+
+export function SheetHead() {
+  const workspace = useWorkspace();
+  const { design, history, units } = workspace;
+  return (
+    <header class="sheet-head">
+      <p class="brand">Daystone</p>
+      <label class="head-field head-name">
+        <span>Design</span>
+        <input
+          type="text"
+          maxLength={120}
+          value={design.value.name}
+          onInput={(event) => workspace.set('name', event.currentTarget.value)}
+        />
+      </label>
+      <PlacePicker />
+      <label class="head-field">
+        <span>Example</span>
+        <select
+          value={EXAMPLES.find((example) => example.design === design.value)?.id ?? ''}
+          onChange={(event) => {
+            const chosen = EXAMPLES.find(({ id }) => id === event.currentTarget.value);
+            if (chosen) workspace.replace(chosen.design);
+          }}
+        >
+          <option value="" disabled>
+            changed
+          </option>
+          {EXAMPLES.map((example) => (
+            <option key={example.id} value={example.id}>
+              {example.line}
+            </option>
+          ))}
+        </select>
+      </label>
+      <div class="head-tools">
+        <button type="button" disabled={!history.canUndo.value} onClick={() => history.undo()}>
+          Undo
+        </button>
+        <button type="button" disabled={!history.canRedo.value} onClick={() => history.redo()}>
+          Redo
+        </button>
+        <fieldset class="units">
+          <legend class="visually-hidden">Units</legend>
+          {(['metric', 'us'] as const).map((system) => (
+            <label key={system} class="chip">
+              <input
+                type="radio"
+                name="units"
+                checked={units.value === system}
+                onChange={() => {
+                  units.value = system;
+                }}
+              />
+              <span>{system === 'metric' ? 'metric' : 'US'}</span>
+            </label>
+          ))}
+        </fieldset>
+      </div>
+    </header>
+  );
+}
+
+function PlacePicker() {
+  const workspace = useWorkspace();
+  const key = workspace.design.value.climate;
+  const climate = workspace.climate.value;
+  const row = bundledClimate(key);
+  const site = climate.state === 'ready' ? climate.year.site : null;
+  const about = site
+    ? `${Math.abs(site.latitudeDeg).toFixed(1)}° ${site.latitudeDeg >= 0 ? 'N' : 'S'}, ${quantityText(site.elevationM, 'length', workspace.units.value, 0)} up`
+    : climate.state === 'loading'
+      ? 'loading…'
+      : '';
+  return (
+    <label class="head-field head-place">
+      <span>Place</span>
+      <select
+        data-path="climate"
+        value={key}
+        onChange={(event) => workspace.set('climate', event.currentTarget.value, '')}
+      >
+        {!row && <option value={key}>{site?.name ?? key}</option>}
+        {BUNDLED_CLIMATES.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+      <small>{about}</small>
+    </label>
+  );
+}

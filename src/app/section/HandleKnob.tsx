@@ -1,0 +1,110 @@
+// One handle: a round knob that is dragged, or moved with the arrow keys (Shift for fine, Page for ten steps), and
+// tells its figure while it moves. It is a slider to a screen reader.
+
+import { useRef } from 'preact/hooks';
+import { toShown, toSi, type UnitSystem } from '../units/display-unit.ts';
+import { quantityText } from '../units/number-text.ts';
+import { type Handle, snapped, stepOf } from './handles.ts';
+import type { Point } from './section-shape.ts';
+
+export interface HandleKnobProps {
+  readonly handle: Handle;
+  readonly px: Point;
+  readonly system: UnitSystem;
+  readonly active: boolean;
+  /** pointer position in the drawing's pixels */
+  readonly toDrawing: (event: PointerEvent) => Point;
+  readonly toMetres: (px: Point) => Point;
+  readonly onShow: (shown: boolean) => void;
+  readonly onStart: () => void;
+  readonly onMove: (value: number, gesture: string) => void;
+  readonly onEnd: () => void;
+}
+
+const KEY_STEPS: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowRight: 1,
+  ArrowDown: -1,
+  ArrowLeft: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
+
+export function HandleKnob(props: HandleKnobProps) {
+  const { handle, px, system, active } = props;
+  const drag = useRef<{ gesture: string; offset: Point } | null>(null);
+  const text = quantityText(handle.value, handle.quantity, system);
+
+  const onPointerDown = (event: PointerEvent) => {
+    if (event.button !== 0) return;
+    event.preventDefault();
+    const target = event.currentTarget as SVGGElement;
+    target.setPointerCapture(event.pointerId);
+    target.focus();
+    const at = props.toDrawing(event);
+    drag.current = {
+      gesture: `drag ${handle.id} ${event.timeStamp}`,
+      offset: { x: at.x - px.x, y: at.y - px.y },
+    };
+    props.onStart();
+  };
+  const onPointerMove = (event: PointerEvent) => {
+    if (!drag.current) return;
+    const at = props.toDrawing(event);
+    const place = props.toMetres({ x: at.x - drag.current.offset.x, y: at.y - drag.current.offset.y });
+    props.onMove(snapped(handle.valueAt(place), handle, system, event.shiftKey), drag.current.gesture);
+  };
+  const onPointerEnd = () => {
+    if (!drag.current) return;
+    drag.current = null;
+    props.onEnd();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const value = valueByKey(event, handle, system);
+    if (value === null) return;
+    event.preventDefault();
+    props.onMove(value, `keys ${handle.id}`);
+  };
+
+  return (
+    <g
+      class={`handle handle-${handle.axis}${active ? ' is-active' : ''}`}
+      transform={`translate(${px.x.toFixed(1)} ${px.y.toFixed(1)})`}
+      role="slider"
+      tabIndex={0}
+      aria-label={handle.label}
+      aria-valuemin={rounded(toShown(handle.min, handle.quantity, system))}
+      aria-valuemax={rounded(toShown(handle.max, handle.quantity, system))}
+      aria-valuenow={rounded(toShown(handle.value, handle.quantity, system))}
+      aria-valuetext={text}
+      data-handle={handle.id}
+      onPointerDown={onPointerDown}
+      onPointerMove={onPointerMove}
+      onPointerUp={onPointerEnd}
+      onPointerCancel={onPointerEnd}
+      onKeyDown={onKeyDown}
+      onPointerEnter={() => props.onShow(true)}
+      onPointerLeave={() => props.onShow(false)}
+      onFocus={() => props.onShow(true)}
+      onBlur={() => props.onShow(false)}
+    >
+      <circle class="handle-reach" r={16} />
+      <circle class="handle-knob" r={6} />
+    </g>
+  );
+}
+
+/** The value a key asks for; null for keys that are not the handle's. */
+function valueByKey(event: KeyboardEvent, handle: Handle, system: UnitSystem): number | null {
+  if (event.key === 'Home') return handle.min;
+  if (event.key === 'End') return handle.max;
+  const steps = KEY_STEPS[event.key];
+  if (steps === undefined) return null;
+  const step = stepOf(handle.quantity, system, event.shiftKey) * steps;
+  const shown = toShown(handle.value, handle.quantity, system) + step;
+  return snapped(toSi(shown, handle.quantity, system), handle, system, event.shiftKey);
+}
+
+function rounded(value: number): number {
+  return Math.round(value * 100) / 100;
+}

@@ -1,0 +1,180 @@
+// The live cross-section: marks, handles and the sun. It draws whatever design is in the workspace; dragging a
+// handle changes that design, and the year follows. While a drag lasts the frame stands still.
+
+import { useRef, useState } from 'preact/hooks';
+import { useElementWidth } from '../page/element-width.ts';
+import { fittedDesign } from '../state/design-fit.ts';
+import { withValueAt } from '../state/design-path.ts';
+import { useWorkspace } from '../state/workspace-context.ts';
+import { quantityText } from '../units/number-text.ts';
+import { HandleKnob } from './HandleKnob.tsx';
+import { type Handle, sectionHandles } from './handles.ts';
+import { furnishingMarks, personMarks, ventMarks } from './inside-marks.ts';
+import { MarkLayer } from './MarkLayer.tsx';
+import { point, word } from './mark.ts';
+import { type SectionFrame, sectionFrame } from './section-frame.ts';
+import { sectionShape } from './section-shape.ts';
+import { sectionWords } from './section-words.ts';
+import { glassMarks, groundMarks, roomMarks, shellMarks } from './shell-marks.ts';
+import { lightMarks, noonLight, sunMarks } from './sun-marks.ts';
+
+const LEAST_WIDTH_PX = 280;
+
+/** The drawing is told in words once, on the whole; its parts are not read out. */
+const UNSPOKEN = { 'aria-hidden': true } as const;
+
+export function SectionDrawing() {
+  const workspace = useWorkspace();
+  const { ref, width } = useElementWidth<HTMLDivElement>();
+  return (
+    <div ref={ref} class="section-drawing">
+      {width !== null && <Drawing widthPx={Math.max(LEAST_WIDTH_PX, width)} workspace={workspace} />}
+    </div>
+  );
+}
+
+function Drawing({ widthPx, workspace }: { widthPx: number; workspace: ReturnType<typeof useWorkspace> }) {
+  const design = workspace.design.value;
+  const system = workspace.units.value;
+  const climate = workspace.climate.value;
+  const latitudeDeg = climate.state === 'ready' ? climate.year.site.latitudeDeg : 40;
+  const svg = useRef<SVGSVGElement>(null);
+  const frozen = useRef<SectionFrame | null>(null);
+  const [activeId, setActiveId] = useState<string | null>(null);
+
+  const shape = sectionShape(design);
+  const frame =
+    frozen.current && frozen.current.widthPx === widthPx ? frozen.current : sectionFrame(shape, widthPx);
+  const lights = noonLight(shape, design, latitudeDeg);
+  const handles = sectionHandles(shape, design);
+  const active = handles.find((handle) => handle.id === activeId) ?? null;
+
+  const toDrawing = (event: PointerEvent) => {
+    const rect = svg.current!.getBoundingClientRect();
+    return { x: event.clientX - rect.left, y: event.clientY - rect.top };
+  };
+  const move = (handle: Handle) => (value: number, gesture: string) => {
+    // Snapping may ask for a hair more glass than fits; the fitted design is what counts.
+    const fitted = fittedDesign(withValueAt(design, handle.path, value)).design;
+    if (fitted !== design && value !== handle.value) workspace.set(handle.path, value, gesture);
+  };
+
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing with handles in it is a group, and no fieldset
+    <svg
+      ref={svg}
+      width={frame.widthPx}
+      height={frame.heightPx}
+      viewBox={`0 0 ${frame.widthPx} ${frame.heightPx}`}
+      role="group"
+      aria-label={sectionWords(design, lights, latitudeDeg, system)}
+    >
+      <SoilHatch />
+      <g {...UNSPOKEN}>
+        <MarkLayer frame={frame} marks={groundMarks(shape, frame)} />
+        <MarkLayer frame={frame} marks={roomMarks(shape)} />
+        <MarkLayer frame={frame} marks={lightMarks(lights)} />
+        <MarkLayer frame={frame} marks={furnishingMarks(shape)} />
+        <MarkLayer frame={frame} marks={personMarks(shape)} />
+        <MarkLayer frame={frame} marks={shellMarks(shape, design)} />
+        <MarkLayer frame={frame} marks={glassMarks(shape, design)} />
+        <MarkLayer frame={frame} marks={ventMarks(shape, design)} />
+        <MarkLayer frame={frame} marks={sunMarks(shape, lights)} />
+        <MarkLayer
+          frame={frame}
+          marks={[
+            word(
+              'side-word',
+              point(frame.right - 0.15, shape.gradeY - 0.45),
+              latitudeDeg >= 0 ? 'south →' : 'north →',
+              'end',
+            ),
+            word(
+              'side-word',
+              point(frame.left + 0.15, shape.gradeY - 0.45),
+              latitudeDeg >= 0 ? '← north' : '← south',
+              'start',
+            ),
+          ]}
+        />
+      </g>
+      {handles.map((handle) => (
+        <HandleKnob
+          key={handle.id}
+          handle={handle}
+          px={frame.toPx(handle.at)}
+          system={system}
+          active={handle.id === activeId}
+          toDrawing={toDrawing}
+          toMetres={frame.toMetres}
+          onShow={(shown) => {
+            if (!frozen.current) setActiveId(shown ? handle.id : null);
+          }}
+          onStart={() => {
+            frozen.current = frame;
+            setActiveId(handle.id);
+          }}
+          onMove={move(handle)}
+          onEnd={() => {
+            frozen.current = null;
+            setActiveId(null);
+          }}
+        />
+      ))}
+      {active && (
+        <HandleFigure
+          at={frame.toPx(active.at)}
+          widthPx={frame.widthPx}
+          text={`${active.label} ${quantityText(active.value, active.quantity, system)}`}
+        />
+      )}
+    </svg>
+  );
+}
+
+function HandleFigure({
+  at,
+  widthPx,
+  text,
+}: {
+  at: { x: number; y: number };
+  widthPx: number;
+  text: string;
+}) {
+  const wide = text.length * 7.2 + 16;
+  const x = Math.min(widthPx - wide - 2, Math.max(2, at.x - wide / 2));
+  const y = at.y > 48 ? at.y - 42 : at.y + 18;
+  return (
+    <g class="handle-figure" transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`} {...UNSPOKEN}>
+      <rect width={wide} height={24} rx={2} />
+      <text x={wide / 2} y={16.5} text-anchor="middle">
+        {text}
+      </text>
+    </g>
+  );
+}
+
+function SoilHatch() {
+  return (
+    <defs>
+      <pattern
+        id="soil-hatch"
+        width="9"
+        height="9"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(38)"
+      >
+        <line class="hatch-line" x1="0" y1="0" x2="0" y2="9" />
+      </pattern>
+      <pattern
+        id="insulation-hatch"
+        width="5"
+        height="5"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(-45)"
+      >
+        <line class="hatch-line" x1="0" y1="0" x2="0" y2="5" />
+      </pattern>
+    </defs>
+  );
+}

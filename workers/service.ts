@@ -1,0 +1,55 @@
+// What the simulation worker does, as plain functions a test can call without any thread: keep climates,
+// prepared once each, and run designs in them. In: climate texts or years and designs. Out: the year and its
+// outcome. Climates stay here; only results travel.
+
+import type { Design } from '../src/design/design.ts';
+import { findingsOf } from '../src/findings/findings.ts';
+import { modelOf } from '../src/model/from-design.ts';
+import { simulate } from '../src/network/simulate.ts';
+import type { Year } from '../src/network/year.ts';
+import type { Outcome } from '../src/outcomes/outcome.ts';
+import { summarise } from '../src/outcomes/summarise.ts';
+import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
+import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
+import { readWeather } from '../src/weather/reader.ts';
+import type { TypicalYear } from '../src/weather/typical-year.ts';
+
+export interface RunAnswer {
+  readonly outcome: Outcome;
+  readonly year: Year;
+  /** time the simulation itself took [ms] */
+  readonly tookMs: number;
+}
+
+export interface SimulationService {
+  /** Take a climate in under a key; an older one of the same key is dropped. */
+  keepClimate(key: string, climate: TypicalYear): void;
+  /** Read a weather file in any known format; nothing is kept. */
+  readClimate(content: Uint8Array | string, hints?: SiteHints): Promise<ReadResult>;
+  /** Run one year; throws RangeError when the climate is not kept. */
+  run(design: Design, climateKey: string, history: boolean): RunAnswer;
+}
+
+/** A service with no climates yet. */
+export function createSimulationService(): SimulationService {
+  const climates = new Map<string, PreparedClimate>();
+  return {
+    keepClimate(key, climate) {
+      climates.set(key, prepareClimate(climate));
+    },
+    readClimate(content, hints) {
+      return readWeather(content, hints);
+    },
+    run(design, climateKey, history) {
+      const climate = climates.get(climateKey);
+      if (!climate) throw new RangeError(`climate is '${climateKey}'; allowed: one given by keepClimate`);
+      const start = performance.now();
+      const model = modelOf(design, climate.year.site);
+      const year = simulate(model, climate, { history });
+      const tookMs = performance.now() - start;
+      const outcome = summarise(design, model, climate, year);
+      const findings = findingsOf({ design, model, climate, year, outcome });
+      return { outcome: { ...outcome, findings }, year, tookMs };
+    },
+  };
+}
