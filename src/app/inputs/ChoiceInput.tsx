@@ -16,7 +16,8 @@ export function ChoiceInput({ path }: { path: string }) {
     const chosen = options.find((option) => String(option.value) === text);
     if (!chosen) return;
     if (path === 'glass.basis') {
-      workspace.replace(rebasedGlass(workspace.design.value, chosen.value as GlassBasis));
+      const { design, notes } = rebasedGlass(workspace.design.value, chosen.value as GlassBasis);
+      workspace.replace(design, notes);
     } else workspace.set(path, chosen.value, '');
   };
   return (

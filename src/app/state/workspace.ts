@@ -35,8 +35,8 @@ export interface Workspace {
   readonly hour: Signal<number | null>;
   /** Change one value; the same gesture in a row is one step of undo. */
   set(path: string, value: unknown, gesture?: string): void;
-  /** Replace the whole design. */
-  replace(design: Design): void;
+  /** Replace the whole design, as one step; notes tell what had to be drawn back. */
+  replace(design: Design, notes?: readonly FitNote[]): void;
   /** Take in a climate from a file, under its key. */
   keepClimate(key: string, year: TypicalYear): void;
 }
@@ -134,9 +134,9 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
         history.change(fitted.design, gesture);
       });
     },
-    replace(next) {
+    replace(next, notes = []) {
       batch(() => {
-        fitNotes.value = [];
+        fitNotes.value = notes;
         history.change(next, '');
       });
     },

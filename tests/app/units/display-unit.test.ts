@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { quantityOfLimit, toShown, toSi, unitOf } from '../../../src/app/units/display-unit.ts';
+import { changeText, numberText, quantityText, typedNumber } from '../../../src/app/units/number-text.ts';
+import { LIMITS } from '../../../src/design/limits.ts';
+
+test('factors agree with NIST SP 811', () => {
+  // NIST SP 811 (2008), appendix B.8, printed to seven figures; exact ones in bold there. From memory, high confidence.
+  expect(toShown(1, 'area', 'us')).toBeCloseTo(10.76391, 5);
+  expect(toShown(0.3048, 'length', 'us')).toBeCloseTo(1, 12);
+  expect(toShown(0.0254, 'thickness', 'us')).toBeCloseTo(1, 12);
+  expect(toShown(-40, 'temperature', 'us')).toBeCloseTo(-40, 12);
+  expect(toShown(100, 'temperature', 'us')).toBeCloseTo(212, 12);
+  expect(toShown(1, 'temperatureStep', 'us')).toBeCloseTo(1.8, 12);
+  expect(1 / toShown(1, 'uValue', 'us')).toBeCloseTo(5.678263, 5);
+  expect(toSi(1, 'resistance', 'us')).toBeCloseTo(0.1761102, 6);
+  expect(toShown(1, 'energy', 'us')).toBeCloseTo(3.412142, 5);
+  expect(toSi(1, 'mass', 'us')).toBeCloseTo(907.1847, 4);
+  expect(toSi(1, 'waterMass', 'us')).toBeCloseTo(0.45359237, 9);
+  expect(toSi(1, 'speed', 'us')).toBeCloseTo(0.44704, 9);
+  expect(toSi(1, 'flow', 'us')).toBeCloseTo(4.719474e-4, 9);
+  expect(toSi(1, 'massPerArea', 'us')).toBeCloseTo(4.882428, 5);
+  expect(1 / toShown(1, 'irradiance', 'us')).toBeCloseTo(3.154591, 5);
+});
+
+test('every quantity comes back from the screen as it went there, in both systems', () => {
+  const quantities = [...new Set(LIMITS.map(quantityOfLimit))];
+  expect(quantities.length).toBeGreaterThan(8);
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...quantities),
+      fc.constantFrom('metric' as const, 'us' as const),
+      fc.double({ min: -100, max: 2000, noNaN: true }),
+      (quantity, system, value) => {
+        expect(toSi(toShown(value, quantity, system), quantity, system)).toBeCloseTo(value, 8);
+      },
+    ),
+  );
+});
+
+test('every number of a design has a unit in both systems', () => {
+  for (const limit of LIMITS) {
+    for (const system of ['metric', 'us'] as const)
+      expect(unitOf(quantityOfLimit(limit), system)).toBeDefined();
+  }
+});
+
+test('thin layers are spoken of in centimetres or inches', () => {
+  expect(quantityText(0.25, 'thickness', 'metric')).toBe('25\u202fcm');
+  expect(quantityText(0.254, 'thickness', 'us')).toBe('10.0\u202fin');
+});
+
+test('numbers have a real minus sign, grouped thousands and no negative zero', () => {
+  expect(numberText(-12.34, 1)).toBe('−12.3');
+  expect(numberText(12345, 0)).toBe('12,345');
+  expect(numberText(-0.04, 1)).toBe('0.0');
+  expect(quantityText(4, 'resistance', 'us', 0)).toBe('R-23');
+  expect(changeText(3, 'temperature', 'us', 0)).toBe('+5\u202f°F');
+});
+
+test('a typed number is read with comma or point, any dash, and nothing else', () => {
+  expect(typedNumber('2,5')).toBe(2.5);
+  expect(typedNumber(' 1 250.5 ')).toBe(1250.5);
+  expect(typedNumber('1,250')).toBe(1250);
+  expect(typedNumber('−3')).toBe(-3);
+  for (const text of ['', '-', '2.5.1', 'two', '1e9', '0x10']) expect(typedNumber(text)).toBe(null);
+});

@@ -1,0 +1,151 @@
+import { expect, test } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import type { TypicalYear } from '../../src/weather/typical-year.ts';
+import { type RunJob, SimulationBridge, type Thread } from '../../workers/bridge.ts';
+import type { RunAnswer } from '../../workers/service.ts';
+
+// A thread whose runs finish when the test says so. It stands for the worker only in its timing; what a run gives
+// back is the name of the design, which is all the bridge passes on.
+function heldThreads() {
+  const log: string[] = [];
+  const finish: (() => void)[] = [];
+  let started = 0;
+  const startThread = (): Thread => {
+    const id = ++started;
+    let ended = false;
+    return {
+      service: {
+        keepClimate: async (key: string) => void log.push(`${id} keeps ${key}`),
+        readClimate: () => new Promise(() => {}),
+        run: (design: Design) =>
+          new Promise<RunAnswer>((resolve) => {
+            log.push(`${id} runs ${design.name}`);
+            finish.push(() => {
+              if (!ended)
+                resolve({ outcome: { design: design.name }, year: {}, tookMs: 1 } as unknown as RunAnswer);
+            });
+          }),
+      } as unknown as Thread['service'],
+      end: () => {
+        ended = true;
+        log.push(`${id} ends`);
+      },
+    };
+  };
+  return { log, finish, startThread };
+}
+
+const climate = { id: 'x' } as unknown as TypicalYear;
+const job = (name: string): RunJob => ({
+  design: { ...EXAMPLES[0]!.design, name },
+  climateKey: 'x',
+  history: false,
+});
+
+/** Lets every promise that can settle do so. */
+const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
+
+function bridgeOf(threads: ReturnType<typeof heldThreads>, idleMs = 60_000) {
+  const bridge = new SimulationBridge({ startThread: threads.startThread, idleMs });
+  bridge.keepClimate('x', climate);
+  return bridge;
+}
+
+test('while one design runs, only the newest of those waiting is run next', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const answers = ['a', 'b', 'c', 'd'].map((name) => bridge.runLive(job(name)));
+  await settle();
+  threads.finish[0]!();
+  await settle();
+  threads.finish[1]!();
+  expect((await Promise.all(answers)).map((answer) => answer?.job.design.name ?? null)).toEqual([
+    'a',
+    null,
+    null,
+    'd',
+  ]);
+  expect(threads.log).toEqual(['1 keeps x', '1 runs a', '1 runs d']);
+  bridge.cancel();
+});
+
+test('numbers rise in the order of asking, so that a late answer can be told', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const first = bridge.runLive(job('a'));
+  await settle();
+  const second = bridge.runLive(job('b'));
+  threads.finish[0]!();
+  await settle();
+  threads.finish[1]!();
+  expect((await second)!.number).toBeGreaterThan((await first)!.number);
+  bridge.cancel();
+});
+
+test('kept jobs all get an answer, and live ones go before them', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const kept = [bridge.runKept(job('k1')), bridge.runKept(job('k2'))];
+  await settle();
+  const live = bridge.runLive(job('live'));
+  for (let i = 0; i < 3; i++) {
+    threads.finish[i]!();
+    await settle();
+  }
+  expect((await Promise.all([...kept, live])).every((answer) => answer !== null)).toBe(true);
+  expect(threads.log.slice(1)).toEqual(['1 runs k1', '1 runs live', '1 runs k2']);
+  bridge.cancel();
+});
+
+test('cancelling ends the thread, settles what waits with null, and the next job starts afresh with its climate', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const running = bridge.runLive(job('slow'));
+  await settle();
+  const waiting = bridge.runKept(job('waiting'));
+  bridge.cancel();
+  expect(await running).toBe(null);
+  expect(await waiting).toBe(null);
+  const next = bridge.runLive(job('next'));
+  await settle();
+  threads.finish[1]!();
+  expect((await next)!.job.design.name).toBe('next');
+  expect(threads.log).toEqual(['1 keeps x', '1 runs slow', '1 ends', '2 keeps x', '2 runs next']);
+  bridge.cancel();
+});
+
+test('a climate given anew is sent again before the next run', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const first = bridge.runLive(job('a'));
+  await settle();
+  threads.finish[0]!();
+  await first;
+  bridge.keepClimate('x', climate);
+  const second = bridge.runLive(job('b'));
+  await settle();
+  threads.finish[1]!();
+  await second;
+  expect(threads.log.filter((line) => line.includes('keeps'))).toHaveLength(2);
+  bridge.cancel();
+});
+
+test('an idle thread is let go', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, 5);
+  const answer = bridge.runLive(job('a'));
+  await settle();
+  threads.finish[0]!();
+  await answer;
+  await new Promise((resolve) => setTimeout(resolve, 30));
+  expect(threads.log.at(-1)).toBe('1 ends');
+});
+
+test('a climate nobody gave is refused by name', async () => {
+  const bridge = bridgeOf(heldThreads());
+  await expect(bridge.runLive({ ...job('a'), climateKey: 'nowhere' })).rejects.toThrow(
+    "climate is 'nowhere'",
+  );
+  bridge.cancel();
+});
