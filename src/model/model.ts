@@ -211,6 +211,8 @@ export interface DoorOpening extends OpeningBase {
   readonly rule: 'open' | 'shut' | 'by-need';
   /** by-need: `zone` gives to `other` while other is below this and zone is warmer [°C] */
   readonly wantsHeatBelowC: number;
+  /** by-need: stays shut while `zone` holds this much more vapour than `other` [kg/kg dry air] */
+  readonly dampLimit: number;
   readonly hand: Hand;
   /** beam and diffuse light and long-wave radiation pass (a missing wall, not a door) */
   readonly seeThrough: boolean;

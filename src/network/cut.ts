@@ -83,7 +83,7 @@ export function cutElement(element: Element, cellsPerDepth: number = CELLS_PER_D
   }
   place(0, depth);
   if (!surfaceAtA && capacity.length === 1) resistanceToA = pending;
-  if (capacity.every((value) => value === 0)) capacity[capacity.length - 1] = LEAST_CAPACITY * area;
+  if (!capacity.some((value) => value > 0)) capacity[capacity.length - 1] = LEAST_CAPACITY * area;
   return { capacity, link: resistance.map((r) => area / r), depthM, resistanceToA };
 }
 

@@ -1,0 +1,133 @@
+// Lays a model out as a linear network: which hub is whose air, which chain is which element or pane, which
+// node is which surface. A model in; the network's description and the indices the rest of the room reads by.
+// Hubs come in pairs: 2z is the air of zone z, 2z + 1 its massless mean radiant node (star network).
+
+import type { Element, Face, Model, Pane } from '../model/model.ts';
+import { type Cut, cutElement } from './cut.ts';
+import type { Chain, ChainEnd, LinearNetwork } from './linear-network.ts';
+
+/** Dry air with a little vapour, at room temperature [J/(kg·K)] */
+export const AIR_SPECIFIC_HEAT = 1006;
+const GLASS_DENSITY = 2500;
+const GLASS_SPECIFIC_HEAT = 750;
+
+export interface ElementPlace {
+  readonly element: Element;
+  readonly chain: number;
+  readonly cut: Cut;
+  /** zone index at each side, −1 where that side is no zone */
+  readonly zoneA: number;
+  readonly zoneB: number;
+}
+
+export interface PanePlace {
+  readonly pane: Pane;
+  readonly chain: number;
+  /** zone the light comes from, −1 for outdoors */
+  readonly zoneFrom: number;
+  readonly zoneTo: number;
+  /** glass without frame [m²] */
+  readonly glassM2: number;
+}
+
+export interface Layout {
+  readonly network: LinearNetwork;
+  readonly elements: readonly ElementPlace[];
+  readonly panes: readonly PanePlace[];
+  readonly zoneIds: readonly string[];
+  /** air of the zones [kg/m³] */
+  readonly roomDensity: number;
+}
+
+export const airHub = (zone: number) => 2 * zone;
+export const radiantHub = (zone: number) => 2 * zone + 1;
+
+/**
+ * Lay a model out.
+ *
+ * @param model checked by requireModel
+ * @param airDensity at the site [kg/m³], for the heat capacity of zone air
+ */
+export function layOut(model: Model, airDensity: number): Layout {
+  const zoneIds = model.zones.map((zone) => zone.id);
+  const zoneOf = (face: Face) => (face.kind === 'zone' ? zoneIds.indexOf(face.zone) : -1);
+  const chains: Chain[] = [];
+  const elements = model.elements.map((element): ElementPlace => {
+    const cut = cutElement(element);
+    chains.push({
+      id: element.id,
+      capacity: cut.capacity,
+      link: cut.link,
+      a: elementEndA(element, cut, zoneOf(element.a)),
+      b: zoneEnd(zoneOf(element.b)),
+    });
+    return { element, chain: chains.length - 1, cut, zoneA: zoneOf(element.a), zoneB: zoneOf(element.b) };
+  });
+  const panes = model.panes.map((pane): PanePlace => {
+    const zoneFrom = pane.from === 'outdoors' ? -1 : zoneIds.indexOf(pane.from);
+    const zoneTo = zoneIds.indexOf(pane.to);
+    const glassM2 = pane.areaM2 * (1 - pane.frameShare);
+    chains.push(paneChain(pane, glassM2, zoneFrom, zoneTo));
+    return { pane, chain: chains.length - 1, zoneFrom, zoneTo, glassM2 };
+  });
+  const hubs = model.zones.flatMap((zone) => [
+    {
+      id: `${zone.id} air`,
+      capacity: zone.volumeM3 * airDensity * AIR_SPECIFIC_HEAT + zone.furnitureCapacity,
+      boundary: 0,
+    },
+    { id: `${zone.id} radiant`, capacity: 0, boundary: 0 },
+  ]);
+  return { network: { chains, hubs, hubLinks: [] }, elements, panes, zoneIds, roomDensity: airDensity };
+}
+
+/** Conductances start at 1 W/K and are set before the first step. */
+function zoneEnd(zone: number): ChainEnd {
+  return {
+    boundary: 0,
+    hubs: [
+      { hub: airHub(zone), conductance: 1 },
+      { hub: radiantHub(zone), conductance: 1 },
+    ],
+  };
+}
+
+function elementEndA(element: Element, cut: Cut, zone: number): ChainEnd {
+  switch (element.a.kind) {
+    case 'zone':
+      return zoneEnd(zone);
+    case 'outdoors':
+      return { boundary: 1, hubs: [] };
+    case 'ground':
+      return { boundary: element.areaM2 / (cut.resistanceToA + element.a.resistance), hubs: [] };
+    case 'adiabatic':
+      return { boundary: 0, hubs: [] };
+  }
+}
+
+/**
+ * Sheets as nodes, gas gaps as links. Single glass is two half sheets, so that both faces stand apart. A sheet's
+ * own resistance is put into the gaps beside it.
+ */
+function paneChain(pane: Pane, glassM2: number, zoneFrom: number, zoneTo: number): Chain {
+  const { glass } = pane;
+  const sheetJ = GLASS_DENSITY * GLASS_SPECIFIC_HEAT * glass.sheetM * glassM2;
+  const capacity =
+    glass.sheets === 1 ? [sheetJ / 2, sheetJ / 2] : new Array<number>(glass.sheets).fill(sheetJ);
+  return {
+    id: pane.id,
+    capacity,
+    link: new Array<number>(capacity.length - 1).fill(1),
+    a: zoneFrom >= 0 ? zoneEnd(zoneFrom) : { boundary: 1, hubs: [] },
+    b: zoneEnd(zoneTo),
+  };
+}
+
+/** Conductance between neighbouring nodes of a pane [W/K] from that of its gas gap [W/(m²K)]. */
+export function paneLink(place: PanePlace, gapConductance: number): number {
+  const { glass } = place.pane;
+  const sheetResistance = glass.sheetM / glass.sheetConductivity;
+  if (glass.sheets === 1) return place.glassM2 / sheetResistance;
+  const gaps = glass.sheets - 1;
+  return place.glassM2 / (1 / gapConductance + (sheetResistance * glass.sheets) / gaps);
+}

@@ -1,0 +1,164 @@
+// One year of one model in one climate: the model laid out and compiled, warmed up across the year's end, then
+// run hour by hour with four steps each. A model and a prepared climate in, a Year out; nothing else is touched.
+// Each hour renews films, sun and set-points; each step renews air flows and water, then steps the network.
+
+import type { Model } from '../model/model.ts';
+import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import { HOURS } from '../weather/typical-year.ts';
+import { type AirState, compileAirFlow } from './air-flow.ts';
+import { momentOf, scheduled, scheduledWithin } from './clock.ts';
+import { compileDrivers } from './drivers.ts';
+import { AIR_SPECIFIC_HEAT, airHub, layOut, radiantHub } from './layout.ts';
+import { compileLedger } from './ledger.ts';
+import { compileRecorder } from './recorder.ts';
+import { compileStepper } from './stepper.ts';
+import { compileFilms, type OutdoorHour } from './surface-films.ts';
+import { compileVapour } from './vapour.ts';
+import type { Year } from './year.ts';
+
+export interface SimulateOptions {
+  /** keep node temperatures of every element by hour */
+  readonly history?: boolean;
+  /** steps an hour; 4 unless said, 1…60 */
+  readonly stepsPerHour?: number;
+  /** days run before the year starts to count; 28 unless said, 0…365 */
+  readonly warmUpDays?: number;
+}
+
+const STEPS_PER_HOUR = 4;
+const WARM_UP_DAYS = 28;
+const START_C = 18;
+
+/**
+ * Run a year.
+ *
+ * @param model zones, elements, panes, openings; checked by requireModel
+ * @param climate prepared once per climate, shared by all runs
+ * @returns the hourly year with its books
+ */
+export function simulate(model: Model, climate: PreparedClimate, options: SimulateOptions = {}): Year {
+  const stepsPerHour = options.stepsPerHour ?? STEPS_PER_HOUR;
+  const warmUpHours = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS)) * 24;
+  const stepS = 3600 / stepsPerHour;
+  const zones = model.zones.length;
+  const roomDensity = climate.year.pressurePa[0]! / (287.05 * 293.15);
+  const layout = layOut(model, roomDensity);
+  const stepper = compileStepper(layout.network, stepS, START_C);
+  const films = compileFilms(model, layout, stepper);
+  const drivers = compileDrivers(model, layout, stepper, climate);
+  const zoneC = new Float64Array(zones).fill(START_C);
+  const vapour = compileVapour(model, layout, roomDensity, START_C);
+  const air: AirState = { zoneC, zoneRatio: vapour.ratio, outdoorC: START_C, wind: 0, density: roomDensity };
+  const flows = compileAirFlow(model, air);
+  const recorder = compileRecorder(model, layout, stepper, flows, vapour, drivers, options.history === true);
+  const ledger = compileLedger(model, layout, stepper, drivers, vapour.paneW);
+  const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
+  const paneC = new Float64Array(layout.panes.length);
+  const paneInner = Int32Array.from(layout.panes, ({ chain }) => stepper.first[chain + 1]! - 1);
+  const frames = drivers.frameConductance;
+  const latentInNodes = new Float64Array(layout.panes.length);
+  const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
+  const vapourInputs = {
+    moment,
+    stepS,
+    outdoorRatio: 0,
+    pressurePa: 0,
+    outdoors: flows.outdoors,
+    between: flows.between,
+    zoneC,
+    floorLight: drivers.floorLight,
+    paneC,
+  };
+
+  function runHour(hour: number, counting: boolean): void {
+    momentOf(hour, moment);
+    outdoor.dryBulbC = climate.year.dryBulbC[hour]!;
+    outdoor.groundC = outdoor.dryBulbC;
+    outdoor.skyC = climate.skyTempC[hour]!;
+    outdoor.wind = climate.year.windSpeed[hour]!;
+    outdoor.dark = climate.cosZenith[hour]! <= 0;
+    air.outdoorC = outdoor.dryBulbC;
+    air.wind = outdoor.wind;
+    air.density = climate.airDensity[hour]!;
+    vapourInputs.outdoorRatio = climate.humidityRatio[hour]!;
+    vapourInputs.pressurePa = climate.year.pressurePa[hour]!;
+    films.renew(outdoor);
+    drivers.renew(hour, moment);
+    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z)] = outdoor.dryBulbC;
+    stepper.refreshSources();
+    flows.beginHour(moment);
+    recorder.beginHour();
+    ledger.beginHour();
+    for (let n = 0; n < stepsPerHour; n++) {
+      runStep((n + 1) / stepsPerHour);
+      recorder.addStep();
+      ledger.addStep();
+    }
+    if (counting) {
+      recorder.endHour(hour, moment, outdoor.dryBulbC);
+      ledger.endHour(moment.month);
+    }
+  }
+
+  function runStep(through: number): void {
+    for (let p = 0; p < paneC.length; p++) paneC[p] = stepper.nodeC[paneInner[p]!]!;
+    for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z)]!;
+    flows.update(moment, stepS);
+    vapour.step(vapourInputs);
+    applyLatent();
+    for (let z = 0; z < zones; z++) {
+      stepper.hubBoundary[airHub(z)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
+      for (let y = 0; y < zones; y++) {
+        if (y === z) continue;
+        stepper.hubLink[airHub(z) * 2 * zones + airHub(y)] =
+          flows.between[z * zones + y]! * AIR_SPECIFIC_HEAT;
+        stepper.hubLink[radiantHub(z) * 2 * zones + radiantHub(y)] = films.openRadiation[z * zones + y]!;
+      }
+      setThermostat(z, through);
+    }
+    stepper.step();
+  }
+
+  /** Latent heat of the water's step, given to air and panes in this one. */
+  function applyLatent(): void {
+    for (let z = 0; z < zones; z++) stepper.hubW[airHub(z)] = drivers.airGain[z]! + vapour.airW[z]!;
+    let changed = false;
+    for (let p = 0; p < paneC.length; p++) {
+      const latent = vapour.paneW[p]!;
+      if (latent === latentInNodes[p]!) continue;
+      stepper.nodeW[paneInner[p]!]! += latent - latentInNodes[p]!;
+      latentInNodes[p] = latent;
+      changed = true;
+    }
+    if (changed) stepper.refreshSources();
+  }
+
+  function setThermostat(z: number, through: number): void {
+    const { thermostat } = model.zones[z]!;
+    if (thermostat === null) return;
+    const hub = airHub(z);
+    stepper.holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
+    stepper.holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
+    stepper.holdMaxW[hub] = thermostat.heatCapacityW;
+    stepper.holdMinW[hub] = -thermostat.coolCapacityW;
+  }
+
+  for (let n = warmUpHours; n > 0; n--) {
+    latentInNodes.fill(0);
+    runHour(HOURS - n, false);
+  }
+  flows.startCounting();
+  vapour.startCounting();
+  ledger.open();
+  const heldBefore = vapour.held();
+  for (let hour = 0; hour < HOURS; hour++) {
+    latentInNodes.fill(0);
+    runHour(hour, true);
+  }
+  const water = vapour.held() - heldBefore;
+  return {
+    ...recorder.year(),
+    heat: ledger.byCause(),
+    books: ledger.close({ held: water, received: vapour.received(), released: recorder.releasedKg() }),
+  };
+}

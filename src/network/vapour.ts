@@ -1,0 +1,347 @@
+// Water in the air of every zone, step by step: releases, plants and soil, exchange with outdoors and between
+// zones, one buffer node per zone for surfaces and furniture, dew and its drying on panes. Flows and temperatures
+// of the step in; humidity ratios, latent heats and the water's own books out.
+// Method: mass balance per zone, implicit in the humidity ratio (a dense system as small as the zones are few).
+// Latent heat is handed to the thermal network for the next step. Buffer node: src/physics/moisture-buffer.ts;
+// canopy: src/physics/transpiration.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
+// Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
+
+import type { Model } from '../model/model.ts';
+import { saturationPressure } from '../physics/moist-air.ts';
+import { bufferCapacity } from '../physics/moisture-buffer.ts';
+import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
+import {
+  canopyConstant,
+  canopyPerPascal,
+  canopyRadiation,
+  leafResistance,
+  priestleyTaylor,
+} from '../physics/transpiration.ts';
+import { MULCHED_BED, openWaterEvaporation, UNDISTURBED_WATER } from '../physics/water-surface.ts';
+import { type Moment, scheduled } from './clock.ts';
+import type { Layout } from './layout.ts';
+
+/** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
+const BUFFER_HOURS = 4;
+/** Latent heat near room temperature [J/kg], ISO 13788 and FAO-56 round 2.45 and 2.50 MJ/kg. */
+export const LATENT_J_PER_KG = 2.45e6;
+/** Specific gas constant of water vapour [J/(kg·K)] */
+const VAPOUR_GAS = 461.5;
+const KELVIN = 273.15;
+/** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
+const PANE_CONVECTION = 2.5;
+const START_HUMIDITY = 0.5;
+
+export interface Vapour {
+  /** [kg/kg dry air] */
+  readonly ratio: Float64Array;
+  /** vapour pressure [Pa] */
+  readonly pressure: Float64Array;
+  /** latent heat to each zone's air [W], to be applied in the next step */
+  readonly airW: Float64Array;
+  /** latent heat to each pane's inner node [W], to be applied in the next step */
+  readonly paneW: Float64Array;
+  /** released in the last step by zone [kg/s] */
+  readonly released: Float64Array;
+  /** by zone · causes + cause [kg/s] */
+  readonly byCause: Float64Array;
+  readonly causes: readonly string[];
+  /** net dew of the last step by zone [kg/s] */
+  readonly dew: Float64Array;
+  /** film on each pane [kg] */
+  readonly film: Float64Array;
+  readonly drained: Float64Array;
+  /** water now held by air, buffers and films [kg] */
+  held(): number;
+  /** water received from outdoors less sent, less drained, plus released, since the start of counting [kg] */
+  received(): number;
+  startCounting(): void;
+  step(inputs: VapourInputs): void;
+}
+
+export interface VapourInputs {
+  readonly moment: Moment;
+  readonly stepS: number;
+  readonly outdoorRatio: number;
+  readonly pressurePa: number;
+  /** exchange of each zone with outdoors, and between zones [kg/s] */
+  readonly outdoors: Float64Array;
+  readonly between: Float64Array;
+  readonly zoneC: Float64Array;
+  /** light on each zone's floor [W/m²] */
+  readonly floorLight: Float64Array;
+  /** inner face of each pane [°C] */
+  readonly paneC: Float64Array;
+}
+
+export const PLANT_CAUSE = 'plants';
+export const SOIL_CAUSE = 'soil and water';
+
+/** Compile a model's water. */
+export function compileVapour(model: Model, layout: Layout, airDensity: number, startC: number): Vapour {
+  const zones = model.zones.length;
+  const panes = layout.panes.length;
+  const causes = causesOf(model);
+  const airKg = Float64Array.from(model.zones, (zone) => zone.volumeM3 * airDensity);
+  const bufferKg = bufferOf(model, layout);
+  const bufferHumidity = new Float64Array(zones).fill(START_HUMIDITY);
+  const startPa = START_HUMIDITY * saturationPressure(startC);
+  const ratio = new Float64Array(zones).fill((0.622 * startPa) / (101_325 - startPa));
+  const pressure = new Float64Array(zones).fill(startPa);
+  const airW = new Float64Array(zones);
+  const paneW = new Float64Array(panes);
+  const released = new Float64Array(zones);
+  const byCause = new Float64Array(zones * causes.length);
+  const dew = new Float64Array(zones);
+  const film = new Float64Array(panes);
+  const drained = new Float64Array(zones);
+  const fullFilm = Float64Array.from(layout.panes, (place) => (place.glassM2 * PANE_FILM_G_M2) / 1000);
+  const dewMode = new Uint8Array(panes);
+  const dewPull = new Float64Array(panes);
+  const paneSaturation = new Float64Array(panes);
+  const matrix = new Float64Array(zones * zones);
+  const rhs = new Float64Array(zones);
+  const before = new Float64Array(zones);
+  const bed = { plants: 0, soil: 0 };
+  let received = 0;
+
+  function step(inputs: VapourInputs): void {
+    const { stepS, pressurePa, outdoors, between, zoneC } = inputs;
+    before.set(ratio);
+    airW.fill(0);
+    paneW.fill(0);
+    matrix.fill(0);
+    dew.fill(0);
+    release(inputs);
+    for (let z = 0; z < zones; z++) {
+      const perRatio = pressurePa / (0.622 + ratio[z]!);
+      const saturation = saturationPressure(clampC(zoneC[z]!));
+      const bufferPull = buffering(z, stepS);
+      let diagonal = airKg[z]! / stepS + outdoors[z]! + (bufferPull * perRatio) / saturation;
+      let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * inputs.outdoorRatio + released[z]!;
+      right += bufferPull * bufferHumidity[z]!;
+      for (let y = 0; y < zones; y++) {
+        const flow = between[z * zones + y]!;
+        diagonal += flow;
+        matrix[z * zones + y]! -= flow;
+      }
+      matrix[z * zones + z]! += diagonal;
+      rhs[z] = right;
+    }
+    for (let p = 0; p < panes; p++) meetPane(p, inputs);
+    solveSmall(matrix, rhs, zones);
+    for (let z = 0; z < zones; z++) ratio[z] = Math.max(rhs[z]!, 0);
+    for (let z = 0; z < zones; z++) {
+      received += outdoors[z]! * (inputs.outdoorRatio - ratio[z]!) * stepS + released[z]! * stepS;
+      settleZone(z, before[z]!, inputs);
+    }
+    for (let p = 0; p < panes; p++) settlePane(p, inputs);
+    for (let z = 0; z < zones; z++) settleFog(z, inputs);
+  }
+
+  /** Conductance of the buffer in humidity terms [kg/s per unit RH]. */
+  function buffering(z: number, stepS: number): number {
+    const share = stepS / (BUFFER_HOURS * 3600);
+    return ((bufferKg[z]! / stepS) * share) / (1 + share);
+  }
+
+  /** Dew, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
+  function meetPane(p: number, { stepS, pressurePa, paneC }: VapourInputs): void {
+    const z = layout.panes[p]!.zoneTo;
+    const saturation = saturationPressure(clampC(paneC[p]!));
+    paneSaturation[p] = saturation;
+    const perRatio = pressurePa / (0.622 + ratio[z]!);
+    const pull =
+      (massTransferCoefficient(PANE_CONVECTION) * layout.panes[p]!.glassM2) /
+      (VAPOUR_GAS * (paneC[p]! + KELVIN));
+    const drying = pull * (saturation - pressure[z]!);
+    if (drying <= 0 || film[p]! >= drying * stepS) {
+      dewMode[p] = drying <= 0 || film[p]! > 0 ? 1 : 0;
+      dewPull[p] = pull;
+    } else {
+      dewMode[p] = 2;
+      dewPull[p] = film[p]! / stepS;
+    }
+    if (dewMode[p] === 1) {
+      matrix[z * zones + z]! += pull * perRatio;
+      rhs[z]! += pull * saturation;
+    } else if (dewMode[p] === 2) {
+      rhs[z]! += dewPull[p]!;
+    }
+  }
+
+  function settleZone(z: number, before: number, { stepS, pressurePa, zoneC }: VapourInputs): void {
+    const saturation = saturationPressure(clampC(zoneC[z]!));
+    const air = ratio[z]! * (pressurePa / (0.622 + before));
+    const share = stepS / (BUFFER_HOURS * 3600);
+    bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturation) / (1 + share);
+    // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
+    pressure[z] = air;
+  }
+
+  function settlePane(p: number, { stepS }: VapourInputs): void {
+    if (dewMode[p] === 0) return;
+    const z = layout.panes[p]!.zoneTo;
+    let rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - paneSaturation[p]!) : -dewPull[p]!;
+    // The air moved during the step; what would dry beyond the film is taken back from the air.
+    if (rate * stepS < -film[p]!) {
+      const overdrawn = -film[p]! / stepS - rate;
+      ratio[z]! -= (overdrawn * stepS) / airKg[z]!;
+      rate += overdrawn;
+    }
+    film[p]! += rate * stepS;
+    dew[z]! += rate;
+    paneW[p] = rate * LATENT_J_PER_KG;
+    if (film[p]! > fullFilm[p]!) {
+      const run = film[p]! - fullFilm[p]!;
+      film[p] = fullFilm[p]!;
+      drained[z]! += run;
+      received -= run;
+    }
+  }
+
+  /** Air past saturation drops the excess on the coldest surfaces, from where it drains. */
+  function settleFog(z: number, { stepS, pressurePa, zoneC }: VapourInputs): void {
+    const saturation = saturationPressure(clampC(zoneC[z]!));
+    const full = (0.622 * saturation) / (pressurePa - saturation);
+    if (ratio[z]! > full) {
+      const excess = (ratio[z]! - full) * airKg[z]!;
+      ratio[z] = full;
+      drained[z]! += excess;
+      received -= excess;
+      dew[z]! += excess / stepS;
+      airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
+    }
+    pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
+  }
+
+  /** Releases of the step by cause; plants and soil take their latent heat from the zone's air. */
+  function release({ moment, zoneC, floorLight, pressurePa }: VapourInputs): void {
+    byCause.fill(0);
+    for (let z = 0; z < zones; z++) {
+      const row = z * causes.length;
+      const zone = model.zones[z]!;
+      for (const source of zone.moisture) {
+        byCause[row + causes.indexOf(source.cause)]! += scheduled(source.rate, moment) / 3.6e6;
+      }
+      if (zone.planting !== null && zone.planting.bedM2 > 0) {
+        evaporate(bed, zone.planting, zoneC[z]!, pressure[z]!, floorLight[z]!, pressurePa);
+        byCause[row + causes.indexOf(PLANT_CAUSE)] = bed.plants;
+        byCause[row + causes.indexOf(SOIL_CAUSE)] = bed.soil;
+        airW[z]! -= (bed.plants + bed.soil) * LATENT_J_PER_KG;
+      }
+      let sum = 0;
+      for (let c = 0; c < causes.length; c++) sum += byCause[row + c]!;
+      released[z] = sum;
+    }
+  }
+
+  function held(): number {
+    let sum = 0;
+    for (let z = 0; z < zones; z++) sum += airKg[z]! * ratio[z]! + bufferKg[z]! * bufferHumidity[z]!;
+    for (let p = 0; p < panes; p++) sum += film[p]!;
+    return sum;
+  }
+
+  return {
+    ratio,
+    pressure,
+    airW,
+    paneW,
+    released,
+    byCause,
+    causes,
+    dew,
+    film,
+    drained,
+    held,
+    received: () => received,
+    startCounting() {
+      received = 0;
+      drained.fill(0);
+    },
+    step,
+  };
+}
+
+/** Water from a planted bed into `bed` [kg/s]: canopy by Penman–Monteith under glass, soil by its cover. */
+function evaporate(
+  bed: { plants: number; soil: number },
+  planting: NonNullable<Model['zones'][number]['planting']>,
+  zoneC: number,
+  vapourPa: number,
+  floorLight: number,
+  pressurePa: number,
+): void {
+  const tempC = clampC(zoneC);
+  const { bedM2, leafAreaIndex, boundaryResistance, albedo } = planting;
+  const deficit = Math.max(0, saturationPressure(tempC) - vapourPa);
+  let plants = 0;
+  if (leafAreaIndex >= 0.05 && tempC > 0) {
+    const net = canopyRadiation(floorLight, leafAreaIndex, albedo);
+    const leaf = leafResistance(net, leafAreaIndex, deficit);
+    const heat =
+      canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa) +
+      canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, leaf, pressurePa) * deficit;
+    plants = (bedM2 * Math.max(0, heat)) / LATENT_J_PER_KG;
+  }
+  const toSoil = floorLight * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo);
+  bed.plants = plants;
+  bed.soil = bedM2 * Math.max(0, soilRate(planting.soil, tempC, vapourPa, toSoil));
+}
+
+/** [kg/(m²·s)] */
+function soilRate(
+  soil: 'mulched' | 'bare' | 'open-water',
+  tempC: number,
+  vapourPa: number,
+  light: number,
+): number {
+  if (tempC <= 0) return 0;
+  if (soil === 'open-water') {
+    return openWaterEvaporation(saturationPressure(tempC), vapourPa, 0, UNDISTURBED_WATER) / 1000;
+  }
+  const wet = priestleyTaylor(tempC, light) / LATENT_J_PER_KG;
+  return soil === 'mulched' ? MULCHED_BED * wet : wet;
+}
+
+function causesOf(model: Model): string[] {
+  const causes = new Set<string>();
+  for (const zone of model.zones) {
+    for (const source of zone.moisture) causes.add(source.cause);
+    if (zone.planting !== null && zone.planting.bedM2 > 0) causes.add(PLANT_CAUSE).add(SOIL_CAUSE);
+  }
+  return [...causes];
+}
+
+/** Buffers of faces and furniture by zone [kg per unit RH]. */
+function bufferOf(model: Model, layout: Layout): Float64Array {
+  const buffer = Float64Array.from(model.zones, (zone) => zone.furnitureMoisture);
+  for (const { element, zoneB } of layout.elements) {
+    if (element.moistureBuffer)
+      buffer[zoneB]! += (bufferCapacity(element.moistureBuffer, BUFFER_HOURS) * element.areaM2) / 1000;
+  }
+  return buffer;
+}
+
+/** The saturation formula's own range; a sunspace that hot or cold has other worries. */
+function clampC(tempC: number): number {
+  return Math.min(60, Math.max(-45, tempC));
+}
+
+/** Gaussian elimination in place; the matrix is diagonally dominant, so no pivoting. */
+function solveSmall(matrix: Float64Array, rhs: Float64Array, size: number): void {
+  for (let k = 0; k < size; k++) {
+    for (let i = k + 1; i < size; i++) {
+      const factor = matrix[i * size + k]! / matrix[k * size + k]!;
+      if (factor === 0) continue;
+      for (let j = k; j < size; j++) matrix[i * size + j]! -= factor * matrix[k * size + j]!;
+      rhs[i]! -= factor * rhs[k]!;
+    }
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    let value = rhs[i]!;
+    for (let j = i + 1; j < size; j++) value -= matrix[i * size + j]! * rhs[j]!;
+    rhs[i] = value / matrix[i * size + i]!;
+  }
+}
