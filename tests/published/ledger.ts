@@ -18,9 +18,12 @@ export function check(row: Row): void {
   if (file !== undefined && file !== '') appendFileSync(file, `${JSON.stringify(row)}\n`);
   const reference =
     row.kind === 'range' ? `${row.referenceMin} to ${row.referenceMax}` : row.reference.toString();
-  expect(
-    verdict,
-    `${row.source}, ${row.case}, ${row.quantity}: ours ${row.ours} ${row.unit}, reference ${reference}, ` +
-      `off by ${deviation}, allowed ${limit} (${row.kind ?? 'abs'})`,
-  ).not.toBe('FAIL');
+  // Soft: the test fails, but its other rows are still judged and entered.
+  expect
+    .soft(
+      verdict,
+      `${row.source}, ${row.case}, ${row.quantity}: ours ${row.ours} ${row.unit}, reference ${reference}, ` +
+        `off by ${deviation}, allowed ${limit} (${row.kind ?? 'abs'})`,
+    )
+    .not.toBe('FAIL');
 }
