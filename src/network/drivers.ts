@@ -25,7 +25,7 @@ export interface Drivers {
   readonly floorLight: Float64Array;
   /** frames of each zone's panes, zone air to outdoors [W/K] */
   readonly frameConductance: Float64Array;
-  /** by pane, null for panes between zones */
+  /** by pane, per m² of glass; null for panes between zones */
   readonly paneLight: readonly (PaneLight | null)[];
   /** sun on the outside of chains [W], by chain, as written this hour */
   readonly outsideSun: Float64Array;
@@ -47,7 +47,7 @@ export function compileDrivers(
 ): Drivers {
   const zones = model.zones.length;
   const spread = spreadLight(model, layout, stepper.first);
-  const light = layout.panes.map((place) => (place.zoneFrom < 0 ? paneLight(place, climate) : null));
+  const light = layout.panes.map((place) => (place.zoneFrom < 0 ? paneLight(place.pane, climate) : null));
   const sources = sourcesOf(layout, light, zones);
   const outside = outsideSunOf(layout, stepper, climate);
   const floors = model.zones.map((_, zone) => litFloor(layout, stepper, zone));
@@ -104,7 +104,7 @@ export function compileDrivers(
       const place = layout.panes[p]!;
       const first = stepper.first[place.chain]!;
       for (let i = 0; i < pane.absorbedW.length; i++) {
-        const watt = pane.absorbedW[i]![hour]!;
+        const watt = place.glassM2 * pane.absorbedW[i]![hour]!;
         stepper.nodeW[first + i]! += watt;
         zoneSun[place.zoneTo]! += watt;
       }
@@ -124,15 +124,16 @@ function sourcesOf(layout: Layout, light: readonly (PaneLight | null)[], zones: 
   light.forEach((pane, p) => {
     if (!pane) return;
     const row = 3 * layout.panes[p]!.zoneTo;
-    addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW);
-    addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW);
-    addTo(sources[row + DIFFUSE]!, pane.diffuseW);
+    const { glassM2 } = layout.panes[p]!;
+    addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW, glassM2);
+    addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW, glassM2);
+    addTo(sources[row + DIFFUSE]!, pane.diffuseW, glassM2);
   });
   return sources;
 }
 
-function addTo(sum: Float64Array, part: Float64Array): void {
-  for (let hour = 0; hour < HOURS; hour++) sum[hour]! += part[hour]!;
+function addTo(sum: Float64Array, part: Float64Array, scale: number): void {
+  for (let hour = 0; hour < HOURS; hour++) sum[hour]! += scale * part[hour]!;
 }
 
 function outsideSunOf(layout: Layout, stepper: Stepper, climate: PreparedClimate): OutsideSun[] {

@@ -9,25 +9,41 @@ import { type PlaneSun, planeSun } from '../weather/plane-sun.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { momentOf } from './clock.ts';
-import type { PanePlace } from './layout.ts';
 import { atCosine, opticsOf } from './pane-optics.ts';
 import { type ShadeFactors, shadeOf } from './pane-shade.ts';
 
 const DEG = Math.PI / 180;
 
+/** Watts per m² of glass, by hour. */
 export interface PaneLight {
-  /** on the glass, before any shading [W] */
+  /** on the glass, before any shading */
   readonly incidentW: Float64Array;
   readonly beamFloorW: Float64Array;
   readonly beamBackW: Float64Array;
   readonly diffuseW: Float64Array;
-  /** by node, outer first [W] */
+  /** by node, outer first */
   readonly absorbedW: readonly Float64Array[];
 }
 
-/** Hourly light through a pane from outdoors. */
-export function paneLight(place: PanePlace, climate: PreparedClimate): PaneLight {
-  const { pane, glassM2 } = place;
+const MOST_REMEMBERED = 48;
+const remembered = new WeakMap<PreparedClimate, Map<string, PaneLight>>();
+
+/** Hourly light through a square metre of a pane from outdoors; remembered per climate. */
+export function paneLight(pane: Pane, climate: PreparedClimate): PaneLight {
+  const { glass, tiltDeg, azimuthDeg, shading, lightRoom, dirt } = pane;
+  const isLong = shading?.overhang?.extendM === Infinity;
+  const key = JSON.stringify([glass, tiltDeg, azimuthDeg, shading, isLong, lightRoom, dirt]);
+  const lights = remembered.get(climate) ?? new Map<string, PaneLight>();
+  remembered.set(climate, lights);
+  const known = lights.get(key);
+  if (known) return known;
+  if (lights.size >= MOST_REMEMBERED) lights.delete(lights.keys().next().value!);
+  const made = lightThrough(pane, climate);
+  lights.set(key, made);
+  return made;
+}
+
+function lightThrough(pane: Pane, climate: PreparedClimate): PaneLight {
   const plane = planeSun(climate, pane.tiltDeg, pane.azimuthDeg);
   const optics = opticsOf(pane.glass);
   const shade = shadeOf(pane, climate);
@@ -41,8 +57,8 @@ export function paneLight(place: PanePlace, climate: PreparedClimate): PaneLight
   };
   for (let hour = 0; hour < HOURS; hour++) {
     if (climate.cosZenith[hour]! <= 0) continue;
-    light.incidentW[hour] = glassM2 * totalOn(plane, hour);
-    const open = glassM2 * seasonalOpening(pane, hour);
+    light.incidentW[hour] = totalOn(plane, hour);
+    const open = seasonalOpening(pane, hour);
     const direct = (plane.beam[hour]! + plane.circumsolar[hour]!) * shade.beam[hour]! * open;
     const scattered = open * scatteredOn(plane, shade, hour);
     const cosine = Math.min(1, Math.max(0, plane.cosIncidence[hour]!));

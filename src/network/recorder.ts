@@ -231,9 +231,12 @@ function blankPane(
   light: Drivers['paneLight'][number] | undefined,
 ): Writable<PaneYear> {
   const transmittedW = new Float64Array(HOURS);
+  const incidentW = new Float64Array(HOURS);
   if (light) {
     for (let hour = 0; hour < HOURS; hour++) {
-      transmittedW[hour] = light.beamFloorW[hour]! + light.beamBackW[hour]! + light.diffuseW[hour]!;
+      const passed = light.beamFloorW[hour]! + light.beamBackW[hour]! + light.diffuseW[hour]!;
+      transmittedW[hour] = glassM2 * passed;
+      incidentW[hour] = glassM2 * light.incidentW[hour]!;
     }
   }
   return {
@@ -241,7 +244,7 @@ function blankPane(
     from: pane.from,
     to: pane.to,
     areaM2: glassM2,
-    incidentW: light ? light.incidentW : new Float64Array(HOURS),
+    incidentW,
     transmittedW,
     innerC: new Float64Array(HOURS),
     wetHours: 0,

@@ -86,7 +86,9 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     drivers.renew(hour, moment);
     for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z)] = outdoor.dryBulbC;
     stepper.refreshSources();
+    for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z)]!;
     flows.beginHour(moment);
+    vapour.beginHour(vapourInputs);
     recorder.beginHour();
     ledger.beginHour();
     for (let n = 0; n < stepsPerHour; n++) {

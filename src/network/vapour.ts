@@ -7,7 +7,7 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../model/model.ts';
-import { saturationPressure } from '../physics/moist-air.ts';
+import { saturationPressure, saturationPressureUnchecked } from '../physics/moist-air.ts';
 import { bufferCapacity } from '../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
 import {
@@ -56,6 +56,8 @@ export interface Vapour {
   /** water received from outdoors less sent, less drained, plus released, since the start of counting [kg] */
   received(): number;
   startCounting(): void;
+  /** before the steps of an hour */
+  beginHour(inputs: VapourInputs): void;
   step(inputs: VapourInputs): void;
 }
 
@@ -101,8 +103,13 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   const paneSaturation = new Float64Array(panes);
   const matrix = new Float64Array(zones * zones);
   const rhs = new Float64Array(zones);
+  const saturated = new Float64Array(zones);
+  const beds = model.zones.map(() => ({ plantsW: 0, plantsPerPa: 0, soil: 0 }));
+  const scheduledKg = new Float64Array(zones);
+  const sourceCause = model.zones.map((zone) => zone.moisture.map(({ cause }) => causes.indexOf(cause)));
+  const plantCause = causes.indexOf(PLANT_CAUSE);
+  const soilCause = causes.indexOf(SOIL_CAUSE);
   const before = new Float64Array(zones);
-  const bed = { plants: 0, soil: 0 };
   let received = 0;
 
   function step(inputs: VapourInputs): void {
@@ -112,10 +119,11 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     paneW.fill(0);
     matrix.fill(0);
     dew.fill(0);
-    release(inputs);
+    for (let z = 0; z < zones; z++) saturated[z] = saturationPressureUnchecked(clampC(zoneC[z]!));
+    release();
     for (let z = 0; z < zones; z++) {
       const perRatio = pressurePa / (0.622 + ratio[z]!);
-      const saturation = saturationPressure(clampC(zoneC[z]!));
+      const saturation = saturated[z]!;
       const bufferPull = buffering(z, stepS);
       let diagonal = airKg[z]! / stepS + outdoors[z]! + (bufferPull * perRatio) / saturation;
       let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * inputs.outdoorRatio + released[z]!;
@@ -146,9 +154,14 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   }
 
   /** Dew, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
-  function meetPane(p: number, { stepS, pressurePa, paneC }: VapourInputs): void {
+  function meetPane(p: number, { stepS, pressurePa, paneC, zoneC }: VapourInputs): void {
     const z = layout.panes[p]!.zoneTo;
-    const saturation = saturationPressure(clampC(paneC[p]!));
+    // A dry pane as warm as the air takes no dew: no need to know its saturation.
+    if (film[p] === 0 && paneC[p]! >= zoneC[z]!) {
+      dewMode[p] = 0;
+      return;
+    }
+    const saturation = saturationPressureUnchecked(clampC(paneC[p]!));
     paneSaturation[p] = saturation;
     const perRatio = pressurePa / (0.622 + ratio[z]!);
     const pull =
@@ -170,8 +183,8 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     }
   }
 
-  function settleZone(z: number, before: number, { stepS, pressurePa, zoneC }: VapourInputs): void {
-    const saturation = saturationPressure(clampC(zoneC[z]!));
+  function settleZone(z: number, before: number, { stepS, pressurePa }: VapourInputs): void {
+    const saturation = saturated[z]!;
     const air = ratio[z]! * (pressurePa / (0.622 + before));
     const share = stepS / (BUFFER_HOURS * 3600);
     bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturation) / (1 + share);
@@ -201,8 +214,8 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   }
 
   /** Air past saturation drops the excess on the coldest surfaces, from where it drains. */
-  function settleFog(z: number, { stepS, pressurePa, zoneC }: VapourInputs): void {
-    const saturation = saturationPressure(clampC(zoneC[z]!));
+  function settleFog(z: number, { stepS, pressurePa }: VapourInputs): void {
+    const saturation = saturated[z]!;
     const full = (0.622 * saturation) / (pressurePa - saturation);
     if (ratio[z]! > full) {
       const excess = (ratio[z]! - full) * airKg[z]!;
@@ -215,24 +228,37 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
   }
 
-  /** Releases of the step by cause; plants and soil take their latent heat from the zone's air. */
-  function release({ moment, zoneC, floorLight, pressurePa }: VapourInputs): void {
+  /** Releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start. */
+  function beginHour({ moment, zoneC, floorLight, pressurePa }: VapourInputs): void {
     byCause.fill(0);
     for (let z = 0; z < zones; z++) {
       const row = z * causes.length;
       const zone = model.zones[z]!;
-      for (const source of zone.moisture) {
-        byCause[row + causes.indexOf(source.cause)]! += scheduled(source.rate, moment) / 3.6e6;
-      }
-      if (zone.planting !== null && zone.planting.bedM2 > 0) {
-        evaporate(bed, zone.planting, zoneC[z]!, pressure[z]!, floorLight[z]!, pressurePa);
-        byCause[row + causes.indexOf(PLANT_CAUSE)] = bed.plants;
-        byCause[row + causes.indexOf(SOIL_CAUSE)] = bed.soil;
-        airW[z]! -= (bed.plants + bed.soil) * LATENT_J_PER_KG;
+      for (let i = 0; i < zone.moisture.length; i++) {
+        byCause[row + sourceCause[z]![i]!]! += scheduled(zone.moisture[i]!.rate, moment) / 3.6e6;
       }
       let sum = 0;
       for (let c = 0; c < causes.length; c++) sum += byCause[row + c]!;
-      released[z] = sum;
+      scheduledKg[z] = sum;
+      if (zone.planting !== null && zone.planting.bedM2 > 0) {
+        const tempC = clampC(zoneC[z]!);
+        readyBed(beds[z]!, zone.planting, tempC, pressure[z]!, floorLight[z]!, pressurePa);
+      }
+    }
+  }
+
+  /** Releases of the step; plants and soil take their latent heat from the zone's air. */
+  function release(): void {
+    for (let z = 0; z < zones; z++) {
+      released[z] = scheduledKg[z]!;
+      const bed = beds[z]!;
+      if (bed.plantsPerPa === 0 && bed.soil === 0) continue;
+      const deficit = Math.max(0, saturated[z]! - pressure[z]!);
+      const plants = Math.max(0, bed.plantsW + bed.plantsPerPa * deficit) / LATENT_J_PER_KG;
+      byCause[z * causes.length + plantCause] = plants;
+      byCause[z * causes.length + soilCause] = bed.soil;
+      released[z]! += plants + bed.soil;
+      airW[z]! -= (plants + bed.soil) * LATENT_J_PER_KG;
     }
   }
 
@@ -260,33 +286,31 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
       received = 0;
       drained.fill(0);
     },
+    beginHour,
     step,
   };
 }
 
-/** Water from a planted bed into `bed` [kg/s]: canopy by Penman–Monteith under glass, soil by its cover. */
-function evaporate(
-  bed: { plants: number; soil: number },
+/** A planted bed for an hour: canopy by Penman–Monteith under glass [W, W/Pa], soil by its cover [kg/s]. */
+function readyBed(
+  bed: { plantsW: number; plantsPerPa: number; soil: number },
   planting: NonNullable<Model['zones'][number]['planting']>,
-  zoneC: number,
+  tempC: number,
   vapourPa: number,
   floorLight: number,
   pressurePa: number,
 ): void {
-  const tempC = clampC(zoneC);
   const { bedM2, leafAreaIndex, boundaryResistance, albedo } = planting;
-  const deficit = Math.max(0, saturationPressure(tempC) - vapourPa);
-  let plants = 0;
+  bed.plantsW = 0;
+  bed.plantsPerPa = 0;
   if (leafAreaIndex >= 0.05 && tempC > 0) {
+    const deficit = Math.max(0, saturationPressureUnchecked(tempC) - vapourPa);
     const net = canopyRadiation(floorLight, leafAreaIndex, albedo);
     const leaf = leafResistance(net, leafAreaIndex, deficit);
-    const heat =
-      canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa) +
-      canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, leaf, pressurePa) * deficit;
-    plants = (bedM2 * Math.max(0, heat)) / LATENT_J_PER_KG;
+    bed.plantsW = bedM2 * canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa);
+    bed.plantsPerPa = bedM2 * canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, leaf, pressurePa);
   }
   const toSoil = floorLight * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo);
-  bed.plants = plants;
   bed.soil = bedM2 * Math.max(0, soilRate(planting.soil, tempC, vapourPa, toSoil));
 }
 
