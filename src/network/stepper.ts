@@ -246,19 +246,22 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
 
   /** Factor base + air links + boundaries + storage as LDLᵀ. */
   function factorHubs(): void {
+    const l = lower;
+    const d = pivot;
+    const links = hubLink;
     for (let i = 0; i < hubs; i++) {
       const row = i * hubs;
       let diagonal = base[row + i]! + hubPerS[i]! + hubBoundary[i]!;
-      for (let j = 0; j < hubs; j++) diagonal += hubLink[row + j]!;
+      for (let j = 0; j < hubs; j++) diagonal += links[row + j]!;
       for (let j = 0; j < i; j++) {
-        let value = base[row + j]! - hubLink[row + j]!;
+        let value = base[row + j]! - links[row + j]!;
         const rowJ = j * hubs;
-        for (let k = 0; k < j; k++) value -= lower[row + k]! * lower[rowJ + k]! * pivot[k]!;
-        value /= pivot[j]!;
-        lower[row + j] = value;
-        diagonal -= value * value * pivot[j]!;
+        for (let k = 0; k < j; k++) value -= l[row + k]! * l[rowJ + k]! * d[k]!;
+        value /= d[j]!;
+        l[row + j] = value;
+        diagonal -= value * value * d[j]!;
       }
-      pivot[i] = diagonal;
+      d[i] = diagonal;
     }
     unitReady.fill(0);
   }
@@ -309,81 +312,88 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     }
   }
 
+  // Long on purpose: the one hot loop. Arrays are named again as locals, which the engine keeps in registers.
   function step(): void {
-    for (let i = 0; i < hubs; i++)
-      rhs[i] = hubPerS[i]! * hubC[i]! + hubW[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
+    const t = nodeC;
+    const y = swept;
+    const f = factor;
+    const inv = inverse;
+    const cap = nodePerS;
+    const src = source;
+    const starts = first;
+    const g = endHubG;
+    const hubAt = endHub;
+    const right = rhs;
+    const hub = hubC;
+    for (let i = 0; i < hubs; i++) {
+      right[i] = hubPerS[i]! * hub[i]! + hubW[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
+    }
 
     for (let c = 0; c < chains; c++) {
-      const start = first[c]!;
-      const stop = first[c + 1]!;
-      let y = nodePerS[start]! * nodeC[start]! + source[start]!;
-      swept[start] = y;
+      const start = starts[c]!;
+      const stop = starts[c + 1]!;
+      const b = 4 * c + 2;
+      let sweep = cap[start]! * t[start]! + src[start]!;
+      y[start] = sweep;
+      let freeB: number;
       if (through[c] === 0) {
         for (let i = start + 1; i < stop; i++) {
-          y = nodePerS[i]! * nodeC[i]! + source[i]! + factor[i]! * y;
-          swept[i] = y;
+          sweep = cap[i]! * t[i]! + src[i]! + f[i]! * sweep;
+          y[i] = sweep;
         }
-        const free = y * inverse[stop - 1]! * freeBB[c]!;
-        endFreeB[c] = free;
-        addFree(4 * c + 2, free);
-        continue;
+        freeB = sweep * inv[stop - 1]! * freeBB[c]!;
+      } else {
+        let atA = sweep * carryOver[start]!;
+        for (let i = start + 1; i < stop; i++) {
+          sweep = cap[i]! * t[i]! + src[i]! + f[i]! * sweep;
+          y[i] = sweep;
+          atA += sweep * carryOver[i]!;
+        }
+        const atB = sweep * inv[stop - 1]!;
+        const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
+        freeB = freeBA[c]! * atA + freeBB[c]! * atB;
+        endFreeA[c] = freeA;
+        const a = 4 * c;
+        if (hubAt[a]! >= 0) right[hubAt[a]!]! += g[a]! * freeA;
+        if (hubAt[a + 1]! >= 0) right[hubAt[a + 1]!]! += g[a + 1]! * freeA;
       }
-      let atA = y * carryOver[start]!;
-      for (let i = start + 1; i < stop; i++) {
-        y = nodePerS[i]! * nodeC[i]! + source[i]! + factor[i]! * y;
-        swept[i] = y;
-        atA += y * carryOver[i]!;
-      }
-      const atB = y * inverse[stop - 1]!;
-      endFreeA[c] = freeAA[c]! * atA + freeAB[c]! * atB;
-      endFreeB[c] = freeBA[c]! * atA + freeBB[c]! * atB;
-      addFree(4 * c, endFreeA[c]!);
-      addFree(4 * c + 2, endFreeB[c]!);
+      endFreeB[c] = freeB;
+      if (hubAt[b]! >= 0) right[hubAt[b]!]! += g[b]! * freeB;
+      if (hubAt[b + 1]! >= 0) right[hubAt[b + 1]!]! += g[b + 1]! * freeB;
     }
 
     factorHubs();
-    solveHubs(rhs, 0);
+    solveHubs(right, 0);
     hold();
-    hubC.set(rhs);
+    hub.set(right);
 
     for (let c = 0; c < chains; c++) {
-      const start = first[c]!;
-      const stop = first[c + 1]!;
-      const pullB = pull(4 * c + 2);
+      const start = starts[c]!;
+      const stop = starts[c + 1]!;
+      const b = 4 * c + 2;
+      let pullB = hubAt[b]! >= 0 ? g[b]! * hub[hubAt[b]!]! : 0;
+      if (hubAt[b + 1]! >= 0) pullB += g[b + 1]! * hub[hubAt[b + 1]!]!;
       if (through[c] === 0) {
-        let t = endFreeB[c]! + kbb[c]! * pullB;
-        nodeC[stop - 1] = t;
+        let below = endFreeB[c]! + kbb[c]! * pullB;
+        t[stop - 1] = below;
         for (let i = stop - 2; i >= start; i--) {
-          t = swept[i]! * inverse[i]! + factor[i + 1]! * t;
-          nodeC[i] = t;
+          below = y[i]! * inv[i]! + f[i + 1]! * below;
+          t[i] = below;
         }
         continue;
       }
-      const pullA = pull(4 * c);
+      const a = 4 * c;
+      let pullA = hubAt[a]! >= 0 ? g[a]! * hub[hubAt[a]!]! : 0;
+      if (hubAt[a + 1]! >= 0) pullA += g[a + 1]! * hub[hubAt[a + 1]!]!;
       const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
-      const wattA = pullA - (endHubG[4 * c]! + endHubG[4 * c + 1]!) * endA;
-      let t = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
-      nodeC[stop - 1] = t;
+      const wattA = pullA - (g[a]! + g[a + 1]!) * endA;
+      let below = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
+      t[stop - 1] = below;
       for (let i = stop - 2; i >= start; i--) {
-        t = swept[i]! * inverse[i]! + wattA * carryOver[i]! + factor[i + 1]! * t;
-        nodeC[i] = t;
+        below = y[i]! * inv[i]! + wattA * carryOver[i]! + f[i + 1]! * below;
+        t[i] = below;
       }
     }
-  }
-
-  /** Right-hand side of the hubs from a free end temperature. */
-  function addFree(slot: number, free: number): void {
-    const h0 = endHub[slot]!;
-    if (h0 >= 0) rhs[h0]! += endHubG[slot]! * free;
-    const h1 = endHub[slot + 1]!;
-    if (h1 >= 0) rhs[h1]! += endHubG[slot + 1]! * free;
-  }
-
-  /** Σ g·T of the hubs an end touches [W]. */
-  function pull(slot: number): number {
-    const h0 = endHub[slot]!;
-    const h1 = endHub[slot + 1]!;
-    return (h0 >= 0 ? endHubG[slot]! * hubC[h0]! : 0) + (h1 >= 0 ? endHubG[slot + 1]! * hubC[h1]! : 0);
   }
 
   for (let c = 0; c < chains; c++) refreshChain(c);
