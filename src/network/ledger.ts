@@ -40,6 +40,7 @@ export interface WaterSums {
   readonly held: number;
   readonly received: number;
   readonly released: number;
+  readonly entered: number;
 }
 
 export interface HeatLedger {
@@ -208,7 +209,8 @@ export function compileLedger(
       scale += sunOf(z);
       if (scale === 0) scale += size / 2;
     }
-    const throughput = Math.max(water.released, Math.abs(water.received), 1e-3);
+    // Without a source the net is near nothing; what passes through with the air is then the measure.
+    const throughput = water.released > 0 ? water.released : Math.max(water.entered, 1e-3);
     return {
       heatResidual: total / Math.max(scale, 1),
       waterResidual: (water.held - water.received) / throughput,

@@ -161,6 +161,11 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
   return {
     ...recorder.year(),
     heat: ledger.byCause(),
-    books: ledger.close({ held: water, received: vapour.received(), released: recorder.releasedKg() }),
+    books: ledger.close({
+      held: water,
+      received: vapour.received(),
+      released: recorder.releasedKg(),
+      entered: vapour.entered(),
+    }),
   };
 }

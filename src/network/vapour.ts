@@ -55,6 +55,8 @@ export interface Vapour {
   held(): number;
   /** water received from outdoors less sent, less drained, plus released, since the start of counting [kg] */
   received(): number;
+  /** water that entered, by air and by release, since the start of counting [kg] */
+  entered(): number;
   startCounting(): void;
   /** before the steps of an hour */
   beginHour(inputs: VapourInputs): void;
@@ -111,6 +113,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   const soilCause = causes.indexOf(SOIL_CAUSE);
   const before = new Float64Array(zones);
   let received = 0;
+  let entered = 0;
 
   function step(inputs: VapourInputs): void {
     const { stepS, pressurePa, outdoors, between, zoneC } = inputs;
@@ -141,6 +144,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     for (let z = 0; z < zones; z++) ratio[z] = Math.max(rhs[z]!, 0);
     for (let z = 0; z < zones; z++) {
       received += outdoors[z]! * (inputs.outdoorRatio - ratio[z]!) * stepS + released[z]! * stepS;
+      entered += (outdoors[z]! * inputs.outdoorRatio + released[z]!) * stepS;
       settleZone(z, before[z]!, inputs);
     }
     for (let p = 0; p < panes; p++) settlePane(p, inputs);
@@ -282,8 +286,10 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     drained,
     held,
     received: () => received,
+    entered: () => entered,
     startCounting() {
       received = 0;
+      entered = 0;
       drained.fill(0);
     },
     beginHour,
