@@ -12,11 +12,22 @@ export interface MadeClimate {
   readonly dryBulbC?: number | ((hour: number) => number);
   readonly dewPointC?: number;
   readonly globalHorizontal?: number | ((hour: number) => number);
+  readonly beamNormal?: number | ((hour: number) => number);
 }
 
-export function madeClimate(made: MadeClimate = {}): PreparedClimate {
+const NOTHING: MadeClimate = {};
+/** Preparing takes tens of milliseconds, and many tests ask for the same climate. */
+const prepared = new WeakMap<MadeClimate, PreparedClimate>();
+
+export function madeClimate(made: MadeClimate = NOTHING): PreparedClimate {
+  const known = prepared.get(made) ?? prepareClimate(yearOf(made));
+  prepared.set(made, known);
+  return known;
+}
+
+function yearOf(made: MadeClimate): TypicalYear {
   const global = hourly(made.globalHorizontal ?? 0);
-  const year: TypicalYear = {
+  return {
     site: {
       name: 'Made-up meadow',
       latitudeDeg: made.latitudeDeg ?? 40,
@@ -35,12 +46,11 @@ export function madeClimate(made: MadeClimate = {}): PreparedClimate {
     windSpeed: hourly(3),
     windFromDeg: hourly(270),
     globalHorizontal: global,
-    beamNormal: hourly(0),
+    beamNormal: hourly(made.beamNormal ?? 0),
     diffuseHorizontal: global,
     skyCover: hourly(0.4),
     skyLongwave: null,
     albedo: null,
     notes: [],
   };
-  return prepareClimate(year);
 }

@@ -1,0 +1,33 @@
+// All rules, in the order in which findings of equal gravity are told: the rooms first, then what makes them so,
+// then the cautions. A new topic is a new file under rules/ and a line here.
+
+import type { Rule } from './rule.ts';
+import { BUILDING_CAUTIONS } from './rules/cautions-building.ts';
+import { GLASS_CAUTIONS } from './rules/cautions-glass.ts';
+import { LIVING_CAUTIONS } from './rules/cautions-living.ts';
+import { RADON_CAUTIONS } from './rules/cautions-radon.ts';
+import { GLASS_RULES } from './rules/glass.ts';
+import { HOW_SURE_RULES } from './rules/how-sure.ts';
+import { MASS_RULES } from './rules/mass.ts';
+import { MOULD_RULES } from './rules/mould.ts';
+import { SUNSPACE_RULES } from './rules/sunspace.ts';
+import { TOO_COLD_RULES } from './rules/too-cold.ts';
+import { TOO_DAMP_RULES } from './rules/too-damp.ts';
+import { TOO_HOT_RULES } from './rules/too-hot.ts';
+import { VENT_RULES } from './rules/vents.ts';
+
+export const RULES: readonly Rule[] = [
+  ...TOO_HOT_RULES,
+  ...TOO_COLD_RULES,
+  ...TOO_DAMP_RULES,
+  ...MOULD_RULES,
+  ...GLASS_RULES,
+  ...MASS_RULES,
+  ...SUNSPACE_RULES,
+  ...VENT_RULES,
+  ...HOW_SURE_RULES,
+  ...LIVING_CAUTIONS,
+  ...BUILDING_CAUTIONS,
+  ...GLASS_CAUTIONS,
+  ...RADON_CAUTIONS,
+];

@@ -1,0 +1,88 @@
+// Dangers of building such a house: thrust of the earth, weight on the roof, water in tall containers, damp behind
+// the berm, heavy work. Sources on each rule; local codes and licensed practice come first.
+
+import { TYRE_PRACTICE } from '../../physics/labour.ts';
+import type { Context } from '../context.ts';
+import { caution, type Rule } from '../rule.ts';
+
+/** Retained earth above which most codes want an engineer [m] (from memory, medium confidence). */
+const ENGINEER_ABOVE_M = 1.2;
+const WATER_KG_PER_M3 = 1000;
+
+function retainedM({ design, geometry }: Context): number {
+  return design.envelope.bermShare * geometry.heightM;
+}
+
+function poundsEarth({ design }: Context): boolean {
+  const { mass, envelope } = design;
+  const pounded = ['earth-tyres', 'rammed-earth'];
+  return pounded.includes(envelope.wallLining) || (mass.areaM2 > 0 && pounded.includes(mass.material));
+}
+
+export const BUILDING_CAUTIONS: readonly Rule[] = [
+  caution({
+    id: 'caution-retaining',
+    severity: 'danger',
+    applies: (context) => retainedM(context) > ENGINEER_ABOVE_M,
+    figures: (context) => ({
+      retainedM: retainedM(context),
+      engineerAboveM: ENGINEER_ABOVE_M,
+      source: 'common to building codes (from memory, medium confidence)',
+    }),
+    says: (f, { words }) =>
+      `The walls hold back ${words.length(f.retainedM)} of earth. Wet earth pushes hard, and such walls have fallen on people. Above about ${words.length(f.engineerAboveM)} most codes want an engineer's design. Get one before you dig, and never work under an unpropped bank.`,
+  }),
+  caution({
+    id: 'caution-berm-damp',
+    severity: 'warning',
+    applies: ({ design }) => design.envelope.bermShare > 0,
+    figures: () => ({
+      fallShare: 0.05,
+      fallM: 3,
+      source: 'model dwelling code: ground falls 5 % for 3 m (from memory, high confidence)',
+    }),
+    says: (f, { words }) =>
+      `Keep water away from the earth wall. Let the ground fall away from it by ${Math.round(100 * f.fallShare)} % for ${words.length(f.fallM)}, and dig a ditch above the berm. Lay a drain below floor level that runs out in the open. Put a membrane on the wall and the insulation outside it. Dry earth also keeps the house warmer. Once it is buried you cannot mend it, so have it checked before you fill.`,
+  }),
+  caution({
+    id: 'caution-foundation-damp',
+    severity: 'note',
+    applies: ({ design }) => design.envelope.bermShare === 0,
+    figures: () => ({
+      source: 'usual building practice; ISO 13793 for frost; local codes decide',
+    }),
+    says: () =>
+      'Lead rain away from the foot of the walls, put a sheet against damp under the slab, and take the footing below frost or insulate it as your code says.',
+  }),
+  caution({
+    id: 'caution-roof-load',
+    severity: 'warning',
+    applies: ({ design, geometry }) => design.envelope.bermShare === 1 || geometry.sunspaceRoofM2 > 0,
+    figures: () => ({ source: 'usual building practice; local codes decide' }),
+    says: () =>
+      "Beams over wide rooms, snow, and above all any earth on the roof are an engineer's matter. Rain makes earth half as heavy again. This tool knows heat and damp; it knows nothing of strength.",
+  }),
+  caution({
+    id: 'caution-water-weight',
+    severity: 'warning',
+    applies: ({ design }) => design.mass.areaM2 > 0 && design.mass.material === 'water',
+    figures: ({ design }) => ({
+      waterKg: design.mass.areaM2 * design.mass.thicknessM * WATER_KG_PER_M3,
+      source: 'usual building practice; local codes decide',
+    }),
+    says: (f, { words }) =>
+      `The water weighs ${words.weight(f.waterKg)}. Tall containers can tip, burst or crush a child, so stand them on the slab, tie them to the wall, and treat the water against rot. Where the ground can shake, ask an engineer how to hold them.`,
+  }),
+  caution({
+    id: 'caution-pounding',
+    severity: 'note',
+    applies: poundsEarth,
+    figures: () => ({
+      tyreKg: TYRE_PRACTICE.earthKg,
+      perDay: TYRE_PRACTICE.tyresPerDay,
+      source: 'common practice, no source',
+    }),
+    says: (f, { words }) =>
+      `Ramming earth is hard on backs, wrists and ears: a rammed tyre holds about ${words.weight(f.tyreKg)}, and ${f.perDay} a day is a full day. Take turns, lift in pairs, wear ear and dust protection. Ask your building office early: tyre and raw-earth walls need its consent nearly everywhere.`,
+  }),
+];

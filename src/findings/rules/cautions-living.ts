@@ -1,0 +1,96 @@
+// Dangers of living in such a house: heat for the old and the very young, fires in a tight house, mould for
+// people with weak lungs. Sources on each rule. A warning, not medical advice; local codes and doctors come first.
+
+import { heatBand, heatIndex } from '../../physics/heat-index.ts';
+import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
+import { HOURS } from '../../weather/typical-year.ts';
+import type { Context } from '../context.ts';
+import { caution, type Rule } from '../rule.ts';
+import { hours, moment } from '../wording.ts';
+
+/** Houses tighter than this need air brought in for any fire [air changes an hour at 50 Pa]. House rule. */
+const TIGHT_ACH50 = 5;
+/** "Extreme caution" of the US National Weather Service begins here: 90 °F. */
+const EXTREME_CAUTION_C = (90 - 32) / 1.8;
+
+interface Heat {
+  readonly hours: number;
+  readonly worstC: number;
+  readonly worstHour: number;
+}
+
+/** Hours at extreme caution or worse in the rooms, by air temperature and humidity. */
+function heatStress({ houseYear }: Context): Heat {
+  let [count, worstC, worstHour] = [0, Number.NEGATIVE_INFINITY, 0];
+  for (let hour = 0; hour < HOURS; hour++) {
+    const air = houseYear.airC[hour]!;
+    if (air < 25) continue;
+    const index = heatIndex(Math.min(air, 60), Math.min(Math.max(houseYear.relativeHumidity[hour]!, 0), 1));
+    if (index >= EXTREME_CAUTION_C) count++;
+    if (index > worstC) [worstC, worstHour] = [index, hour];
+  }
+  return { hours: count, worstC, worstHour };
+}
+
+export const LIVING_CAUTIONS: readonly Rule[] = [
+  caution({
+    id: 'caution-heat',
+    severity: 'danger',
+    applies: (context) => heatStress(context).hours > 0,
+    figures: (context) => {
+      const { hours: count, worstC, worstHour } = heatStress(context);
+      return {
+        hours: count,
+        fromC: EXTREME_CAUTION_C,
+        worstC,
+        band: heatBand(worstC),
+        worst: moment(worstHour),
+        source: 'US National Weather Service, heat index, in the shade',
+      };
+    },
+    says: (f, { words }) =>
+      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)} on ${f.worst}. The US weather service calls that "${f.band}". Such heat can kill: the old, babies, and people who are ill or take certain medicines are most at risk. They need one room that stays cool, and someone who looks in.`,
+  }),
+  caution({
+    id: 'caution-fire',
+    severity: 'danger',
+    applies: ({ design }) => design.heating.capacityKW > 0 && design.air.ach50 <= TIGHT_ACH50,
+    figures: ({ design }) => ({
+      ach50: design.air.ach50,
+      source: 'usual building practice; local codes decide',
+    }),
+    says: () =>
+      'In a house this tight a stove, boiler or water heater with a flame must bring its own air in by a pipe and have its own flue. A kitchen fan can pull smoke and carbon monoxide back into the room. Fit carbon monoxide alarms where people sleep, never burn charcoal or run an engine indoors, and have a licensed fitter do the work.',
+  }),
+  caution({
+    id: 'caution-carbon-monoxide',
+    severity: 'warning',
+    applies: ({ design }) => design.heating.capacityKW > 0 && design.air.ach50 > TIGHT_ACH50,
+    figures: ({ design }) => ({
+      ach50: design.air.ach50,
+      source: 'usual building practice; local codes decide',
+    }),
+    says: () =>
+      'If the back-up heat is a fire, it needs a sound flue, air of its own and a carbon monoxide alarm where people sleep. Have a licensed fitter check it each year.',
+  }),
+  caution({
+    id: 'caution-mould-health',
+    severity: 'danger',
+    applies: ({ house }) => house.mouldIndexMax >= MOULD_INDEX_LIMIT,
+    figures: ({ house }) => ({
+      index: house.mouldIndexMax,
+      source:
+        'World Health Organization, guidelines on dampness and mould (2009; from memory, high confidence)',
+    }),
+    says: () =>
+      'Mould makes asthma and coughs worse, most of all in children. Do not paint over it: take away the damp, then the mouldy stuff, with gloves and a mask. For a large patch, call someone trained.',
+  }),
+  caution({
+    id: 'caution-codes-first',
+    severity: 'note',
+    applies: () => true,
+    figures: () => ({ source: 'our own rule' }),
+    says: () =>
+      'Your building code and the people licensed to design and build where you live come before anything this tool says. It helps you ask them better questions.',
+  }),
+];

@@ -1,0 +1,51 @@
+// Seasons of a site, for rules: which months are warm, which hold most of a year's trouble, when the sun is high.
+// Weather or monthly counts in, twelve flags out.
+
+import { monthlySums } from '../../outcomes/calendar.ts';
+import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
+
+/** Hours a year that nobody minds: 1 %, the share of CIBSE Guide A (2006), from memory, high confidence. */
+export function calmHours(): number {
+  return 0.01 * HOURS;
+}
+
+/** The three months with the warmest outdoor air. */
+export function warmestMonths(climate: PreparedClimate): boolean[] {
+  const sums = monthlySums(climate.year.dryBulbC).map(
+    (sum, month) => sum / (MONTH_START_HOUR[month + 1]! - MONTH_START_HOUR[month]!),
+  );
+  const third = [...sums].sort((one, other) => other - one)[2]!;
+  return sums.map((mean) => mean >= third);
+}
+
+/**
+ * The fewest months that hold at least two thirds of a year's hours, the fullest first; all false without hours.
+ *
+ * @param byMonth twelve counts
+ */
+export function monthsThatMatter(byMonth: readonly number[]): boolean[] {
+  const total = byMonth.reduce((sum, count) => sum + count, 0);
+  const chosen = byMonth.map(() => false);
+  const order = byMonth.map((_, month) => month).sort((one, other) => byMonth[other]! - byMonth[one]!);
+  let held = 0;
+  for (const month of order) {
+    if (held >= (2 / 3) * total) break;
+    chosen[month] = true;
+    held += byMonth[month]!;
+  }
+  return chosen;
+}
+
+/** The three months around the solstice with the high sun (true) or the low sun. */
+export function solsticeMonths(latitudeDeg: number, high: boolean): boolean[] {
+  const isJune = latitudeDeg >= 0 === high;
+  return Array.from({ length: 12 }, (_, month) =>
+    isJune ? month >= 4 && month <= 6 : month >= 10 || month === 0,
+  );
+}
+
+/** Sum over the hours of chosen months. */
+export function sumOverMonths(hourly: ArrayLike<number>, chosen: readonly boolean[]): number {
+  return monthlySums(hourly).reduce((sum, value, month) => sum + (chosen[month] ? value : 0), 0);
+}

@@ -1,0 +1,93 @@
+// Rooms that get too cold, and what keeping them warm takes. Limits: the design's own; 18 °C in winter is the
+// World Health Organization's housing guideline (2018); 15 kWh/m² is the well-known mark of very low heat demand
+// (common practice, no source).
+
+import { hoursByMonth } from '../../outcomes/calendar.ts';
+import { WHO_WINTER_MINIMUM_C } from '../../physics/overheating-criteria.ts';
+import type { Context } from '../context.ts';
+import { finding, type Rule } from '../rule.ts';
+import { during, hours, moment } from '../wording.ts';
+import { calmHours, monthsThatMatter } from './season.ts';
+
+const LOW_DEMAND_KWH_PER_M2 = 15;
+/** A heater within this share of its capacity runs flat out. */
+const FLAT_OUT = 0.98;
+
+function heatPerFloor({ outcome, design }: Context): number {
+  return outcome.heating.energyKWh / design.house.floorAreaM2;
+}
+
+function runsFlatOut({ outcome, design }: Context): boolean {
+  return outcome.heating.peakW >= FLAT_OUT * 1000 * design.heating.capacityKW;
+}
+
+export const TOO_COLD_RULES: readonly Rule[] = [
+  finding({
+    id: 'too-cold',
+    severity: 'warning',
+    applies: ({ house }) => house.underheatedHours > calmHours(),
+    figures: (context) => {
+      const { house, houseYear, design } = context;
+      const byMonth = hoursByMonth(houseYear.operativeC, (value) => value < house.underheatLimitC);
+      return {
+        hours: house.underheatedHours,
+        limitC: house.underheatLimitC,
+        months: during(monthsThatMatter(byMonth)),
+        minOperativeC: house.minOperativeC,
+        coldest: moment(house.coldestHour),
+        capacityKW: design.heating.capacityKW,
+        flatOut: runsFlatOut(context) ? 'yes' : 'no',
+      };
+    },
+    says: (f, { words }) =>
+      `The rooms are below ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, mostly ${f.months}. ` +
+      `The coldest hour is ${words.temperature(f.minOperativeC)}, on ${f.coldest}. ` +
+      (f.capacityKW === 0
+        ? 'There is no back-up heat in this design. Insulation, night covers on the glass and a small heater are the cure, in that order.'
+        : f.flatOut === 'yes'
+          ? `The heater runs flat out then, at ${words.power(1000 * f.capacityKW)}. Insulate more or cover the glass at night before you buy a bigger one.`
+          : 'The heater could give more: it is the set-point at night that lets the rooms cool.'),
+  }),
+  finding({
+    id: 'cool-rooms',
+    severity: 'note',
+    applies: ({ design }) => design.heating.dayC < WHO_WINTER_MINIMUM_C,
+    figures: ({ design }) => ({
+      dayC: design.heating.dayC,
+      healthyC: WHO_WINTER_MINIMUM_C,
+      source: 'World Health Organization, housing and health guidelines (2018)',
+    }),
+    says: (f, { words }) =>
+      `The rooms are heated to ${words.temperature(f.dayC)} by day. The World Health Organization advises at least ${words.temperature(f.healthyC)} in winter, and more for the old, the sick and small children.`,
+  }),
+  finding({
+    id: 'heat-needed',
+    severity: 'note',
+    applies: (context) => heatPerFloor(context) > LOW_DEMAND_KWH_PER_M2,
+    figures: (context) => ({
+      energyKWh: context.outcome.heating.energyKWh,
+      peakW: context.outcome.heating.peakW,
+      kWhPerM2: heatPerFloor(context),
+      lowKWhPerM2: LOW_DEMAND_KWH_PER_M2,
+      source: 'the low mark: common practice, no source',
+    }),
+    says: (f, { words, units }) =>
+      `The sun does not carry this house alone. It needs ${words.energy(f.energyKWh)} of back-up heat a year and ${words.power(f.peakW)} in the coldest hour. ` +
+      `That is ${words.energyPerArea(f.kWhPerM2)} for each ${units === 'us' ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}.`,
+  }),
+  finding({
+    id: 'little-heat-needed',
+    severity: 'good',
+    applies: (context) =>
+      heatPerFloor(context) <= LOW_DEMAND_KWH_PER_M2 && context.house.underheatedHours <= calmHours(),
+    figures: (context) => ({
+      energyKWh: context.outcome.heating.energyKWh,
+      peakW: context.outcome.heating.peakW,
+      minOperativeC: context.house.minOperativeC,
+    }),
+    says: (f, { words }) =>
+      f.energyKWh < 5
+        ? `The house needs no back-up heat in a typical year. Its coldest hour is ${words.temperature(f.minOperativeC)}.`
+        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and ${words.power(f.peakW)} in the coldest hour. It never falls below ${words.temperature(f.minOperativeC)}.`,
+  }),
+];

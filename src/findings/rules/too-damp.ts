@@ -1,0 +1,140 @@
+// Rooms that get too damp or too stale, and where the water comes from. Limits: the design's own humidity limit;
+// 1350 ppm over outdoors is category III of EN 16798-1 for carbon dioxide (from memory, medium confidence).
+
+import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/vapour.ts';
+import { hoursByMonth } from '../../outcomes/calendar.ts';
+import { EXCESS_LIMITS_PPM, OUTDOOR_CARBON_DIOXIDE_PPM } from '../../physics/carbon-dioxide.ts';
+import { HOURS } from '../../weather/typical-year.ts';
+import type { Context } from '../context.ts';
+import { finding, type Rule } from '../rule.ts';
+import { during, hours, percent } from '../wording.ts';
+import { monthsThatMatter } from './season.ts';
+
+/** Humid hours nobody need mind: 5 % of the year. House rule. */
+const FEW_HUMID_HOURS = 0.05 * HOURS;
+const MANY_HUMID_HOURS = 0.25 * HOURS;
+/** Mean humidity of the heated rooms below which air feels dry. Common practice, no source. */
+const DRY_AIR = 0.3;
+const STALE_PPM = OUTDOOR_CARBON_DIOXIDE_PPM + EXCESS_LIMITS_PPM.III;
+/** Words for a cause, where its name is not plain enough. */
+const CAUSE_WORDS: Readonly<Record<string, string>> = {
+  plants: 'the plants',
+  'soil and water': 'wet soil',
+  people: 'the people themselves',
+};
+
+interface Water {
+  readonly kgPerDay: number;
+  readonly largest: string;
+  readonly largestKgPerDay: number;
+  readonly plantsKgPerDay: number;
+}
+
+/** Water released in the house and, where it is open to the rooms, in the sunspace. */
+function waterOf({ house, sunspace, design }: Context): Water {
+  const shared = sunspace !== null && design.sunspace.join === 'open' ? sunspace.moistureByCause : [];
+  const sums = new Map<string, number>();
+  for (const { cause, kgPerDay } of [...house.moistureByCause, ...shared]) {
+    sums.set(cause, (sums.get(cause) ?? 0) + kgPerDay);
+  }
+  const [largest, largestKgPerDay] = [...sums].sort((one, other) => other[1] - one[1])[0] ?? ['nothing', 0];
+  return {
+    kgPerDay: [...sums.values()].reduce((sum, kg) => sum + kg, 0),
+    largest,
+    largestKgPerDay,
+    plantsKgPerDay: [...sums].reduce((sum, [cause, kg]) => sum + (isGrowing(cause) ? kg : 0), 0),
+  };
+}
+
+function isGrowing(cause: string): boolean {
+  return cause === PLANT_CAUSE || cause === SOIL_CAUSE;
+}
+
+function staleHours({ houseYear }: Context): number {
+  return houseYear.co2Ppm.reduce((count, ppm) => count + (ppm > STALE_PPM ? 1 : 0), 0);
+}
+
+export const TOO_DAMP_RULES: readonly Rule[] = [
+  finding({
+    id: 'too-damp',
+    severity: ({ house }) => (house.humidHours > MANY_HUMID_HOURS ? 'danger' : 'warning'),
+    applies: ({ house }) => house.humidHours > FEW_HUMID_HOURS,
+    figures: (context) => {
+      const { house, houseYear } = context;
+      const byMonth = hoursByMonth(houseYear.relativeHumidity, (value) => value > house.humidLimit);
+      const water = waterOf(context);
+      return {
+        hours: house.humidHours,
+        humidLimit: house.humidLimit,
+        months: during(monthsThatMatter(byMonth)),
+        kgPerDay: water.kgPerDay,
+        largest: CAUSE_WORDS[water.largest] ?? water.largest,
+        largestKgPerDay: water.largestKgPerDay,
+      };
+    },
+    says: (f, { words }) =>
+      `The air in the rooms is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
+      `It takes up ${words.water(f.kgPerDay)} of water a day. The most comes from ${f.largest}: ${words.water(f.largestKgPerDay)}. ` +
+      'Stop the water where it starts before you try to air it out.',
+  }),
+  finding({
+    id: 'damp-from-plants',
+    severity: 'warning',
+    applies: (context) => {
+      const water = waterOf(context);
+      return (
+        context.design.sunspace.join === 'open' &&
+        water.plantsKgPerDay > 0.3 * water.kgPerDay &&
+        context.house.humidHours > FEW_HUMID_HOURS
+      );
+    },
+    figures: (context) => {
+      const water = waterOf(context);
+      return {
+        plantsKgPerDay: water.plantsKgPerDay,
+        plantsShare: water.plantsKgPerDay / water.kgPerDay,
+        bedM2: context.design.plants.bedM2,
+      };
+    },
+    says: (f, { words }) =>
+      `The planted bed shares its air with the rooms, and gives off ${words.water(f.plantsKgPerDay)} of water a day, ${percent(f.plantsShare)} of all. ` +
+      `A wall and a door between bed and rooms, a mulched bed, or a smaller one than ${words.area(f.bedM2)} would keep the rooms dry.`,
+  }),
+  finding({
+    id: 'dry-enough',
+    severity: 'good',
+    applies: ({ house }) => house.humidHours <= FEW_HUMID_HOURS,
+    figures: ({ house }) => ({
+      hours: house.humidHours,
+      humidLimit: house.humidLimit,
+      meanHumidity: house.meanRelativeHumidity,
+    }),
+    says: (f) =>
+      `The air in the rooms stays dry enough: ${hours(f.hours)} above ${percent(f.humidLimit)} in the year, and ${percent(f.meanHumidity)} on average.`,
+  }),
+  finding({
+    id: 'dry-air',
+    severity: 'note',
+    applies: ({ house }) => house.meanRelativeHumidity < DRY_AIR,
+    figures: ({ house }) => ({
+      meanHumidity: house.meanRelativeHumidity,
+      feelsDryBelow: DRY_AIR,
+      source: 'the mark for dry air: common practice, no source',
+    }),
+    says: (f) =>
+      `The air is dry, ${percent(f.meanHumidity)} humidity on average. Below about ${percent(f.feelsDryBelow)} many people feel it in the throat. A few plants in the rooms would do good here.`,
+  }),
+  finding({
+    id: 'stale-air',
+    severity: 'warning',
+    applies: (context) => staleHours(context) > FEW_HUMID_HOURS,
+    figures: (context) => ({
+      hours: staleHours(context),
+      stalePpm: STALE_PPM,
+      source: 'EN 16798-1, category III: 1350 ppm over outdoors (from memory)',
+    }),
+    says: (f) =>
+      `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide. The house is tight and nobody airs it. ` +
+      'Plan fresh air that runs by itself, such as a quiet fan that also saves its heat.',
+  }),
+];

@@ -1,0 +1,154 @@
+// Rooms that get too hot: how long, when, by what, and what takes the heat away. Limits: the design's own; 1 % of
+// the year is the share CIBSE Guide A (2006) allows, 10 % the limit of low-energy-house certification practice
+// (both from memory, high confidence); nights by CIBSE TM59 (2017).
+
+import { dailyMeans, hoursByMonth } from '../../outcomes/calendar.ts';
+import { runningMeans } from '../../physics/adaptive-comfort.ts';
+import { judgeTm52, TM59_NIGHT, tm59NightHours } from '../../physics/overheating-criteria.ts';
+import { HOURS, monthOfHour } from '../../weather/typical-year.ts';
+import type { Context } from '../context.ts';
+import { finding, type Rule } from '../rule.ts';
+import { during, hours, moment, months, percent, portion } from '../wording.ts';
+import { calmHours, monthsThatMatter, warmestMonths } from './season.ts';
+
+/** Outdoor air this much cooler than the limit can carry the heat away [K]. House rule. */
+const USEFUL_DIFFERENCE_K = 4;
+const TEN_PER_CENT = 0.1 * HOURS;
+
+interface HotHours {
+  readonly byMonth: readonly number[];
+  /** share of the hot hours with outdoor air at least USEFUL_DIFFERENCE_K below the limit */
+  readonly coolOutsideShare: number;
+  /** share of the hot hours outside the three warmest months */
+  readonly offSeasonShare: number;
+  /** share of the light that entered in hot hours that came through the equator-facing glass */
+  readonly frontShare: number;
+}
+
+function hotHours({ house, houseYear, climate, year }: Context): HotHours {
+  const limit = house.overheatLimitC;
+  const byMonth = hoursByMonth(houseYear.operativeC, (value) => value > limit);
+  const warmest = warmestMonths(climate);
+  const panes = year.panes.filter(({ from }) => from === 'outdoors');
+  let [all, cool, off, front, light] = [0, 0, 0, 0, 0];
+  for (let hour = 0; hour < HOURS; hour++) {
+    if (houseYear.operativeC[hour]! <= limit) continue;
+    all++;
+    if (climate.year.dryBulbC[hour]! <= limit - USEFUL_DIFFERENCE_K) cool++;
+    if (!warmest[monthOfHour(hour)]) off++;
+    for (const pane of panes) {
+      light += pane.transmittedW[hour]!;
+      if (pane.id.startsWith('front')) front += pane.transmittedW[hour]!;
+    }
+  }
+  const share = (part: number, whole: number) => (whole > 0 ? part / whole : 0);
+  return {
+    byMonth,
+    coolOutsideShare: share(cool, all),
+    offSeasonShare: share(off, all),
+    frontShare: share(front, light),
+  };
+}
+
+export const TOO_HOT_RULES: readonly Rule[] = [
+  finding({
+    id: 'too-hot',
+    severity: ({ house }) => (house.overheatedHours > TEN_PER_CENT ? 'danger' : 'warning'),
+    applies: ({ house }) => house.overheatedHours > calmHours(),
+    figures: (context) => {
+      const { house } = context;
+      const hot = hotHours(context);
+      const mostly = monthsThatMatter(hot.byMonth);
+      const inThose = hot.byMonth.reduce((sum, count, month) => sum + (mostly[month] ? count : 0), 0);
+      return {
+        hours: house.overheatedHours,
+        limitC: house.overheatLimitC,
+        months: during(mostly),
+        monthShare: inThose / house.overheatedHours,
+        maxOperativeC: house.maxOperativeC,
+        hottest: moment(house.hottestHour),
+        coolOutsideShare: hot.coolOutsideShare,
+        usefulDifferenceK: USEFUL_DIFFERENCE_K,
+        frontShare: hot.frontShare,
+      };
+    },
+    says: (f, { words }) => {
+      const opening =
+        `The rooms are above ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, ` +
+        `${percent(f.monthShare)} of them ${f.months}. ` +
+        `The hottest hour reaches ${words.temperature(f.maxOperativeC)}, on ${f.hottest}. `;
+      const cause =
+        f.coolOutsideShare > 0.5
+          ? `In ${percent(f.coolOutsideShare)} of those hours the air outside is at least ${words.degrees(f.usefulDifferenceK)} cooler than that limit. So the sun does it, and ${percent(f.frontShare)} of the sun that gets in then comes through the equator-facing glass. Less of that glass, shade outside it or more air will cure it.`
+          : `In most of those hours the air outside is warm too. Keep the sun off the glass from outside, close up by day, and let cool air through at night.`;
+      return opening + cause;
+    },
+  }),
+  finding({
+    id: 'hot-out-of-season',
+    severity: 'note',
+    applies: (context) =>
+      context.house.overheatedHours > calmHours() && hotHours(context).offSeasonShare > 0.5,
+    figures: (context) => ({
+      offSeasonShare: hotHours(context).offSeasonShare,
+      warmestMonths: months(warmestMonths(context.climate)),
+      overhangM: context.design.glass.overhangM,
+    }),
+    says: (f) =>
+      `${portion(f.offSeasonShare)} of the hot hours fall outside ${f.warmestMonths}, the warmest months. ` +
+      'The sun is lower then and shines in under any overhang. Plan a blind or shutter outside the glass that you can move, or count on the vents.',
+  }),
+  finding({
+    id: 'hot-nights',
+    severity: 'warning',
+    applies: ({ houseYear }) =>
+      tm59NightHours(houseYear.operativeC) > TM59_NIGHT.share * TM59_NIGHT.nightHours,
+    figures: ({ houseYear }) => ({
+      nightHours: tm59NightHours(houseYear.operativeC),
+      limitC: TM59_NIGHT.limitC,
+      allowedHours: Math.floor(TM59_NIGHT.share * TM59_NIGHT.nightHours),
+      source: 'CIBSE TM59 (2017), bedrooms from 22:00 to 07:00',
+    }),
+    says: (f, { words }) =>
+      `The nights are hot: ${hours(f.nightHours)} above ${words.temperature(f.limitC)} between ten in the evening and seven in the morning. ` +
+      `A British guide for bedrooms, TM59, allows ${f.allowedHours}. People sleep badly in that, so give the bedrooms windows that can stay open at night.`,
+  }),
+  finding({
+    id: 'fails-tm52',
+    severity: 'note',
+    applies: (context) => tm52Of(context).overheats,
+    figures: (context) => {
+      const { failed, hourShare, worstExcessK } = tm52Of(context);
+      return {
+        failed: failed.length,
+        hourShare,
+        worstExcessK,
+        source: 'CIBSE TM52 (2013), all hours of the warm season counted as occupied',
+      };
+    },
+    says: (f) =>
+      `By the British test TM52 this house overheats: it fails ${f.failed === 3 ? 'all three' : 'two'} of its parts, and two are enough. ` +
+      `That test lets the limit rise with the weather, as people get used to warmth. The house is over it for ${percent(f.hourShare)} of the warm season.`,
+  }),
+  finding({
+    id: 'cool-enough',
+    severity: 'good',
+    applies: ({ house }) => house.overheatedHours <= calmHours(),
+    figures: ({ house }) => ({
+      hours: house.overheatedHours,
+      limitC: house.overheatLimitC,
+      maxOperativeC: house.maxOperativeC,
+      source: 'CIBSE Guide A (2006): at most 1 % of the hours',
+    }),
+    says: (f, { words }) =>
+      f.hours === 0
+        ? `The rooms never pass ${words.temperature(f.limitC)}. The hottest hour of the year is ${words.temperature(f.maxOperativeC)}.`
+        : `The rooms stay cool enough: only ${hours(f.hours)} above ${words.temperature(f.limitC)} in the year, and never more than ${words.temperature(f.maxOperativeC)}.`,
+  }),
+];
+
+function tm52Of({ houseYear, climate }: Context): ReturnType<typeof judgeTm52> {
+  const everybodyHome = new Float64Array(HOURS).fill(1);
+  const means = runningMeans(dailyMeans(climate.year.dryBulbC));
+  return judgeTm52(houseYear.operativeC, means, everybodyHome, climate.year.site.latitudeDeg);
+}

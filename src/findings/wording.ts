@@ -1,0 +1,147 @@
+// Numbers as an adviser says them: rounded to what the model can vouch for, each with its unit, in metric or US
+// customary units. SI in, words out. Factors: NIST SP 811, appendix B.
+
+import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
+
+export type Units = 'metric' | 'us';
+
+export interface Wording {
+  /** a temperature [°C], to a whole degree unless a tenth is asked for */
+  readonly temperature: (celsius: number, digits?: 0 | 1) => string;
+  /** a difference of temperatures [K] */
+  readonly degrees: (kelvin: number) => string;
+  readonly area: (m2: number) => string;
+  readonly length: (m: number) => string;
+  /** a thickness [m], in millimetres or inches */
+  readonly thickness: (m: number) => string;
+  readonly volume: (m3: number) => string;
+  readonly water: (kg: number) => string;
+  readonly weight: (kg: number) => string;
+  readonly weightPerArea: (kgPerM2: number) => string;
+  readonly energy: (kWh: number) => string;
+  readonly energyPerArea: (kWhPerM2: number) => string;
+  readonly power: (watts: number) => string;
+}
+
+const METRIC: Wording = {
+  temperature: (celsius, digits = 0) => `${plain(celsius, digits)} °C`,
+  degrees: (kelvin) => `${plain(kelvin, Number.isInteger(kelvin) || kelvin >= 10 ? 0 : 1)} °C`,
+  area: (m2) => `${plain(m2, m2 < 10 ? 1 : 0)} m²`,
+  length: (m) => `${plain(m, 1)} m`,
+  thickness: (m) => `${plain(1000 * m, 0)} mm`,
+  volume: (m3) => `${plain(m3, m3 < 10 ? 1 : 0)} m³`,
+  water: (kg) => `${plain(kg, kg < 10 ? 1 : 0)} litres`,
+  weight: (kg) => (kg < 2000 ? `${round(kg, 10)} kg` : `${plain(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
+  weightPerArea: (kgPerM2) => `${round(kgPerM2, 10)} kg`,
+  energy: (kWh) => `${round(kWh, kWh < 1000 ? 10 : 50)} kWh`,
+  energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, 0)} kWh`,
+  power: (watts) => `${plain(watts / 1000, 1)} kW`,
+};
+
+const FOOT = 0.3048;
+const POUND = 0.45359237;
+const GALLON = 3.785411784;
+
+const US: Wording = {
+  temperature: (celsius, digits = 0) => `${plain(1.8 * celsius + 32, digits)} °F`,
+  degrees: (kelvin) => `${plain(1.8 * kelvin, 0)} °F`,
+  area: (m2) => `${plain(m2 / FOOT ** 2, 0)} ft²`,
+  length: (m) => `${plain(m / FOOT, 1)} ft`,
+  thickness: (m) => `${plain((12 * m) / FOOT, 1)} in`,
+  volume: (m3) => `${plain(m3 / FOOT ** 3, 0)} ft³`,
+  water: (kg) => `${plain(kg / GALLON, 1)} gal`,
+  weight: (kg) => (kg < 2000 ? `${round(kg / POUND, 10)} lb` : `${plain(kg / POUND / 2000, 1)} short tons`),
+  weightPerArea: (kgPerM2) => `${plain((kgPerM2 / POUND) * FOOT ** 2, 0)} lb`,
+  energy: METRIC.energy,
+  energyPerArea: (kWhPerM2) => `${plain(kWhPerM2 * FOOT ** 2, 1)} kWh`,
+  power: METRIC.power,
+};
+
+/** The words of a unit system. */
+export function wordingOf(units: Units): Wording {
+  return units === 'us' ? US : METRIC;
+}
+
+/** "m²" or "ft²" after "a" or "each": the unit of areas. */
+export function areaUnit(units: Units): string {
+  return units === 'us' ? 'square foot' : 'square metre';
+}
+
+/** Hours of a year, rounded to what a person remembers: 7, 85, 640, 1250. */
+export function hours(count: number): string {
+  const value = Math.round(count);
+  const shown = value < 100 ? value : value < 1000 ? round(value, 10) : round(value, 50);
+  if (shown === 0) return 'no hours';
+  return shown === 1 ? '1 hour' : `${shown} hours`;
+}
+
+/** A share as a whole per cent, "less than 1 %" where it rounds to nothing. */
+export function percent(share: number): string {
+  const value = Math.round(100 * share);
+  return value === 0 && share > 0 ? 'less than 1 %' : `${value} %`;
+}
+
+/** A share at the head of a sentence: "All" or "45 %". */
+export function portion(share: number): string {
+  return Math.round(100 * share) === 100 ? 'All' : percent(share);
+}
+
+/** "12 September at 4 in the afternoon", by the start of the hour in local standard time. */
+export function moment(hour: number): string {
+  const { month, day, hour: start } = dateOfHour(hour);
+  return `${day} ${MONTH_NAMES[month - 1]} at ${clock(start)}`;
+}
+
+function clock(start: number): string {
+  if (start === 0) return 'midnight';
+  if (start === 12) return 'noon';
+  if (start < 12) return `${start} in the morning`;
+  return start < 18 ? `${start - 12} in the afternoon` : `${start - 12} in the evening`;
+}
+
+/**
+ * Months as a person names them: "July", "July and August", "November to February". Runs join over new year.
+ *
+ * @param chosen twelve flags, January first
+ */
+export function months(chosen: readonly boolean[]): string {
+  if (chosen.every(Boolean)) return 'every month';
+  const runs: string[] = [];
+  for (let first = 0; first < 12; first++) {
+    if (!chosen[first] || chosen[(first + 11) % 12]) continue;
+    let length = 1;
+    while (chosen[(first + length) % 12]) length++;
+    const from = MONTH_NAMES[first]!;
+    const to = MONTH_NAMES[(first + length - 1) % 12]!;
+    runs.push(length === 1 ? from : length === 2 ? `${from} and ${to}` : `${from} to ${to}`);
+  }
+  return listed(runs);
+}
+
+/** Months after a verb: "in July", "in July and August", "from November to February". */
+export function during(chosen: readonly boolean[]): string {
+  const named = months(chosen);
+  if (named === 'every month') return 'all year';
+  return listed(named.split(/, | and (?=[A-Z][a-z]+ to )/).map(withPreposition));
+}
+
+function withPreposition(run: string): string {
+  return run.includes(' to ') ? `from ${run}` : `in ${run}`;
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listed(words: readonly string[]): string {
+  if (words.length < 2) return words[0] ?? '';
+  return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
+}
+
+/** A number with so many decimals, a true minus sign, no "−0". */
+export function plain(value: number, digits: number): string {
+  const text = value.toFixed(digits);
+  const unsigned = Number(text) === 0 ? (0).toFixed(digits) : text;
+  return unsigned.replace('-', '−');
+}
+
+function round(value: number, step: number): number {
+  return step * Math.round(value / step);
+}

@@ -1,0 +1,74 @@
+// How hard the findings are to read: Flesch–Kincaid grade, by words, sentences and syllables. A daily paper is
+// written for about grade 9 to 11 (common practice, no source). Numbers count as one word of one syllable and
+// units are spelt as a reader says them, so that a figure does not make a sentence look learned.
+import { fleschKincaid } from 'flesch-kincaid';
+import { syllable } from 'syllable';
+import { describe, expect, it } from 'vitest';
+import { contextOf } from '../../src/findings/context.ts';
+import { RULES } from '../../src/findings/rules.ts';
+import { madeRun } from './made-run.ts';
+import { RULE_CASES } from './rule-cases.ts';
+
+/** quantity → allowed, with the reason */
+const ALLOWED = {
+  /** mean of all rules: a popular daily paper */
+  meanGrade: 8,
+  /** any one finding: a serious daily paper */
+  highestGrade: 11,
+  /** longest sentence [words]: plain-language guides say 15 to 20 on the mean */
+  longestSentence: 36,
+} as const;
+
+function plainText(text: string): string {
+  return text
+    .replaceAll(/\s?°C|\s?°F|°/g, ' degrees')
+    .replaceAll('kWh', 'units')
+    .replaceAll('m²', 'metres')
+    .replaceAll('Bq/m³', 'units')
+    .replaceAll('pCi/L', 'units')
+    .replaceAll('%', 'percent')
+    .replaceAll(/[−-]?\d+(?:\.\d+)?/g, 'ten');
+}
+
+function measured(text: string): { grade: number; longest: number } {
+  const sentences = plainText(text)
+    .split(/(?<=[.:;])\s+/)
+    .filter((sentence) => /[a-z]/i.test(sentence));
+  const wordsOf = (sentence: string) => sentence.match(/[A-Za-z’']+/g) ?? [];
+  const words = sentences.flatMap(wordsOf);
+  const syllables = words.reduce((sum, word) => sum + syllable(word), 0);
+  return {
+    grade: fleschKincaid({ sentence: sentences.length, word: words.length, syllable: syllables }),
+    longest: Math.max(...sentences.map((sentence) => wordsOf(sentence).length)),
+  };
+}
+
+describe('the measure', () => {
+  it('finds a nursery sentence easy and an official one hard', () => {
+    expect(measured('The cat sat on the mat. It was warm.').grade).toBeLessThan(2);
+    expect(
+      measured(
+        'Notwithstanding considerations of operational practicability, supplementary ventilation provisions necessitate authorisation.',
+      ).grade,
+    ).toBeGreaterThan(16);
+  });
+});
+
+describe('the findings read like a daily paper', () => {
+  const texts = RULES.map((rule) => ({
+    id: rule.id,
+    ...measured(rule.text(contextOf(madeRun(RULE_CASES[rule.id]!.speaks)))),
+  }));
+
+  for (const { id, grade, longest } of texts) {
+    it(`${id} is within reach`, () => {
+      expect(grade).toBeLessThanOrEqual(ALLOWED.highestGrade);
+      expect(longest).toBeLessThanOrEqual(ALLOWED.longestSentence);
+    });
+  }
+
+  it('on the mean of all rules too', () => {
+    const mean = texts.reduce((sum, { grade }) => sum + grade, 0) / texts.length;
+    expect(mean).toBeLessThanOrEqual(ALLOWED.meanGrade);
+  });
+});
