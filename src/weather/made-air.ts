@@ -118,7 +118,8 @@ function halfDayH(latitudeDeg: number, day: number): number {
 }
 
 /**
- * Hourly dew point [°C] with each month's mean relative humidity within 0.1 points.
+ * Hourly dew point [°C] with each month's mean relative humidity within 0.3 points. The depression below the air is
+ * negative in damp months: the dew point then follows the air by night and passes the daily mean by day.
  *
  * @param humidity monthly mean relative humidity, 0.05…0.97
  */
@@ -132,11 +133,11 @@ export function madeDewPoint(
   const daily = Float64Array.from({ length: 365 }, (_, day) => mean(dryBulbC, day * 24, day * 24 + 24));
   const depression = humidity.map((share) => -15 * Math.log(share));
   let dew: Float64Array = new Float64Array(HOURS);
-  for (let pass = 0; pass < 40; pass++) {
+  for (let pass = 0; pass < 60; pass++) {
     const monthly = smoothDays(depression);
     const days = daily.map((tempC, day) => {
       const change = DRYNESS_BY_CLEARNESS * sun.clearnessAnomaly[day]! + DRYNESS_SCATTER * noise[day]!;
-      return tempC - Math.max(monthly[day]!, 0.05) * Math.min(Math.max(1 + change, 0.15), 2.5);
+      return tempC - monthly[day]! - Math.max(monthly[day]!, 0) * Math.min(Math.max(change, -0.85), 1.5);
     });
     dew = dryBulbC.map((tempC, hour) => Math.min(betweenDays(days, hour), tempC));
     eachMonth((month, from, to) => {
@@ -144,8 +145,9 @@ export function madeDewPoint(
       for (let hour = from * 24; hour < to * 24; hour++) {
         share += relativeHumidity(saturationPressure(dew[hour]!), dryBulbC[hour]!) / ((to - from) * 24);
       }
-      const factor = Math.log(humidity[month]!) / Math.log(Math.min(share, 0.999));
-      depression[month]! *= Math.min(Math.max(factor, 0.5), 2);
+      // in air near saturation the night's dew point is held at the air and the step has to be longer
+      const gain = humidity[month]! > 0.85 ? 25 : 15;
+      depression[month]! += gain * Math.log(share / humidity[month]!);
     });
   }
   return dew;
