@@ -126,6 +126,8 @@ export interface Pane {
   readonly id: string;
   /** glass and frame [m²] */
   readonly areaM2: number;
+  /** gross area of the wall it stands in [m²], which it must not exceed; absent = not checked */
+  readonly wallM2?: number;
   /** 0…1 of the area without light; its heat loss is taken at frameUValue */
   readonly frameShare: number;
   readonly frameUValue: number;

@@ -1,0 +1,37 @@
+// Refuses models that have no physical meaning before any of them is run: a model in, nothing or a RangeError out that
+// names the part, the value and what is allowed. Rules of each kind of part stand in the files named in the imports.
+
+import { requireElement } from './check-element.ts';
+import { requireOpening } from './check-opening.ts';
+import { requirePane } from './check-pane.ts';
+import { requireZone } from './check-zone.ts';
+import type { Model } from './model.ts';
+
+/**
+ * Check a model.
+ *
+ * @param model any; its zones, elements, panes and openings
+ * Error: RangeError for no zone, a name used twice, a zone that is not there, a thickness, conductivity or area of
+ *   zero or below, panes larger than their wall, an opening to nowhere, a share outside 0…1, a schedule of the wrong
+ *   length, and for NaN or infinity anywhere but a long overhang.
+ */
+export function requireModel(model: Model): void {
+  if (model.zones.length === 0) throw new RangeError('zones is empty; allowed: at least one zone');
+  const kinds = { zone: model.zones, element: model.elements, pane: model.panes, opening: model.openings };
+  for (const [kind, parts] of Object.entries(kinds)) requireOwnNames(kind, parts);
+  const zoneIds = new Set(model.zones.map((zone) => zone.id));
+  if (zoneIds.has('outdoors')) throw new RangeError("zone is named 'outdoors'; allowed: any other name");
+  for (const zone of model.zones) requireZone(zone);
+  for (const element of model.elements) requireElement(element, zoneIds);
+  for (const pane of model.panes) requirePane(pane, zoneIds);
+  for (const opening of model.openings) requireOpening(opening, zoneIds);
+}
+
+function requireOwnNames(kind: string, parts: readonly { readonly id: string }[]): void {
+  const seen = new Set<string>();
+  for (const { id } of parts) {
+    if (id === '') throw new RangeError(`${kind} has an empty name; allowed: any text`);
+    if (seen.has(id)) throw new RangeError(`${kind} '${id}' stands twice; allowed: each name once`);
+    seen.add(id);
+  }
+}

@@ -1,0 +1,60 @@
+// Checks one opening of a model: the zones it joins, areas, coefficients and its rule.
+
+import { requireRange } from '../physics/require-range.ts';
+import {
+  requireAtLeastZero,
+  requireFinite,
+  requirePositive,
+  requireSchedule,
+  requireZoneName,
+} from './check-number.ts';
+import type { DoorOpening, Opening, VentOpening } from './model.ts';
+
+/** Refuse an opening by the first thing wrong with it. */
+export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): void {
+  const of = (what: string) => `opening '${opening.id}', ${what}`;
+  requireZoneName(of('zone'), opening.zone, zoneIds);
+  switch (opening.kind) {
+    case 'cracks':
+      requireAtLeastZero(of('leakageCm2'), opening.leakageCm2, 'cm²');
+      requireAtLeastZero(of('stackCoefficient'), opening.stackCoefficient, '');
+      requireAtLeastZero(of('windCoefficient'), opening.windCoefficient, '');
+      return;
+    case 'fixed':
+      requireSchedule(of('flow'), opening.flow, 0, 'm³/s');
+      if (opening.onlyAboveC !== undefined) requireFinite(of('onlyAboveC'), opening.onlyAboveC, '°C');
+      return;
+    case 'vent':
+      requireVent(of, opening);
+      return;
+    case 'door':
+      requireDoor(of, opening, zoneIds);
+  }
+}
+
+function requireVent(of: (what: string) => string, vent: VentOpening): void {
+  requireAtLeastZero(of('lowM2'), vent.lowM2, 'm²');
+  requireAtLeastZero(of('highM2'), vent.highM2, 'm²');
+  requirePositive(of('lowM2 + highM2'), vent.lowM2 + vent.highM2, 'm²');
+  requireAtLeastZero(of('stackM'), vent.stackM, 'm');
+  requirePositive(of('openingHeightM'), vent.openingHeightM, 'm');
+  requireRange(of('discharge'), vent.discharge, 0.05, 1, '');
+  requireAtLeastZero(of('windCoefficient'), vent.windCoefficient, '');
+  const { opensAboveC, bandK, schedule, shutAboveWind } = vent.rule;
+  requireFinite(of('rule.opensAboveC'), opensAboveC, '°C');
+  requirePositive(of('rule.bandK'), bandK, 'K');
+  requireSchedule(of('rule.schedule'), schedule, 0, '');
+  if (shutAboveWind !== Number.POSITIVE_INFINITY)
+    requireAtLeastZero(of('rule.shutAboveWind'), shutAboveWind, 'm/s');
+}
+
+function requireDoor(of: (what: string) => string, door: DoorOpening, zoneIds: ReadonlySet<string>): void {
+  requireZoneName(of('other'), door.other, zoneIds);
+  if (door.other === door.zone)
+    throw new RangeError(`${of('other')} is '${door.other}'; allowed: another zone than its own`);
+  requirePositive(of('widthM'), door.widthM, 'm');
+  requirePositive(of('heightM'), door.heightM, 'm');
+  requireRange(of('discharge'), door.discharge, 0.05, 1, '');
+  requireFinite(of('wantsHeatBelowC'), door.wantsHeatBelowC, '°C');
+  requireFinite(of('dampLimit'), door.dampLimit, 'kg/kg');
+}

@@ -1,0 +1,42 @@
+// Checks one zone of a model: sizes, capacities, schedules of its people, gains, water and thermostat.
+
+import { requireRange } from '../physics/require-range.ts';
+import { requireAtLeastZero, requirePositive, requireSchedule, requireShare } from './check-number.ts';
+import type { Zone } from './model.ts';
+
+const COLDEST_C = -60;
+
+/** Refuse a zone by the first thing wrong with it. */
+export function requireZone(zone: Zone): void {
+  const of = (what: string) => `zone '${zone.id}', ${what}`;
+  requirePositive(of('floorAreaM2'), zone.floorAreaM2, 'm²');
+  requirePositive(of('volumeM3'), zone.volumeM3, 'm³');
+  requireAtLeastZero(of('furnitureCapacity'), zone.furnitureCapacity, 'J/K');
+  requireAtLeastZero(of('furnitureMoisture'), zone.furnitureMoisture, 'kg');
+  requireShare(of('cornerFactor'), zone.cornerFactor);
+  if (zone.people) requireSchedule(of('people'), zone.people, 0, '');
+  for (const { id, power, radiantShare } of zone.gains) {
+    requireSchedule(of(`gain '${id}'`), power, Number.NEGATIVE_INFINITY, 'W');
+    requireShare(of(`gain '${id}', radiantShare`), radiantShare);
+  }
+  for (const { cause, rate } of zone.moisture) requireSchedule(of(`moisture '${cause}'`), rate, 0, 'g/h');
+  if (zone.planting) {
+    const { bedM2, leafAreaIndex, boundaryResistance, albedo } = zone.planting;
+    requireAtLeastZero(of('planting.bedM2'), bedM2, 'm²');
+    requireRange(of('planting.leafAreaIndex'), leafAreaIndex, 0, 20, '');
+    requirePositive(of('planting.boundaryResistance'), boundaryResistance, 's/m');
+    requireShare(of('planting.albedo'), albedo);
+  }
+  if (zone.thermostat) {
+    const { heatC, coolC, heatCapacityW, coolCapacityW } = zone.thermostat;
+    if (heatC) requireSchedule(of('heatC'), heatC, COLDEST_C, '°C');
+    if (coolC) requireSchedule(of('coolC'), coolC, COLDEST_C, '°C');
+    requireCapacity(of('heatCapacityW'), heatCapacityW);
+    requireCapacity(of('coolCapacityW'), coolCapacityW);
+  }
+}
+
+/** A plant without limit is allowed: test cases ask for it. */
+function requireCapacity(name: string, value: number): void {
+  if (value !== Number.POSITIVE_INFINITY) requireAtLeastZero(name, value, 'W');
+}

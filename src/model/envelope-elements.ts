@@ -1,0 +1,156 @@
+// Everything opaque around and inside the house: floor, roof, walls, earth against them, upper floors, extra mass.
+// Design, site and ground in; elements of zone 'house' out. Elements of no area are left out.
+
+import type { Design } from '../design/design.ts';
+import { geometryOf } from '../design/geometry.ts';
+import { materialById } from '../design/materials.ts';
+import type { DeepGround } from '../weather/prepared-climate.ts';
+import type { Site } from '../weather/typical-year.ts';
+import { compassOf } from './compass.ts';
+import { equatorFront } from './equator-front.ts';
+import { slabOnGround, wallInGround } from './ground-contact.ts';
+import { floorBuffer, floorFinish, floorLayers, housePlan } from './house-floor.ts';
+import {
+  ceilingBuffer,
+  ceilingFace,
+  faceIn,
+  layerOf,
+  outdoorFace,
+  roofLayers,
+  upperFloorLayers,
+  wallLayers,
+} from './layers.ts';
+import type { Element, ZoneFace } from './model.ts';
+import type { Side } from './other-windows.ts';
+
+const HOUSE = 'house';
+/** Areas below this are drawing dust, not walls [m²]. */
+export const LEAST_AREA_M2 = 1e-6;
+
+/** Elements of the house. */
+export function houseElements(
+  design: Design,
+  site: Site,
+  sides: readonly Side[],
+  ground: DeepGround,
+): Element[] {
+  return [
+    floorElement(design, ground),
+    roofElement(design),
+    ...upperFloors(design),
+    ...sideWalls(design, sides, ground),
+    equatorWall(design, site),
+    ...extraMass(design),
+  ].filter((element) => element.areaM2 > LEAST_AREA_M2);
+}
+
+function floorElement(design: Design, ground: DeepGround): Element {
+  const layers = floorLayers(design);
+  const contact = slabOnGround(housePlan(design), layers, design.floor.edgeResistance, ground);
+  return {
+    id: 'floor',
+    areaM2: geometryOf(design).groundFloorM2,
+    layers: [...contact.soil, ...layers],
+    a: contact.face,
+    b: faceIn(HOUSE, floorFinish(design), 0, 'floor'),
+    moistureBuffer: floorBuffer(design),
+  };
+}
+
+function roofElement(design: Design): Element {
+  return {
+    id: 'roof',
+    areaM2: geometryOf(design).roofM2,
+    layers: roofLayers(design.envelope.roofResistance),
+    a: outdoorFace(0, 0),
+    b: ceilingFace(HOUSE),
+    moistureBuffer: ceilingBuffer(),
+  };
+}
+
+function upperFloors(design: Design): Element[] {
+  const { storeys, floorAreaM2 } = design.house;
+  if (storeys < 2) return [];
+  return [
+    {
+      id: 'upper floors',
+      areaM2: floorAreaM2 - geometryOf(design).groundFloorM2,
+      layers: upperFloorLayers(),
+      a: ceilingFace(HOUSE),
+      b: faceIn(HOUSE, 'softwood', 0, 'floor'),
+      moistureBuffer: materialById('softwood').moistureBuffer,
+    },
+  ];
+}
+
+function sideWalls(design: Design, sides: readonly Side[], ground: DeepGround): Element[] {
+  const { wallResistance, wallLining, wallLiningM } = design.envelope;
+  const layers = wallLayers(wallResistance, wallLining, wallLiningM);
+  const moistureBuffer = materialById(wallLining).moistureBuffer;
+  return sides.flatMap(({ name, azimuthDeg, bareM2, bermedM2, bermM }) => {
+    const b = faceIn(HOUSE, wallLining, 90, wallIsLit(design, name));
+    const bare: Element = {
+      id: `${name} wall`,
+      areaM2: bareM2,
+      layers,
+      a: outdoorFace(90, azimuthDeg),
+      b,
+      moistureBuffer,
+    };
+    if (bermedM2 <= LEAST_AREA_M2) return [bare];
+    const contact = wallInGround(housePlan(design), layers, bermM, ground);
+    const bermed: Element = {
+      id: `${name} wall, bermed`,
+      areaM2: bermedM2,
+      layers: [...contact.soil, ...layers],
+      a: contact.face,
+      b,
+      moistureBuffer,
+    };
+    return [bare, bermed];
+  });
+}
+
+/** Sun through a glazed house front that reaches the back falls on the pole wall, unless mass stands before it. */
+function wallIsLit(design: Design, side: Side['name']): ZoneFace['lit'] {
+  const massInFront = design.mass.place === 'sunlit' && design.mass.areaM2 > 0;
+  return side === 'pole' && design.sunspace.join === 'none' && !massInFront ? 'back' : 'none';
+}
+
+/** The house's own equator wall: leaning with its glass, or what stands beside the sunspace. */
+function equatorWall(design: Design, site: Site): Element {
+  const { wallResistance, wallLining, wallLiningM } = design.envelope;
+  const { equatorWallM2, heightM } = geometryOf(design);
+  const hasSunspace = design.sunspace.join !== 'none';
+  const tiltDeg = hasSunspace ? 90 : design.glass.tiltDeg;
+  return {
+    id: 'equator wall',
+    areaM2: hasSunspace
+      ? equatorWallM2 - design.sunspace.lengthM * heightM
+      : equatorFront(design).slopeWallM2,
+    layers: wallLayers(wallResistance, wallLining, wallLiningM),
+    a: outdoorFace(tiltDeg, compassOf(site, design.house.turnDeg).equatorDeg),
+    b: faceIn(HOUSE, wallLining, 180 - tiltDeg, 'none'),
+    moistureBuffer: materialById(wallLining).moistureBuffer,
+  };
+}
+
+/**
+ * Extra mass: face area exposed to the room, full thickness behind it, an insulated back. Sunlit, it stands where the
+ * beam that comes deep into the house falls; behind a sunspace, beam reaches the house on its floor, and the mass
+ * shares that by area.
+ */
+function extraMass(design: Design): Element[] {
+  const { material, areaM2, thicknessM, place } = design.mass;
+  const inSun = design.sunspace.join === 'none' ? 'back' : 'floor';
+  return [
+    {
+      id: 'extra mass',
+      areaM2,
+      layers: [layerOf(material, thicknessM)],
+      a: { kind: 'adiabatic' },
+      b: faceIn(HOUSE, material, 90, place === 'sunlit' ? inSun : 'none'),
+      moistureBuffer: materialById(material).moistureBuffer,
+    },
+  ];
+}

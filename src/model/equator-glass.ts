@@ -1,0 +1,90 @@
+// The equator-facing glass as panes: 'front' on the slope and, in a sunspace too shallow for its slope, 'front knee'
+// upright below. Design, site and the laid-out front in; panes with shade, shutters and the room behind them out.
+
+import type { Design } from '../design/design.ts';
+import { geometryOf } from '../design/geometry.ts';
+import type { Site } from '../weather/typical-year.ts';
+import { compassOf, warmMonths } from './compass.ts';
+import { type EquatorFront, equatorFront } from './equator-front.ts';
+import { glassSystem, paneWith } from './glazing.ts';
+import type { Pane, Shading } from './model.ts';
+
+/** An overhang reaches this far past each side of the glass [m]; common practice, no source. */
+const OVERHANG_REACH_M = 0.5;
+
+/**
+ * Panes of the equator-facing front; none without glass.
+ *
+ * @param design its glass, sunspace and house
+ * @param site for azimuth and season
+ */
+export function equatorPanes(design: Design, site: Site): Pane[] {
+  const front = equatorFront(design);
+  const { glass, sunspace } = design;
+  const shared = {
+    frameShare: glass.frameShare,
+    glass: glassSystem(glass.type),
+    azimuthDeg: compassOf(site, design.house.turnDeg).equatorDeg,
+    to: sunspace.join === 'none' ? 'house' : 'sunspace',
+    nightResistance: glass.nightResistance,
+  };
+  const panes: Pane[] = [];
+  if (front.slopeGlassM2 > 0) {
+    panes.push(
+      paneWith({
+        ...shared,
+        id: 'front',
+        areaM2: front.slopeGlassM2,
+        wallM2: front.largestGlassM2,
+        tiltDeg: glass.tiltDeg,
+        shading: shadingOf(design, site, front),
+        lightRoom: {
+          depthM: lightDepth(design, front),
+          sillM: front.sillM,
+          headM: front.headM,
+        },
+      }),
+    );
+  }
+  if (front.kneeGlassM2 > 0) {
+    const { lengthM, kneeM, kneeGlassM2, roomDepthM } = front;
+    panes.push(
+      paneWith({
+        ...shared,
+        id: 'front knee',
+        areaM2: kneeGlassM2,
+        wallM2: lengthM * kneeM,
+        shading: seasonalOnly(design, site, lengthM, kneeGlassM2 / lengthM),
+        lightRoom: { depthM: roomDepthM, sillM: kneeM - kneeGlassM2 / lengthM, headM: kneeM },
+      }),
+    );
+  }
+  return panes;
+}
+
+/**
+ * Depth at the sill to what the beam strikes: the back plane of the room, or the sunlit mass that stands halfway in a
+ * house without a sunspace, as the section drawing has it, by the share of the back plane that the mass covers.
+ */
+function lightDepth(design: Design, front: EquatorFront): number {
+  const { mass, sunspace } = design;
+  if (sunspace.join !== 'none' || mass.place !== 'sunlit') return front.depthAtSillM;
+  const covered = Math.min(1, mass.areaM2 / geometryOf(design).equatorWallM2);
+  return front.depthAtSillM - 0.5 * covered * front.roomDepthM;
+}
+
+function shadingOf(design: Design, site: Site, front: EquatorFront): Shading | null {
+  const { overhangM, overhangGapM } = design.glass;
+  const seasonal = seasonalOnly(design, site, front.lengthM, front.slantM);
+  if (overhangM <= 0) return seasonal;
+  return {
+    ...(seasonal ?? { widthM: front.lengthM, heightM: front.slantM }),
+    overhang: { depthM: overhangM, gapM: overhangGapM, extendM: OVERHANG_REACH_M },
+  };
+}
+
+function seasonalOnly(design: Design, site: Site, widthM: number, heightM: number): Shading | null {
+  const { summerShade } = design.glass;
+  if (summerShade <= 0) return null;
+  return { widthM, heightM, seasonal: warmMonths(site).map((warm) => warm * summerShade) };
+}

@@ -1,0 +1,134 @@
+// Every way for air: cracks, vents and windows somebody moves, the night fan, the door between sunspace and house. A
+// design and site in; openings out. Coefficients: ASHRAE basic leakage model, BS 5925 openings, ASHRAE simple wind.
+
+import type { Design } from '../design/design.ts';
+import { geometryOf } from '../design/geometry.ts';
+import {
+  DEFAULT_LEAKAGE_EXPONENT,
+  leakageAreaM2,
+  type ShelterClass,
+  type Storeys,
+  stackCoefficient,
+  windCoefficient,
+} from '../physics/leakage.ts';
+import { SHARP_EDGE_DISCHARGE } from '../physics/openings.ts';
+import { windAtHeight } from '../physics/wind-profile.ts';
+import type { Site } from '../weather/typical-year.ts';
+import { commonDoor } from './common-wall.ts';
+import { always, warmMonths } from './compass.ts';
+import type { CrackOpening, FixedOpening, Opening, VentOpening, VentRule } from './model.ts';
+
+const CM2_PER_M2 = 1e4;
+/** High vents a third larger than low ones: of their sum, 3/7 low and 4/7 high; from memory, medium confidence. */
+const LOW_SHARE = 3 / 7;
+/** Width from shut to full [K], and wind in which vents are shut [m/s]; common practice, no source. */
+const BAND_K = 3;
+const SHUT_ABOVE_WIND = 15;
+/** Height of one openable window or vent [m]; common practice, no source. */
+const OPENING_HEIGHT_M = 1;
+/** Effectiveness of an inlet in wind from the side: ASHRAE Fundamentals 0.25–0.35; from memory, high confidence. */
+const INLET_EFFECTIVENESS = 0.3;
+/** Wind at the house over wind at open height by shelter class 1…5: Walker and Wilson; from memory, medium confidence. */
+const SHELTER_FACTOR: Readonly<Record<ShelterClass, number>> = { 1: 1, 2: 0.9, 3: 0.7, 4: 0.5, 5: 0.3 };
+/** Night purge: these hours, and only while the house is above this [°C]; common practice, no source. */
+const PURGE_FROM_H = 21;
+const PURGE_UNTIL_H = 7;
+const PURGE_ABOVE_C = 22;
+
+/** All openings of a design; those of no area are left out. */
+export function openingsOf(design: Design, site: Site): Opening[] {
+  const { houseVolumeM3, sunspaceVolumeM3 } = geometryOf(design);
+  const { air, sunspace } = design;
+  const hasSunspace = sunspace.join !== 'none';
+  const openings: (Opening | null)[] = [
+    cracks(design, 'house', houseVolumeM3, air.ach50),
+    hasSunspace ? cracks(design, 'sunspace', sunspaceVolumeM3, air.sunspaceAch50) : null,
+    houseWindows(design),
+    hasSunspace ? sunspaceVents(design) : null,
+    nightPurge(design, site),
+    commonDoor(design),
+  ];
+  return openings.filter((opening) => opening !== null);
+}
+
+function cracks(design: Design, zone: string, volumeM3: number, ach50: number): CrackOpening {
+  const storeys = design.house.storeys as Storeys;
+  return {
+    kind: 'cracks',
+    id: `${zone} cracks`,
+    zone,
+    leakageCm2: CM2_PER_M2 * leakageAreaM2(volumeM3, ach50, DEFAULT_LEAKAGE_EXPONENT),
+    stackCoefficient: stackCoefficient(storeys),
+    windCoefficient: windCoefficient(storeys, design.air.shelter as ShelterClass),
+  };
+}
+
+function houseWindows(design: Design): VentOpening | null {
+  const { houseM2 } = design.vents;
+  if (houseM2 <= 0) return null;
+  return {
+    kind: 'vent',
+    id: 'house windows',
+    zone: 'house',
+    lowM2: houseM2,
+    highM2: 0,
+    stackM: 0,
+    openingHeightM: OPENING_HEIGHT_M,
+    discharge: SHARP_EDGE_DISCHARGE,
+    // Half of the windows let the wind in, the other half out.
+    windCoefficient: 0.5 * ventWind(design),
+    rule: ruleOf(design),
+    hand: design.vents.habit,
+  };
+}
+
+function sunspaceVents(design: Design): VentOpening | null {
+  const { sunspaceM2, stackM } = design.vents;
+  if (sunspaceM2 <= 0) return null;
+  return {
+    kind: 'vent',
+    id: 'sunspace vents',
+    zone: 'sunspace',
+    lowM2: sunspaceM2 * LOW_SHARE,
+    highM2: sunspaceM2 * (1 - LOW_SHARE),
+    stackM,
+    openingHeightM: OPENING_HEIGHT_M,
+    discharge: SHARP_EDGE_DISCHARGE,
+    windCoefficient: ventWind(design),
+    rule: ruleOf(design),
+    hand: design.vents.habit,
+  };
+}
+
+/** Flow per inlet area and station wind [–]: effectiveness × shelter × open-land profile at half the wall's height. */
+function ventWind(design: Design): number {
+  const atHouse = windAtHeight(1, geometryOf(design).heightM / 2, 'open');
+  return INLET_EFFECTIVENESS * SHELTER_FACTOR[design.air.shelter as ShelterClass] * atHouse;
+}
+
+function ruleOf(design: Design): VentRule {
+  return {
+    opensAboveC: design.vents.opensAboveC,
+    bandK: BAND_K,
+    onlyCooler: true,
+    schedule: always(1),
+    shutAboveWind: SHUT_ABOVE_WIND,
+  };
+}
+
+function nightPurge(design: Design, site: Site): FixedOpening | null {
+  const { nightPurgeAch } = design.vents;
+  if (nightPurgeAch <= 0) return null;
+  const flow = (nightPurgeAch * geometryOf(design).houseVolumeM3) / 3600;
+  const workday = Array.from({ length: 24 }, (_, hour) =>
+    hour >= PURGE_FROM_H || hour < PURGE_UNTIL_H ? flow : 0,
+  );
+  return {
+    kind: 'fixed',
+    id: 'night purge',
+    zone: 'house',
+    flow: { workday, months: warmMonths(site) },
+    fan: true,
+    onlyAboveC: PURGE_ABOVE_C,
+  };
+}
