@@ -32,6 +32,8 @@ export function opticsOf(glass: GlassSystem): PaneOptics {
     glass.gapM,
     glass.gas,
     glass.gapEmissivity,
+    glass.insideEmissivity,
+    glass.sheetConductivity,
   ]);
   const found = known.get(key);
   if (found) return found;
