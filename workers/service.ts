@@ -3,12 +3,11 @@
 // outcome. Climates stay here; only results travel.
 
 import type { Design } from '../src/design/design.ts';
-import { findingsOf } from '../src/findings/findings.ts';
+import { completeOutcome } from '../src/findings/advise.ts';
 import { modelOf } from '../src/model/from-design.ts';
 import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
-import { summarise } from '../src/outcomes/summarise.ts';
 import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import { readWeather } from '../src/weather/reader.ts';
@@ -44,12 +43,10 @@ export function createSimulationService(): SimulationService {
       const climate = climates.get(climateKey);
       if (!climate) throw new RangeError(`climate is '${climateKey}'; allowed: one given by keepClimate`);
       const start = performance.now();
-      const model = modelOf(design, climate.year.site);
+      const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history });
       const tookMs = performance.now() - start;
-      const outcome = summarise(design, model, climate, year);
-      const findings = findingsOf({ design, model, climate, year, outcome });
-      return { outcome: { ...outcome, findings }, year, tookMs };
+      return { outcome: completeOutcome(design, model, climate, year), year, tookMs };
     },
   };
 }

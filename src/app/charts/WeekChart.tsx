@@ -4,7 +4,7 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
 import { useElementWidth } from '../page/element-width.ts';
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { dayText } from './calendar-words.ts';
 import type { WeekColumns } from './week-hours.ts';

@@ -1,6 +1,6 @@
 // The hottest and the coldest week, one under the other, each with the sentence that says what to notice.
 
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { WeekChart } from './WeekChart.tsx';
 import { weekColumns, weekSentence, weekStart } from './week-hours.ts';
 

@@ -4,11 +4,12 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { toShown, type UnitSystem } from '../units/display-unit.ts';
 import { numberText, quantityText } from '../units/number-text.ts';
 import { hourText, MONTH_SHORT } from './calendar-words.ts';
-import { colourOf, cssColour } from './colour-scale.ts';
+import { cssColour } from './colour-scale.ts';
+import { paintYear } from './YearPicture.tsx';
 import { type LayerId, layerChoices, type YearLayer, yearLayer } from './year-layers.ts';
 
 const DAYS = 365;
@@ -53,7 +54,7 @@ function MapCanvas({ layer, system }: { layer: YearLayer; system: UnitSystem }) 
   const canvas = useRef<HTMLCanvasElement>(null);
   const hour = workspace.hour.value;
   useEffect(() => {
-    if (canvas.current) paint(canvas.current, layer);
+    if (canvas.current) paintYear(canvas.current, layer.hours, layer.scale);
   }, [layer.hours, layer.scale]);
 
   const pointAt = (event: PointerEvent) => {
@@ -156,20 +157,4 @@ function MapLegend({ layer, system }: { layer: YearLayer; system: UnitSystem }) 
       ))}
     </div>
   );
-}
-
-/** One pixel an hour; the browser scales it without smoothing. */
-function paint(canvas: HTMLCanvasElement, layer: YearLayer): void {
-  const context = canvas.getContext('2d');
-  if (!context) return;
-  const image = context.createImageData(DAYS, 24);
-  for (let hour = 0; hour < HOURS; hour++) {
-    const at = ((23 - (hour % 24)) * DAYS + Math.floor(hour / 24)) * 4;
-    const [r, g, b] = colourOf(layer.hours[hour]!, layer.scale);
-    image.data[at] = r;
-    image.data[at + 1] = g;
-    image.data[at + 2] = b;
-    image.data[at + 3] = 255;
-  }
-  context.putImageData(image, 0, 0);
 }

@@ -1,7 +1,7 @@
 // The headline figures: number, unit, limit, verdict in words, and what changed since the last step. A click opens
 // the picture that explains the figure.
 
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { changeText, numberText, quantityText } from '../units/number-text.ts';
 import type { Explanation, HeadlineFigure } from './headline-figures.ts';

@@ -4,7 +4,7 @@ import { useId } from 'preact/hooks';
 import type { GlassBasis } from '../../design/design.ts';
 import { rebasedGlass } from '../state/design-basis.ts';
 import { valueAt } from '../state/design-path.ts';
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { choiceOf } from './choice-list.ts';
 
 export function ChoiceInput({ path }: { path: string }) {

@@ -1,6 +1,6 @@
 // All inputs of a design, in groups that open and close. What has no meaning for the design is not shown.
 
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { INPUT_GROUPS, type InputGroup } from './input-groups.ts';
 import { NumberInput } from './NumberInput.tsx';

@@ -23,6 +23,7 @@ const choice = (path: string, when?: InputEntry['when']): InputEntry =>
   when ? { path, kind: 'choice', when } : { path, kind: 'choice' };
 
 const hasSunspace = (design: Design) => design.sunspace.join !== 'none';
+const isClosed = (design: Design) => design.sunspace.join === 'closed';
 const hasMass = (design: Design) => design.mass.areaM2 > 0;
 const hasBed = (design: Design) => design.plants.bedM2 > 0;
 const hasOverhang = (design: Design) => design.glass.overhangM > 0;
@@ -53,11 +54,11 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       choice('sunspace.join'),
       number('sunspace.depthM', hasSunspace),
       number('sunspace.lengthM', hasSunspace),
-      choice('sunspace.commonWallMaterial', hasSunspace),
-      number('sunspace.commonWallM', hasSunspace),
-      number('sunspace.commonGlassM2', hasSunspace),
-      number('sunspace.doorM2', hasSunspace),
-      choice('sunspace.doorRule', hasSunspace),
+      choice('sunspace.commonWallMaterial', isClosed),
+      number('sunspace.commonWallM', isClosed),
+      number('sunspace.commonGlassM2', isClosed),
+      number('sunspace.doorM2', isClosed),
+      choice('sunspace.doorRule', isClosed),
       choice('sunspace.endWalls', hasSunspace),
       number('air.sunspaceAch50', hasSunspace),
     ],

@@ -1,23 +1,33 @@
-// One line for what the person should know now: a climate that could not be loaded, a run that failed, a number that
-// was drawn back to what fits. Read aloud when it changes.
+// What the person should know now: a climate that could not be loaded, a run that failed, a number that was drawn
+// back to what fits, news of files and versions. Read aloud as it comes.
 
 import { limitOf } from '../../design/limits.ts';
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useSession } from '../state/session-context.ts';
 
 export function NoticeLine() {
-  const workspace = useWorkspace();
+  const { workspace, notices, dismiss } = useSession();
   const climate = workspace.climate.value;
-  const lines = [
+  const standing = [
     ...(climate.state === 'failed' ? [climate.message] : []),
     ...(workspace.runFault.value === null
       ? []
       : [`This year could not be computed: ${workspace.runFault.value}`]),
-    ...workspace.fitNotes.value.map((note) => `${limitOf(note.path).label} drawn back: ${note.reason}`),
+    ...workspace.fitNotes.value.map((note) => `${limitOf(note.path).label} drawn back. ${note.reason}`),
   ];
   return (
     <div class="notices" role="status">
-      {lines.map((text) => (
-        <p key={text}>{text}</p>
+      {standing.map((text) => (
+        <p key={text} class="is-trouble">
+          {text}
+        </p>
+      ))}
+      {notices.value.map((notice) => (
+        <p key={notice.id} class={`is-${notice.kind}`}>
+          {notice.text}
+          <button type="button" aria-label="Close this message" onClick={() => dismiss(notice.id)}>
+            ×
+          </button>
+        </p>
       ))}
     </div>
   );

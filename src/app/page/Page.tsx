@@ -1,20 +1,24 @@
 // The sheet: heading with place and tools, inputs, the section with its figures beside it, the charts under it.
 
+import { BalancePanel } from '../charts/BalancePanel.tsx';
+import { VentDiary } from '../charts/VentDiary.tsx';
 import { WeekPanel } from '../charts/WeekPanel.tsx';
 import { YearMap } from '../charts/YearMap.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { Explanation } from '../figures/headline-figures.ts';
 import { InputPanel } from '../inputs/InputPanel.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
+import { CompareView } from '../versions/CompareView.tsx';
+import { VersionStrip } from '../versions/VersionStrip.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetHead } from './SheetHead.tsx';
 
 const PICTURES: Readonly<Record<Explanation, string>> = {
   'hot-week': 'hot-week',
   'cold-week': 'cold-week',
-  heat: 'cold-week',
-  moisture: 'year',
-  vents: 'hot-week',
+  heat: 'heat',
+  moisture: 'moisture',
+  vents: 'vents',
 };
 
 export function Page() {
@@ -23,7 +27,10 @@ export function Page() {
       <SheetHead />
       <NoticeLine />
       <main class="sheet-body">
-        <InputPanel />
+        <div class="sheet-left">
+          <InputPanel />
+          <VersionStrip />
+        </div>
         <div class="sheet-middle">
           <section class="section-panel" aria-labelledby="section-title">
             <h2 id="section-title" class="visually-hidden">
@@ -31,11 +38,15 @@ export function Page() {
             </h2>
             <SectionDrawing />
           </section>
+          <CompareView />
           <div id="year">
             <YearMap />
           </div>
           <WeekPanel kind="hot" />
           <WeekPanel kind="cold" />
+          <BalancePanel kind="heat" />
+          <BalancePanel kind="moisture" />
+          <VentDiary />
         </div>
         <FigurePanel
           onOpen={(what) => document.getElementById(PICTURES[what])?.scrollIntoView({ block: 'start' })}

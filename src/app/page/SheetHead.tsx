@@ -2,8 +2,9 @@
 
 import { EXAMPLES } from '../../design/examples.ts';
 import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { quantityText } from '../units/number-text.ts';
+import { KeepTools } from './KeepTools.tsx';
 
 export function SheetHead() {
   const workspace = useWorkspace();
@@ -47,6 +48,7 @@ export function SheetHead() {
         <button type="button" disabled={!history.canRedo.value} onClick={() => history.redo()}>
           Redo
         </button>
+        <KeepTools />
         <fieldset class="units">
           <legend class="visually-hidden">Units</legend>
           {(['metric', 'us'] as const).map((system) => (

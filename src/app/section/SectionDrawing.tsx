@@ -2,13 +2,19 @@
 // handle changes that design, and the year follows. While a drag lasts the frame stands still.
 
 import { useRef, useState } from 'preact/hooks';
+import type { Year } from '../../network/year.ts';
+import { comfortScale } from '../charts/colour-scale.ts';
 import { useElementWidth } from '../page/element-width.ts';
 import { fittedDesign } from '../state/design-fit.ts';
 import { withValueAt } from '../state/design-path.ts';
-import { useWorkspace } from '../state/workspace-context.ts';
+import { useWorkspace } from '../state/session-context.ts';
+import type { Workspace } from '../state/workspace.ts';
 import { quantityText } from '../units/number-text.ts';
 import { HandleKnob } from './HandleKnob.tsx';
+import { HourBar } from './HourBar.tsx';
 import { type Handle, sectionHandles } from './handles.ts';
+import { flowMarks, hourSunMarks, hourWordMarks, massMarks, roomFills } from './hour-marks.ts';
+import { type HourState, hourState } from './hour-state.ts';
 import { furnishingMarks, personMarks, ventMarks } from './inside-marks.ts';
 import { MarkLayer } from './MarkLayer.tsx';
 import { point, word } from './mark.ts';
@@ -26,14 +32,40 @@ const UNSPOKEN = { 'aria-hidden': true } as const;
 export function SectionDrawing() {
   const workspace = useWorkspace();
   const { ref, width } = useElementWidth<HTMLDivElement>();
+  const view = hourView(workspace);
   return (
-    <div ref={ref} class="section-drawing">
-      {width !== null && <Drawing widthPx={Math.max(LEAST_WIDTH_PX, width)} workspace={workspace} />}
-    </div>
+    <>
+      <div ref={ref} class="section-drawing">
+        {width !== null && (
+          <Drawing widthPx={Math.max(LEAST_WIDTH_PX, width)} workspace={workspace} view={view} />
+        )}
+      </div>
+      <HourBar state={view?.state ?? null} />
+    </>
   );
 }
 
-function Drawing({ widthPx, workspace }: { widthPx: number; workspace: ReturnType<typeof useWorkspace> }) {
+interface HourView {
+  readonly state: HourState;
+  readonly year: Year;
+}
+
+/** The hour asked for, when the answer on screen can show it. */
+function hourView(workspace: Workspace): HourView | null {
+  const hour = workspace.hour.value;
+  const answer = workspace.answer.value;
+  const climate = workspace.climate.value;
+  if (hour === null || !answer || climate.state !== 'ready') return null;
+  return { state: hourState(answer.year, climate.year, answer.job.design, hour), year: answer.year };
+}
+
+interface DrawingProps {
+  readonly widthPx: number;
+  readonly workspace: Workspace;
+  readonly view: HourView | null;
+}
+
+function Drawing({ widthPx, workspace, view }: DrawingProps) {
   const design = workspace.design.value;
   const system = workspace.units.value;
   const climate = workspace.climate.value;
@@ -48,6 +80,14 @@ function Drawing({ widthPx, workspace }: { widthPx: number; workspace: ReturnTyp
   const lights = noonLight(shape, design, latitudeDeg);
   const handles = sectionHandles(shape, design);
   const active = handles.find((handle) => handle.id === activeId) ?? null;
+
+  const scale = comfortScale(design.comfort.underheatC, design.comfort.overheatC);
+  const sun = view
+    ? hourSunMarks(shape, design, view.state)
+    : { under: lightMarks(lights), over: sunMarks(shape, lights) };
+  const strips = view?.year.history
+    ? massMarks(shape, design, view.year.history, view.state.hour, scale)
+    : [];
 
   const toDrawing = (event: PointerEvent) => {
     const rect = svg.current!.getBoundingClientRect();
@@ -72,14 +112,17 @@ function Drawing({ widthPx, workspace }: { widthPx: number; workspace: ReturnTyp
       <SoilHatch />
       <g {...UNSPOKEN}>
         <MarkLayer frame={frame} marks={groundMarks(shape, frame)} />
-        <MarkLayer frame={frame} marks={roomMarks(shape)} />
-        <MarkLayer frame={frame} marks={lightMarks(lights)} />
+        <MarkLayer frame={frame} marks={roomMarks(shape, view ? roomFills(view.state, scale) : {})} />
+        <MarkLayer frame={frame} marks={sun.under} />
         <MarkLayer frame={frame} marks={furnishingMarks(shape)} />
         <MarkLayer frame={frame} marks={personMarks(shape)} />
         <MarkLayer frame={frame} marks={shellMarks(shape, design)} />
+        <MarkLayer frame={frame} marks={strips} />
         <MarkLayer frame={frame} marks={glassMarks(shape, design)} />
         <MarkLayer frame={frame} marks={ventMarks(shape, design)} />
-        <MarkLayer frame={frame} marks={sunMarks(shape, lights)} />
+        <MarkLayer frame={frame} marks={sun.over} />
+        {view && <MarkLayer frame={frame} marks={flowMarks(shape, design, view.state)} />}
+        {view && <MarkLayer frame={frame} marks={hourWordMarks(shape, view.state, system)} />}
         <MarkLayer
           frame={frame}
           marks={[

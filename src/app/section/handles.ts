@@ -95,11 +95,15 @@ export function sectionHandles(shape: SectionShape, design: Design): readonly Ha
         { x: shape.foot.x, y: shape.gradeY - DEPTH_DROP_M },
         (at) => at.x - shape.wallOuterX,
       ),
+    );
+  }
+  if (design.sunspace.join === 'closed') {
+    made.push(
       simple(
         design,
         'sunspace.commonWallM',
         'across',
-        { x: shape.wallOuterX, y: shape.heightM * (design.sunspace.join === 'open' ? 0.87 : 0.62) },
+        { x: shape.wallOuterX, y: shape.heightM * 0.62 },
         (at) => at.x - shape.wallInnerX,
       ),
     );

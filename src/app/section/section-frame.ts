@@ -27,18 +27,22 @@ const BEHIND_M = 1.8;
 
 const SOIL_BELOW_M = 1.5;
 
-/** A frame that holds the section, its sky and some soil. */
-export function sectionFrame(shape: SectionShape, widthPx: number): SectionFrame {
+/**
+ * A frame that holds the section, its sky and some soil.
+ *
+ * @param withSun leaves room for the sun's arc and its words
+ */
+export function sectionFrame(shape: SectionShape, widthPx: number, withSun = true): SectionFrame {
   const left = -halfMetresUp(shape.poleWallM + BEHIND_M);
   const middle = (shape.sill.x + shape.head.x) / 2;
   const drawnRight = halfMetresUp(
-    Math.max(shape.foot.x + 1.5, shape.overhangTip.x + 0.8, middle + SUN_ARC_M + 0.2),
+    Math.max(shape.foot.x + 1, shape.overhangTip.x + 0.5, withSun ? middle + SUN_ARC_M + 0.2 : 0),
   );
   const bottom = -halfMetresUp(SOIL_BELOW_M + shape.slabM + shape.slabInsulationM - 0.4);
   const sky = halfMetresUp(
-    Math.max(shape.heightM + 1.2, (shape.sill.y + shape.head.y) / 2 + SUN_ARC_M + 0.5),
+    Math.max(shape.heightM + 1.2, withSun ? (shape.sill.y + shape.head.y) / 2 + SUN_ARC_M + 0.5 : 0),
   );
-  const pxPerM = (widthPx - WORDS_PX) / (drawnRight - left);
+  const pxPerM = (widthPx - (withSun ? WORDS_PX : 0)) / (drawnRight - left);
   const right = left + widthPx / pxPerM;
   return {
     widthPx,

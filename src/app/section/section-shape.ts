@@ -1,6 +1,6 @@
 // The cross-section of a design as points in metres. x runs from the inside face of the pole-facing wall towards
 // the sun, y up from the finished floor. In: a design. Out: where walls, glass, floor, berm, overhang and mass
-// stand. Thicknesses of insulation are drawn for a conductivity of 0.037 W/(m·K) and are for the eye only; areas
+// stand. Insulation is drawn as thick as blown cellulose (0.04 W/(m·K)) of its resistance; areas
 // and lengths are the design's own. The house is drawn at its inside depth; the front is cut where its glass is.
 
 import type { Design } from '../../design/design.ts';
@@ -48,7 +48,7 @@ export interface SectionShape {
   readonly gradeY: number;
 }
 
-const INSULATION_CONDUCTIVITY = 0.037;
+const INSULATION_CONDUCTIVITY = 0.04;
 const GRADE_Y = -0.1;
 const BED_HEIGHT_M = 0.45;
 const WINDOW_HEAD_DROP_M = 0;
@@ -61,7 +61,9 @@ export function sectionShape(design: Design): SectionShape {
   const hasSunspace = sunspace.join !== 'none';
   const poleLiningM = envelope.wallLiningM;
   const poleWallM = poleLiningM + envelope.wallResistance * INSULATION_CONDUCTIVITY;
-  const wallOuterX = houseDepthM + (hasSunspace ? sunspace.commonWallM : poleWallM);
+  // An open join is the whole height without a wall.
+  const wallM = sunspace.join === 'none' ? poleWallM : sunspace.join === 'closed' ? sunspace.commonWallM : 0;
+  const wallOuterX = houseDepthM + wallM;
 
   const tilt = (glass.tiltDeg * Math.PI) / 180;
   const slope = { x: -Math.cos(tilt), y: Math.sin(tilt) };

@@ -31,7 +31,8 @@ export function sectionWords(
     `Cross-section, ${side} to the right. Rooms ${q(houseDepthM, 'length')} deep and ${q(heightM, 'length')} high, ${JOINS[sunspace.join]}.`,
     `${q(glassM2, 'area')} of ${glassById(design.glass.type).name.toLowerCase()} glass at ${design.glass.tiltDeg}°, floor of ${q(floor.thicknessM, 'thickness')} ${materialById(floor.material).name.toLowerCase()}, earth to ${q(envelope.bermShare, 'share')} of the wall height.`,
   ];
-  if (sunspace.join !== 'none') {
+  if (sunspace.join === 'open') parts.push(`The sunspace is ${q(sunspace.depthM, 'length')} deep.`);
+  if (sunspace.join === 'closed') {
     parts.push(
       `The sunspace is ${q(sunspace.depthM, 'length')} deep; the common wall is ${q(sunspace.commonWallM, 'thickness')} of ${materialById(sunspace.commonWallMaterial).name.toLowerCase()}.`,
     );

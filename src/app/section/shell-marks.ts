@@ -40,7 +40,9 @@ export function groundMarks(shape: SectionShape, frame: SectionFrame): readonly 
     ...berm,
     line('grade', [point(foot.x, gradeY), point(frame.right, gradeY)]),
     footing(-poleWallM / 2),
-    footing((shape.wallInnerX + shape.wallOuterX) / 2),
+    ...(shape.hasSunspace && shape.wallOuterX === shape.wallInnerX
+      ? []
+      : [footing((shape.wallInnerX + shape.wallOuterX) / 2)]),
     ...(shape.hasSunspace ? [footing(foot.x - FOOTING_HALF_M / 2)] : []),
     box('insulation', 0, -slabM - slabInsulationM, shape.wallInnerX, -slabM),
     box('slab', 0, -slabM, foot.x, 0),
@@ -125,12 +127,7 @@ function commonWallMarks(shape: SectionShape, design: Design): readonly Mark[] {
         : []),
     ];
   }
-  const lintel = Math.min(heightM - 0.25, Math.max(2.05, 0));
-  return [
-    box('common-wall', wallInnerX, lintel, wallOuterX, heightM),
-    line('door', [point(wallInnerX, 0), point(wallInnerX, lintel)]),
-    line('door', [point(wallOuterX, 0), point(wallOuterX, lintel)]),
-  ];
+  return [line('door', [point(wallInnerX, 0), point(wallInnerX, heightM)])];
 }
 
 /** The glass, a line for each sheet, and the overhang. */

@@ -37,6 +37,8 @@ export interface Workspace {
   set(path: string, value: unknown, gesture?: string): void;
   /** Replace the whole design, as one step; notes tell what had to be drawn back. */
   replace(design: Design, notes?: readonly FitNote[]): void;
+  /** Load a climate if need be; false when it cannot be had. */
+  climateReady(key: string): Promise<boolean>;
   /** Take in a climate from a file, under its key. */
   keepClimate(key: string, year: TypicalYear): void;
 }
@@ -73,23 +75,30 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
     years.value = new Map(years.value).set(key, year);
   };
 
-  const asked = new Set<string>();
+  const loading = new Map<string, Promise<boolean>>();
+  const climateReady = (key: string): Promise<boolean> => {
+    if (years.value.has(key)) return Promise.resolve(true);
+    const running = loading.get(key) ?? load(key);
+    loading.set(key, running);
+    return running;
+  };
+  async function load(key: string): Promise<boolean> {
+    try {
+      const found = await loadClimate(key);
+      const result =
+        typeof found === 'string' ? await bridge.readClimate(found) : { ok: true as const, year: found };
+      if (!result.ok) throw new Error(result.faults.map(describeFault).join('; '));
+      keepClimate(key, result.year);
+      return true;
+    } catch (reason) {
+      failures.value = new Map(failures.value).set(key, messageOf(reason));
+      return false;
+    } finally {
+      loading.delete(key);
+    }
+  }
   effect(() => {
-    const key = climateKey.value;
-    if (asked.has(key)) return;
-    asked.add(key);
-    void (async () => {
-      try {
-        const found = await loadClimate(key);
-        const result =
-          typeof found === 'string' ? await bridge.readClimate(found) : { ok: true as const, year: found };
-        if (result.ok) return keepClimate(key, result.year);
-        throw new Error(result.faults.map(describeFault).join('; '));
-      } catch (reason) {
-        asked.delete(key);
-        failures.value = new Map(failures.value).set(key, messageOf(reason));
-      }
-    })();
+    void climateReady(climateKey.value);
   });
 
   let newest = 0;
@@ -140,6 +149,7 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
         history.change(next, '');
       });
     },
+    climateReady,
     keepClimate,
   };
 }

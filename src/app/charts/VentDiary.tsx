@@ -1,0 +1,65 @@
+// The vent diary: for each opening, hours open as a bar and moves as a number, month by month.
+
+import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
+import { useWorkspace } from '../state/session-context.ts';
+import { MONTH_NAMES, MONTH_SHORT } from './calendar-words.ts';
+import { ventDiary, ventSentence } from './vent-diary.ts';
+
+export function VentDiary() {
+  const { answer } = useWorkspace();
+  if (!answer.value) return null;
+  const rows = ventDiary(answer.value.year);
+  return (
+    <section class="chart" id="vents" aria-labelledby="vents-title">
+      <div class="chart-head">
+        <h2 id="vents-title">The vent diary</h2>
+      </div>
+      <p class="chart-sentence">{ventSentence(rows)}</p>
+      {rows.length > 0 && (
+        <div class="table-scroll">
+          <table class="diary">
+            <caption class="visually-hidden">Share of hours open, and moves, by month</caption>
+            <thead>
+              <tr>
+                <th scope="col">opening</th>
+                {MONTH_SHORT.map((name, month) => (
+                  <th key={name} scope="col" aria-label={MONTH_NAMES[month]!}>
+                    {name}
+                  </th>
+                ))}
+                <th scope="col">year</th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map((row) => (
+                <tr key={row.id}>
+                  <th scope="row">{row.label}</th>
+                  {row.movesByMonth.map((moves, month) => {
+                    const hours = MONTH_START_HOUR[month + 1]! - MONTH_START_HOUR[month]!;
+                    const share = row.openByMonth[month]! / hours;
+                    return (
+                      <td key={MONTH_SHORT[month]}>
+                        <span class="diary-bar" style={{ height: `${(share * 100).toFixed(0)}%` }} />
+                        <span class="diary-moves">
+                          {Math.round(moves)}
+                          <span class="visually-hidden">
+                            {' '}
+                            moves, open {Math.round(share * 100)} % of the hours
+                          </span>
+                        </span>
+                      </td>
+                    );
+                  })}
+                  <td class="diary-year">{Math.round(row.moves)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      <p class="chart-note" aria-hidden="true">
+        Numbers: times moved. Bars: share of the month's hours standing open.
+      </p>
+    </section>
+  );
+}

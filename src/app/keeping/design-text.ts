@@ -1,0 +1,120 @@
+// A design as text and back: the JSON of a file, and the packed form of a link. Text that is no design gives the
+// reasons and changes nothing. Older versions of the form are brought up to the present one before they are checked.
+
+import { DESIGN_VERSION, type Design } from '../../design/design.ts';
+import { describeDesignFault, parseDesign } from '../../design/schema.ts';
+
+export type ReadDesign =
+  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: false; readonly message: string };
+
+/** Steps from version n to n + 1, in order; version 1 is the first there is. */
+const UPGRADES: readonly ((data: Record<string, unknown>) => Record<string, unknown>)[] = [];
+
+/** Longest link part read; a whole design packs into about a thousand characters. */
+const MOST_LINK_CHARACTERS = 60_000;
+const MOST_TEXT_CHARACTERS = 1_000_000;
+
+/** A design as the text of a file. */
+export function designToText(design: Design): string {
+  return `${JSON.stringify(design, null, 2)}\n`;
+}
+
+/** A design from the text of a file, or why not. */
+export function designFromText(text: string): ReadDesign {
+  if (text.length > MOST_TEXT_CHARACTERS) return refused('This is far too long for a design.');
+  let data: unknown;
+  try {
+    data = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return refused('This is no design: it is not JSON.');
+  }
+  return designFromData(data);
+}
+
+/** A design from parsed data of this or an older version. */
+export function designFromData(data: unknown): ReadDesign {
+  const version =
+    typeof data === 'object' && data !== null ? (data as { version?: unknown }).version : undefined;
+  if (typeof version === 'number' && version > DESIGN_VERSION) {
+    return refused(
+      `This design has version ${version}; this page reads up to ${DESIGN_VERSION}. Reload the page to update it.`,
+    );
+  }
+  let upgraded = data;
+  if (typeof version === 'number' && Number.isInteger(version) && version >= 1) {
+    for (const step of UPGRADES.slice(version - 1)) upgraded = step(upgraded as Record<string, unknown>);
+  }
+  const result = parseDesign(upgraded);
+  if (result.ok) return result;
+  const lines = result.faults.slice(0, 3).map(describeDesignFault);
+  const more = result.faults.length > 3 ? ` (and ${result.faults.length - 3} more)` : '';
+  return refused(`This is no design that can be opened: ${lines.join('; ')}${more}.`);
+}
+
+/** Pack a design for a link: deflated JSON in the URL-safe alphabet of RFC 4648, section 5. */
+export async function designToLink(design: Design): Promise<string> {
+  const bytes = new TextEncoder().encode(JSON.stringify(design));
+  const packed = await throughStream(bytes, new CompressionStream('deflate-raw'));
+  return toBase64Url(packed);
+}
+
+/** Unpack a link. */
+export async function designFromLink(packed: string): Promise<ReadDesign> {
+  const broken = 'The link is broken or cut off; nothing was changed.';
+  if (packed.length > MOST_LINK_CHARACTERS) return refused(broken);
+  try {
+    const bytes = await throughStream(fromBase64Url(packed), new DecompressionStream('deflate-raw'));
+    const read = designFromText(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return read.ok ? read : refused(`The link does not hold a design. ${read.message}`);
+  } catch {
+    return refused(broken);
+  }
+}
+
+async function throughStream(
+  bytes: Uint8Array<ArrayBuffer>,
+  stream: CompressionStream | DecompressionStream,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const writer = stream.writable.getWriter();
+  const written = writer.write(bytes).then(() => writer.close());
+  const read = readAll(stream.readable);
+  const [, out] = await Promise.all([written, read]);
+  return out;
+}
+
+/** Reads a stream to its end; a short link may unpack to a very long text, which stops here. */
+async function readAll(readable: ReadableStream<Uint8Array>): Promise<Uint8Array<ArrayBuffer>> {
+  const chunks: Uint8Array[] = [];
+  let length = 0;
+  const reader = readable.getReader();
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) break;
+    chunks.push(value);
+    length += value.length;
+    if (length > MOST_TEXT_CHARACTERS) {
+      await reader.cancel();
+      throw new RangeError(`${length} bytes unpacked; allowed: ${MOST_TEXT_CHARACTERS}`);
+    }
+  }
+  const all = new Uint8Array(length);
+  let at = 0;
+  for (const chunk of chunks) {
+    all.set(chunk, at);
+    at += chunk.length;
+  }
+  return all;
+}
+
+function toBase64Url(bytes: Uint8Array): string {
+  const binary = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
+  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+}
+
+function fromBase64Url(text: string): Uint8Array<ArrayBuffer> {
+  const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
+  return Uint8Array.from(binary, (character) => character.charCodeAt(0));
+}
+
+const refused = (message: string): ReadDesign => ({ ok: false, message });

@@ -1,0 +1,46 @@
+// A file that was dropped or chosen: a design, or weather. In: the file. Out: what it is, or one sentence that says
+// what is wrong with it. Nothing on the sheet changes here.
+
+import type { SimulationBridge } from '../../../workers/bridge.ts';
+import type { Design } from '../../design/design.ts';
+import { describeFault } from '../../weather/read-result.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+import { designFromText } from './design-text.ts';
+
+export type TakenFile =
+  | { readonly kind: 'design'; readonly design: Design }
+  | { readonly kind: 'climate'; readonly year: TypicalYear }
+  | { readonly kind: 'refused'; readonly message: string };
+
+const MOST_BYTES = 60_000_000;
+const FAULTS_TOLD = 3;
+
+/** Find out what a file is and read it. */
+export async function takeFile(
+  file: File,
+  bridge: Pick<SimulationBridge, 'readClimate'>,
+): Promise<TakenFile> {
+  const refused = (message: string): TakenFile => ({ kind: 'refused', message: `${file.name}: ${message}` });
+  if (file.size === 0) return refused('the file is empty.');
+  if (file.size > MOST_BYTES) return refused('the file is too large for a design or a year of weather.');
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  if (looksLikeDesign(bytes)) {
+    const read = designFromText(new TextDecoder().decode(bytes));
+    return read.ok ? { kind: 'design', design: read.design } : refused(read.message);
+  }
+  const result = await bridge.readClimate(bytes, { fileName: file.name });
+  if (result.ok) return { kind: 'climate', year: result.year };
+  const told = result.faults.slice(0, FAULTS_TOLD).map(describeFault);
+  const more = result.faults.length > FAULTS_TOLD ? ` (and ${result.faults.length - FAULTS_TOLD} more)` : '';
+  return refused(`${told.join('; ')}${more}.`);
+}
+
+/** JSON with the blocks of a design; weather may be JSON too. */
+function looksLikeDesign(bytes: Uint8Array): boolean {
+  const head = new TextDecoder().decode(bytes.subarray(0, 4000)).trimStart();
+  return (
+    head.startsWith('{') &&
+    /"(house|glass|sunspace|version)"\s*:/.test(head) &&
+    !/"(inputs|outputs)"\s*:/.test(head)
+  );
+}

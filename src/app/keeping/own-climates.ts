@@ -1,0 +1,39 @@
+// Weather files of the person's own, kept in the browser's IndexedDB so that they are there after a reload and with
+// no network. A design names one by the key 'own:' and the id of its year.
+
+import { createStore, get, keys, set, type UseStore } from 'idb-keyval';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+
+export const OWN_PREFIX = 'own:';
+
+let store: UseStore | undefined;
+const ownStore = () => {
+  store ??= createStore('daystone', 'climates');
+  return store;
+};
+
+export function isOwnClimate(key: string): boolean {
+  return key.startsWith(OWN_PREFIX);
+}
+
+/** Key of a year that came from a file; design.climate holds at most 120 characters. */
+export function ownKey(year: TypicalYear): string {
+  return `${OWN_PREFIX}${year.id}`.slice(0, 120);
+}
+
+export async function keepOwnClimate(key: string, year: TypicalYear): Promise<void> {
+  await set(key, year, ownStore());
+}
+
+/** Rejects with a sentence for the person when it is not here. */
+export async function ownClimate(key: string): Promise<TypicalYear> {
+  const found = await get<TypicalYear>(key, ownStore()).catch(() => undefined);
+  if (found) return found;
+  throw new Error(
+    `The design stands in a weather file of its own (${key.slice(OWN_PREFIX.length)}) that this browser does not have. Drop that file on the page, or choose a place.`,
+  );
+}
+
+export async function ownClimateKeys(): Promise<readonly string[]> {
+  return keys<string>(ownStore()).catch(() => []);
+}

@@ -1,0 +1,64 @@
+// Save, open, link, print: what takes the design out of the browser and back in.
+
+import { useRef } from 'preact/hooks';
+import { useSession } from '../state/session-context.ts';
+
+export function KeepTools() {
+  const session = useSession();
+  const input = useRef<HTMLInputElement>(null);
+  const design = session.workspace.design;
+
+  const save = () => {
+    const { name, text } = session.fileOf(design.value);
+    const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  };
+  const share = async () => {
+    const address = await session.linkOf(design.value);
+    history.replaceState(null, '', address);
+    const copied = await navigator.clipboard?.writeText(address).then(
+      () => true,
+      () => false,
+    );
+    session.tell(
+      'news',
+      copied
+        ? 'The link is copied; it holds the whole design.'
+        : 'The link is in the address bar; it holds the whole design.',
+    );
+  };
+
+  return (
+    <div class="keep-tools">
+      <button type="button" onClick={save}>
+        Save file
+      </button>
+      <button type="button" onClick={() => input.current?.click()}>
+        Open file
+      </button>
+      <input
+        ref={input}
+        class="visually-hidden"
+        type="file"
+        tabIndex={-1}
+        aria-label="Open a design or a weather file"
+        accept=".json,.csv,.tm2,.tmy,.txt,.gz"
+        onChange={(event) => {
+          const file = event.currentTarget.files?.[0];
+          event.currentTarget.value = '';
+          if (file) void session.openFile(file);
+        }}
+      />
+      <button type="button" onClick={() => void share()}>
+        Copy link
+      </button>
+      <button type="button" onClick={() => window.print()}>
+        Print
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,106 @@
+// Under the section: the hour it shows, in words, with steps, the extremes of the year, and playing a day or a week.
+
+import { useEffect, useState } from 'preact/hooks';
+import { HOURS } from '../../weather/typical-year.ts';
+import { hourText } from '../charts/calendar-words.ts';
+import { useWorkspace } from '../state/session-context.ts';
+import { quantityText } from '../units/number-text.ts';
+import type { HourState } from './hour-state.ts';
+
+const FRAME_MS = 110;
+const CALM_FRAME_MS = 450;
+
+export function HourBar({ state }: { state: HourState | null }) {
+  const workspace = useWorkspace();
+  const { hour } = workspace;
+  const zones = workspace.answer.value?.outcome.zones;
+  const [end, setEnd] = useState<number | null>(null);
+
+  useEffect(() => {
+    if (end === null) return;
+    const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    const timer = setInterval(
+      () => {
+        const now = hour.value ?? 0;
+        if (now + 1 >= end) setEnd(null);
+        hour.value = Math.min(HOURS - 1, now + 1);
+      },
+      calm ? CALM_FRAME_MS : FRAME_MS,
+    );
+    return () => clearInterval(timer);
+  }, [end]);
+
+  if (!zones) return null;
+  const play = (days: number) => {
+    const from = Math.min(HOURS - days * 24, Math.floor((hour.value ?? zones.house.coldestHour) / 24) * 24);
+    hour.value = from;
+    setEnd(from + days * 24);
+  };
+  const show = (at: number | null) => {
+    setEnd(null);
+    hour.value = at;
+  };
+  return (
+    <div class="hour-bar">
+      <p class="hour-words" aria-live={end === null ? 'polite' : 'off'}>
+        {state ? hourSentence(state, workspace.units.value) : 'Noon sun at the solstices and the equinox.'}
+      </p>
+      <div class="hour-tools">
+        <button type="button" onClick={() => show(zones.house.hottestHour)}>
+          Hottest hour
+        </button>
+        <button type="button" onClick={() => show(zones.house.coldestHour)}>
+          Coldest hour
+        </button>
+        {end === null ? (
+          <>
+            <button type="button" onClick={() => play(1)}>
+              Play the day
+            </button>
+            <button type="button" onClick={() => play(7)}>
+              Play the week
+            </button>
+          </>
+        ) : (
+          <button type="button" onClick={() => setEnd(null)}>
+            Stop
+          </button>
+        )}
+        {state && (
+          <button type="button" onClick={() => show(null)}>
+            Plain drawing
+          </button>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** The hour in one sentence. */
+export function hourSentence(
+  state: HourState,
+  system: ReturnType<typeof useWorkspace>['units']['value'],
+): string {
+  const t = (celsius: number) => quantityText(celsius, 'temperature', system);
+  const zone = (id: string) => state.zones.find((entry) => entry.id === id);
+  const house = zone('house')!;
+  const sunspace = zone('sunspace');
+  const sun =
+    state.sunElevationDeg <= 0
+      ? 'the sun is down'
+      : `the sun stands ${Math.round(state.sunElevationDeg)}° high, ${quantityText(state.globalHorizontal, 'irradiance', system)} on the level`;
+  const dew = sunspace ?? house;
+  const parts = [
+    `${hourText(state.hour)}: ${sun}`,
+    `outdoors ${t(state.outdoorC)}`,
+    `rooms ${t(house.operativeC)}`,
+    ...(sunspace ? [`sunspace ${t(sunspace.operativeC)}`] : []),
+    ...(house.heatingW > 1 ? [`back-up heat ${quantityText(house.heatingW / 1000, 'powerKW', system)}`] : []),
+    ...(dew.condensationG > 0.5
+      ? [
+          `water forming on the glass, ${quantityText(dew.condensationG / 1000, 'waterMass', system, 2)} in the hour`,
+        ]
+      : []),
+  ];
+  return `${parts.join('; ')}.`;
+}

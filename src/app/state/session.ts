@@ -1,0 +1,119 @@
+// Everything of one visit that is not the design itself: versions, what the page has to say, opening and taking in
+// files, links. In: the workspace, the versions kept before, the bridge. Out: the actions behind the buttons, each
+// of which either does its whole job or says why not and changes nothing.
+
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
+import type { Design } from '../../design/design.ts';
+import type { KeptVersion } from '../keeping/autosave.ts';
+import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
+import { takeFile } from '../keeping/file-intake.ts';
+import { keepOwnClimate, ownKey } from '../keeping/own-climates.ts';
+import { createVersionList, type VersionList } from '../versions/version-list.ts';
+import type { Workspace } from './workspace.ts';
+
+export interface Notice {
+  readonly id: number;
+  readonly kind: 'news' | 'trouble';
+  readonly text: string;
+}
+
+export interface Session {
+  readonly workspace: Workspace;
+  readonly list: VersionList;
+  readonly notices: ReadonlySignal<readonly Notice[]>;
+  tell(kind: Notice['kind'], text: string): void;
+  dismiss(id: number): void;
+  openFile(file: File): Promise<void>;
+  openLink(hash: string): Promise<boolean>;
+  /** address of this page that holds the design */
+  linkOf(design: Design): Promise<string>;
+  fileOf(design: Design): { readonly name: string; readonly text: string };
+  /** Year of a version, run once and remembered. */
+  answerOf(design: Design): Promise<NumberedAnswer | null>;
+}
+
+export interface SessionOptions {
+  readonly workspace: Workspace;
+  readonly kept: readonly KeptVersion[];
+  readonly bridge: Pick<SimulationBridge, 'readClimate' | 'runKept'>;
+  readonly pageAddress: () => string;
+}
+
+export const LINK_MARK = '#design=';
+
+export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
+  const list = createVersionList(kept);
+  const notices = signal<readonly Notice[]>([]);
+  const answers = new WeakMap<Design, Promise<NumberedAnswer | null>>();
+  let notice = 0;
+
+  const tell = (kind: Notice['kind'], text: string) => {
+    const others = notices.value.filter((entry) => entry.text !== text);
+    notices.value = [...others, { id: ++notice, kind, text }].slice(-3);
+  };
+
+  return {
+    workspace,
+    list,
+    notices,
+    tell,
+    dismiss(id) {
+      notices.value = notices.value.filter((entry) => entry.id !== id);
+    },
+    async openFile(file) {
+      const taken = await takeFile(file, bridge);
+      if (taken.kind === 'refused') return tell('trouble', taken.message);
+      if (taken.kind === 'design') {
+        workspace.replace(taken.design);
+        return tell(
+          'news',
+          `Opened "${taken.design.name}" from ${file.name}. Undo brings the last design back.`,
+        );
+      }
+      const key = ownKey(taken.year);
+      workspace.keepClimate(key, taken.year);
+      workspace.set('climate', key, '');
+      tell(
+        'news',
+        `The design now stands in ${taken.year.site.name}, from ${file.name}. ${taken.year.notes.join(' ')}`.trim(),
+      );
+      await keepOwnClimate(key, taken.year).catch(() =>
+        tell('trouble', 'This browser would not keep the weather file; it is gone after a reload.'),
+      );
+    },
+    async openLink(hash) {
+      if (!hash.startsWith(LINK_MARK)) return false;
+      const read = await designFromLink(hash.slice(LINK_MARK.length));
+      if (!read.ok) {
+        tell('trouble', read.message);
+        return false;
+      }
+      workspace.replace(read.design);
+      tell('news', `Opened "${read.design.name}" from the link.`);
+      return true;
+    },
+    async linkOf(design) {
+      return `${pageAddress().split('#')[0]}${LINK_MARK}${await designToLink(design)}`;
+    },
+    fileOf(design) {
+      const name = design.name
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, '-')
+        .replace(/^-|-$/g, '');
+      return { name: `${name || 'design'}.daystone.json`, text: designToText(design) };
+    },
+    async answerOf(design) {
+      const known = answers.get(design);
+      if (known) return known;
+      const running = (async () => {
+        if (!(await workspace.climateReady(design.climate))) return null;
+        return bridge.runKept({ design, climateKey: design.climate, history: false });
+      })();
+      answers.set(design, running);
+      const answer = await running;
+      if (answer === null) answers.delete(design);
+      return answer;
+    },
+  };
+}

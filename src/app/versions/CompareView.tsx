@@ -1,0 +1,213 @@
+// Two to four versions side by side: their sections at one scale, their headline figures with the best marked, the
+// year of the rooms as a small map, and a table of what differs in the designs.
+
+import { useEffect, useState } from 'preact/hooks';
+import type { NumberedAnswer } from '../../../workers/bridge.ts';
+import { comfortScale } from '../charts/colour-scale.ts';
+import { zoneOf } from '../charts/week-hours.ts';
+import { YearPicture } from '../charts/YearPicture.tsx';
+import { bundledClimate } from '../climate/bundled-climates.ts';
+import { type HeadlineFigure, headlineFigures } from '../figures/headline-figures.ts';
+import type { KeptVersion } from '../keeping/autosave.ts';
+import { StillSection } from '../section/StillSection.tsx';
+import { useSession } from '../state/session-context.ts';
+import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
+import { changeText, numberText } from '../units/number-text.ts';
+import { designDifferences } from './design-differences.ts';
+
+export function CompareView() {
+  const { list } = useSession();
+  const versions = list.comparedVersions.value;
+  const answers = useAnswers(versions);
+  if (versions.length < 2) return null;
+  return (
+    <section class="compare" id="compare" aria-labelledby="compare-title">
+      <div class="chart-head">
+        <h2 id="compare-title">Side by side</h2>
+        <button
+          type="button"
+          onClick={() => {
+            list.compared.value = [];
+          }}
+        >
+          Close
+        </button>
+      </div>
+      <p class="chart-sentence">{compareSentence(versions, answers)}</p>
+      <CompareTable versions={versions} answers={answers} />
+    </section>
+  );
+}
+
+function CompareTable({
+  versions,
+  answers,
+}: {
+  versions: readonly KeptVersion[];
+  answers: readonly (NumberedAnswer | null)[];
+}) {
+  const { workspace } = useSession();
+  const system = workspace.units.value;
+  const climate = workspace.climate.value;
+  const latitude = climate.state === 'ready' ? climate.year.site.latitudeDeg : 40;
+  const figures = answers.map((answer) =>
+    answer ? headlineFigures(answer.outcome, answer.job.design, system) : ([] as readonly HeadlineFigure[]),
+  );
+  const ids = [...new Map(figures.flat().map((figure) => [figure.id, figure])).values()];
+  const differences = designDifferences(
+    versions.map(({ design }) => design),
+    (id) => bundledClimate(id)?.name ?? id,
+    system,
+  );
+  return (
+    <div class="table-scroll">
+      <table class="compare-table">
+        <thead>
+          <tr>
+            <td />
+            {versions.map((version) => (
+              <th key={version.id} scope="col">
+                {version.name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">section</th>
+            {versions.map((version, i) => (
+              <td key={version.id}>
+                <StillSection
+                  design={version.design}
+                  latitudeDeg={answers[i]?.outcome.site.latitudeDeg ?? latitude}
+                  system={system}
+                />
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">rooms through the year</th>
+            {answers.map((answer, i) => (
+              <td key={versions[i]!.id}>
+                {answer && (
+                  <YearPicture
+                    hours={zoneOf(answer.year, 'house')!.operativeC}
+                    scale={comfortScale(
+                      answer.job.design.comfort.underheatC,
+                      answer.job.design.comfort.overheatC,
+                    )}
+                  />
+                )}
+              </td>
+            ))}
+          </tr>
+          {ids.map((example) => (
+            <FigureRow
+              key={example.id}
+              id={example.id}
+              example={example}
+              figures={figures}
+              versions={versions}
+              system={system}
+            />
+          ))}
+          {differences.map((row) => (
+            <tr key={row.path} class="differs">
+              <th scope="row">{row.label}</th>
+              {row.values.map((value, i) => (
+                <td key={versions[i]!.id}>{value}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+interface FigureRowProps {
+  readonly id: string;
+  readonly example: HeadlineFigure;
+  readonly figures: readonly (readonly HeadlineFigure[])[];
+  readonly versions: readonly KeptVersion[];
+  readonly system: UnitSystem;
+}
+
+function FigureRow({ id, example, figures, versions, system }: FigureRowProps) {
+  const row = figures.map((list) => list.find((figure) => figure.id === id));
+  const values = row.flatMap((figure) => (figure ? [figure.value] : []));
+  const best =
+    example.better === 'less' ? Math.min(...values) : example.better === 'more' ? Math.max(...values) : null;
+  const all = values.every((value) => value === values[0]);
+  const { sign } = unitOf(example.quantity, system);
+  const zone = example.zone === 'sunspace' ? 'sunspace: ' : '';
+  return (
+    <tr>
+      <th scope="row">
+        {zone}
+        {example.label}
+        {sign !== '' && `, ${sign}`}
+      </th>
+      {row.map((figure, i) => (
+        <td key={versions[i]!.id} class={figure && !all && figure.value === best ? 'is-best' : ''}>
+          {figure ? (
+            <>
+              <span class="compare-number">
+                {numberText(toShown(figure.value, figure.quantity, system), figure.digits)}
+              </span>
+              {figure && !all && figure.value === best && <span class="visually-hidden"> best</span>}
+              {i > 0 && row[0] && figure.value !== row[0].value && (
+                <small>
+                  {' '}
+                  {changeText(figure.value - row[0].value, figure.quantity, system, figure.digits)}
+                </small>
+              )}
+              <span class={`compare-verdict is-${figure.verdict}`}>{figure.verdictWords}</span>
+            </>
+          ) : (
+            '–'
+          )}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+/** Years of the versions, asked for when the choice changes. */
+function useAnswers(versions: readonly KeptVersion[]): readonly (NumberedAnswer | null)[] {
+  const session = useSession();
+  const [answers, setAnswers] = useState<ReadonlyMap<string, NumberedAnswer>>(new Map());
+  useEffect(() => {
+    let current = true;
+    for (const { id, design } of versions) {
+      void session.answerOf(design).then((answer) => {
+        if (current && answer) setAnswers((known) => new Map(known).set(id, answer));
+      });
+    }
+    return () => {
+      current = false;
+    };
+  }, [versions]);
+  return versions.map(({ id, design }) => {
+    const answer = answers.get(id);
+    return answer?.job.design === design ? answer : null;
+  });
+}
+
+/** Names the version with the fewest overheated hours and what it costs in heat. */
+function compareSentence(
+  versions: readonly KeptVersion[],
+  answers: readonly (NumberedAnswer | null)[],
+): string {
+  const known = versions.flatMap((version, i) => {
+    const outcome = answers[i]?.outcome;
+    return outcome
+      ? [{ name: version.name, hot: outcome.zones.house.overheatedHours, heat: outcome.heating.energyKWh }]
+      : [];
+  });
+  if (known.length < versions.length) return 'Computing the years to compare…';
+  const coolest = known.reduce((a, b) => (b.hot < a.hot ? b : a));
+  const hottest = known.reduce((a, b) => (b.hot > a.hot ? b : a));
+  if (coolest.hot === hottest.hot) return 'All of them overheat for the same number of hours.';
+  return `"${coolest.name}" overheats least, in ${coolest.hot} hours against ${hottest.hot} of "${hottest.name}"; it needs ${Math.round(coolest.heat)} kWh of back-up heat against ${Math.round(hottest.heat)}.`;
+}

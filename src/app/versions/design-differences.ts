@@ -1,0 +1,45 @@
+// What differs between designs. In: two to four designs. Out: one row for every number or choice that is not the same
+// in all of them, in the order of the input panel, with its value in each in words.
+
+import type { Design } from '../../design/design.ts';
+import { choiceOf } from '../inputs/choice-list.ts';
+import { INPUT_GROUPS } from '../inputs/input-groups.ts';
+import { numberRange } from '../inputs/number-range.ts';
+import { valueAt } from '../state/design-path.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { quantityText } from '../units/number-text.ts';
+
+export interface Difference {
+  readonly path: string;
+  readonly label: string;
+  /** one a design; '–' where it has no meaning for that design */
+  readonly values: readonly string[];
+}
+
+/** Rows that differ; climate first, then the inputs. */
+export function designDifferences(
+  designs: readonly Design[],
+  placeOf: (climate: string) => string,
+  system: UnitSystem,
+): readonly Difference[] {
+  const rows: Difference[] = [
+    { path: 'climate', label: 'Place', values: designs.map(({ climate }) => placeOf(climate)) },
+  ];
+  for (const { path, kind, when } of INPUT_GROUPS.flatMap((group) => group.entries)) {
+    const label = kind === 'number' ? numberRange(path, designs[0]!, system).label : choiceOf(path).label;
+    const values = designs.map((design) =>
+      when && !when(design) ? '–' : valueText(path, kind, design, system),
+    );
+    rows.push({ path, label, values });
+  }
+  return rows.filter(({ values }) => values.some((value) => value !== values[0]));
+}
+
+function valueText(path: string, kind: 'number' | 'choice', design: Design, system: UnitSystem): string {
+  if (kind === 'choice') {
+    const value = valueAt(design, path);
+    return choiceOf(path).options.find((option) => option.value === value)?.label ?? String(value);
+  }
+  const { value, quantity, digits } = numberRange(path, design, system);
+  return quantityText(value, quantity, system, digits);
+}
