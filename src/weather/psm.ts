@@ -203,5 +203,7 @@ function readRows(
   if (faults.length === 0 && !(minute >= 0 && minute < 60)) {
     faults.push({ line: from + 1, column: 'Minute', value: String(minute), expected: '0 to 59' });
   }
-  return faults.length > 0 ? faults : { columns, albedo, monthYears, minute, lineOfHour };
+  return faults.length > 0
+    ? faults.slice(0, MOST_FAULTS)
+    : { columns, albedo, monthYears, minute, lineOfHour };
 }

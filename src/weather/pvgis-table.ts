@@ -177,7 +177,9 @@ function checkedTable(
     const value = `the table ends after ${rows.length} hours`;
     faults.push({ line: rows.at(-1)?.line ?? null, column: TIME, value, expected: `${HOURS} hours` });
   }
-  return faults.length > 0 ? { faults } : { ...head, monthYears, columns, lineOfHour };
+  return faults.length > 0
+    ? { faults: faults.slice(0, MOST_FAULTS) }
+    : { ...head, monthYears, columns, lineOfHour };
 }
 
 /** Hour and calendar year of a stamp such as 20180131:2300; minutes are always 00 in this format. */

@@ -142,7 +142,7 @@ function readRows(
       expected: `${HOURS} hours`,
     });
   }
-  if (faults.length > 0) return { ok: false, faults };
+  if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
   const notes = [...humidityNote(columns.dryBulbC, columns.dewPointC, humidity), albedoNote(albedo)];
   return assembleYear({
     site: {
