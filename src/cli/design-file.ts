@@ -62,6 +62,10 @@ export function parseJson(text: string): JsonResult {
   } catch (error) {
     const message = (error as SyntaxError).message;
     const position = /position (\d+)/.exec(message);
+    // Of short texts the platform tells no place, only whether they end too soon.
+    if (position === null && !message.includes('end of JSON input')) {
+      return { ok: false, fault: `"${text.trim().slice(0, 40)}"; allowed: JSON` };
+    }
     const at = position === null ? text.length : Number(position[1]);
     const before = text.slice(0, at).split('\n');
     const place = `line ${before.length}, column ${before[before.length - 1]!.length + 1}`;

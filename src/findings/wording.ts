@@ -21,6 +21,8 @@ export interface Wording {
   readonly energy: (kWh: number) => string;
   readonly energyPerArea: (kWhPerM2: number) => string;
   readonly power: (watts: number) => string;
+  /** thermal resistance [m²K/W] */
+  readonly resistance: (si: number) => string;
 }
 
 const METRIC: Wording = {
@@ -36,6 +38,7 @@ const METRIC: Wording = {
   energy: (kWh) => `${round(kWh, kWh < 1000 ? 10 : 50)} kWh`,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, 0)} kWh`,
   power: (watts) => `${plain(watts / 1000, 1)} kW`,
+  resistance: (si) => `R ${plain(si, 1)} m²K/W`,
 };
 
 const FOOT = 0.3048;
@@ -55,6 +58,7 @@ const US: Wording = {
   energy: METRIC.energy,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2 * FOOT ** 2, 1)} kWh`,
   power: METRIC.power,
+  resistance: (si) => `R ${plain(5.678263 * si, 0)} ft²·°F·h/Btu`,
 };
 
 /** The words of a unit system. */

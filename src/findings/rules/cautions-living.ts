@@ -53,7 +53,7 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
   }),
   caution({
     id: 'caution-fire',
-    severity: 'danger',
+    severity: 'warning',
     applies: ({ design }) => design.heating.capacityKW > 0 && design.air.ach50 <= TIGHT_ACH50,
     figures: ({ design }) => ({
       ach50: design.air.ach50,
@@ -64,7 +64,7 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
   }),
   caution({
     id: 'caution-carbon-monoxide',
-    severity: 'warning',
+    severity: 'note',
     applies: ({ design }) => design.heating.capacityKW > 0 && design.air.ach50 > TIGHT_ACH50,
     figures: ({ design }) => ({
       ach50: design.air.ach50,
@@ -75,7 +75,7 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
   }),
   caution({
     id: 'caution-mould-health',
-    severity: 'danger',
+    severity: 'warning',
     applies: ({ house }) => house.mouldIndexMax >= MOULD_INDEX_LIMIT,
     figures: ({ house }) => ({
       index: house.mouldIndexMax,

@@ -72,7 +72,7 @@ export const TOO_COLD_RULES: readonly Rule[] = [
       source: 'the low mark: common practice, no source',
     }),
     says: (f, { words, units }) =>
-      `The sun does not carry this house alone. It needs ${words.energy(f.energyKWh)} of back-up heat a year and ${words.power(f.peakW)} in the coldest hour. ` +
+      `The sun does not carry this house alone. It needs ${words.energy(f.energyKWh)} of back-up heat a year, and up to ${words.power(f.peakW)} at once. ` +
       `That is ${words.energyPerArea(f.kWhPerM2)} for each ${units === 'us' ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}.`,
   }),
   finding({
@@ -88,6 +88,6 @@ export const TOO_COLD_RULES: readonly Rule[] = [
     says: (f, { words }) =>
       f.energyKWh < 5
         ? `The house needs no back-up heat in a typical year. Its coldest hour is ${words.temperature(f.minOperativeC)}.`
-        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and ${words.power(f.peakW)} in the coldest hour. It never falls below ${words.temperature(f.minOperativeC)}.`,
+        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and up to ${words.power(f.peakW)} at once. It never falls below ${words.temperature(f.minOperativeC)}.`,
   }),
 ];

@@ -14,6 +14,7 @@ import { calmHours } from './season.ts';
 const EASY_MOVES_PER_DAY = 2;
 /** Share of the year a vent may stand wrong before it is worth a word. House rule. */
 const LITTLE_NEGLECT = 0.02;
+const MUCH_NEGLECT = 0.1;
 const VENT_RULE = SIZING_RULES.find(({ id }) => id === 'sunspace-vents')!;
 /** Air in a sunspace above which nobody stays in it [°C]. House rule. */
 const UNBEARABLE_C = 38;
@@ -61,7 +62,7 @@ export const VENT_RULES: readonly Rule[] = [
   }),
   finding({
     id: 'vents-neglected',
-    severity: 'warning',
+    severity: ({ outcome }) => (outcome.vents.neglectedShare > MUCH_NEGLECT ? 'warning' : 'note'),
     applies: ({ outcome }) => outcome.vents.neglectedShare > LITTLE_NEGLECT,
     figures: ({ outcome, design, house }) => ({
       neglectedHours: outcome.vents.neglectedShare * HOURS,

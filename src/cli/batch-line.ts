@@ -1,0 +1,66 @@
+// One line of a batch: JSON text in, one line of JSON out: the outcome with the line's id before it, or
+// {"id", "error"} when the line is wrong. Climates are prepared once and kept. Nothing a line holds throws.
+
+import { EXAMPLES } from '../design/examples.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { checkDesign, parseJson } from './design-file.ts';
+import { runDesign } from './run-design.ts';
+import { climateById } from './site-weather.ts';
+
+const kept = new Map<string, Promise<PreparedClimate | string>>();
+
+/**
+ * Run one line.
+ *
+ * @param line JSON text: {"id", "design", "climate"}; design is a design or an example's id, climate may be absent
+ * @param number the line's number, first is 1; it stands for the id where the line has none
+ * @returns one line of JSON, without its line feed
+ */
+export async function answerLine(line: string, number: number): Promise<string> {
+  const parsed = parseJson(line);
+  if (!parsed.ok) return errorLine(number, parsed.fault);
+  const entry = parsed.value;
+  if (typeof entry !== 'object' || entry === null || Array.isArray(entry)) {
+    return errorLine(number, `${shorten(line)}; allowed: an object {"id", "design", "climate"}`);
+  }
+  const { id: given, design: data, climate: named, ...others } = entry as Record<string, unknown>;
+  const id = typeof given === 'string' || typeof given === 'number' ? given : number;
+  const extra = Object.keys(others);
+  if (extra.length > 0) return errorLine(id, `${extra.join(', ')}; allowed: the keys id, design, climate`);
+  const example = EXAMPLES.find((candidate) => candidate.id === data);
+  const checked = checkDesign(example?.design ?? data, '');
+  if (!checked.ok) return errorLine(id, checked.faults.join('; '));
+  if (named !== undefined && typeof named !== 'string') {
+    return errorLine(
+      id,
+      `climate is ${shorten(JSON.stringify(named))}; allowed: the id of a bundled climate`,
+    );
+  }
+  const climate = await climateOf(named ?? checked.design.climate);
+  if (typeof climate === 'string') return errorLine(id, climate);
+  try {
+    return JSON.stringify({ id, ...runDesign(checked.design, climate).outcome });
+  } catch (error) {
+    return errorLine(id, `the run failed: ${(error as Error).message}`);
+  }
+}
+
+/** The line that stands for an outcome that could not be had. */
+export function errorLine(id: string | number, error: string): string {
+  return JSON.stringify({ id, error });
+}
+
+function climateOf(id: string): Promise<PreparedClimate | string> {
+  let climate = kept.get(id);
+  if (climate === undefined) {
+    climate = climateById(id, 'climate').then((result) =>
+      result.ok ? prepareClimate(result.year) : result.faults.join('; '),
+    );
+    kept.set(id, climate);
+  }
+  return climate;
+}
+
+function shorten(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}

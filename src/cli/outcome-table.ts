@@ -1,0 +1,72 @@
+// An outcome as text for a terminal: headline figures by zone, then what the house as a whole does, then the
+// findings. Every figure with its unit.
+
+import type { Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
+import { type Cell, textTable } from './text-table.ts';
+
+/** Widest line of a finding; terminals of 80 columns hold it. */
+const LINE = 78;
+
+/** The table `year` prints. */
+export function outcomeTable(outcome: Outcome): string {
+  const { house, sunspace } = outcome.zones;
+  const zones: readonly ZoneOutcome[] = sunspace === undefined ? [house] : [house, sunspace];
+  const heads = sunspace === undefined ? ['house'] : ['house', 'sunspace'];
+  const row = (name: string, of: (zone: ZoneOutcome) => number): Cell[] => [name, ...zones.map(of)];
+  const rows: Cell[][] = [
+    ['', ...heads],
+    row('warmest hour, operative °C', (zone) => zone.maxOperativeC),
+    row('coldest hour, operative °C', (zone) => zone.minOperativeC),
+    row(`hours above ${house.overheatLimitC} °C`, (zone) => zone.overheatedHours),
+    row(`degree-hours above ${house.overheatLimitC} °C`, (zone) => Math.round(zone.overheatedDegreeHours)),
+    row('hours above the adaptive limit', (zone) => zone.adaptiveOverheatedHours),
+    row(`hours below ${house.underheatLimitC} °C`, (zone) => zone.underheatedHours),
+    row('mean daily swing K', (zone) => zone.meanDailySwingK),
+    row('mean relative humidity %', (zone) => 100 * zone.meanRelativeHumidity),
+    row(`hours above ${Math.round(100 * house.humidLimit)} % humidity`, (zone) => zone.humidHours),
+    row('moisture released kg/day', (zone) => zone.moistureLoadKgPerDay),
+    row('condensed on glass kg/year', (zone) => zone.condensationKg),
+    row('mould index, worst corner, 0 to 6', (zone) => zone.mouldIndexMax),
+  ];
+  return [
+    `${outcome.design}`,
+    `${outcome.site.name}`,
+    '',
+    textTable(rows),
+    '',
+    ...wholeHouse(outcome),
+    ...findingLines(outcome),
+  ].join('\n');
+}
+
+function wholeHouse({ equatorGlass: glass, mass, heating, cooling, vents, books }: Outcome): string[] {
+  const percent = (share: number) => `${Math.round(100 * share)} %`;
+  const kWh = (value: number) => `${Math.round(value)} kWh`;
+  const perGlass = mass.kgPerM2Glass === null ? '' : `, ${Math.round(mass.kgPerM2Glass)} kg per m² of glass`;
+  return [
+    `Glass: ${glass.areaM2.toFixed(1)} m² at ${glass.tiltDeg}°, ${percent(glass.shareOfFloor)} of the floor, ${percent(glass.shareOfWall)} of the equator-facing wall`,
+    `Sun on it ${kWh(glass.incidentKWh)} a year, let in ${kWh(glass.transmittedKWh)}`,
+    `Mass inside the insulation: ${mass.volumeM3.toFixed(1)} m³, ${mass.heatCapacityKWhPerK.toFixed(1)} kWh/K${perGlass}`,
+    `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
+    ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),
+    `Vents and doors: moved ${vents.moves} times a year, ${vents.movesPerDayInBusiestMonth.toFixed(1)} a day in the busiest month`,
+    `Books: heat closes to ${books.heatResidual.toExponential(0)} of the sun taken in, water to ${books.waterResidual.toExponential(0)}`,
+  ];
+}
+
+function findingLines({ findings }: Outcome): string[] {
+  return findings.flatMap(({ severity, text }) => ['', ...wrap(`${severity.toUpperCase()}: ${text}`)]);
+}
+
+/** Break a text into lines between words. */
+export function wrap(text: string, width: number = LINE): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line !== '' && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return line === '' ? lines : [...lines, line];
+}

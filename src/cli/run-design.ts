@@ -1,0 +1,21 @@
+// One design in one climate, from model to findings. Shared by every command that runs years.
+
+import type { Design } from '../design/design.ts';
+import { completeOutcome } from '../findings/advise.ts';
+import { modelOf } from '../model/from-design.ts';
+import { simulate } from '../network/simulate.ts';
+import type { Year } from '../network/year.ts';
+import type { Outcome } from '../outcomes/outcome.ts';
+import type { PreparedClimate } from '../weather/prepared-climate.ts';
+
+export interface RunResult {
+  readonly outcome: Outcome;
+  readonly year: Year;
+}
+
+/** Run a checked design through a year. */
+export function runDesign(design: Design, climate: PreparedClimate): RunResult {
+  const model = modelOf(design, climate.year.site, climate.ground);
+  const year = simulate(model, climate);
+  return { outcome: completeOutcome(design, model, climate, year), year };
+}

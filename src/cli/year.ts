@@ -1,0 +1,40 @@
+// `year DESIGN`: one design through one year. A table for people, one JSON object with --json, the hours in a
+// file with --hourly.
+
+import { writeFile } from 'node:fs/promises';
+import { hourlyFile } from '../outcomes/hourly-file.ts';
+import { prepareClimate } from '../weather/prepared-climate.ts';
+import { type Command, refused } from './command.ts';
+import { readDesign } from './design-file.ts';
+import { outcomeTable } from './outcome-table.ts';
+import { runDesign } from './run-design.ts';
+import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+
+export const yearCommand: Command = {
+  name: 'year',
+  usage: 'year DESIGN [--climate ID | --weather FILE] [--hourly OUT.csv] [--json]',
+  line: 'one year of a design: a file, or an example by its id',
+  valued: [...WEATHER_FLAGS, 'hourly'],
+  switches: ['json'],
+  positionals: [1, 1],
+  run: async (args) => {
+    const read = await readDesign(args.positionals[0]!);
+    if (!read.ok) return read;
+    const weather = await chooseWeather(args, read.design.climate);
+    if (!weather.ok) return weather;
+    const climate = prepareClimate(weather.year);
+    const { outcome, year } = runDesign(read.design, climate);
+    const file = args.values.get('hourly');
+    if (file !== undefined) {
+      try {
+        await writeFile(file, hourlyFile(climate, year));
+      } catch (error) {
+        const code = (error as NodeJS.ErrnoException).code;
+        return refused(
+          `--hourly: ${file} cannot be written (${code}); allowed: a file in a folder that exists`,
+        );
+      }
+    }
+    return { ok: true, output: args.switches.has('json') ? JSON.stringify(outcome) : outcomeTable(outcome) };
+  },
+};

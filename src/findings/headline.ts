@@ -1,0 +1,74 @@
+// Headline figures as rows of text: one run by zone, or several runs side by side. Units as the run asks.
+
+import type { ZoneOutcome } from '../outcomes/outcome.ts';
+import { type Context, contextOf, type Run } from './context.ts';
+import type { Block } from './report.ts';
+import { hours, percent, plain } from './wording.ts';
+
+interface Row {
+  readonly label: (context: Context) => string;
+  readonly of: (zone: ZoneOutcome, context: Context) => string;
+}
+
+const ZONE_ROWS: readonly Row[] = [
+  {
+    label: ({ house, words }) => `Above ${words.temperature(house.overheatLimitC)}`,
+    of: (zone) => hours(zone.overheatedHours),
+  },
+  { label: () => 'Hottest hour', of: (zone, { words }) => words.temperature(zone.maxOperativeC, 1) },
+  {
+    label: ({ house, words }) => `Below ${words.temperature(house.underheatLimitC)}`,
+    of: (zone) => hours(zone.underheatedHours),
+  },
+  { label: () => 'Coldest hour', of: (zone, { words }) => words.temperature(zone.minOperativeC, 1) },
+  { label: () => 'Swing of an average day', of: (zone, { words }) => words.degrees(zone.meanDailySwingK) },
+  { label: () => 'Humidity on average', of: (zone) => percent(zone.meanRelativeHumidity) },
+  {
+    label: ({ house }) => `Above ${percent(house.humidLimit)} humidity`,
+    of: (zone) => hours(zone.humidHours),
+  },
+  { label: () => 'Water given off a day', of: (zone, { words }) => words.water(zone.moistureLoadKgPerDay) },
+  { label: () => 'Condensed on glass a year', of: (zone, { words }) => words.water(zone.condensationKg) },
+  { label: () => 'Mould index, 0 to 6, limit 3', of: (zone) => plain(zone.mouldIndexMax, 1) },
+];
+
+/** What the house as a whole needs. */
+const HOUSE_ROWS: readonly { readonly label: string; readonly of: (context: Context) => string }[] = [
+  { label: 'Back-up heat a year', of: ({ outcome, words }) => words.energy(outcome.heating.energyKWh) },
+  { label: 'Back-up heat at its peak', of: ({ outcome, words }) => words.power(outcome.heating.peakW) },
+  { label: 'Vents and doors moved a year', of: ({ outcome }) => `${outcome.vents.moves} times` },
+];
+
+/** The table of one run: label, house, and the sunspace where there is one. */
+export function headlineOf(context: Context): readonly (readonly string[])[] {
+  const zones = context.sunspace === null ? [context.house] : [context.house, context.sunspace];
+  return [
+    ...ZONE_ROWS.map(({ label, of }) => [label(context), ...zones.map((zone) => of(zone, context))]),
+    ...HOUSE_ROWS.map(({ label, of }) => [label, of(context), ...zones.slice(1).map(() => '')]),
+  ];
+}
+
+/** Several runs side by side, the rooms only. */
+export function comparisonOf(runs: readonly Run[]): Block {
+  const contexts = runs.map(contextOf);
+  const [first] = contexts;
+  if (first === undefined) throw new RangeError('runs are none; allowed: at least one');
+  return {
+    kind: 'table',
+    head: ['', ...contexts.map(({ design }) => design.name)],
+    rows: [
+      [
+        'Equator-facing glass',
+        ...contexts.map(
+          ({ geometry, words, design }) => `${words.area(geometry.glassM2)} at ${design.glass.tiltDeg}°`,
+        ),
+      ],
+      ['Share of the floor', ...contexts.map(({ geometry }) => percent(geometry.shareOfFloor))],
+      ...ZONE_ROWS.map(({ label, of }) => [
+        label(first),
+        ...contexts.map((context) => of(context.house, context)),
+      ]),
+      ...HOUSE_ROWS.map(({ label, of }) => [label, ...contexts.map(of)]),
+    ],
+  };
+}

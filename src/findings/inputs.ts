@@ -1,0 +1,142 @@
+// Every input of a design in words, for the list of assumptions: label, value with unit. A design in, rows out,
+// grouped as the design is. Numbers take label and kind of unit from design/limits.ts; choices are named here.
+
+import type { Design } from '../design/design.ts';
+import { glassById } from '../design/glass-catalogue.ts';
+import { LIMITS, type Limit } from '../design/limits.ts';
+import { materialById } from '../design/materials.ts';
+import { plain, type Wording } from './wording.ts';
+
+export interface InputGroup {
+  readonly title: string;
+  readonly rows: readonly (readonly [label: string, value: string])[];
+}
+
+const TITLES: Readonly<Record<string, string>> = {
+  house: 'House',
+  glass: 'Glass',
+  sunspace: 'Sunspace',
+  mass: 'Added mass',
+  floor: 'Floor',
+  envelope: 'Walls, roof and earth',
+  air: 'Airtightness',
+  vents: 'Vents and windows',
+  people: 'People',
+  plants: 'Plants',
+  heating: 'Back-up heat',
+  comfort: 'Limits of comfort',
+};
+
+const CHOICES: Readonly<
+  Record<string, { readonly label: string; readonly words: Readonly<Record<string, string>> }>
+> = {
+  'glass.basis': {
+    label: 'Glass is given as',
+    words: {
+      area: 'an area',
+      'share-of-wall': 'a share of the equator-facing wall',
+      'share-of-floor': 'a share of the heated floor',
+    },
+  },
+  'glass.type': { label: 'Kind of glass', words: {} },
+  'sunspace.join': {
+    label: 'Sunspace',
+    words: { none: 'none', open: 'open to the rooms', closed: 'closed off by a wall' },
+  },
+  'sunspace.endWalls': { label: 'End walls', words: { insulated: 'insulated', glazed: 'glazed' } },
+  'sunspace.commonWallMaterial': { label: 'Common wall of', words: {} },
+  'sunspace.doorRule': {
+    label: 'Door to the sunspace',
+    words: { 'by-need': 'opened when the rooms want heat', shut: 'always shut', open: 'always open' },
+  },
+  'mass.material': { label: 'Material', words: {} },
+  'mass.place': { label: 'Place', words: { sunlit: 'in the sun', shaded: 'out of the sun' } },
+  'floor.material': { label: 'Floor of', words: {} },
+  'floor.cover': {
+    label: 'Floor covering',
+    words: { bare: 'none', tile: 'tiles', carpet: 'carpet', wood: 'wood' },
+  },
+  'envelope.wallLining': { label: 'Inner leaf of', words: {} },
+  'vents.habit': {
+    label: 'Who opens them',
+    words: {
+      automatic: 'an automatic opener',
+      attentive: 'attentive people',
+      away: 'people away on workdays',
+      forgetful: 'people who forget now and then',
+      never: 'nobody',
+    },
+  },
+  'people.living': {
+    label: 'Water from living',
+    words: { dry: 'little', moist: 'ordinary', wet: 'much' },
+  },
+  'people.awayWorkdays': { label: 'Away on workdays', words: { true: 'yes', false: 'no' } },
+  'plants.soil': {
+    label: 'Soil of the bed',
+    words: { mulched: 'mulched', bare: 'bare', 'open-water': 'open water' },
+  },
+};
+
+/** Inputs that mean nothing without a sunspace. */
+const NEEDS_SUNSPACE = /^(sunspace\.(?!join)|air\.sunspaceAch50|vents\.sunspaceM2)/;
+
+/**
+ * All inputs of a design.
+ *
+ * @param design a checked design
+ * @param words units to say them in
+ */
+export function inputsOf(design: Design, words: Wording): readonly InputGroup[] {
+  return Object.entries(TITLES).map(([group, title]) => {
+    const fields = Object.entries(design[group as keyof Design] as unknown as Record<string, unknown>);
+    const rows = fields
+      .map(([field, value]) => [`${group}.${field}`, value] as const)
+      .filter(([path]) => design.sunspace.join !== 'none' || !NEEDS_SUNSPACE.test(path))
+      .map(([path, value]) => rowOf(path, value, design, words));
+    return { title, rows };
+  });
+}
+
+function rowOf(path: string, value: unknown, design: Design, words: Wording): readonly [string, string] {
+  const choice = CHOICES[path];
+  if (choice !== undefined) return [choice.label, choice.words[String(value)] ?? nameOf(path, String(value))];
+  const limit = LIMITS.find((entry) => entry.path === path);
+  if (limit === undefined) throw new RangeError(`path is '${path}'; allowed: an input with a label`);
+  return [limit.label, numberIn(limit, value as number, design, words)];
+}
+
+function nameOf(path: string, id: string): string {
+  return path === 'glass.type' ? glassById(id).name : materialById(id).name;
+}
+
+function numberIn(limit: Limit, value: number, design: Design, words: Wording): string {
+  if (limit.path === 'glass.value') {
+    return design.glass.basis === 'area' ? words.area(value) : `${plain(100 * value, 1)} %`;
+  }
+  if (limit.path.endsWith('hicknessM') || limit.path.endsWith('WallM') || limit.path.endsWith('LiningM')) {
+    if (limit.path !== 'house.equatorWallM') return words.thickness(value);
+  }
+  switch (limit.quantity) {
+    case 'area':
+      return words.area(value);
+    case 'length':
+      return words.length(value);
+    case 'angle':
+      return `${plain(value, 0)}°`;
+    case 'share':
+      return `${plain(100 * value, 1)} %`;
+    case 'resistance':
+      return words.resistance(value);
+    case 'temperature':
+      return words.temperature(value, 1);
+    case 'power':
+      return `${plain(value, 0)} W`;
+    case 'powerKW':
+      return `${plain(value, 1)} kW`;
+    case 'airChanges':
+      return `${plain(value, 1)} air changes an hour`;
+    default:
+      return plain(value, Number.isInteger(value) ? 0 : 1);
+  }
+}

@@ -1,0 +1,153 @@
+// The report as data: who for, the drawing, the question, the answer in one paragraph, figures, pictures, other
+// versions, findings, cautions, every input, how far to trust it. One or more runs in, sections of blocks out;
+// the page draws them, and a block of kind 'picture' names the picture it wants.
+
+import { extremeWeeks } from '../outcomes/extremes.ts';
+import type { Finding } from '../outcomes/outcome.ts';
+import { VERSION } from '../outcomes/version.ts';
+import { answerOf } from './answer.ts';
+import { contextOf, type Run } from './context.ts';
+import { findingsOf } from './findings.ts';
+import { comparisonOf, headlineOf } from './headline.ts';
+import { inputsOf } from './inputs.ts';
+import { RULES } from './rules.ts';
+import { TRUST } from './trust.ts';
+import { moment, percent, wordingOf } from './wording.ts';
+
+export type Picture =
+  | { readonly name: 'section' | 'year' | 'balance' }
+  | { readonly name: 'week'; readonly firstHour: number };
+
+export type Block =
+  | { readonly kind: 'text'; readonly text: string }
+  | {
+      readonly kind: 'table';
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  | { readonly kind: 'findings'; readonly findings: readonly Finding[] }
+  | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: string };
+
+export interface Section {
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
+
+export interface Report {
+  readonly title: string;
+  readonly subtitle: string;
+  /** date, version and weather, for the foot of every page */
+  readonly foot: string;
+  readonly sections: readonly Section[];
+}
+
+export interface ReportOrder {
+  /** typed by the person; empty lines are left out */
+  readonly client: string;
+  readonly place: string;
+  readonly adviser: string;
+  readonly question: string;
+  /** as it should be printed */
+  readonly date: string;
+  /** the design the report is about */
+  readonly run: Run;
+  /** other versions to set beside it, at most three */
+  readonly others: readonly Run[];
+  /** answers to questions that were asked of the design, one plain sentence each */
+  readonly answers: readonly string[];
+}
+
+/** The report's content. */
+export function reportOf(order: ReportOrder): Report {
+  const { run } = order;
+  const units = run.units ?? 'metric';
+  const words = wordingOf(units);
+  const context = contextOf(run);
+  const findings = findingsOf(run);
+  const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
+  const weeks = extremeWeeks(context.houseYear.operativeC);
+  const { geometry, design, climate } = context;
+  const who = [
+    ['For', order.client],
+    ['Place', order.place],
+    ['Adviser', order.adviser],
+    ['Weather', `${climate.year.site.name} (${climate.year.source})`],
+    ['Question', order.question],
+  ].filter(([, value]) => value !== '');
+
+  const sections: Section[] = [
+    {
+      title: 'In short',
+      blocks: [
+        { kind: 'table', head: [], rows: who as string[][] },
+        { kind: 'text', text: answerOf(context, findings) },
+        ...order.answers.map((text): Block => ({ kind: 'text', text })),
+      ],
+    },
+    {
+      title: 'The house in section',
+      blocks: [
+        {
+          kind: 'picture',
+          picture: { name: 'section' },
+          caption: `${design.name}: ${words.area(geometry.glassM2)} of glass at ${design.glass.tiltDeg}°, ${percent(geometry.shareOfFloor)} of the floor and ${percent(geometry.shareOfWall)} of the equator-facing wall.`,
+        },
+        { kind: 'text', text: design.note },
+      ].filter((block) => block.kind !== 'text' || block.text !== '') as Block[],
+    },
+    {
+      title: 'The figures of a typical year',
+      blocks: [
+        {
+          kind: 'table',
+          head: ['', 'House', 'Sunspace'].slice(0, context.sunspace === null ? 2 : 3),
+          rows: headlineOf(context),
+        },
+        {
+          kind: 'picture',
+          picture: { name: 'year' },
+          caption: `Temperature of the rooms in every hour of the year; hottest on ${moment(context.house.hottestHour)}, coldest on ${moment(context.house.coldestHour)}.`,
+        },
+        {
+          kind: 'picture',
+          picture: { name: 'week', firstHour: weeks.hottest },
+          caption: 'The hottest week.',
+        },
+        {
+          kind: 'picture',
+          picture: { name: 'week', firstHour: weeks.coldest },
+          caption: 'The coldest week.',
+        },
+        {
+          kind: 'picture',
+          picture: { name: 'balance' },
+          caption: 'Where the heat of the rooms comes from and where it goes, month by month.',
+        },
+      ],
+    },
+    ...(order.others.length === 0
+      ? []
+      : [{ title: 'Beside other versions', blocks: [comparisonOf([run, ...order.others])] }]),
+    {
+      title: 'What we find',
+      blocks: [{ kind: 'findings', findings: findings.filter(({ id }) => !isCaution.has(id)) }],
+    },
+    {
+      title: 'Take care',
+      blocks: [{ kind: 'findings', findings: findings.filter(({ id }) => isCaution.has(id)) }],
+    },
+    {
+      title: 'What we assumed',
+      blocks: inputsOf(design, words).flatMap(({ title, rows }): Block[] => [
+        { kind: 'table', head: [title, ''], rows },
+      ]),
+    },
+    { title: 'How far to trust it', blocks: TRUST.map((text): Block => ({ kind: 'text', text })) },
+  ];
+  return {
+    title: design.name,
+    subtitle: [order.client, order.place].filter((line) => line !== '').join(', '),
+    foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}`,
+    sections,
+  };
+}

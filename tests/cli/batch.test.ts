@@ -1,0 +1,108 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { describe, expect, it, vi } from 'vitest';
+import { batchCommand } from '../../src/cli/batch.ts';
+import { answerOnThreads } from '../../src/cli/batch-threads.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { faultsOf, runCommand } from './run-command.ts';
+
+// Whole years are run here, and other work may share the machine.
+vi.setConfig({ testTimeout: 60_000 });
+
+const design = EXAMPLES[2]!.design;
+const LINES = [
+  JSON.stringify({ id: 'a', design, climate: 'tucson' }),
+  'not json',
+  '',
+  JSON.stringify({ id: 'b', design: { ...design, house: { ...design.house, storeys: 9 } } }),
+  JSON.stringify({ id: 'c', design, climate: 'atlantis' }),
+  JSON.stringify({ id: 'd', design, weather: 'x' }),
+  JSON.stringify([design]),
+  JSON.stringify({ design: 'modest' }),
+];
+
+async function answers(...words: string[]): Promise<Map<unknown, Record<string, unknown>>> {
+  const { written } = await runCommand(batchCommand, words, LINES);
+  const rows = written
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Record<string, unknown>);
+  expect(rows).toHaveLength(7);
+  return new Map(rows.map((row) => [row.id, row]));
+}
+
+describe('a batch', () => {
+  it('answers each line, faults among them, and goes on', async () => {
+    const rows = await answers();
+    expect(rows.get('a')).toMatchObject({ design: design.name });
+    expect((rows.get('a') as { site: { name: string } }).site.name).toContain('Tucson');
+    expect(rows.get(2)?.error).toContain('"not json"');
+    expect(rows.get('b')?.error).toContain('house.storeys is 9');
+    expect(rows.get('c')?.error).toContain('atlantis; allowed: denver');
+    expect(rows.get('d')?.error).toContain('weather; allowed: the keys id, design, climate');
+    expect(rows.get(7)?.error).toContain('allowed: an object');
+    expect(rows.get(8)).toMatchObject({ design: design.name });
+  });
+
+  it('gives the same answers on two threads', async () => {
+    expect(await answers('--workers', '2')).toEqual(await answers());
+  });
+
+  it('refuses a number of workers that is none', async () => {
+    for (const asked of ['0', '1.5', 'many', '65']) {
+      expect(await faultsOf(batchCommand, '--workers', asked)).toEqual([
+        `--workers: ${asked}; allowed: a whole number from 1 to 64`,
+      ]);
+    }
+  });
+});
+
+describe('threads that die', () => {
+  it('lose no line: it is run again elsewhere, and given up only the second time', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'daystone-'));
+    try {
+      const marks = join(folder, 'marks');
+      const script = join(folder, 'thread.mjs');
+      // Dies on the first sight of "once", always on "never".
+      writeFileSync(
+        script,
+        `import { appendFileSync, existsSync } from 'node:fs';
+         import { parentPort } from 'node:worker_threads';
+         parentPort.on('message', ({ line, number }) => {
+           if (line === 'never') throw new Error('dead');
+           if (line === 'once' && !existsSync(${JSON.stringify(marks)})) {
+             appendFileSync(${JSON.stringify(marks)}, 'x');
+             throw new Error('dead');
+           }
+           parentPort.postMessage({ number, answer: JSON.stringify({ id: number, line }) });
+         });`,
+      );
+      const written: string[] = [];
+      const lines = async function* () {
+        yield* ['one', 'once', 'two', 'never', 'three', 'four'];
+      };
+      await answerOnThreads(
+        lines(),
+        2,
+        async (text) => {
+          written.push(text.trim());
+        },
+        pathToFileURL(script),
+      );
+      expect(written.sort()).toEqual(
+        [
+          '{"id":1,"line":"one"}',
+          '{"id":2,"line":"once"}',
+          '{"id":3,"line":"two"}',
+          '{"id":4,"error":"the run failed twice: dead"}',
+          '{"id":5,"line":"three"}',
+          '{"id":6,"line":"four"}',
+        ].sort(),
+      );
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});

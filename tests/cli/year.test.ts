@@ -1,0 +1,82 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it, vi } from 'vitest';
+import { yearCommand } from '../../src/cli/year.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import type { Outcome } from '../../src/outcomes/outcome.ts';
+import { faultsOf, outputOf } from './run-command.ts';
+
+// Whole years are run here, and other work may share the machine.
+vi.setConfig({ testTimeout: 60_000 });
+
+async function outcomeOf(...words: string[]): Promise<Outcome> {
+  return JSON.parse(await outputOf(yearCommand, ...words, '--json')) as Outcome;
+}
+
+describe('a year of a design', () => {
+  for (const { id, design } of EXAMPLES) {
+    it(`runs the example ${id} and closes its books`, async () => {
+      const outcome = await outcomeOf(id);
+      expect(outcome.design).toBe(design.name);
+      expect(Math.abs(outcome.books.heatResidual)).toBeLessThan(1e-9);
+      expect(Math.abs(outcome.books.waterResidual)).toBeLessThan(1e-9);
+      expect(outcome.zones.house.mouldIndexMax).toBeLessThanOrEqual(6);
+      expect('sunspace' in outcome.zones).toBe(design.sunspace.join !== 'none');
+      expect(outcome.findings.length).toBeGreaterThan(3);
+      expect(JSON.stringify(outcome)).not.toMatch(/null|NaN/);
+    });
+  }
+
+  it('takes another climate by its id, north or south', async () => {
+    const outcome = await outcomeOf('modest', '--climate', 'southern-chile');
+    expect(outcome.site.latitudeDeg).toBeLessThan(0);
+    expect(outcome.equatorGlass.incidentKWh).toBeGreaterThan(1000);
+  });
+
+  it('takes a weather file in the place of the design’s climate', async () => {
+    const bundled = join(import.meta.dirname, '../../climates/denver.txt');
+    const [fromFile, fromId] = [await outcomeOf('modest', '--weather', bundled), await outcomeOf('modest')];
+    expect(fromFile).toEqual(fromId);
+  });
+
+  it('prints a table with the headline figures and the findings', async () => {
+    const table = await outputOf(yearCommand, 'leaning');
+    expect(table).toMatch(/\n {2,}house +sunspace\n/);
+    expect(table).toMatch(/hours above 26 °C +\d+ +\d+/);
+    expect(table).toMatch(/\nDANGER: /);
+    for (const line of table.split('\n')) expect(line.length).toBeLessThan(100);
+  });
+
+  it('writes 8760 hours that agree with the outcome', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'daystone-'));
+    try {
+      const path = join(folder, 'hours.csv');
+      const outcome = await outcomeOf('modest', '--hourly', path);
+      const lines = readFileSync(path, 'utf8').trimEnd().split('\n');
+      expect(lines).toHaveLength(8761);
+      const column = lines[0]!.split(',').indexOf('houseOperativeC');
+      const operative = lines.slice(1).map((line) => Number(line.split(',')[column]));
+      expect(Math.max(...operative)).toBeCloseTo(outcome.zones.house.maxOperativeC, 2);
+      const heating = lines[0]!.split(',').indexOf('houseHeatingW');
+      const energy = lines.slice(1).reduce((sum, line) => sum + Number(line.split(',')[heating]), 0) / 1000;
+      expect(energy).toBeCloseTo(outcome.heating.energyKWh, 0);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+
+  it('names what is wrong and what is allowed', async () => {
+    expect((await faultsOf(yearCommand, 'modest', '--climate', 'mars'))[0]).toMatch(
+      /^--climate: mars; allowed: denver, /,
+    );
+    expect((await faultsOf(yearCommand, 'modest', '--climate', 'denver', '--weather', 'x.csv'))[0]).toContain(
+      'both given',
+    );
+    expect((await faultsOf(yearCommand, 'modest', '--weather', 'gone.csv'))[0]).toContain(
+      'gone.csv: cannot be read',
+    );
+    expect((await faultsOf(yearCommand, 'modest', '--hourly', '/nowhere/x.csv'))[0]).toContain('--hourly');
+    expect((await faultsOf(yearCommand, 'modest', '--jsno'))[0]).toContain('unknown flag --jsno');
+  });
+});
