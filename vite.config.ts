@@ -1,33 +1,98 @@
+import { VitePWA } from 'vite-plugin-pwa';
+import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({
-  base: './',
-  worker: { format: 'es' },
-  build: { target: 'es2022' },
-  test: {
-    projects: [
-      {
-        extends: true,
-        test: {
-          name: 'unit',
-          include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/published/**', 'tests/browser/**'],
+// Two builds. The plain one is a site that works from any folder and, after the first visit, with no network.
+// `--mode one-file` makes dist/daystone.html, which opens from disk: everything is inside it, climates too.
+export default defineConfig(({ mode }) => {
+  const oneFile = mode === 'one-file';
+  return {
+    base: './',
+    publicDir: oneFile ? false : 'public',
+    worker: { format: oneFile ? 'iife' : 'es' },
+    build: { target: 'es2022', emptyOutDir: !oneFile, chunkSizeWarningLimit: oneFile ? 6000 : 500 },
+    resolve: { alias: oneFile ? ONE_FILE_PARTS : [] },
+    plugins: oneFile
+      ? [viteSingleFile(), iconInside(), namedPage('daystone.html')]
+      : mode === 'test'
+        ? []
+        : [offline()],
+    test: {
+      projects: [
+        {
+          extends: true,
+          test: {
+            name: 'unit',
+            include: ['tests/**/*.test.{ts,tsx}'],
+            exclude: ['tests/published/**', 'tests/browser/**'],
+          },
         },
-      },
-      {
-        extends: true,
-        test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 60_000 },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 120_000,
-          hookTimeout: 180_000,
-          fileParallelism: false,
+        {
+          extends: true,
+          test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 60_000 },
         },
-      },
-    ],
-  },
+        {
+          extends: true,
+          test: {
+            name: 'browser',
+            include: ['tests/browser/**/*.test.ts'],
+            testTimeout: 120_000,
+            hookTimeout: 180_000,
+            fileParallelism: false,
+          },
+        },
+      ],
+    },
+  };
 });
+
+/** What a page opened from disk may not fetch is carried inside it. */
+const ONE_FILE_PARTS = [
+  { find: /^(.*)\/simulation-thread\.ts$/, replacement: '$1/simulation-thread-inline.ts' },
+  { find: /^(.*)\/climate-texts\.ts$/, replacement: '$1/climate-texts-inline.ts' },
+  { find: /^(.*)\/offline-copy\.ts$/, replacement: '$1/offline-copy-none.ts' },
+];
+
+/** A service worker that keeps the whole site, and the manifest that makes it installable. */
+function offline() {
+  return VitePWA({
+    registerType: 'prompt',
+    injectRegister: false,
+    workbox: { globPatterns: ['**/*.{js,css,html,svg,woff2,txt}'], cleanupOutdatedCaches: true },
+    manifest: {
+      name: 'Daystone',
+      short_name: 'Daystone',
+      description: 'Draw a sun-heated house with a sunspace and see its year, hour by hour.',
+      display: 'standalone',
+      background_color: '#f6f1e4',
+      theme_color: '#f6f1e4',
+      icons: [
+        { src: 'favicon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+        { src: 'icon-maskable.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'maskable' },
+      ],
+    },
+  });
+}
+
+function iconInside() {
+  return {
+    name: 'icon-inside',
+    transformIndexHtml: (html: string) =>
+      html.replace(
+        /<link rel="icon"[^>]*>/,
+        '<link rel="icon" href="data:image/svg+xml,%3Csvg xmlns=\'http://www.w3.org/2000/svg\'/%3E" />',
+      ),
+  };
+}
+
+/** Gives the page another name than index.html, so that it can lie beside the site. */
+function namedPage(name: string) {
+  return {
+    name: 'named-page',
+    enforce: 'post' as const,
+    generateBundle(_: unknown, bundle: Record<string, { fileName: string }>) {
+      const page = bundle['index.html'];
+      if (page) page.fileName = name;
+    },
+  };
+}

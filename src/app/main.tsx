@@ -11,8 +11,9 @@ import { render } from 'preact';
 import { SimulationBridge, threadOfWorker } from '../../workers/bridge.ts';
 import { startSimulationThread } from '../../workers/simulation-thread.ts';
 import { EXAMPLES } from '../design/examples.ts';
-import { fetchBundledClimate } from './climate/bundled-climates.ts';
+import { climateText } from './climate/climate-texts.ts';
 import { keepSheet, readKept } from './keeping/autosave.ts';
+import { keepOfflineCopy } from './keeping/offline-copy.ts';
 import { isOwnClimate, ownClimate } from './keeping/own-climates.ts';
 import { listenForFiles } from './page/file-drop.ts';
 import { Page } from './page/Page.tsx';
@@ -31,7 +32,7 @@ const kept = readKept(localStorage);
 const workspace = createWorkspace({
   initial: kept.design ?? EXAMPLES[0]!.design,
   bridge,
-  loadClimate: (key) => (isOwnClimate(key) ? ownClimate(key) : fetchBundledClimate(key)),
+  loadClimate: (key) => (isOwnClimate(key) ? ownClimate(key) : climateText(key)),
 });
 if (kept.units) workspace.units.value = kept.units;
 
@@ -55,6 +56,12 @@ const writeNow = keepSheet(
   () => session.tell('trouble', 'This browser keeps nothing for this page; save the design as a file.'),
 );
 window.addEventListener('pagehide', writeNow);
+keepOfflineCopy((change) =>
+  session.offer('A newer version of this page is ready. Your sheet is kept.', 'Change to it', () => {
+    writeNow();
+    change();
+  }),
+);
 listenForFiles(window, (file) => void session.openFile(file));
 listenForUndo(window, workspace.history);
 

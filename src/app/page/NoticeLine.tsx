@@ -24,6 +24,11 @@ export function NoticeLine() {
       {notices.value.map((notice) => (
         <p key={notice.id} class={`is-${notice.kind}`}>
           {notice.text}
+          {notice.action && (
+            <button type="button" class="notice-action" onClick={notice.action.run}>
+              {notice.action.label}
+            </button>
+          )}
           <button type="button" aria-label="Close this message" onClick={() => dismiss(notice.id)}>
             ×
           </button>

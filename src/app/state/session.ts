@@ -16,6 +16,7 @@ export interface Notice {
   readonly id: number;
   readonly kind: 'news' | 'trouble';
   readonly text: string;
+  readonly action?: { readonly label: string; readonly run: () => void };
 }
 
 export interface Session {
@@ -23,6 +24,8 @@ export interface Session {
   readonly list: VersionList;
   readonly notices: ReadonlySignal<readonly Notice[]>;
   tell(kind: Notice['kind'], text: string): void;
+  /** A message with a button. */
+  offer(text: string, label: string, run: () => void): void;
   dismiss(id: number): void;
   openFile(file: File): Promise<void>;
   openLink(hash: string): Promise<boolean>;
@@ -58,6 +61,9 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     list,
     notices,
     tell,
+    offer(text, label, run) {
+      notices.value = [...notices.value, { id: ++notice, kind: 'news', text, action: { label, run } }];
+    },
     dismiss(id) {
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },

@@ -1,0 +1,3 @@
+// A page that is one file on disk needs no copy of itself.
+
+export function keepOfflineCopy(_onNewer: (change: () => void) => void): void {}
