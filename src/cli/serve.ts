@@ -1,33 +1,23 @@
 // `npm start`: builds the site and serves it on a free port of this computer only, until Ctrl-C. Prints the
 // address on a line of its own. `--port N` asks for a certain port; anything else is refused.
 
-import { build, preview } from 'vite';
+import { build } from 'vite';
+import { serveSite } from './site-server.ts';
 
-process.exitCode = await serve(process.argv.slice(2));
+process.exitCode = await main(process.argv.slice(2));
 
-async function serve(args: readonly string[]): Promise<number> {
+async function main(args: readonly string[]): Promise<number> {
   const port = portOf(args);
   if (port === null) {
     console.error(`serve: ${args.join(' ')}; allowed: --port N, N from 0 to 65535 (0 takes a free one)`);
     return 2;
   }
   await build({ logLevel: 'warn' });
-  const server = await preview({
-    logLevel: 'warn',
-    preview: { host: '127.0.0.1', port, strictPort: port !== 0, open: false },
-  });
-  const address = server.httpServer.address();
-  if (address === null || typeof address === 'string') {
-    console.error('serve: the server has no port');
-    return 1;
-  }
+  const server = await serveSite('dist', port);
   console.log('Daystone is served here until you press Ctrl-C:');
-  console.log(`http://127.0.0.1:${address.port}/`);
+  console.log(server.address);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-    process.once(signal, () => {
-      server.httpServer.close(() => process.exit(0));
-      if ('closeAllConnections' in server.httpServer) server.httpServer.closeAllConnections();
-    });
+    process.once(signal, () => void server.close().then(() => process.exit(0)));
   }
   return 0;
 }

@@ -36,6 +36,13 @@ export function caution<F extends Figures>(draft: Draft<F>): Rule {
 }
 
 function ruleOf<F extends Figures>(kind: Rule['kind'], draft: Draft<F>): Rule {
-  const { id, severity, applies, figures, says } = draft;
+  const { id, severity, applies, says } = draft;
+  // Figures may sum over the year's hours; words and figures of one run share them.
+  const known = new WeakMap<Context, F>();
+  const figures = (context: Context): F => {
+    const found = known.get(context) ?? draft.figures(context);
+    known.set(context, found);
+    return found;
+  };
   return { id, kind, severity, applies, figures, text: (context) => says(figures(context), context) };
 }
