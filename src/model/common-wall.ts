@@ -8,7 +8,7 @@ import { materialById } from '../design/materials.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
 import { glassSystem, paneWith } from './glazing.ts';
-import { faceIn, layerOf } from './layers.ts';
+import { faceIn, LEAST_AREA_M2, layerOf } from './layers.ts';
 import type { DoorOpening, Element, Pane } from './model.ts';
 
 /** Windows inside carry frames as others do. */
@@ -56,7 +56,7 @@ export function commonWall(design: Design): Element | null {
 export function commonPane(design: Design, site: Site): Pane | null {
   if (design.sunspace.join !== 'closed') return null;
   const { grossM2, glassM2 } = splitOf(design);
-  if (glassM2 <= 0) return null;
+  if (glassM2 <= LEAST_AREA_M2) return null;
   return paneWith({
     id: 'common',
     areaM2: glassM2,
@@ -86,7 +86,7 @@ export function commonDoor(design: Design): DoorOpening | null {
     return { ...shared, id: 'open side', widthM: lengthM, heightM, rule: 'open', seeThrough: true };
   }
   const { doorM2 } = splitOf(design);
-  if (join === 'none' || doorM2 <= 0) return null;
+  if (join === 'none' || doorM2 <= LEAST_AREA_M2) return null;
   const widthM = doorM2 / DOOR_HEIGHT_M;
   return { ...shared, id: 'door', widthM, heightM: DOOR_HEIGHT_M, rule: doorRule, seeThrough: false };
 }

@@ -14,6 +14,7 @@ import {
   ceilingBuffer,
   ceilingFace,
   faceIn,
+  LEAST_AREA_M2,
   layerOf,
   outdoorFace,
   roofLayers,
@@ -24,8 +25,6 @@ import type { Element, ZoneFace } from './model.ts';
 import type { Side } from './other-windows.ts';
 
 const HOUSE = 'house';
-/** Areas below this are drawing dust, not walls [m²]. */
-export const LEAST_AREA_M2 = 1e-6;
 
 /** Elements of the house. */
 export function houseElements(

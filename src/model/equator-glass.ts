@@ -7,6 +7,7 @@ import type { Site } from '../weather/typical-year.ts';
 import { compassOf, warmMonths } from './compass.ts';
 import { type EquatorFront, equatorFront } from './equator-front.ts';
 import { glassSystem, paneWith } from './glazing.ts';
+import { LEAST_AREA_M2 } from './layers.ts';
 import type { Pane, Shading } from './model.ts';
 
 /** An overhang reaches this far past each side of the glass [m]; common practice, no source. */
@@ -29,7 +30,7 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
     nightResistance: glass.nightResistance,
   };
   const panes: Pane[] = [];
-  if (front.slopeGlassM2 > 0) {
+  if (front.slopeGlassM2 > LEAST_AREA_M2) {
     panes.push(
       paneWith({
         ...shared,
@@ -46,7 +47,7 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
       }),
     );
   }
-  if (front.kneeGlassM2 > 0) {
+  if (front.kneeGlassM2 > LEAST_AREA_M2) {
     const { lengthM, kneeM, kneeGlassM2, roomDepthM } = front;
     panes.push(
       paneWith({

@@ -30,6 +30,8 @@ const EDGE_MATERIAL = 'xps';
 const FLOOR_RSI = 0.17;
 const WALL_RSI = 0.13;
 const DAYS_A_MONTH = 365 / 12;
+/** More than this changes nothing that can be told, and the standard's formulas are not meant for it [m²K/W]. */
+const MOST_RESISTANCE = 40;
 /** Clay, in the middle of 0.04–0.05 [m²/day]; from memory, medium confidence. */
 const DIFFUSIVITY = 0.045;
 
@@ -56,16 +58,15 @@ export function slabOnGround(
   edgeResistance: number,
   ground: DeepGround,
 ): GroundContact {
-  const floor: FloorPlan = { ...plan, floorResistance: resistanceOf(layers) };
-  const strip = {
-    lies: 'upright',
-    reachM: EDGE_DEPTH_M,
-    resistance: edgeResistance,
-    thicknessM: edgeResistance * materialById(EDGE_MATERIAL).conductivity,
-  } as const;
+  const floor = capped({ ...plan, floorResistance: resistanceOf(layers) });
+  const thicknessM = edgeResistance * materialById(EDGE_MATERIAL).conductivity;
+  const strip = { lies: 'upright', reachM: EDGE_DEPTH_M, resistance: edgeResistance, thicknessM } as const;
+  const added = Math.max(0, edgeResistance - thicknessM / GROUND.conductivity);
   const edge = (2 * edgeInsulationPsi(floor, GROUND, strip)) / characteristicDimension(floor);
-  const uValue = slabUValue(floor, GROUND) + edge;
-  const coupling = edgedCoupling(floor, strip.resistance - strip.thicknessM / GROUND.conductivity);
+  // Insulation at the edge does no more than as much under the whole floor would; on a tiny plan the formula says so.
+  const everywhere = capped({ ...floor, floorResistance: floor.floorResistance + added });
+  const uValue = Math.max(slabUValue(floor, GROUND) + edge, slabUValue(everywhere, GROUND));
+  const coupling = edgedCoupling(floor, everywhere);
   // No floor follows the year more closely than the air outside it does.
   const share = Math.min(1, coupling.outsideWPerK / (floor.areaM2 * uValue));
   return beyond(uValue, FLOOR_RSI, layers, {
@@ -90,9 +91,10 @@ export function wallInGround(
   heightM: number,
   ground: DeepGround,
 ): GroundContact {
-  const wall = { depthM: heightM, wallResistance: resistanceOf(layers) };
+  const wall = { depthM: heightM, wallResistance: Math.min(MOST_RESISTANCE, resistanceOf(layers)) };
+  const foot = capped(floor);
   const { damping, lagDays } = annualWave(DIFFUSIVITY, heightM / 2);
-  return beyond(basementWallUValue(floor, GROUND, wall), WALL_RSI, layers, {
+  return beyond(basementWallUValue(foot, GROUND, wall), WALL_RSI, layers, {
     meanC: ground.meanC,
     amplitudeK: ground.amplitudeK * damping,
     coldestDay: ground.coldestDay + lagDays,
@@ -103,15 +105,18 @@ export function wallInGround(
  * Yearly coupling with upright edge insulation: down to 2D the floor answers as one thickened by R'λ, beyond as it is.
  * Source: ISO 13370:2017 annex, periodic coefficients with vertical edge insulation; from memory, medium confidence.
  */
-function edgedCoupling(floor: FloorPlan, addedResistance: number) {
+function edgedCoupling(floor: FloorPlan, everywhere: FloorPlan) {
   const bare = periodicCoupling(floor, GROUND, null);
-  const added = Math.max(0, addedResistance);
-  const edged = periodicCoupling({ ...floor, floorResistance: floor.floorResistance + added }, GROUND, null);
-  const reach = added > 0 ? Math.exp((-2 * EDGE_DEPTH_M) / periodicDepth(GROUND)) : 1;
+  const edged = periodicCoupling(everywhere, GROUND, null);
+  const reach = Math.exp((-2 * EDGE_DEPTH_M) / periodicDepth(GROUND));
   return {
     outsideWPerK: (1 - reach) * edged.outsideWPerK + reach * bare.outsideWPerK,
     outsideLagMonths: bare.outsideLagMonths,
   };
+}
+
+function capped(floor: FloorPlan): FloorPlan {
+  return { ...floor, floorResistance: Math.min(MOST_RESISTANCE, floor.floorResistance) };
 }
 
 /** Soil and rest such that film, construction, soil and rest add up to 1/U; thin soil where there is little left. */

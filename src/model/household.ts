@@ -93,10 +93,14 @@ export function moistureOf(design: Design): MoistureSource[] {
   return sources;
 }
 
+/** The table at the household's size; between whole numbers (a guest half the week) on the straight line. */
 function dailyKg(design: Design): number {
   const { count, living } = design.people;
   const tabled = Math.min(count, TABLE_PEOPLE);
-  return householdMoisture(tabled, living) + KG_A_FURTHER_PERSON * (count - tabled);
+  const below = Math.floor(tabled);
+  const above = Math.ceil(tabled);
+  const [less, more] = [householdMoisture(below, living), householdMoisture(above, living)];
+  return less + (tabled - below) * (more - less) + KG_A_FURTHER_PERSON * (count - tabled);
 }
 
 function rateOf(activity: 'awake' | 'asleep'): number {

@@ -11,6 +11,9 @@ const COMPUTED: Film = { kind: 'computed' };
 const INSULATION = 'cellulose';
 const SKIN = 'lime-plaster';
 const SKIN_M = 0.015;
+/** Areas [m²] and resistances [m²K/W] below these are the dust of rounding, not parts of a house. */
+export const LEAST_AREA_M2 = 1e-6;
+const LEAST_RESISTANCE = 1e-4;
 const DECK = 'softwood';
 const DECK_M = 0.018;
 const CEILING = 'plasterboard';
@@ -28,7 +31,7 @@ export function layerOf(materialId: string, thicknessM: number): Layer {
 
 /** Insulation of a resistance [m²K/W]; none for 0. */
 export function insulationOf(resistance: number, materialId: string = INSULATION): Layer[] {
-  if (resistance <= 0) return [];
+  if (resistance < LEAST_RESISTANCE) return [];
   return [layerOf(materialId, resistance * materialById(materialId).conductivity)];
 }
 

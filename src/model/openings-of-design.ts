@@ -16,6 +16,7 @@ import { windAtHeight } from '../physics/wind-profile.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { commonDoor } from './common-wall.ts';
 import { always, warmMonths } from './compass.ts';
+import { LEAST_AREA_M2 } from './layers.ts';
 import type { CrackOpening, FixedOpening, Opening, VentOpening, VentRule } from './model.ts';
 
 const CM2_PER_M2 = 1e4;
@@ -65,7 +66,7 @@ function cracks(design: Design, zone: string, volumeM3: number, ach50: number): 
 
 function houseWindows(design: Design): VentOpening | null {
   const { houseM2 } = design.vents;
-  if (houseM2 <= 0) return null;
+  if (houseM2 <= LEAST_AREA_M2) return null;
   return {
     kind: 'vent',
     id: 'house windows',
@@ -84,7 +85,7 @@ function houseWindows(design: Design): VentOpening | null {
 
 function sunspaceVents(design: Design): VentOpening | null {
   const { sunspaceM2, stackM } = design.vents;
-  if (sunspaceM2 <= 0) return null;
+  if (sunspaceM2 <= LEAST_AREA_M2) return null;
   return {
     kind: 'vent',
     id: 'sunspace vents',

@@ -8,6 +8,7 @@ import { geometryOf } from '../design/geometry.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
 import { glassSystem, paneWith } from './glazing.ts';
+import { LEAST_AREA_M2 } from './layers.ts';
 import type { Pane } from './model.ts';
 
 /** Frame share of ordinary windows: 0.25–0.30; from memory, high confidence. */
@@ -65,7 +66,7 @@ export function otherSides(design: Design, site: Site): readonly Side[] {
 /** The windows, of the same glass as the front, without shade or shutters. */
 export function otherPanes(design: Design, sides: readonly Side[]): Pane[] {
   return sides
-    .filter((side) => side.windowM2 > 0)
+    .filter((side) => side.windowM2 > LEAST_AREA_M2)
     .map(({ name, azimuthDeg, windowM2, grossM2 }) =>
       paneWith({
         id: name,

@@ -8,12 +8,11 @@ import { materialById } from '../design/materials.ts';
 import type { DeepGround } from '../weather/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
-import { LEAST_AREA_M2 } from './envelope-elements.ts';
 import { equatorFront } from './equator-front.ts';
 import { glassSystem, paneWith } from './glazing.ts';
 import { slabOnGround } from './ground-contact.ts';
 import { wallThickness } from './house-floor.ts';
-import { faceIn, layerOf, outdoorFace, roofLayers, wallLayers } from './layers.ts';
+import { faceIn, LEAST_AREA_M2, layerOf, outdoorFace, roofLayers, wallLayers } from './layers.ts';
 import type { Element, Pane } from './model.ts';
 
 const SUNSPACE = 'sunspace';

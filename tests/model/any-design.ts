@@ -1,0 +1,79 @@
+// Random valid designs for properties: every number drawn over the limits of limits.ts, every choice over its options,
+// and the numbers that are tied to others drawn within what the others leave.
+import fc from 'fast-check';
+import type { Design } from '../../src/design/design.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { geometryOf } from '../../src/design/geometry.ts';
+import { GLASS } from '../../src/design/glass-catalogue.ts';
+import { LIMITS } from '../../src/design/limits.ts';
+import { MATERIALS } from '../../src/design/materials.ts';
+
+const ANY_MATERIAL = MATERIALS.map(({ id }) => id);
+const MASS_MATERIAL = MATERIALS.filter(({ mass }) => mass).map(({ id }) => id);
+
+const CHOICES: Readonly<Record<string, readonly (string | boolean)[]>> = {
+  'glass.type': GLASS.map(({ id }) => id),
+  'glass.basis': ['area', 'share-of-wall', 'share-of-floor'],
+  'sunspace.join': ['none', 'open', 'closed'],
+  'sunspace.endWalls': ['insulated', 'glazed'],
+  'sunspace.commonWallMaterial': MASS_MATERIAL,
+  'sunspace.doorRule': ['by-need', 'shut', 'open'],
+  'mass.material': MASS_MATERIAL,
+  'mass.place': ['sunlit', 'shaded'],
+  'floor.material': ANY_MATERIAL,
+  'floor.cover': ['bare', 'tile', 'carpet', 'wood'],
+  'envelope.wallLining': ANY_MATERIAL,
+  'vents.habit': ['automatic', 'attentive', 'away', 'forgetful', 'never'],
+  'people.living': ['dry', 'moist', 'wet'],
+  'people.awayWorkdays': [true, false],
+  'plants.soil': ['mulched', 'bare', 'open-water'],
+};
+
+const number = (min: number, max: number) =>
+  fc.oneof(
+    { weight: 8, arbitrary: fc.double({ min, max, noNaN: true }) },
+    { weight: 1, arbitrary: fc.constantFrom(min, max) },
+  );
+
+/** Valid designs anywhere within the limits, their ends included. */
+export const anyDesign: fc.Arbitrary<Design> = fc
+  .record({
+    numbers: fc.tuple(
+      ...LIMITS.map(({ min, max, whole }) => (whole ? fc.integer({ min, max }) : number(min, max))),
+    ),
+    choices: fc.record(
+      Object.fromEntries(
+        Object.entries(CHOICES).map(([path, options]) => [path, fc.constantFrom(...options)]),
+      ),
+    ),
+    lengthShare: number(0, 1),
+    glassShare: number(0, 1),
+  })
+  .map(({ numbers, choices, lengthShare, glassShare }) => {
+    const design = structuredClone(EXAMPLES[0]!.design) as unknown as Record<string, Record<string, unknown>>;
+    const set = (path: string, value: unknown) => {
+      const [group, key] = path.split('.');
+      design[group!]![key!] = value;
+    };
+    LIMITS.forEach(({ path }, i) => {
+      set(path, numbers[i]);
+    });
+    for (const [path, choice] of Object.entries(choices)) set(path, choice);
+    const { equatorWallM } = (design as unknown as Design).house;
+    set('sunspace.lengthM', 1 + lengthShare * (equatorWallM - 1));
+    set('glass.value', glassShare * largestValue(design as unknown as Design));
+    return design as unknown as Design;
+  });
+
+/** The largest glass.value that fits the front by its basis. */
+function largestValue(design: Design): number {
+  const { largestGlassM2, equatorWallM2 } = geometryOf(design);
+  switch (design.glass.basis) {
+    case 'area':
+      return Math.min(600, largestGlassM2);
+    case 'share-of-wall':
+      return Math.min(1, largestGlassM2 / equatorWallM2);
+    case 'share-of-floor':
+      return Math.min(1, largestGlassM2 / design.house.floorAreaM2);
+  }
+}
