@@ -1,7 +1,8 @@
 // Cuts an element's layers into the nodes of a chain. An element in; capacities, links and node depths out.
-// Cells are a quarter of the 24 h penetration depth δ = √(λT/(πρc)) at faces that feel the day, grow to a third,
-// and beyond 2.5 δ from every such face grow on, since little is left of the daily wave there. Each face to a
-// zone or outdoors has a massless surface node, where film, sun and long-wave meet; cell centres hold the mass.
+// Cells are a quarter of the 24 h penetration depth δ = √(λT/(πρc)) at faces that feel the day and grow to a third.
+// They grow on beyond 2.5 δ from every such face, or beyond 1 δ where the far side is ground or nothing and no
+// daily wave has to come through. Light layers need no more cells than their heat capacity is worth. Each face to
+// a zone or outdoors has a massless surface node, where film, sun and long-wave meet; cell centres hold the mass.
 // Error against ISO 13786: measured in tests/published/wall-cutting.test.ts.
 
 import type { Element, Layer } from '../model/model.ts';
@@ -12,6 +13,9 @@ export const CELLS_PER_DEPTH = 4;
 /** Largest cell where the daily wave still matters, in δ times 4 / CELLS_PER_DEPTH. */
 const LARGEST_NEAR = 4 / 3;
 const NEAR_DEPTHS = 2.5;
+const NEAR_DEPTHS_ONE_SIDED = 1;
+/** A cell holding less than this, times 4 / CELLS_PER_DEPTH, would change nothing that can be seen [J/(m²K)]. */
+const LEAST_CELL = 5000;
 
 /** Cell growth per penetration depth travelled from the nearest such face, and beyond NEAR_DEPTHS. */
 const GROWTH = 0.15;
@@ -50,7 +54,7 @@ export function dailyDepth(layer: Layer): number {
  * Cut an element into chain nodes.
  *
  * @param element layers from face a to face b; thickness and conductivity above 0
- * @param cellsPerDepth cells per daily penetration depth at the faces; 1…20
+ * @param cellsPerDepth cells per daily penetration depth at the faces; 1…100
  */
 export function cutElement(element: Element, cellsPerDepth: number = CELLS_PER_DEPTH): Cut {
   const area = element.areaM2;
@@ -95,9 +99,14 @@ function cellsOf(element: Element, cellsPerDepth: number, feelsAtA: boolean) {
     const depth = dailyDepth(layer);
     if (layer.mixed || depth === Number.POSITIVE_INFINITY) return { layer, thicknesses: [layer.thicknessM] };
     const span = layer.thicknessM / depth;
-    const thicknesses = cellFractions(travelled, span, total, cellsPerDepth, feelsAtA).map((x) => x * depth);
+    const byDepth = cellFractions(travelled, span, total, cellsPerDepth, feelsAtA).map((x) => x * depth);
     travelled += span;
-    return { layer, thicknesses };
+    const worth =
+      (layer.thicknessM * layer.density * layer.specificHeat * cellsPerDepth) /
+      (LEAST_CELL * CELLS_PER_DEPTH);
+    const most = Math.max(1, Math.ceil(worth));
+    if (byDepth.length <= most) return { layer, thicknesses: byDepth };
+    return { layer, thicknesses: new Array<number>(most).fill(layer.thicknessM / most) };
   });
 }
 
@@ -112,10 +121,11 @@ function cellFractions(
   cellsPerDepth: number,
   feelsAtA: boolean,
 ): number[] {
+  const nearDepths = feelsAtA ? NEAR_DEPTHS : NEAR_DEPTHS_ONE_SIDED;
   const wanted = (at: number) => {
     const nearest = feelsAtA ? Math.min(at, total - at) : total - at;
     const near = Math.min(1 + GROWTH * Math.max(0, nearest), LARGEST_NEAR);
-    return (near * (1 + GROWTH_BEYOND * Math.max(0, nearest - NEAR_DEPTHS))) / cellsPerDepth;
+    return (near * (1 + GROWTH_BEYOND * Math.max(0, nearest - nearDepths))) / cellsPerDepth;
   };
   const sizes: number[] = [];
   for (let at = 0; at < span; ) {

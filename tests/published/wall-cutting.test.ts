@@ -13,7 +13,7 @@ import { check } from './ledger.ts';
 /** Shorter than a run's 900 s, so that the conduction set shows the method and not the step. */
 const STEP_S = 60;
 /** Cells per penetration depth for the conduction set: its tolerance is finer than a run's own cells. */
-const FINE_CELLS = 24;
+const FINE_CELLS = 64;
 
 const DAY_S = 86_400;
 /** A third of the 24 h depth at the faces; error of a cell-centred layer model, from the reference's node table. */
@@ -105,6 +105,22 @@ const over = (x: Complex, y: Complex): Complex => {
   return { re: (x.re * y.re + x.im * y.im) / size, im: (x.im * y.re - x.re * y.im) / size };
 };
 
+/** Heat into face b per kelvin of room air, 24 h, nothing behind face a. */
+function admittanceOf(cut: ReturnType<typeof cutElement>, insideResistance: number): number {
+  const omega = (2 * Math.PI) / DAY_S;
+  let pivot: Complex = { re: cut.link[0] ?? 0, im: omega * cut.capacity[0]! };
+  for (let i = 1; i < cut.capacity.length; i++) {
+    const before: Complex = { re: cut.link[i - 1]!, im: 0 };
+    const carried = over(times(before, before), pivot);
+    pivot = {
+      re: before.re + (cut.link[i] ?? 1 / insideResistance) - carried.re,
+      im: omega * cut.capacity[i]! - carried.im,
+    };
+  }
+  const face = over({ re: 1 / insideResistance, im: 0 }, pivot);
+  return Math.hypot(1 - face.re, face.im) / insideResistance;
+}
+
 /** Steady 24 h response of the chain with room air held at 0: heat to the room per kelvin outdoors, and into it. */
 function responseOf(wall: Periodic): { admittance: number; decrement: number; shiftH: number } {
   const cut = cutElement(elementOf(wall));
@@ -183,6 +199,15 @@ describe.each(walls)('$name cut into nodes', (wall) => {
       row('decrement factor', wall.decrement_factor, ours.decrement, DECREMENT_REL, '', 'rel');
       row('time shift', wall.time_shift_unwrapped_h, ours.shiftH, SHIFT_H, 'h', 'abs');
     });
+});
+
+describe.each(walls)('$name with ground or nothing behind it', (wall) => {
+  test('its coarser cells answer the room as fine ones do', () => {
+    const element: Element = { ...elementOf(wall), a: { kind: 'adiabatic' } };
+    const ours = admittanceOf(cutElement(element), wall.Rsi);
+    const fine = admittanceOf(cutElement(element, FINE_CELLS), wall.Rsi);
+    expect(Math.abs(ours / fine - 1)).toBeLessThan(ADMITTANCE_REL);
+  });
 });
 
 /** Layers outside to inside: thickness, conductivity, density, specific heat; results after 2, 6, 12, 24, 120 h. */
