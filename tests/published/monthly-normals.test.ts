@@ -2,15 +2,11 @@
 // and the made year is compared with the real one. The allowed differences are the method's stated errors.
 import { describe, expect, test } from 'vitest';
 import { readBundle } from '../../src/weather/bundle-form.ts';
-import { MONTH_DAYS } from '../../src/weather/calendar-hour.ts';
 import { type ClimateSummary, summariseClimate } from '../../src/weather/climate-summary.ts';
-import { yearFromNormals } from '../../src/weather/monthly-normals.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
-import type { TypicalYear } from '../../src/weather/typical-year.ts';
+import { madeFrom, NORMALS_SITES } from '../weather/made-from-real.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';
-
-const SITES = ['denver', 'burlington', 'quillayute', 'tucson', 'north-italy', 'southern-chile'];
 
 /** Stated errors of the made year, with their reason. */
 const STATED = {
@@ -25,19 +21,6 @@ const STATED = {
   extreme: 7,
 };
 
-function madeFrom(real: TypicalYear, { months }: ClimateSummary): TypicalYear {
-  return yearOf(
-    yearFromNormals({
-      ...real.site,
-      meanDailyHighC: months.map((month) => month.meanDailyHighC),
-      meanDailyLowC: months.map((month) => month.meanDailyLowC),
-      humidityPercent: months.map((month) => 100 * month.meanRelativeHumidity),
-      dailyGlobalKWh: months.map((month, m) => month.globalKWh / MONTH_DAYS[m]!),
-      windSpeed: months.map((month) => month.meanWind),
-    }),
-  );
-}
-
 /** Light on an upright equator-facing plane in the three months of least sun. */
 function winterUpright({ months }: ClimateSummary, latitudeDeg: number): number {
   return (latitudeDeg >= 0 ? [11, 0, 1] : [5, 6, 7]).reduce(
@@ -47,14 +30,14 @@ function winterUpright({ months }: ClimateSummary, latitudeDeg: number): number 
 }
 
 test('there are six sites', () => {
-  expect(SITES).toHaveLength(6);
+  expect(NORMALS_SITES).toHaveLength(6);
 });
 
-describe.each(SITES)('%s', (id) => {
+describe.each(NORMALS_SITES)('%s', (id) => {
   test('the made year is within the stated errors of the real one', () => {
     const real = yearOf(readBundle(climateText(id)));
     const seen = summariseClimate(prepareClimate(real));
-    const made = summariseClimate(prepareClimate(madeFrom(real, seen)));
+    const made = summariseClimate(prepareClimate(madeFrom(real)));
     const row = (
       quantity: string,
       reference: number,
