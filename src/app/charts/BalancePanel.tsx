@@ -1,9 +1,10 @@
 // Heat gained and lost, and water vapour released, by month and cause, for one zone at a time.
 
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { heatByMonth, moistureByMonth } from '../../outcomes/balances.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { heatSentence, moistureSentence } from './balance-words.ts';
+import { useChartAnswer } from './chart-turns.ts';
 import { MonthBars } from './MonthBars.tsx';
 
 const ZONE_WORDS: Readonly<Record<string, string>> = { house: 'rooms', sunspace: 'sunspace' };
@@ -11,9 +12,10 @@ const ZONE_WORDS: Readonly<Record<string, string>> = { house: 'rooms', sunspace:
 export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
   const workspace = useWorkspace();
   const [wanted, setWanted] = useState('house');
-  const answer = workspace.answer.value;
+  const ref = useRef<HTMLElement>(null);
+  const answer = useChartAnswer(ref);
   const system = workspace.units.value;
-  if (!answer) return null;
+  if (!answer) return <section ref={ref} class="chart" />;
   const zones = answer.year.zones.map(({ id }) => id);
   const zone = zones.includes(wanted) ? wanted : 'house';
   const all = kind === 'heat' ? heatByMonth(answer.year) : moistureByMonth(answer.year);
@@ -21,7 +23,7 @@ export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
   const drained = answer.year.zones.find(({ id }) => id === zone)?.drainedKg ?? 0;
   const title = kind === 'heat' ? 'Heat by month and cause' : 'Moisture by month and cause';
   return (
-    <section class="chart" id={kind} aria-labelledby={`${kind}-title`}>
+    <section ref={ref} class="chart" id={kind} aria-labelledby={`${kind}-title`}>
       <div class="chart-head">
         <h2 id={`${kind}-title`}>{title}</h2>
         {zones.length > 1 && (

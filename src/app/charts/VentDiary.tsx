@@ -1,16 +1,18 @@
 // The vent diary: for each opening, hours open as a bar and moves as a number, month by month.
 
+import { useRef } from 'preact/hooks';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
-import { useWorkspace } from '../state/session-context.ts';
 import { MONTH_NAMES, MONTH_SHORT } from './calendar-words.ts';
+import { useChartAnswer } from './chart-turns.ts';
 import { ventDiary, ventSentence } from './vent-diary.ts';
 
 export function VentDiary() {
-  const { answer } = useWorkspace();
-  if (!answer.value) return null;
-  const rows = ventDiary(answer.value.year);
+  const ref = useRef<HTMLElement>(null);
+  const answer = useChartAnswer(ref);
+  if (!answer) return <section ref={ref} class="chart" />;
+  const rows = ventDiary(answer.year);
   return (
-    <section class="chart" id="vents" aria-labelledby="vents-title">
+    <section ref={ref} class="chart" id="vents" aria-labelledby="vents-title">
       <div class="chart-head">
         <h2 id="vents-title">The vent diary</h2>
       </div>
@@ -39,7 +41,7 @@ export function VentDiary() {
                     const share = row.openByMonth[month]! / hours;
                     return (
                       <td key={MONTH_SHORT[month]}>
-                        <span class="diary-bar" style={{ height: `${(share * 100).toFixed(0)}%` }} />
+                        <span class="diary-bar" style={{ height: `${(share * 60).toFixed(0)}%` }} />
                         <span class="diary-moves">
                           {Math.round(moves)}
                           <span class="visually-hidden">

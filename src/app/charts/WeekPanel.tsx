@@ -1,20 +1,23 @@
 // The hottest and the coldest week, one under the other, each with the sentence that says what to notice.
 
+import { useRef } from 'preact/hooks';
 import { useWorkspace } from '../state/session-context.ts';
+import { useChartAnswer } from './chart-turns.ts';
 import { WeekChart } from './WeekChart.tsx';
 import { weekColumns, weekSentence, weekStart } from './week-hours.ts';
 
 export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
   const workspace = useWorkspace();
-  const answer = workspace.answer.value;
+  const ref = useRef<HTMLElement>(null);
+  const answer = useChartAnswer(ref);
   const climate = workspace.climate.value;
   const system = workspace.units.value;
-  if (!answer || climate.state !== 'ready') return null;
+  if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" />;
   const { house } = answer.outcome.zones;
   const { comfort } = answer.job.design;
   const from = weekStart(kind === 'hot' ? house.hottestHour : house.coldestHour);
   return (
-    <section class="chart" aria-labelledby={`${kind}-week-title`} id={`${kind}-week`}>
+    <section ref={ref} class="chart" aria-labelledby={`${kind}-week-title`} id={`${kind}-week`}>
       <div class="chart-head">
         <h2 id={`${kind}-week-title`}>The {kind === 'hot' ? 'hottest' : 'coldest'} week</h2>
         <WeekKey hasSunspace={answer.outcome.zones.sunspace !== undefined} />

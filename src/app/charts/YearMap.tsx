@@ -8,6 +8,7 @@ import { useWorkspace } from '../state/session-context.ts';
 import { toShown, type UnitSystem } from '../units/display-unit.ts';
 import { numberText, quantityText } from '../units/number-text.ts';
 import { hourText, MONTH_SHORT } from './calendar-words.ts';
+import { useChartAnswer } from './chart-turns.ts';
 import { cssColour } from './colour-scale.ts';
 import { paintYear } from './YearPicture.tsx';
 import { type LayerId, layerChoices, type YearLayer, yearLayer } from './year-layers.ts';
@@ -17,15 +18,16 @@ const DAYS = 365;
 export function YearMap() {
   const workspace = useWorkspace();
   const [wanted, setWanted] = useState<LayerId>('house');
-  const answer = workspace.answer.value;
+  const ref = useRef<HTMLElement>(null);
+  const answer = useChartAnswer(ref);
   const climate = workspace.climate.value;
   const system = workspace.units.value;
-  if (!answer || climate.state !== 'ready') return null;
+  if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" />;
   const choices = layerChoices(answer.year);
   const id = choices.some((choice) => choice.id === wanted) ? wanted : 'house';
   const layer = yearLayer(id, answer.year, climate.year, answer.job.design, system);
   return (
-    <section class="chart" aria-labelledby="year-title">
+    <section ref={ref} class="chart" aria-labelledby="year-title">
       <div class="chart-head">
         <h2 id="year-title">The year, hour by hour</h2>
         <div class="chips" role="radiogroup" aria-label="Shown in the year map">

@@ -30,7 +30,13 @@ export function FigurePanel({ onOpen }: { onOpen: (what: Explanation, zone: 'hou
     figures.some((f) => f.zone === zone),
   );
   return (
-    <section class="figures" aria-label="Headline figures" aria-busy={workspace.stale.value}>
+    <section
+      class="figures"
+      aria-label="Headline figures"
+      aria-busy={workspace.stale.value}
+      data-run={answer.number}
+      data-took={answer.tookMs.toFixed(1)}
+    >
       {zones.map((zone) => (
         <div class="figure-zone" key={zone}>
           <h2>{ZONE_TITLES[zone]}</h2>

@@ -101,11 +101,14 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
     void climateReady(climateKey.value);
   });
 
+  const hour = signal<number | null>(null);
+  // Temperatures through the mass are large; they travel only while an hour is looked at.
+  const wantsHistory = computed(() => hour.value !== null);
   let newest = 0;
   effect(() => {
     const asking = design.value;
     if (climate.value.state !== 'ready') return;
-    bridge.runLive({ design: asking, climateKey: climate.value.key, history: true }).then(
+    bridge.runLive({ design: asking, climateKey: climate.value.key, history: wantsHistory.value }).then(
       (got) => {
         if (got === null || got.number <= newest) return;
         newest = got.number;
@@ -135,7 +138,7 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
     runFault,
     fitNotes,
     units: signal<UnitSystem>('metric'),
-    hour: signal<number | null>(null),
+    hour,
     set(path, value, gesture = path) {
       const fitted = fittedDesign(withValueAt(design.value, path, value));
       batch(() => {

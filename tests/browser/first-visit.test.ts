@@ -1,0 +1,47 @@
+// The built page as a first visitor meets it: an example with its year computed, nothing in the console, and figures
+// that follow the numbers.
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(async () => {
+  await served?.close();
+});
+
+test('the page opens on an example with its year computed and nothing in the console', async () => {
+  const { page, complaints, close } = await openPage(served);
+  expect(await settledFigure(page, 'house-overheated')).toBeGreaterThan(0);
+  expect(await page.locator('.map-field canvas').count()).toBe(1);
+  expect(await page.locator('.week-chart canvas').count()).toBe(2);
+  expect(await page.locator('.section-drawing svg polygon').count()).toBeGreaterThan(10);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('raising the glazing share raises the overheated hours', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.selectOption('select[data-path="sunspace.join"]', 'none');
+  await page.selectOption('select[data-path="glass.basis"]', 'share-of-floor');
+  await page.fill('input[data-path="glass.value"]', '10');
+  const few = await settledFigure(page, 'house-overheated');
+  await page.fill('input[data-path="glass.value"]', '30');
+  const many = await settledFigure(page, 'house-overheated');
+  expect(many).toBeGreaterThan(few + 50);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('on a phone nothing is wider than the screen', async () => {
+  const { page, complaints, close } = await openPage(served, { viewport: { width: 390, height: 844 } });
+  await settledFigure(page, 'house-overheated');
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(width).toBeLessThanOrEqual(390);
+  expect(complaints).toEqual([]);
+  await close();
+});
