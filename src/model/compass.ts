@@ -3,7 +3,6 @@
 
 import { equatorAzimuth } from '../weather/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
-import type { Schedule } from './model.ts';
 
 export interface Compass {
   readonly equatorDeg: number;
@@ -39,11 +38,6 @@ const NORTHERN_WARM = [0, 0, 0, 0, 1, 1, 1, 1, 1, 1, 0, 0];
  */
 export function warmMonths(site: Site): readonly number[] {
   return site.latitudeDeg >= 0 ? NORTHERN_WARM : NORTHERN_WARM.map((_, month) => 1 - NORTHERN_WARM[month]!);
-}
-
-/** The same value at every hour. */
-export function always(value: number): Schedule {
-  return { workday: new Array<number>(24).fill(value) };
 }
 
 function turned(azimuthDeg: number): number {

@@ -5,7 +5,7 @@ import { BARE_EMISSIVITY } from '../physics/glass-u-value.ts';
 import type { GlassSystem, Pane } from './model.ts';
 
 /** Timber frames: ISO 10077-1, from memory, high confidence [W/(m²K)]. */
-const FRAME_U_VALUE = 1.8;
+export const FRAME_U_VALUE = 1.8;
 /** Share of light that dirt and bars leave: 0.90–0.95 in handbooks; from memory, medium confidence. */
 const DIRT = 0.95;
 const GLASS_CONDUCTIVITY = 1;
@@ -48,6 +48,3 @@ export function paneWith(
     ...own,
   };
 }
-
-/** U-value of the frame, for the temperature factor of a glazed room's corners [W/(m²K)]. */
-export const frameUValue = FRAME_U_VALUE;

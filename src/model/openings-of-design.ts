@@ -15,7 +15,7 @@ import { SHARP_EDGE_DISCHARGE } from '../physics/openings.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { commonDoor } from './common-wall.ts';
-import { always, warmMonths } from './compass.ts';
+import { warmMonths } from './compass.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
 import type { CrackOpening, FixedOpening, Opening, VentOpening, VentRule } from './model.ts';
 
@@ -112,7 +112,7 @@ function ruleOf(design: Design): VentRule {
     opensAboveC: design.vents.opensAboveC,
     bandK: BAND_K,
     onlyCooler: true,
-    schedule: always(1),
+    schedule: { workday: new Array<number>(24).fill(1) },
     shutAboveWind: SHUT_ABOVE_WIND,
   };
 }

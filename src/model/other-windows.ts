@@ -63,7 +63,7 @@ export function otherSides(design: Design, site: Site): readonly Side[] {
   ];
 }
 
-/** The windows, of the same glass as the front, without shade or shutters. */
+/** The windows: of the front's glass, without shade or shutters, their beam all on the floor. */
 export function otherPanes(design: Design, sides: readonly Side[]): Pane[] {
   return sides
     .filter((side) => side.windowM2 > LEAST_AREA_M2)

@@ -13,11 +13,16 @@ import { glassSystem, paneWith } from './glazing.ts';
 import { slabOnGround } from './ground-contact.ts';
 import { wallThickness } from './house-floor.ts';
 import { faceIn, LEAST_AREA_M2, layerOf, outdoorFace, roofLayers, wallLayers } from './layers.ts';
-import type { Element, Pane } from './model.ts';
+import type { Element, Layer, Pane } from './model.ts';
 
 const SUNSPACE = 'sunspace';
 const LINING = 'plywood';
 const LINING_M = 0.012;
+
+/** Outside to inside, of its opaque upright parts. */
+export function sunspaceWallLayers(design: Design): Layer[] {
+  return wallLayers(design.envelope.wallResistance, LINING, LINING_M);
+}
 
 /** Opaque elements of the sunspace, the common wall excepted. */
 export function sunspaceElements(design: Design, site: Site, ground: DeepGround): Element[] {
@@ -83,7 +88,7 @@ function shell(design: Design, id: string, areaM2: number, tiltDeg: number, azim
   return {
     id,
     areaM2,
-    layers: wallLayers(design.envelope.wallResistance, LINING, LINING_M),
+    layers: sunspaceWallLayers(design),
     a: outdoorFace(tiltDeg, azimuthDeg),
     b: faceIn(SUNSPACE, LINING, 180 - tiltDeg, 'none'),
     moistureBuffer: materialById(LINING).moistureBuffer,

@@ -4,10 +4,11 @@
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { cornerFactor } from './corner-factor.ts';
-import { frameUValue } from './glazing.ts';
-import { resistanceOf, wallLayers } from './layers.ts';
+import { FRAME_U_VALUE } from './glazing.ts';
+import { resistanceOf } from './layers.ts';
 import type { Zone } from './model.ts';
 import { plantingIn } from './planting.ts';
+import { sunspaceWallLayers } from './sunspace-elements.ts';
 import { FURNITURE_J_PER_K, FURNITURE_KG } from './zone-house.ts';
 
 /** Pots, benches and a chair against a furnished room; common practice, no source. */
@@ -32,8 +33,11 @@ export function sunspaceZone(design: Design): Zone | null {
   };
 }
 
+/** Films of ISO 6946 that a U-value of a whole frame holds [m²K/W]. */
+const FRAME_FILMS = 0.17;
+
 /** Glazed ends meet the front in frames; insulated ones in a wall. */
 function sunspaceCorner(design: Design): number {
-  if (design.sunspace.endWalls === 'glazed') return cornerFactor(1 / frameUValue - 0.17);
-  return cornerFactor(resistanceOf(wallLayers(design.envelope.wallResistance, 'plywood', 0.012)));
+  if (design.sunspace.endWalls === 'glazed') return cornerFactor(1 / FRAME_U_VALUE - FRAME_FILMS);
+  return cornerFactor(resistanceOf(sunspaceWallLayers(design)));
 }
