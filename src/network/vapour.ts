@@ -116,32 +116,18 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   let entered = 0;
 
   function step(inputs: VapourInputs): void {
-    const { stepS, pressurePa, outdoors, between, zoneC } = inputs;
+    const { stepS, outdoors, zoneC } = inputs;
     before.set(ratio);
     airW.fill(0);
     paneW.fill(0);
-    matrix.fill(0);
     dew.fill(0);
     for (let z = 0; z < zones; z++) saturated[z] = saturationPressureUnchecked(clampC(zoneC[z]!));
     release();
-    for (let z = 0; z < zones; z++) {
-      const perRatio = pressurePa / (0.622 + ratio[z]!);
-      const saturation = saturated[z]!;
-      const bufferPull = buffering(z, stepS);
-      let diagonal = airKg[z]! / stepS + outdoors[z]! + (bufferPull * perRatio) / saturation;
-      let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * inputs.outdoorRatio + released[z]!;
-      right += bufferPull * bufferHumidity[z]!;
-      for (let y = 0; y < zones; y++) {
-        const flow = between[z * zones + y]!;
-        diagonal += flow;
-        matrix[z * zones + y]! -= flow;
-      }
-      matrix[z * zones + z]! += diagonal;
-      rhs[z] = right;
-    }
     for (let p = 0; p < panes; p++) meetPane(p, inputs);
-    solveSmall(matrix, rhs, zones);
-    for (let z = 0; z < zones; z++) ratio[z] = Math.max(rhs[z]!, 0);
+    balance(inputs);
+    // Each pass leaves at least one pane fewer to dry beyond its film.
+    for (let pass = 0; pass < panes && driesBeyondFilm(inputs); pass++) balance(inputs);
+    ratio.set(rhs);
     for (let z = 0; z < zones; z++) {
       received += outdoors[z]! * (inputs.outdoorRatio - ratio[z]!) * stepS + released[z]! * stepS;
       entered += (outdoors[z]! * inputs.outdoorRatio + released[z]!) * stepS;
@@ -151,6 +137,50 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     for (let z = 0; z < zones; z++) settleFog(z, inputs);
   }
 
+  /** The humidity ratios at the step's end, into `rhs`. */
+  function balance({ stepS, pressurePa, outdoors, between, outdoorRatio }: VapourInputs): void {
+    matrix.fill(0);
+    for (let z = 0; z < zones; z++) {
+      const perRatio = pressurePa / (0.622 + ratio[z]!);
+      const bufferPull = buffering(z, stepS);
+      let diagonal = airKg[z]! / stepS + outdoors[z]! + (bufferPull * perRatio) / saturated[z]!;
+      let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * outdoorRatio + released[z]!;
+      right += bufferPull * bufferHumidity[z]!;
+      for (let y = 0; y < zones; y++) {
+        const flow = between[z * zones + y]!;
+        diagonal += flow;
+        matrix[z * zones + y]! -= flow;
+      }
+      matrix[z * zones + z]! += diagonal;
+      rhs[z] = right;
+    }
+    for (let p = 0; p < panes; p++) {
+      const z = layout.panes[p]!.zoneTo;
+      if (dewMode[p] === 1) {
+        matrix[z * zones + z]! += (dewPull[p]! * pressurePa) / (0.622 + ratio[z]!);
+        rhs[z]! += dewPull[p]! * paneSaturation[p]!;
+      } else if (dewMode[p] === 2) {
+        rhs[z]! += dewPull[p]!;
+      }
+    }
+    solveSmall(matrix, rhs, zones);
+  }
+
+  /** Panes that would give the air more than their film holds give it all and no more; true if there was one. */
+  function driesBeyondFilm({ stepS, pressurePa }: VapourInputs): boolean {
+    let found = false;
+    for (let p = 0; p < panes; p++) {
+      if (dewMode[p] !== 1) continue;
+      const z = layout.panes[p]!.zoneTo;
+      const air = (rhs[z]! * pressurePa) / (0.622 + ratio[z]!);
+      if (dewPull[p]! * (air - paneSaturation[p]!) * stepS >= -film[p]!) continue;
+      dewMode[p] = 2;
+      dewPull[p] = film[p]! / stepS;
+      found = true;
+    }
+    return found;
+  }
+
   /** Conductance of the buffer in humidity terms [kg/s per unit RH]. */
   function buffering(z: number, stepS: number): number {
     const share = stepS / (BUFFER_HOURS * 3600);
@@ -158,7 +188,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   }
 
   /** Dew, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
-  function meetPane(p: number, { stepS, pressurePa, paneC, zoneC }: VapourInputs): void {
+  function meetPane(p: number, { stepS, paneC, zoneC }: VapourInputs): void {
     const z = layout.panes[p]!.zoneTo;
     // A dry pane as warm as the air takes no dew: no need to know its saturation.
     if (film[p] === 0 && paneC[p]! >= zoneC[z]!) {
@@ -167,7 +197,6 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     }
     const saturation = saturationPressureUnchecked(clampC(paneC[p]!));
     paneSaturation[p] = saturation;
-    const perRatio = pressurePa / (0.622 + ratio[z]!);
     const pull =
       (massTransferCoefficient(PANE_CONVECTION) * layout.panes[p]!.glassM2) /
       (VAPOUR_GAS * (paneC[p]! + KELVIN));
@@ -178,12 +207,6 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     } else {
       dewMode[p] = 2;
       dewPull[p] = film[p]! / stepS;
-    }
-    if (dewMode[p] === 1) {
-      matrix[z * zones + z]! += pull * perRatio;
-      rhs[z]! += pull * saturation;
-    } else if (dewMode[p] === 2) {
-      rhs[z]! += dewPull[p]!;
     }
   }
 
@@ -199,14 +222,8 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   function settlePane(p: number, { stepS }: VapourInputs): void {
     if (dewMode[p] === 0) return;
     const z = layout.panes[p]!.zoneTo;
-    let rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - paneSaturation[p]!) : -dewPull[p]!;
-    // The air moved during the step; what would dry beyond the film is taken back from the air.
-    if (rate * stepS < -film[p]!) {
-      const overdrawn = -film[p]! / stepS - rate;
-      ratio[z]! -= (overdrawn * stepS) / airKg[z]!;
-      rate += overdrawn;
-    }
-    film[p]! += rate * stepS;
+    const rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - paneSaturation[p]!) : -dewPull[p]!;
+    film[p] = Math.max(0, film[p]! + rate * stepS);
     dew[z]! += rate;
     paneW[p] = rate * LATENT_J_PER_KG;
     if (film[p]! > fullFilm[p]!) {
