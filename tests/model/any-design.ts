@@ -29,9 +29,15 @@ const CHOICES: Readonly<Record<string, readonly (string | boolean)[]>> = {
   'plants.soil': ['mulched', 'bare', 'open-water'],
 };
 
+/** Numbers to a millionth, as a person could write them, and often the very ends. */
 const number = (min: number, max: number) =>
   fc.oneof(
-    { weight: 8, arbitrary: fc.double({ min, max, noNaN: true }) },
+    {
+      weight: 8,
+      arbitrary: fc
+        .double({ min, max, noNaN: true })
+        .map((value) => Math.min(max, Math.max(min, Math.round(value * 1e6) / 1e6))),
+    },
     { weight: 1, arbitrary: fc.constantFrom(min, max) },
   );
 

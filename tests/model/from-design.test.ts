@@ -158,3 +158,24 @@ test('200 random designs within the limits make models that pass, with walls at 
   );
   expect(runs).toBe(200);
 });
+
+test('what is smaller than a grain makes no part: glass, door, vents and insulation of rounding dust', () => {
+  const closed = exampleOf('closed');
+  const dust = 1e-300;
+  const model = modelIn({
+    ...closed,
+    glass: { ...closed.glass, value: dust, otherShareOfFloor: dust },
+    sunspace: { ...closed.sunspace, commonGlassM2: dust, doorM2: dust },
+    vents: { ...closed.vents, sunspaceM2: dust, houseM2: dust },
+    mass: { ...closed.mass, areaM2: dust },
+    floor: { ...closed.floor, resistance: dust },
+  });
+  expect(model.panes).toEqual([]);
+  expect(model.openings.map(({ kind }) => kind)).toEqual(['cracks', 'cracks']);
+  expect(model.elements.map(({ id }) => id)).not.toContain('extra mass');
+  expect(model.elements.find(({ id }) => id === 'floor')!.layers.map(({ name }) => name)).toEqual([
+    'Soil, clay or silt',
+    'Concrete',
+    'Ceramic tile',
+  ]);
+});
