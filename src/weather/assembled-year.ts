@@ -1,8 +1,9 @@
 // The last step of every reader: raw hourly columns (NaN where the file has nothing) into a typical year.
 // Values no place on Earth has are refused with their line; holes up to three hours are filled and counted;
-// the dew point is held at or below the dry bulb; a sky cover that is all NaN is derived. Nothing is changed without a note.
+// the dew point is held at or below the dry bulb; sky cover, long-wave radiation
+// and reflectance with longer holes are left out and the cover derived. Nothing is changed without a note.
 import { coverFromLongwave, coverFromSun } from './cloud-cover.ts';
-import { fillGaps, LONGEST_GAP_H } from './gap-filling.ts';
+import { fillGaps, gapsOf, LONGEST_GAP_H } from './gap-filling.ts';
 import { type Fault, MOST_FAULTS, type ReadResult } from './read-result.ts';
 import { HOURS, MONTH_START_HOUR, monthOfHour, type Site, type TypicalYear } from './typical-year.ts';
 
@@ -78,10 +79,12 @@ export function newColumns(): { [key in HourlyColumn]: Float64Array } {
 export function assembleYear(raw: RawYear): ReadResult {
   const notes = [...raw.notes];
   const faults: Fault[] = [];
-  const coverIsUnknown = raw.columns.skyCover.every(Number.isNaN);
-  const all = Object.entries({ ...raw.columns, skyLongwave: raw.skyLongwave, albedo: raw.albedo });
+  const coverIsUsable = isUsable('skyCover', raw.columns.skyCover, notes);
+  const skyLongwave = isUsable('skyLongwave', raw.skyLongwave, notes) ? raw.skyLongwave : null;
+  const albedo = isUsable('albedo', raw.albedo, notes) ? raw.albedo : null;
+  const all = Object.entries({ ...raw.columns, skyLongwave, albedo });
   for (const [key, column] of all) {
-    if (column === null || (key === 'skyCover' && coverIsUnknown)) continue;
+    if (column === null || (key === 'skyCover' && !coverIsUsable)) continue;
     const name = key as keyof typeof POSSIBLE;
     faults.push(...impossibleValues(name, column, raw.lineOfHour, MOST_FAULTS - faults.length));
     if (faults.length >= MOST_FAULTS) break;
@@ -89,20 +92,32 @@ export function assembleYear(raw: RawYear): ReadResult {
   }
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
   clampDewPoint(raw.columns.dryBulbC, raw.columns.dewPointC, notes);
-  if (coverIsUnknown) deriveCover(raw, notes);
+  if (!coverIsUsable) deriveCover(raw, skyLongwave, notes);
+  const { site, id, source, credit, monthYears, sunMinute, columns } = raw;
   const year: TypicalYear = {
-    site: raw.site,
-    id: raw.id,
-    source: raw.source,
-    credit: raw.credit,
-    monthYears: raw.monthYears,
-    sunMinute: raw.sunMinute,
-    ...raw.columns,
-    skyLongwave: raw.skyLongwave,
-    albedo: raw.albedo,
+    site,
+    id,
+    source,
+    credit,
+    monthYears,
+    sunMinute,
+    ...columns,
+    skyLongwave,
+    albedo,
     notes,
   };
   return { ok: true, year };
+}
+
+/** The columns a year can do without: a long hole in one leaves it out instead of refusing the file. */
+function isUsable(name: keyof typeof POSSIBLE, column: Float64Array | null, notes: string[]): boolean {
+  if (column === null || column.every(Number.isNaN)) return false;
+  const hole = gapsOf(column).find((gap) => gap.hours > LONGEST_GAP_H);
+  if (hole === undefined) return true;
+  notes.push(
+    `The ${POSSIBLE[name][3]} has holes of more than ${LONGEST_GAP_H} hours, the first of ${hole.hours} hours from ${dateOfHour(hole.start)}; it is not used.`,
+  );
+  return false;
 }
 
 function impossibleValues(
@@ -159,9 +174,9 @@ function holdLast(column: Float64Array): void {
 }
 
 /** Only after all else is checked: the formulas refuse what no place on Earth has. */
-function deriveCover(raw: RawYear, notes: string[]): void {
+function deriveCover(raw: RawYear, skyLongwave: Float64Array | null, notes: string[]): void {
   const { dryBulbC, dewPointC, pressurePa, skyCover, globalHorizontal } = raw.columns;
-  const { site, monthYears, sunMinute, skyLongwave } = raw;
+  const { site, monthYears, sunMinute } = raw;
   skyCover.set(
     skyLongwave === null
       ? coverFromSun({ site, monthYears, sunMinute, globalHorizontal })

@@ -19,9 +19,9 @@ import {
 import { type ClockChoices, settleTableClock } from './table-clock.ts';
 import { type ColumnChoices, type ColumnGuess, guessColumns, type Role } from './table-columns.ts';
 import { type TableText, tableTextOf } from './table-text.ts';
-import { rowTimes } from './table-time.ts';
+import { type RowTimes, rowTimes } from './table-time.ts';
 import { idOf } from './text-lines.ts';
-import { HOURS, monthOfHour, type TypicalYear } from './typical-year.ts';
+import { HOURS, monthOfHour, type Site, type TypicalYear } from './typical-year.ts';
 
 /**
  * Wind where a table has none [m/s at 10 m]: 2 m/s at 2 m, the mean of over 2000 weather stations, raised to 10 m.
@@ -71,60 +71,72 @@ export function readHourlyTable(text: string, hints: SiteHints = {}, choices: Ta
   if ('faults' in times) return { ok: false, faults: times.faults };
   const doubled = doubledRow(table, times);
   if (doubled !== null) return { ok: false, faults: [doubled] };
-  const notes: string[] = [];
-  const place = placeOf(table, hints, notes);
-  if ('expected' in place) return { ok: false, faults: [place] };
   const faults: Fault[] = [];
   const numbers = new Map<Role, Float64Array>();
   for (const [role, column] of columns) {
     if (column.unit !== null) numbers.set(role, columnNumbers(table, column, times.stepMin, faults));
   }
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
+  const notes: string[] = [];
+  const place = placeOf(table, hints, notes);
+  if ('expected' in place) return { ok: false, faults: [place] };
   const site = {
     name: hints.name ?? `Site ${place.latitudeDeg}, ${place.longitudeDeg}`,
     ...place,
     elevationM: elevationOf(table.elevationM, hints, numbers.get('pressure') ?? null, notes),
     utcOffsetH: hints.utcOffsetH ?? Math.round(place.longitudeDeg / 15),
   };
+  return yearOfNumbers(numbers, table, times, site, hints, choices, notes);
+}
+
+function yearOfNumbers(
+  numbers: ReadonlyMap<Role, Float64Array>,
+  table: TableText,
+  times: RowTimes,
+  site: Site,
+  hints: SiteHints,
+  choices: TableChoices,
+  notes: string[],
+): ReadResult {
   const monthYears = yearsOfMonths(times, monthOfHour);
-  if (times.counted) notes.push('No column tells the time; the rows were counted from 1 January on.');
   const sunlight = numbers.get('global') ?? numbers.get('beam')!;
-  const clock = settleTableClock(sunlight, times, site, monthYears, choices);
-  notes.push(...clock.notes);
-  if (times.stepMin < 60) notes.push(`Rows ${times.stepMin} minutes apart were averaged into hours.`);
-  if (times.minutes.some(Number.isNaN)) notes.push('29 February was left out.');
+  const {
+    shiftMin,
+    sunMinute,
+    notes: clockNotes,
+  } = settleTableClock(sunlight, times, site, monthYears, choices);
+  notes.push(...timeNotes(times), ...clockNotes);
   const hourly = (role: Role): Float64Array | null => {
     const values = numbers.get(role);
     if (values === undefined) return null;
-    return role === 'windFrom'
-      ? hourlyLast(values, times, clock.shiftMin)
-      : hourlyMeans(values, times, clock.shiftMin);
+    return role === 'windFrom' ? hourlyLast(values, times, shiftMin) : hourlyMeans(values, times, shiftMin);
   };
-  const parts = completeParts(
-    { global: hourly('global'), beam: hourly('beam'), diffuse: hourly('diffuse') },
-    { site, monthYears, sunMinute: clock.sunMinute },
-  )!;
-  if (parts.note !== null) notes.push(parts.note);
-  const { note: _, ...radiation } = parts;
+  const known = { global: hourly('global'), beam: hourly('beam'), diffuse: hourly('diffuse') };
+  const { note, ...radiation } = completeParts(known, { site, monthYears, sunMinute })!;
+  if (note !== null) notes.push(note);
   const dryBulbC = hourly('dryBulb')!;
+  const air = outdoorAir(hourly, dryBulbC, site.elevationM, notes);
   return assembleYear({
     site,
     id: idOf(hints.name ?? hints.fileName ?? site.name),
     source: `Table${hints.fileName === undefined ? '' : ` ${hints.fileName}`}`,
     credit: 'Data brought by the user',
     monthYears,
-    sunMinute: clock.sunMinute,
-    columns: {
-      dryBulbC,
-      ...outdoorAir(hourly, dryBulbC, site.elevationM, notes),
-      ...radiation,
-      skyCover: hourly('skyCover') ?? newColumn(),
-    },
+    sunMinute,
+    columns: { dryBulbC, ...air, ...radiation, skyCover: hourly('skyCover') ?? newColumn() },
     skyLongwave: hourly('skyLongwave'),
     albedo: hourly('albedo'),
     notes,
-    lineOfHour: linesOfHours(table, times, clock.shiftMin),
+    lineOfHour: linesOfHours(table, times, shiftMin),
   });
+}
+
+function timeNotes(times: RowTimes): string[] {
+  const notes: string[] = [];
+  if (times.counted) notes.push('No column tells the time; the rows were counted from 1 January on.');
+  if (times.stepMin < 60) notes.push(`Rows ${times.stepMin} minutes apart were averaged into hours.`);
+  if (times.minutes.some(Number.isNaN)) notes.push('29 February was left out.');
+  return notes;
 }
 
 function absentRoles(columns: ReadonlyMap<Role, ColumnGuess>, table: TableText): Fault[] {

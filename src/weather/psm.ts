@@ -1,13 +1,13 @@
 // NSRDB PSM typical-year tables (v3 and v4, with or without the two lines of metadata) into a typical year.
 // Radiation is an instant at the stamp, HH:30 as a rule; stamps are UTC or local standard time as the metadata say.
 // Ground reflectance is hourly and knows snow. Source: NREL developer pages for the NSRDB typical-year downloads.
-import { assembleYear, dateOfHour, newColumn, newColumns } from './assembled-year.ts';
+import { assembleYear, newColumn, newColumns } from './assembled-year.ts';
 import { hourOfYear } from './calendar-hour.ts';
+import { numberedCells, type RowStamp, type WalkedRows, walkHours } from './hourly-rows.ts';
 import { dewPointFromHumidity } from './humidity.ts';
-import { type Fault, MOST_FAULTS, type ReadResult, type SiteHints } from './read-result.ts';
+import type { ReadResult, SiteHints } from './read-result.ts';
 import { elevationOf, placeOf } from './site-hints.ts';
 import { cellsOf, idOf, linesOf, numberOf } from './text-lines.ts';
-import { HOURS, monthOfHour } from './typical-year.ts';
 import { rolled, rollNote } from './utc-roll.ts';
 
 export const PSM_CREDIT = 'National Solar Radiation Database (NSRDB), NREL';
@@ -82,7 +82,7 @@ export function readPsm(text: string, hints: SiteHints = {}): ReadResult {
     hints.utcOffsetH ?? head.localOffsetH ?? head.stampOffsetH ?? place.longitudeDeg / 15,
   );
   const rows = readRows(lines, headerAt + 1, header, humidity);
-  if (Array.isArray(rows)) return { ok: false, faults: rows };
+  if (rows.faults.length > 0) return { ok: false, faults: rows.faults };
   const shift = head.stampOffsetH === null ? 0 : localH - head.stampOffsetH;
   if (shift !== 0) notes.push(rollNote(shift));
   const columns = newColumns();
@@ -126,84 +126,44 @@ function headOf(lines: readonly string[], headerAt: number): Head {
   };
 }
 
-interface Rows {
+interface Rows extends WalkedRows {
   readonly columns: ReturnType<typeof newColumns>;
   readonly albedo: Float64Array | null;
-  readonly monthYears: readonly number[];
+  /** the same in all rows [min] */
   readonly minute: number;
-  readonly lineOfHour: Int32Array;
 }
 
-function readRows(
-  lines: readonly string[],
-  from: number,
-  header: readonly string[],
-  humidity: string,
-): Rows | Fault[] {
+function readRows(lines: readonly string[], from: number, header: readonly string[], humidity: string): Rows {
   const at = (name: string) => header.indexOf(name);
   const columns = newColumns();
   const albedo = at('Surface Albedo') < 0 ? null : newColumn();
-  const lineOfHour = new Int32Array(HOURS);
-  const monthYears = new Array<number>(12).fill(0);
-  const faults: Fault[] = [];
   let minute = Number.NaN;
-  let hour = 0;
-  for (let i = from; i < lines.length && faults.length < MOST_FAULTS; i++) {
-    if (lines[i]!.trim() === '') continue;
-    const cells = cellsOf(lines[i]!);
-    const [year, month, day, clock, min] = STAMP.map((name) => numberOf(cells[at(name)])) as [
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
-    const found = hourOfYear(month, day, clock);
-    if (found === 'leap day') continue;
+  const stampOf = (cells: readonly string[]): RowStamp => {
+    const parts = STAMP.map((name) => numberOf(cells[at(name)]));
+    const [year, month, day, clock, min] = parts as [number, number, number, number, number];
     if (Number.isNaN(minute)) minute = min;
-    if (hour >= HOURS || found !== hour || min !== minute || !(year >= 1900 && year <= 2100)) {
-      const expected = hour < HOURS ? `the row of ${dateOfHour(hour)}, one an hour` : 'no more rows';
-      faults.push({
-        line: i + 1,
-        column: 'date and time',
-        value: `${year}-${month}-${day} ${clock}:${min}`,
-        expected,
-      });
-      break;
-    }
-    monthYears[monthOfHour(hour)] ||= year;
-    lineOfHour[hour] = i + 1;
+    const hour = min === minute && min >= 0 && min < 60 ? hourOfYear(month, day, clock) : null;
+    return { hour, year, text: `${year}-${month}-${day} ${clock}:${min}` };
+  };
+  const rows = numberedCells(lines, from, cellsOf);
+  const walked = walkHours(rows, 'date and time', '2015,1,31,23,30', stampOf, (cells, hour, miss) => {
     const value = (name: string): number => {
       const number = numberOf(cells[at(name)]);
-      if (Number.isNaN(number)) {
-        faults.push({ line: i + 1, column: name, value: cells[at(name)] ?? '', expected: 'a number' });
-      }
+      if (Number.isNaN(number)) miss(name, cells[at(name)] ?? '');
       return number;
     };
+    const dryC = value('Temperature');
+    const damp = value(humidity);
+    columns.dryBulbC[hour] = dryC;
+    columns.dewPointC[hour] = humidity === 'Dew Point' ? damp : dewPointFromHumidity(dryC, damp);
     columns.globalHorizontal[hour] = value('GHI');
     columns.beamNormal[hour] = value('DNI');
     columns.diffuseHorizontal[hour] = value('DHI');
-    columns.dryBulbC[hour] = value('Temperature');
-    columns.dewPointC[hour] =
-      humidity === 'Dew Point'
-        ? value(humidity)
-        : dewPointFromHumidity(columns.dryBulbC[hour]!, value(humidity));
     columns.pressurePa[hour] = value('Pressure') * 100;
     columns.windSpeed[hour] = value('Wind Speed');
     columns.windFromDeg[hour] = value('Wind Direction');
-    if (at('Cloud Type') >= 0)
-      columns.skyCover[hour] = COVER_OF_TYPE[numberOf(cells[at('Cloud Type')])] ?? Number.NaN;
+    columns.skyCover[hour] = COVER_OF_TYPE[numberOf(cells[at('Cloud Type')])] ?? Number.NaN;
     if (albedo !== null) albedo[hour] = value('Surface Albedo');
-    hour++;
-  }
-  if (faults.length === 0 && hour < HOURS) {
-    const value = `the table ends after ${hour} hours`;
-    faults.push({ line: lines.length, column: 'date and time', value, expected: `${HOURS} hours` });
-  }
-  if (faults.length === 0 && !(minute >= 0 && minute < 60)) {
-    faults.push({ line: from + 1, column: 'Minute', value: String(minute), expected: '0 to 59' });
-  }
-  return faults.length > 0
-    ? faults.slice(0, MOST_FAULTS)
-    : { columns, albedo, monthYears, minute, lineOfHour };
+  });
+  return { ...walked, columns, albedo, minute };
 }

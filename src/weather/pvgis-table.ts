@@ -2,11 +2,11 @@
 // of numbers with the site the file names. Times stay UTC here. Fields as in the European Commission's PVGIS user
 // manual: T2m °C, RH %, G(h), Gb(n), Gd(h), IR(h) W/m², WS10m m/s, WD10m °, SP Pa.
 import * as v from 'valibot';
-import { dateOfHour } from './assembled-year.ts';
 import { hourOfYear } from './calendar-hour.ts';
-import { type Fault, MOST_FAULTS } from './read-result.ts';
+import { type RowStamp, walkHours } from './hourly-rows.ts';
+import type { Fault } from './read-result.ts';
 import { cellsOf, linesOf, numberOf } from './text-lines.ts';
-import { HOURS, monthOfHour } from './typical-year.ts';
+import { HOURS } from './typical-year.ts';
 
 export const TIME = 'time(UTC)';
 export const PVGIS_COLUMNS = [
@@ -150,43 +150,28 @@ function checkedTable(
   const columns = Object.fromEntries(
     PVGIS_COLUMNS.map((name) => [name, has(name) ? new Float64Array(HOURS) : null]),
   ) as Record<PvgisColumn, Float64Array | null>;
-  const lineOfHour = new Int32Array(HOURS);
-  const monthYears = new Array<number>(12).fill(0);
-  const faults: Fault[] = [];
-  for (const [hour, row] of rows.entries()) {
-    const stamp = stampOf(row.stamp);
-    if (stamp === null || stamp.hour !== hour) {
-      const expected =
-        hour < HOURS ? `the row of ${dateOfHour(hour)} UTC, as in 20180131:2300` : 'no more rows';
-      faults.push({ line: row.line, column: TIME, value: row.stamp, expected });
-      break;
-    }
-    lineOfHour[hour] = row.line;
-    monthYears[monthOfHour(hour)] ||= stamp.year;
-    for (const name of present) {
-      const cell = row.value(name);
-      const value = typeof cell === 'number' ? cell + 0 : numberOf(cell ?? '');
-      columns[name]![hour] = value;
-      if (Number.isNaN(value) && cell !== null) {
-        faults.push({ line: row.line, column: name, value: String(cell ?? ''), expected: 'a number' });
+  const walked = walkHours(
+    rows.map((row) => ({ line: row.line, row })),
+    TIME,
+    '20180131:2300 UTC',
+    (row) => stampOf(row.stamp),
+    (row, hour, miss) => {
+      for (const name of present) {
+        const cell = row.value(name);
+        const value = typeof cell === 'number' ? cell + 0 : numberOf(cell ?? '');
+        columns[name]![hour] = value;
+        if (Number.isNaN(value) && cell !== null) miss(name, String(cell ?? ''));
       }
-    }
-    if (faults.length >= MOST_FAULTS) break;
-  }
-  if (faults.length === 0 && rows.length < HOURS) {
-    const value = `the table ends after ${rows.length} hours`;
-    faults.push({ line: rows.at(-1)?.line ?? null, column: TIME, value, expected: `${HOURS} hours` });
-  }
-  return faults.length > 0
-    ? { faults: faults.slice(0, MOST_FAULTS) }
-    : { ...head, monthYears, columns, lineOfHour };
+    },
+  );
+  const { faults, monthYears, lineOfHour } = walked;
+  return faults.length > 0 ? { faults } : { ...head, monthYears, columns, lineOfHour };
 }
 
-/** Hour and calendar year of a stamp such as 20180131:2300; minutes are always 00 in this format. */
-function stampOf(stamp: string): { hour: number; year: number } | null {
-  const match = /^(\d{4})(\d\d)(\d\d):(\d\d)\d\d$/.exec(stamp.trim());
-  if (match === null) return null;
+/** A stamp such as 20180131:2300; minutes are always 00 in this format. */
+function stampOf(text: string): RowStamp {
+  const match = /^(\d{4})(\d\d)(\d\d):(\d\d)\d\d$/.exec(text.trim());
+  if (match === null) return { hour: null, year: 0, text };
   const [year = 0, month = 0, day = 0, hour = 0] = match.slice(1).map(Number);
-  const at = hourOfYear(month, day, hour);
-  return typeof at === 'number' && year >= 1900 && year <= 2100 ? { hour: at, year } : null;
+  return { hour: hourOfYear(month, day, hour), year, text };
 }

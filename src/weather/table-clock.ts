@@ -44,57 +44,53 @@ export function settleTableClock(
   monthYears: readonly number[],
   choices: ClockChoices,
 ): TableClock {
-  const found = new Map<boolean, number | null>();
-  const measured = (utc: boolean): number | null => {
-    if (!found.has(utc)) {
-      const hourly = hourlyMeans(sunlight, times, utc ? site.utcOffsetH * 60 : 0).map((value) => value || 0);
-      const year = {
-        site,
-        monthYears,
-        globalHorizontal: hourly,
-        beamNormal: hourly,
-        diffuseHorizontal: hourly,
-      };
-      found.set(utc, clearDayMinute(year));
-    }
-    return found.get(utc)!;
+  const offsetMin = site.utcOffsetH * 60;
+  const inZone = (utc: boolean): number | null => {
+    const hourly = hourlyMeans(sunlight, times, utc ? offsetMin : 0).map((value) => value || 0);
+    const light = { globalHorizontal: hourly, beamNormal: hourly, diffuseHorizontal: hourly };
+    return clearDayMinute({ site, monthYears, ...light });
   };
   const options = candidates(times, site, choices);
+  const measured = new Map([...new Set(options.map(({ utc }) => utc))].map((utc) => [utc, inZone(utc)]));
+  const early = (option: Candidate): number => (measured.get(option.utc) ?? Number.NaN) - option.centre;
   const distance = (option: Candidate): number => {
-    const minute = measured(option.utc);
-    return minute === null ? Number.POSITIVE_INFINITY : Math.abs(minute - option.centre);
+    const minutes = Math.abs(early(option));
+    return Number.isNaN(minutes) ? Number.POSITIVE_INFINITY : minutes;
   };
-  const first = options[0]!;
   const best = options.reduce((a, b) => (distance(b) < distance(a) - 1 ? b : a));
   const fits = distance(best) <= TOLERANCE;
-  const chosen = fits ? best : first;
-  const notes: string[] = [];
-  const zone = chosen.utc ? 'UTC, turned into local standard time' : 'local standard time';
-  const why = fits
-    ? 'which fits the sun of clear days'
-    : 'which the sun of the table neither shows nor denies';
-  notes.push(`A stamp is taken as ${WORDS[chosen.stamp]}, in ${zone}, ${why}.`);
-  const minute = measured(chosen.utc);
-  if (!fits && minute !== null) {
-    const off = Math.round(minute - chosen.centre);
-    notes[0] = `A stamp is taken as ${WORDS[chosen.stamp]}, in ${zone}, but clear days are centred ${Math.abs(off)} minutes ${off > 0 ? 'early' : 'late'}: check the time zone and the place.`;
-  }
-  const offset = times.minutes.find((value) => !Number.isNaN(value))! % times.stepMin;
-  const back = chosen.stamp === 'end' ? -times.stepMin : 0;
-  const instant = 30 - times.stepMin / 2 + offset;
+  const chosen = fits ? best : options[0]!;
   return {
-    shiftMin: (chosen.utc ? site.utcOffsetH * 60 : 0) + back,
-    sunMinute: chosen.stamp === 'instant' ? Math.min(instant, 59.5) : 'mean',
-    notes,
+    shiftMin: (chosen.utc ? offsetMin : 0) + (chosen.stamp === 'end' ? -times.stepMin : 0),
+    sunMinute: chosen.stamp === 'instant' ? Math.min(instantMinute(times), 59.5) : 'mean',
+    notes: [noteOf(chosen, early(chosen))],
   };
+}
+
+function noteOf({ stamp, utc }: Candidate, earlyMin: number): string {
+  const zone = utc ? 'UTC, turned into local standard time' : 'local standard time';
+  const taken = `A stamp is taken as ${WORDS[stamp]}, in ${zone}`;
+  if (Number.isNaN(earlyMin)) return `${taken}, which the sun of the table neither shows nor denies.`;
+  if (Math.abs(earlyMin) <= TOLERANCE) return `${taken}, which fits the sun of clear days.`;
+  const off = Math.round(earlyMin);
+  return `${taken}, but clear days are centred ${Math.abs(off)} minutes ${off > 0 ? 'early' : 'late'}: check the time zone and the place.`;
+}
+
+/** Minutes by which the first stamp passes a full step. */
+function stampOffset(times: RowTimes): number {
+  return times.minutes.find((value) => !Number.isNaN(value))! % times.stepMin;
+}
+
+/** Minute of the hour at which readings of the moment are centred. */
+function instantMinute(times: RowTimes): number {
+  return 30 - times.stepMin / 2 + stampOffset(times);
 }
 
 /** What is possible, the likeliest first. */
 function candidates(times: RowTimes, site: Site, choices: ClockChoices): Candidate[] {
   const zones = choices.utc === undefined ? [times.saysUtc, !times.saysUtc] : [choices.utc];
   const utcs = times.saysUtc && choices.utc === undefined ? [true] : zones;
-  const offset = times.minutes.find((value) => !Number.isNaN(value))! % times.stepMin;
-  const all: StampMeaning[] = offset === 0 ? ['start', 'end', 'instant'] : ['instant', 'start'];
+  const all: StampMeaning[] = stampOffset(times) === 0 ? ['start', 'end', 'instant'] : ['instant', 'start'];
   const stamps = times.countsFromOne
     ? (['start'] as const)
     : choices.stamp === undefined
@@ -103,7 +99,7 @@ function candidates(times: RowTimes, site: Site, choices: ClockChoices): Candida
   const centre: Readonly<Record<StampMeaning, number>> = {
     start: 30,
     end: 30 - times.stepMin,
-    instant: 30 - times.stepMin / 2 + offset,
+    instant: instantMinute(times),
   };
   return utcs
     .filter((utc, i) => i === 0 || site.utcOffsetH !== 0 || !utc)

@@ -1,12 +1,13 @@
 // TMY2 text (fixed width, 142 characters) into a typical year. Radiation is the mean of the hour that ends at the
 // label, air is read at the label, labels 1…24 are local standard time; snow depth becomes ground reflectance.
 // Source: NREL, User's Manual for TMY2s, 1995, tables 3-1 and 3-2; positions below count from 1 as printed there.
-import { assembleYear, dateOfHour, newColumn, newColumns } from './assembled-year.ts';
+import { assembleYear, newColumn, newColumns } from './assembled-year.ts';
 import { hourOfYear } from './calendar-hour.ts';
-import { type Fault, MOST_FAULTS, type ReadResult } from './read-result.ts';
+import { numberedLines, type RowStamp, walkHours } from './hourly-rows.ts';
+import type { Fault, ReadResult } from './read-result.ts';
 import { snowAlbedo } from './snow-albedo.ts';
 import { idOf, linesOf, numberOf } from './text-lines.ts';
-import { HOURS, monthOfHour, type Site } from './typical-year.ts';
+import type { Site } from './typical-year.ts';
 
 export const TMY2_CREDIT =
   'NREL, TMY2 data set (National Renewable Energy Laboratory, US Department of Energy)';
@@ -37,59 +38,46 @@ export function looksLikeTmy2(text: string): boolean {
   return HEADER.test(first) || (ROW.test(second) && second.length >= 142);
 }
 
+/** Read a TMY2 file. */
 export function readTmy2(text: string): ReadResult {
   const lines = linesOf(text);
-  const site = siteOf(lines[0]!);
-  if ('expected' in site) return { ok: false, faults: [site] };
+  const place = siteOf(lines[0]!);
+  if ('expected' in place) return { ok: false, faults: [place] };
+  const { station, ...site } = place;
   const columns = newColumns();
   const albedo = newColumn();
-  const lineOfHour = new Int32Array(HOURS);
-  const monthYears = new Array<number>(12).fill(0);
-  const faults: Fault[] = [];
-  let hour = 0;
-  for (let i = 1; i < lines.length && faults.length < MOST_FAULTS; i++) {
-    const line = lines[i]!;
-    if (line.trim() === '') continue;
-    const stamp = [1, 3, 5, 7].map((from) => numberOf(line.slice(from, from + 2))) as [number, ...number[]];
-    if (hour >= HOURS || hourOfYear(stamp[1]!, stamp[2]!, stamp[3]! - 1) !== hour || !(stamp[0] >= 0)) {
-      const expected = hour < HOURS ? `the hour that starts ${dateOfHour(hour)}` : 'no more rows';
-      faults.push({ line: i + 1, column: 'date and time', value: line.slice(0, 9), expected });
-      break;
-    }
-    monthYears[monthOfHour(hour)] ||= 1900 + stamp[0];
-    lineOfHour[hour] = i + 1;
+  const rows = numberedLines(lines, 1);
+  const walked = walkHours(rows, 'date and time', '86013124', stampOf, (line, hour, miss) => {
     for (const field of Object.keys(FIELDS) as Field[]) {
       const [from, to, factor, missing, name] = FIELDS[field];
       const printed = line.slice(from - 1, to);
       const value = numberOf(printed);
       columns[field][hour] = value === missing ? Number.NaN : value * factor;
-      if (Number.isNaN(value)) {
-        const expected = `a number at positions ${from} to ${to}`;
-        faults.push({ line: i + 1, column: name, value: printed, expected });
-      }
+      if (Number.isNaN(value)) miss(name, printed, `a number at positions ${from} to ${to}`);
     }
     albedo[hour] = snowAlbedo(unlessMissing(line, SNOW_DEPTH), unlessMissing(line, SNOW_AGE));
-    hour++;
-  }
-  if (faults.length === 0 && hour < HOURS) {
-    const value = `the file ends after ${hour} hours`;
-    faults.push({ line: lines.length, column: 'date and time', value, expected: `${HOURS} hours` });
-  }
-  if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
-  const { station, ...place } = site;
+  });
+  if (walked.faults.length > 0) return { ok: false, faults: walked.faults };
   return assembleYear({
-    site: place,
-    id: idOf(place.name),
+    site,
+    id: idOf(site.name),
     source: `TMY2, station ${station}`,
     credit: TMY2_CREDIT,
-    monthYears,
+    monthYears: walked.monthYears,
     sunMinute: 'mean',
     columns,
     skyLongwave: null,
     albedo,
     notes: ['Ground reflectance was made from the depth and age of snow in the file, 0.2 without snow.'],
-    lineOfHour,
+    lineOfHour: walked.lineOfHour,
   });
+}
+
+/** Two digits each: year of the twentieth century, month, day, hour 1…24. */
+function stampOf(line: string): RowStamp {
+  const parts = [1, 3, 5, 7].map((from) => numberOf(line.slice(from, from + 2)));
+  const [year, month, day, hour] = parts as [number, number, number, number];
+  return { hour: hourOfYear(month, day, hour - 1), year: 1900 + year, text: line.slice(0, 9) };
 }
 
 function unlessMissing(line: string, [from, to, missing]: readonly [number, number, number]): number {

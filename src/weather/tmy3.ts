@@ -3,11 +3,12 @@
 // the hour that ends at the label, air is read at the label; labels 1…24 are local standard time.
 // Source: NREL/TP-581-43156, Users Manual for TMY3 Data Sets, revised May 2008, tables 1-1 to 1-3.
 import { saturationPressure } from '../physics/moist-air.ts';
-import { assembleYear, dateOfHour, newColumn, newColumns } from './assembled-year.ts';
+import { assembleYear, newColumn, newColumns } from './assembled-year.ts';
 import { hourOfYear } from './calendar-hour.ts';
-import { type Fault, MOST_FAULTS, type ReadResult, refuse } from './read-result.ts';
+import { numberedCells, type RowStamp, walkHours } from './hourly-rows.ts';
+import { type Fault, type ReadResult, refuse } from './read-result.ts';
 import { cellsOf, idOf, linesOf, numberOf } from './text-lines.ts';
-import { HOURS, monthOfHour, type Site } from './typical-year.ts';
+import { HOURS, type Site } from './typical-year.ts';
 
 /** Code for a value that is not there. */
 const MISSING = -9900;
@@ -91,36 +92,18 @@ function readRows(
   lines: readonly string[],
   firstRow: number,
   at: Readonly<Record<Need, number>>,
-  site: Site & { readonly station: string },
+  { station, ...site }: Site & { readonly station: string },
 ): ReadResult {
   const columns = newColumns();
   const albedo = newColumn();
   const humidity = newColumn();
-  const lineOfHour = new Int32Array(HOURS);
-  const monthYears = new Array<number>(12).fill(0);
-  const faults: Fault[] = [];
-  let expectedHour = 0;
-  for (let i = firstRow; i < lines.length && faults.length < MOST_FAULTS; i++) {
-    if (lines[i]!.trim() === '') continue;
-    const cells = cellsOf(lines[i]!);
-    const stamp = stampOf(cells[at.date], cells[at.time]);
-    if (stamp === null || stamp.hour !== expectedHour) {
-      const value = `${cells[at.date] ?? ''} ${cells[at.time] ?? ''}`.trim();
-      const wanted =
-        expectedHour < HOURS ? `the hour that starts ${dateOfHour(expectedHour)}` : 'no more rows';
-      faults.push({ line: i + 1, column: 'date and time', value, expected: wanted });
-      break;
-    }
-    const hour = expectedHour++;
-    lineOfHour[hour] = i + 1;
-    monthYears[monthOfHour(hour)] ||= stamp.year;
-    const value = (key: Need, required = true): number => {
+  const stampOf = (cells: readonly string[]) => stampOfLabel(cells[at.date], cells[at.time]);
+  const rows = numberedCells(lines, firstRow, cellsOf);
+  const walked = walkHours(rows, 'date and time', '01/31/1999,24:00', stampOf, (cells, hour, miss) => {
+    const value = (key: Need): number => {
       const number = numberOf(cells[at[key]]);
-      if (number === MISSING) return Number.NaN;
-      if (Number.isNaN(number) && required) {
-        faults.push({ line: i + 1, column: NEEDED[key], value: cells[at[key]] ?? '', expected: 'a number' });
-      }
-      return number;
+      if (Number.isNaN(number)) miss(NEEDED[key], cells[at[key]] ?? '');
+      return number === MISSING ? Number.NaN : number;
     };
     columns.globalHorizontal[hour] = value('globalHorizontal');
     columns.beamNormal[hour] = value('beamNormal');
@@ -131,48 +114,33 @@ function readRows(
     columns.pressurePa[hour] = value('pressureMbar') * 100;
     columns.windFromDeg[hour] = value('windFromDeg');
     columns.windSpeed[hour] = value('windSpeed');
-    humidity[hour] = value('humidity', false);
-    albedo[hour] = value('albedo', false);
-  }
-  if (faults.length === 0 && expectedHour < HOURS) {
-    faults.push({
-      line: lines.length,
-      column: 'date and time',
-      value: `the file ends after ${expectedHour} hours`,
-      expected: `${HOURS} hours`,
-    });
-  }
-  if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
-  const notes = [...humidityNote(columns.dryBulbC, columns.dewPointC, humidity), albedoNote(albedo)];
+    humidity[hour] = numberOf(cells[at.humidity]);
+    albedo[hour] = numberOf(cells[at.albedo]);
+  });
+  if (walked.faults.length > 0) return { ok: false, faults: walked.faults };
   return assembleYear({
-    site: {
-      name: site.name,
-      latitudeDeg: site.latitudeDeg,
-      longitudeDeg: site.longitudeDeg,
-      elevationM: site.elevationM,
-      utcOffsetH: site.utcOffsetH,
-    },
+    site,
     id: idOf(site.name),
-    source: `TMY3, station ${site.station}`,
+    source: `TMY3, station ${station}`,
     credit: TMY3_CREDIT,
-    monthYears,
+    monthYears: walked.monthYears,
     sunMinute: 'mean',
     columns,
     skyLongwave: null,
     albedo: albedoIsUsable(albedo) ? albedo : null,
-    notes,
-    lineOfHour,
+    notes: [...humidityNote(columns.dryBulbC, columns.dewPointC, humidity), albedoNote(albedo)],
+    lineOfHour: walked.lineOfHour,
   });
 }
 
-/** Hour of the year and calendar year of a label such as 1/1/1995 24:00:00, or null. */
-function stampOf(date = '', time = ''): { hour: number; year: number } | null {
+/** A label such as 1/1/1995 24:00:00: the hour that ends then. */
+function stampOfLabel(date = '', time = ''): RowStamp {
+  const text = `${date} ${time}`.trim();
   const day = /^\s*(\d{1,2})\/(\d{1,2})\/(\d{4})\s*$/.exec(date);
   const clock = /^\s*(\d{1,2}):00(?::00)?\s*$/.exec(time);
-  if (day === null || clock === null) return null;
+  if (day === null || clock === null) return { hour: null, year: 0, text };
   const hour = hourOfYear(Number(day[1]), Number(day[2]), Number(clock[1]) - 1);
-  const year = Number(day[3]);
-  return typeof hour === 'number' && year >= 1900 && year <= 2100 ? { hour, year } : null;
+  return { hour, year: Number(day[3]), text };
 }
 
 /** The 2015 edition writes 0 in the whole column when any month has no value. */

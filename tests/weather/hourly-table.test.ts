@@ -278,3 +278,32 @@ test('a second header line gives the units', () => {
   expect(seen.columns.map(({ unit }) => unit?.name)).toEqual([undefined, '°F', 'W/m²']);
   expect(seen.rows).toBe(2);
 });
+
+test('a sky cover with a long hole is left out with a note, not a reason to refuse', () => {
+  const text = madeTable('time,temperature,rh,global,cloud cover (%)', (h, at) => [
+    `2021-${two(at.month)}-${two(at.day)} ${two(at.hour)}:00`,
+    truth.dryBulbC[h]!,
+    50,
+    truth.globalHorizontal[h]!,
+    h > 500 && h < 600 ? '' : 40,
+  ]);
+  const notes = yearOf(readHourlyTable(text, placeOfYear(truth))).notes.join(' ');
+  expect(notes).toContain(
+    'The sky cover has holes of more than 3 hours, the first of 99 hours from 21 January 21:00; it is not used.',
+  );
+  expect(notes).toContain('it was derived from the sun');
+});
+
+test('a sky that is never clear leaves the clock as it is written', () => {
+  const text = madeTable('time,temperature,rh,global', (h, at) => [
+    `2021-${two(at.month)}-${two(at.day)} ${two(at.hour)}:00`,
+    truth.dryBulbC[h]!,
+    50,
+    truth.globalHorizontal[h]! * 0.3,
+  ]);
+  const year = yearOf(readHourlyTable(text, placeOfYear(truth)));
+  expect(year.notes.join(' ')).toContain(
+    'in local standard time, which the sun of the table neither shows nor denies',
+  );
+  expect(worst(year.dryBulbC, truth.dryBulbC)).toBeLessThan(1e-9);
+});
