@@ -5,7 +5,7 @@ import type { Context } from './context.ts';
 import { hours, listed, percent } from './wording.ts';
 
 /** What each grave finding asks to change, in a few words; the first two that apply are said. */
-const CHANGES: readonly (readonly [id: string, change: string])[] = [
+export const CHANGES: readonly (readonly [id: string, change: string])[] = [
   ['sunspace-open', 'shut the sunspace off from the rooms by a wall and a door'],
   ['glass-leans', 'stand the glass upright under an overhang'],
   ['glass-share', 'take less of the equator-facing glass'],

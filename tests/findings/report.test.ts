@@ -1,0 +1,134 @@
+import { describe, expect, it, vi } from 'vitest';
+import { inputsOf } from '../../src/findings/inputs.ts';
+import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
+import { wordingOf } from '../../src/findings/wording.ts';
+import { runExample } from './example-run.ts';
+
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
+
+const RUNS = {
+  leaning: runExample('leaning').run,
+  closed: runExample('closed').run,
+  modest: runExample('modest').run,
+};
+
+function order(changes: Partial<ReportOrder> = {}): ReportOrder {
+  return {
+    client: 'The Quillens',
+    place: 'Larkspur Bench',
+    adviser: '',
+    question: 'How much glass?',
+    date: '3 May 2027',
+    run: RUNS.leaning,
+    others: [],
+    answers: [],
+    ...changes,
+  };
+}
+
+function wordsOf(report: Report): string {
+  const blockWords = (block: Block): string => {
+    switch (block.kind) {
+      case 'text':
+        return block.text;
+      case 'table':
+        return [block.head, ...block.rows].flat().join(' ');
+      case 'findings':
+        return block.findings.map(({ text }) => text).join(' ');
+      case 'picture':
+        return block.caption;
+    }
+  };
+  return report.sections.map(({ title, blocks }) => [title, ...blocks.map(blockWords)].join(' ')).join('\n');
+}
+
+describe('the report', () => {
+  for (const [id, run] of Object.entries(RUNS)) {
+    for (const units of ['metric', 'us'] as const) {
+      it(`of ${id} in ${units} units is whole`, () => {
+        const report = reportOf(order({ run: { ...run, units } }));
+        const words = wordsOf(report);
+        expect(words).not.toMatch(/undefined|NaN|null|Infinity|\[object/);
+        expect(report.sections.every(({ blocks }) => blocks.length > 0)).toBe(true);
+        expect(report.foot).toContain('3 May 2027');
+        for (const { blocks } of report.sections) {
+          for (const block of blocks) {
+            if (block.kind !== 'table') continue;
+            const widths = new Set(
+              [...(block.head.length > 0 ? [block.head] : []), ...block.rows].map((row) => row.length),
+            );
+            expect(widths.size, block.head.join()).toBe(1);
+          }
+        }
+        if (units === 'us') expect(words).not.toMatch(/\d °C/);
+      });
+    }
+  }
+
+  it('leaves out what nobody typed', () => {
+    const words = wordsOf(reportOf(order({ client: '', place: '', question: '' })));
+    expect(words).not.toContain('Adviser');
+    expect(words).not.toContain('Question');
+    expect(reportOf(order({ client: '', place: '' })).subtitle).toBe('');
+  });
+
+  it('keeps findings and cautions apart, and loses none', () => {
+    const sections = reportOf(order()).sections;
+    const of = (title: string) =>
+      sections
+        .find((section) => section.title === title)!
+        .blocks.flatMap((block) => (block.kind === 'findings' ? block.findings.map(({ id }) => id) : []));
+    const [found, careful] = [of('What we find'), of('Take care')];
+    expect(careful).toContain('caution-overhead-glass');
+    expect(careful.every((id) => id.startsWith('caution-'))).toBe(true);
+    expect(found.some((id) => id.startsWith('caution-'))).toBe(false);
+    expect(found.length).toBeGreaterThan(5);
+  });
+
+  it('sets versions side by side when there are some', () => {
+    const report = reportOf(order({ others: [RUNS.closed, RUNS.modest] }));
+    const table = report.sections.find(({ title }) => title === 'Beside other versions')!.blocks[0]!;
+    expect(table).toMatchObject({
+      kind: 'table',
+      head: ['', RUNS.leaning.design.name, RUNS.closed.design.name, RUNS.modest.design.name],
+    });
+    expect(reportOf(order()).sections.some(({ title }) => title === 'Beside other versions')).toBe(false);
+  });
+
+  it('says in one paragraph what would help most', () => {
+    const words = wordsOf(reportOf(order()));
+    expect(words).toContain('What would help most, first of all: shut the sunspace off');
+    expect(wordsOf(reportOf(order({ run: RUNS.closed })))).not.toContain('shut the sunspace off');
+  });
+
+  it('asks for every picture once, the weeks by their first hour', () => {
+    const pictures = reportOf(order()).sections.flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'picture' ? [block.picture] : [])),
+    );
+    expect(pictures.map(({ name }) => name)).toEqual(['section', 'year', 'week', 'week', 'balance']);
+    for (const picture of pictures) if (picture.name === 'week') expect(picture.firstHour % 24).toBe(0);
+  });
+});
+
+describe('the list of assumptions', () => {
+  it('holds every input of a design with a sunspace', () => {
+    const { version, name, note, climate, ...groups } = RUNS.leaning.design;
+    const inputs = Object.values(groups).reduce((count, group) => count + Object.keys(group).length, 0);
+    const rows = inputsOf(RUNS.leaning.design, wordingOf('metric')).flatMap((group) => group.rows);
+    expect(rows).toHaveLength(inputs);
+    for (const [label, value] of rows) {
+      expect(label).not.toBe('');
+      expect(value).not.toMatch(/undefined|NaN/);
+    }
+    expect([version, name, note, climate]).toHaveLength(4);
+  });
+
+  it('leaves out what has no meaning without a sunspace', () => {
+    const labels = inputsOf(RUNS.modest.design, wordingOf('metric')).flatMap(({ rows }) =>
+      rows.map(([label]) => label),
+    );
+    expect(labels).toContain('Sunspace');
+    expect(labels).not.toContain('Sunspace depth');
+    expect(labels).not.toContain('Sunspace vents');
+  });
+});
