@@ -8,6 +8,7 @@ import { modelOf } from '../src/model/from-design.ts';
 import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
+import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
 import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import { readWeather } from '../src/weather/reader.ts';
@@ -25,6 +26,8 @@ export interface SimulationService {
   keepClimate(key: string, climate: TypicalYear): void;
   /** Read a weather file in any known format; nothing is kept. */
   readClimate(content: Uint8Array | string, hints?: SiteHints): Promise<ReadResult>;
+  /** Run the years of a question; small results only. Throws RangeError when the climate is not kept. */
+  runJobs(jobs: readonly RunJob[], climateKey: string): readonly RunResult[];
   /** Run one year; throws RangeError when the climate is not kept. */
   run(design: Design, climateKey: string, history: boolean): RunAnswer;
 }
@@ -32,16 +35,27 @@ export interface SimulationService {
 /** A service with no climates yet. */
 export function createSimulationService(): SimulationService {
   const climates = new Map<string, PreparedClimate>();
+  const runners = new Map<string, (job: RunJob) => RunResult>();
+  const kept = (key: string): PreparedClimate => {
+    const climate = climates.get(key);
+    if (!climate) throw new RangeError(`climate is '${key}'; allowed: one given by keepClimate`);
+    return climate;
+  };
   return {
     keepClimate(key, climate) {
       climates.set(key, prepareClimate(climate));
+      runners.delete(key);
     },
     readClimate(content, hints) {
       return readWeather(content, hints);
     },
+    runJobs(jobs, climateKey) {
+      const runJob = runners.get(climateKey) ?? createJobRunner(kept(climateKey));
+      runners.set(climateKey, runJob);
+      return jobs.map(runJob);
+    },
     run(design, climateKey, history) {
-      const climate = climates.get(climateKey);
-      if (!climate) throw new RangeError(`climate is '${climateKey}'; allowed: one given by keepClimate`);
+      const climate = kept(climateKey);
       const start = performance.now();
       const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history });

@@ -3,18 +3,12 @@
 
 import { Worker } from 'node:worker_threads';
 import { errorLine } from './batch-line.ts';
+import { threadCode } from './thread-code.ts';
 
 interface Job {
   readonly line: string;
   readonly number: number;
   readonly attempts: number;
-}
-
-/**
- * Node 20 does not read TypeScript, and a thread does not inherit the loader of its parent: it registers its own.
- */
-function threadCode(script: URL): string {
-  return `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(script.href)}); })`;
 }
 
 /**

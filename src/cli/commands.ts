@@ -1,16 +1,20 @@
 // The commands of the command line, in the order of its help.
 
+import { askCommand } from './ask.ts';
 import { batchCommand } from './batch.ts';
 import { climateCommand } from './climate.ts';
 import { climatesCommand } from './climates.ts';
 import type { Command } from './command.ts';
 import { examplesCommand } from './examples.ts';
+import { questionsCommand } from './questions.ts';
 import { yearCommand } from './year.ts';
 
 export const COMMANDS: readonly Command[] = [
   yearCommand,
+  askCommand,
   climateCommand,
   climatesCommand,
   examplesCommand,
+  questionsCommand,
   batchCommand,
 ];

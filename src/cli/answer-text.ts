@@ -1,0 +1,45 @@
+// An answer as text for a terminal: the finding first, then its tables and curves, then what was held fixed.
+
+import { FIGURE_NAMES } from '../questions/figures.ts';
+import type { Answer, Chart, Table } from '../questions/question.ts';
+import { wrap } from './outcome-table.ts';
+import { type Cell, textTable } from './text-table.ts';
+
+/** The text `ask` prints. */
+export function answerText(answer: Answer): string {
+  const blocks = [
+    answer.title,
+    ...(answer.finding === null ? [] : [wrap(answer.finding.text).join('\n')]),
+    ...answer.tables.map(tableText),
+    ...answer.charts.map(chartText),
+    ...(answer.proposal === null ? [] : [wrap(answer.proposal.text).join('\n')]),
+    ...answer.notes.map((note) => wrap(note).join('\n')),
+    `${answer.runs.length} runs; limit: ${answer.criterion.name} (${answer.criterion.source}).`,
+  ];
+  return blocks.join('\n\n');
+}
+
+function tableText({ title, columns, rows }: Table): string {
+  const head = columns.map(({ label, unit }) => (unit === '' ? label : `${label} ${unit}`));
+  const printed = rows.map((row) =>
+    row.map(
+      (cell, column): Cell =>
+        typeof cell === 'number' ? cell.toFixed(columns[column]!.digits) : (cell ?? '–'),
+    ),
+  );
+  return `${title}\n${textTable([head, ...printed])}`;
+}
+
+/** A curve a block: x, then its figures. */
+function chartText({ title, x, y, curves, marks }: Chart): string {
+  const head = [`${x.label}${x.unit === '' ? '' : ` ${x.unit}`}`, ...y.map((key) => FIGURE_NAMES[key].label)];
+  const blocks = curves.map(({ label, points }) => {
+    const rows = points.map((point) => [
+      point.x.toFixed(2),
+      ...y.map((key) => point.figures[key]?.toFixed(FIGURE_NAMES[key].digits) ?? '–'),
+    ]);
+    return `${label}\n${textTable([head, ...rows])}`;
+  });
+  const lines = marks.map((mark) => `${mark.x.toFixed(2)}: ${mark.label} (${mark.source})`);
+  return [title, ...blocks, ...lines].join('\n');
+}

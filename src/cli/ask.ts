@@ -1,0 +1,84 @@
+// `ask QUESTION DESIGN`: the runs behind the answer to one question, and the finding. Tables for people, the whole
+// answer as one JSON object with --json.
+
+import { ask } from '../questions/ask.ts';
+import { CRITERIA, type Criterion, DEFAULT_CRITERION, ownCriterion } from '../questions/criterion.ts';
+import { QUESTIONS, questionById } from '../questions/registry.ts';
+import { createPlainRunner } from '../questions/runner.ts';
+import { METRIC_WORDS } from '../questions/words.ts';
+import { prepareClimate } from '../weather/prepared-climate.ts';
+import { answerText } from './answer-text.ts';
+import type { ParsedArguments } from './arguments.ts';
+import { type Command, refused } from './command.ts';
+import { readDesign } from './design-file.ts';
+import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+
+/** Whole numbers a question takes, with their limits and what they are when nothing is said. */
+const SIZES = {
+  samples: { min: 64, max: 256, usual: 64 },
+  'map-side': { min: 5, max: 41, usual: 21 },
+} as const;
+
+export const askCommand: Command = {
+  name: 'ask',
+  usage:
+    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--json]',
+  line: 'the answer to one question about a design',
+  valued: [...WEATHER_FLAGS, 'above', 'hours', 'criterion', 'samples', 'map-side'],
+  switches: ['json'],
+  positionals: [2, 2],
+  run: async (args, console) => {
+    const [id, place] = args.positionals;
+    const question = questionById(id!);
+    if (question === undefined) {
+      return refused(`ask: no question ${id}; allowed: ${QUESTIONS.map((entry) => entry.id).join(', ')}`);
+    }
+    const criterion = criterionOf(args);
+    if (typeof criterion === 'string') return refused(criterion);
+    const samples = sizeOf(args, 'samples');
+    if (typeof samples === 'string') return refused(samples);
+    const mapSide = sizeOf(args, 'map-side');
+    if (typeof mapSide === 'string') return refused(mapSide);
+    const read = await readDesign(place!);
+    if (!read.ok) return read;
+    const weather = await chooseWeather(args, read.design.climate);
+    if (!weather.ok) return weather;
+
+    const climate = prepareClimate(weather.year);
+    const { site } = weather.year;
+    const basis = { design: read.design, site, criterion, words: METRIC_WORDS, samples, mapSide };
+    const answer = await ask(question, basis, createPlainRunner(climate), {
+      onProgress: ({ done, wanted }) => console.progress(done, wanted),
+    });
+    return { ok: true, output: args.switches.has('json') ? JSON.stringify(answer) : answerText(answer) };
+  },
+};
+
+/** The limit of hours too hot: a published one by its id, one's own, or the default; or what is wrong. */
+function criterionOf({ values }: ParsedArguments): Criterion | string {
+  const named = values.get('criterion');
+  const above = values.get('above');
+  const most = values.get('hours');
+  if (named !== undefined) {
+    if (above !== undefined || most !== undefined)
+      return '--criterion: given beside --above or --hours; allowed: one of the two';
+    const ids = CRITERIA.map(({ id }) => id).join(', ');
+    return CRITERIA.find(({ id }) => id === named) ?? `--criterion: ${named}; allowed: ${ids}`;
+  }
+  if (above === undefined && most === undefined) return DEFAULT_CRITERION;
+  const aboveC = Number(above ?? DEFAULT_CRITERION.aboveC);
+  const hours = Number(most ?? DEFAULT_CRITERION.hours);
+  if (!(aboveC >= 22 && aboveC <= 35)) return `--above: ${above}; allowed: 22 to 35 °C`;
+  if (!Number.isInteger(hours) || hours < 0 || hours > 8760)
+    return `--hours: ${most}; allowed: a whole number from 0 to 8760`;
+  return ownCriterion(aboveC, hours);
+}
+
+function sizeOf({ values }: ParsedArguments, flag: keyof typeof SIZES): number | string {
+  const { min, max, usual } = SIZES[flag];
+  const text = values.get(flag);
+  if (text === undefined) return usual;
+  const value = Number(text);
+  const isSound = Number.isInteger(value) && value >= min && value <= max;
+  return isSound ? value : `--${flag}: ${text}; allowed: a whole number from ${min} to ${max}`;
+}

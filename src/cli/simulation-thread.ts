@@ -1,0 +1,7 @@
+// Entry of a simulation thread of the command line.
+import { parentPort } from 'node:worker_threads';
+import { expose } from 'comlink';
+import nodeEndpoint from 'comlink/dist/esm/node-adapter.mjs';
+import { createSimulationService } from '../../workers/service.ts';
+
+if (parentPort) expose(createSimulationService(), nodeEndpoint(parentPort));

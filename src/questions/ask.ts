@@ -1,0 +1,101 @@
+// Asks a question: runs its plan, then its refinements until it wants no more, and makes the answer. Partial
+// answers can be had on the way, so that a curve is seen coarse first and fine later.
+
+import { figuresOf } from './figures.ts';
+import type { Answer, Basis, Question, Run, Runs } from './question.ts';
+import type { RunJob } from './run-job.ts';
+import type { Runner, StopSignal } from './runner.ts';
+
+export interface Progress {
+  readonly done: number;
+  /** runs asked for so far; grows when a search refines */
+  readonly wanted: number;
+  /** the answer of the runs that are in; made only when called */
+  readonly soFar: () => Answer;
+}
+
+export interface AskOptions {
+  readonly signal?: StopSignal;
+  readonly onProgress?: (progress: Progress) => void;
+}
+
+/** More rounds than any search needs; a question that still wants runs then is wrong. */
+const MOST_ROUNDS = 20;
+
+/**
+ * The answer to a question.
+ *
+ * @param question from the registry
+ * @param basis design, site, limit and words
+ * @param runner runs the designs
+ * @returns the whole answer; rejects with an AbortError when stopped
+ */
+export async function ask(
+  question: Question,
+  basis: Basis,
+  runner: Runner,
+  options: AskOptions = {},
+): Promise<Answer> {
+  const { signal, onProgress } = options;
+  const runs = new Map<string, Run>();
+  const jobs = new Map<string, RunJob>();
+  let wanted: readonly RunJob[] = prepared(question.plan(basis), basis);
+  for (let round = 0; wanted.length > 0; round++) {
+    if (round === MOST_ROUNDS) throw new RangeError(`question ${question.id} does not come to an end`);
+    for (const job of wanted) jobs.set(job.id, job);
+    await runner.run(wanted, {
+      signal,
+      onResult(result) {
+        const job = jobs.get(result.id);
+        if (job === undefined) throw new RangeError(`result ${result.id} was not asked for`);
+        runs.set(result.id, { job, result, figures: figuresOf(result.outcome) });
+        onProgress?.({
+          done: runs.size,
+          wanted: jobs.size,
+          soFar: () => answerOf(question, basis, inPlannedOrder(jobs, runs), false),
+        });
+      },
+    });
+    const more = question.refine?.(basis, inPlannedOrder(jobs, runs)) ?? [];
+    wanted = prepared(
+      more.filter(({ id }) => !jobs.has(id)),
+      basis,
+    );
+  }
+  return answerOf(question, basis, inPlannedOrder(jobs, runs), true);
+}
+
+function answerOf(question: Question, basis: Basis, runs: Runs, complete: boolean): Answer {
+  return {
+    question: question.id,
+    title: question.title,
+    criterion: basis.criterion,
+    complete,
+    ...question.answer(basis, runs, complete),
+    runs: [...runs.values()].map(({ job, figures }) => ({
+      id: job.id,
+      label: job.label,
+      at: job.at,
+      figures,
+    })),
+  };
+}
+
+/** Hours are counted above the limit's temperature, whatever the design counts by; each id once. */
+function prepared(jobs: readonly RunJob[], { criterion }: Basis): readonly RunJob[] {
+  const byId = new Map<string, RunJob>();
+  for (const job of jobs) {
+    const comfort = { ...job.design.comfort, overheatC: criterion.aboveC };
+    if (!byId.has(job.id)) byId.set(job.id, { ...job, design: { ...job.design, comfort } });
+  }
+  return [...byId.values()];
+}
+
+function inPlannedOrder(jobs: ReadonlyMap<string, RunJob>, runs: Runs): Runs {
+  const ordered = new Map<string, Run>();
+  for (const id of jobs.keys()) {
+    const run = runs.get(id);
+    if (run !== undefined) ordered.set(id, run);
+  }
+  return ordered;
+}

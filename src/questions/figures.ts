@@ -1,0 +1,65 @@
+// The figures that answers compare, picked from an outcome, and what each is called. Rooms are the house; the
+// sunspace has its own few. Unknown is null.
+
+import type { Outcome } from '../outcomes/outcome.ts';
+
+export interface Figures {
+  readonly overheatedHours: number;
+  readonly heatingKWh: number;
+  readonly heatingPeakW: number;
+  readonly coldestC: number;
+  readonly warmestC: number;
+  readonly underheatedHours: number;
+  readonly humidHours: number;
+  readonly mouldIndex: number;
+  readonly swingK: number;
+  readonly ventMovesPerDay: number;
+  readonly neglectedShare: number;
+  readonly sunspaceWarmestC: number | null;
+  readonly sunspaceColdestC: number | null;
+}
+
+export type FigureKey = keyof Figures;
+
+export interface FigureName {
+  readonly label: string;
+  readonly unit: string;
+  /** decimals that the figure deserves */
+  readonly digits: number;
+}
+
+export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
+  overheatedHours: { label: 'overheated hours', unit: 'h/year', digits: 0 },
+  heatingKWh: { label: 'back-up heat', unit: 'kWh/year', digits: 0 },
+  heatingPeakW: { label: 'largest heating load', unit: 'W', digits: 0 },
+  coldestC: { label: 'coldest hour', unit: '°C', digits: 1 },
+  warmestC: { label: 'warmest hour', unit: '°C', digits: 1 },
+  underheatedHours: { label: 'hours too cold', unit: 'h/year', digits: 0 },
+  humidHours: { label: 'humid hours', unit: 'h/year', digits: 0 },
+  mouldIndex: { label: 'mould index', unit: '0–6', digits: 1 },
+  swingK: { label: 'mean daily swing', unit: 'K', digits: 1 },
+  ventMovesPerDay: { label: 'vent moves in the busiest month', unit: 'per day', digits: 1 },
+  neglectedShare: { label: 'share of the year with a vent forgotten', unit: '', digits: 2 },
+  sunspaceWarmestC: { label: 'sunspace, warmest hour', unit: '°C', digits: 1 },
+  sunspaceColdestC: { label: 'sunspace, coldest hour', unit: '°C', digits: 1 },
+};
+
+/** The figures of one outcome. */
+export function figuresOf({ zones, heating, vents }: Outcome): Figures {
+  const { house, sunspace } = zones;
+  return {
+    overheatedHours: house.overheatedHours,
+    heatingKWh: heating.energyKWh,
+    heatingPeakW: heating.peakW,
+    coldestC: house.minOperativeC,
+    warmestC: house.maxOperativeC,
+    underheatedHours: house.underheatedHours,
+    humidHours: house.humidHours,
+    mouldIndex: house.mouldIndexMax,
+    swingK: house.meanDailySwingK,
+    ventMovesPerDay: vents.movesPerDayInBusiestMonth,
+    neglectedShare: vents.neglectedShare,
+    sunspaceWarmestC: sunspace?.maxOperativeC ?? null,
+    sunspaceColdestC: sunspace?.minOperativeC ?? null,
+  };
+}

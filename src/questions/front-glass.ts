@@ -1,0 +1,59 @@
+// What the equator-facing glass takes in and gives away, month by month. Sun that passed it comes from the year;
+// the loss of dark hours is the heat that the room hands to the inner pane, from the temperatures of the run:
+// convection by Alamdari–Hammond and long-wave exchange, as the run itself has them, with the room's mean radiant
+// temperature for the surfaces that the pane sees. Night insulation in front of the pane is counted in.
+
+import type { Model, Pane } from '../model/model.ts';
+import type { Year } from '../network/year.ts';
+import { alamdariHammond, buoyancy } from '../physics/convection.ts';
+import { STEFAN_BOLTZMANN } from '../physics/sky-temperature.ts';
+import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import { HOURS, monthOfHour } from '../weather/typical-year.ts';
+
+export interface FrontGlass {
+  /** on the outside, unshaded; twelve values, January first [kWh] */
+  readonly incidentKWh: readonly number[];
+  /** passed as light */
+  readonly transmittedKWh: readonly number[];
+  /** from the room to the glass while the sun is down, frames left out */
+  readonly nightLossKWh: readonly number[];
+}
+
+const KELVIN = 273.15;
+const WATTS_PER_KW = 1000;
+
+/** Sun and night loss of all panes whose id begins with 'front'. */
+export function frontGlassOf(model: Model, climate: PreparedClimate, year: Year): FrontGlass {
+  const incidentKWh = new Array<number>(12).fill(0);
+  const transmittedKWh = new Array<number>(12).fill(0);
+  const nightLossKWh = new Array<number>(12).fill(0);
+  for (const pane of year.panes) {
+    if (!pane.id.startsWith('front')) continue;
+    const made = model.panes.find(({ id }) => id === pane.id)!;
+    const zone = year.zones.find(({ id }) => id === pane.to)!;
+    for (let hour = 0; hour < HOURS; hour++) {
+      const month = monthOfHour(hour);
+      incidentKWh[month]! += pane.incidentW[hour]! / WATTS_PER_KW;
+      transmittedKWh[month]! += pane.transmittedW[hour]! / WATTS_PER_KW;
+      if (climate.cosZenith[hour]! > 0) continue;
+      const airC = zone.airC[hour]!;
+      const radiantC = 2 * zone.operativeC[hour]! - airC;
+      const glassM2 = made.areaM2 * (1 - made.frameShare);
+      nightLossKWh[month]! += (glassM2 * fluxToPane(made, airC, radiantC, pane.innerC[hour]!)) / WATTS_PER_KW;
+    }
+  }
+  return { incidentKWh, transmittedKWh, nightLossKWh };
+}
+
+/** Heat from the room to the inner pane [W/m²]. */
+function fluxToPane(pane: Pane, airC: number, radiantC: number, innerC: number): number {
+  // The inner face of leaning glass looks down into the room: its normal, seen from the room, is past upright.
+  const faceTiltDeg = 180 - pane.tiltDeg;
+  const difference = innerC - airC;
+  const convection = alamdariHammond(buoyancy(faceTiltDeg, difference), Math.abs(difference), 2.5);
+  const meanK = (innerC + radiantC) / 2 + KELVIN;
+  const radiation = pane.glass.insideEmissivity * 4 * STEFAN_BOLTZMANN * meanK ** 3;
+  const both = convection + radiation;
+  const toward = (convection * airC + radiation * radiantC) / both;
+  return (toward - innerC) / (1 / both + pane.nightResistance);
+}

@@ -1,0 +1,111 @@
+// Glass and mass together: a map of overheated hours over the area of glass and of extra mass, with lines of equal
+// value, the limit among them. The design as drawn is a point on it; any other point is a design to move to.
+
+import type { Design } from '../design/design.ts';
+import { geometryOf } from '../design/geometry.ts';
+import { cellsCoarseToFine, filledGrid, type GlassMassMap, linesOf } from './glass-mass-grid.ts';
+import { massAmounts } from './mass-amounts.ts';
+import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
+import { varied, withGlassM2 } from './variation.ts';
+import { hoursInWords, percentInWords } from './words.ts';
+
+export const glassAndMassMap: Question = {
+  id: 'glass-and-mass-map',
+  title: 'Glass and mass together',
+  asks: 'Which pairs of glass and mass keep this house from overheating?',
+  plan: ({ design, words, mapSide }) => {
+    const { glassM2, massM2 } = axes(design, mapSide);
+    return cellsCoarseToFine(mapSide).map(([column, row]) => ({
+      id: `${column}, ${row}`,
+      label: `${words.area(glassM2[column]!)} of glass, ${words.area(massM2[row]!)} of extra mass`,
+      design: designAt(design, glassM2[column]!, massM2[row]!),
+      at: { column, row, glassM2: glassM2[column]!, massM2: massM2[row]! },
+    }));
+  },
+  answer,
+};
+
+/** The design moved to a place on the map. */
+export function designAt(design: Design, glassM2: number, massM2: number): Design {
+  return withGlassM2(varied(design, { 'mass.areaM2': massM2 }), glassM2);
+}
+
+/** Glass from none to the whole front, mass from none to plenty [m²]. */
+function axes(design: Design, side: number): Pick<GlassMassMap, 'glassM2' | 'massM2'> {
+  const along = (most: number) => Array.from({ length: side }, (_, i) => (most * i) / (side - 1));
+  const plenty = massAmounts(design).at(-1)!.areaM2;
+  return { glassM2: along(geometryOf(design).largestGlassM2), massM2: along(plenty) };
+}
+
+function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
+  const map = mapOf(basis, runs);
+  return {
+    finding: complete ? finding(basis, map) : null,
+    charts: [],
+    tables: [],
+    map,
+    notes: [
+      `The limit line is ${basis.criterion.name} (${basis.criterion.source}).`,
+      'Material, thickness and place of the extra mass, tilt, vents and habits stay as drawn.',
+    ],
+    proposal: null,
+  };
+}
+
+function mapOf({ design, criterion, mapSide }: Basis, runs: Runs): GlassMassMap {
+  const { glassM2, massM2 } = axes(design, mapSide);
+  const overheatedHours = new Array<number | null>(mapSide * mapSide).fill(null);
+  for (const { job, figures } of runs.values()) {
+    overheatedHours[Number(job.at.row) * mapSide + Number(job.at.column)] = figures.overheatedHours;
+  }
+  const filled = filledGrid(overheatedHours, mapSide);
+  return {
+    glassM2,
+    massM2,
+    overheatedHours,
+    filled,
+    lines: filled === null ? [] : linesOf(filled, glassM2, massM2, criterion.hours),
+    drawn: { glassM2: geometryOf(design).glassM2, massM2: design.mass.areaM2 },
+  };
+}
+
+/** The most glass that keeps to the limit at every smaller area, on one row of the map [m²]; null when none does. */
+function mostGlass(map: GlassMassMap, row: number, limitHours: number): number | null {
+  let most: number | null = null;
+  for (let column = 0; column < map.glassM2.length; column++) {
+    const hours = map.overheatedHours[row * map.glassM2.length + column] ?? Number.POSITIVE_INFINITY;
+    if (hours > limitHours) break;
+    most = map.glassM2[column]!;
+  }
+  return most;
+}
+
+function finding({ design, criterion, words }: Basis, map: GlassMassMap): Sentence {
+  const last = map.massM2.length - 1;
+  const bare = mostGlass(map, 0, criterion.hours);
+  const massive = mostGlass(map, last, criterion.hours);
+  const figures = {
+    mostGlassWithoutMassM2: bare,
+    mostGlassWithMostMassM2: massive,
+    mostMassM2: map.massM2[last]!,
+    limitHours: criterion.hours,
+    limitC: criterion.aboveC,
+  };
+  const limit = `${hoursInWords(criterion.hours)} a year above ${words.temperature(criterion.aboveC)}`;
+  const share = (areaM2: number) =>
+    `${words.area(areaM2)} (${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor)`;
+  if (massive === null) {
+    return {
+      figures,
+      text: `No point of this map keeps to ${limit}, with any glass or any mass up to ${words.area(map.massM2[last]!)}: change the vents or the shade first.`,
+    };
+  }
+  const without =
+    bare === null
+      ? 'without extra mass no glass keeps to it'
+      : `without extra mass the house carries ${share(bare)}`;
+  return {
+    figures,
+    text: `Measured by ${limit}, ${without}, and with ${words.area(map.massM2[last]!)} of extra mass ${share(massive)}.`,
+  };
+}

@@ -1,0 +1,244 @@
+// How much glass? The equator-facing glass from none to the whole front, for three amounts of mass: overheated
+// hours, heat, coldest night, humid hours, and the most glass whose overheated hours keep to the limit. Handbook
+// marks at 7, 12 and 20 % of the floor: US guideline series (physics/sizing-rules.ts).
+
+import { geometryOf } from '../design/geometry.ts';
+import { SIZING_RULES } from '../physics/sizing-rules.ts';
+import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
+import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-amounts.ts';
+import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
+import type { RunJob } from './run-job.ts';
+import { varied, withGlassM2 } from './variation.ts';
+import { hoursInWords, percentInWords } from './words.ts';
+
+/** Steps of the coarse sweep from none to the whole front. */
+const STEPS = 8;
+/** Places run at once in each round of the search. */
+const PLACES = 3;
+/** The search ends when the limit is known to this share of the whole front. */
+const RESOLUTION = 1 / 64;
+const HANDBOOK = ['sun-tempered', 'direct-gain', 'all-passive'] as const;
+
+export const howMuchGlass: Question = {
+  id: 'how-much-glass',
+  title: 'How much glass?',
+  asks: 'How much equator-facing glass can this house carry before it overheats?',
+  plan: (basis) => {
+    const most = largestGlass(basis);
+    const amounts = massAmounts(basis.design);
+    return coarseToFine(STEPS).flatMap((step) =>
+      amounts.map((amount) => jobAt(basis, amount, (most * step) / STEPS)),
+    );
+  },
+  refine: (basis, runs) =>
+    massAmounts(basis.design).flatMap((amount) => {
+      const bracket = bracketFor(basis, amount, runs);
+      if (bracket === null || !bracket.passesAtStart) return [];
+      return nextPlaces(bracket, PLACES, largestGlass(basis) * RESOLUTION).map((areaM2) =>
+        jobAt(basis, amount, areaM2),
+      );
+    }),
+  answer,
+};
+
+/** The most equator-facing glass [m²]: what the front holds at the drawn tilt. */
+function largestGlass({ design }: Basis): number {
+  return geometryOf(design).largestGlassM2;
+}
+
+/** 0, n, n/2, then the rest: ends and middle first. */
+function coarseToFine(steps: number): readonly number[] {
+  const order: number[] = [0, steps];
+  for (let stride = steps / 2; stride >= 1; stride /= 2) {
+    for (let step = stride; step < steps; step += 2 * stride) order.push(step);
+  }
+  return order;
+}
+
+function jobAt({ design, words }: Basis, amount: MassAmount, areaM2: number): RunJob {
+  return {
+    id: `${amount.id}, ${areaM2.toFixed(3)} m²`,
+    label: `${words.area(areaM2)} of glass, ${massInWords(amount, design, words)}`,
+    design: withGlassM2(varied(design, { 'mass.areaM2': amount.areaM2 }), areaM2),
+    at: { mass: amount.id, glassM2: areaM2 },
+  };
+}
+
+function ofAmount(runs: Runs, amount: MassAmount): Run[] {
+  return [...runs.values()]
+    .filter(({ job }) => job.at.mass === amount.id)
+    .sort((one, other) => glassOf(one) - glassOf(other));
+}
+
+function glassOf({ job }: Run): number {
+  return Number(job.at.glassM2);
+}
+
+/** Where overheated hours pass the limit, by rising glass; null before any run is in. */
+function bracketFor({ criterion }: Basis, amount: MassAmount, runs: Runs): Bracket | null {
+  const trials = ofAmount(runs, amount).map((run) => ({
+    x: glassOf(run),
+    passes: run.figures.overheatedHours <= criterion.hours,
+  }));
+  return trials.length === 0 ? null : bracketOf(trials);
+}
+
+function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
+  const { design, words, criterion } = basis;
+  const geometry = geometryOf(design);
+  const amounts = massAmounts(design);
+  const chart: Chart = {
+    id: 'glass',
+    title: `More glass, more hours above ${words.temperature(criterion.aboveC)}; more mass puts the bend off`,
+    x: { label: 'equator-facing glass', unit: 'm²' },
+    y: ['overheatedHours', 'heatingKWh', 'coldestC', 'humidHours'],
+    curves: amounts.map((amount) => ({
+      id: amount.id,
+      label: massInWords(amount, design, words),
+      points: ofAmount(runs, amount).map((run) => ({
+        x: glassOf(run),
+        run: run.job.id,
+        figures: run.figures,
+      })),
+    })),
+    marks: [
+      ...handbookMarks(basis),
+      {
+        id: 'drawn',
+        kind: 'drawn',
+        x: geometry.glassM2,
+        label: 'as drawn',
+        curve: null,
+        source: 'the design',
+      },
+      ...(complete ? amounts.flatMap((amount) => limitMark(basis, amount, runs)) : []),
+    ],
+  };
+  const share = (areaM2: number) => [
+    areaM2,
+    (100 * areaM2) / design.house.floorAreaM2,
+    (100 * areaM2) / geometry.equatorWallM2,
+  ];
+  return {
+    finding: complete ? finding(basis, runs) : null,
+    charts: [chart],
+    tables: [
+      {
+        id: 'glass-by-mass',
+        title: 'The runs, by mass and glass',
+        columns: [
+          { label: 'mass', unit: '', digits: 0 },
+          { label: 'glass', unit: 'm²', digits: 1 },
+          { label: 'of floor', unit: '%', digits: 0 },
+          { label: 'of wall', unit: '%', digits: 0 },
+          { label: 'overheated', unit: 'h', digits: 0 },
+          { label: 'back-up heat', unit: 'kWh', digits: 0 },
+          { label: 'coldest', unit: '°C', digits: 1 },
+          { label: 'humid', unit: 'h', digits: 0 },
+        ],
+        rows: amounts.flatMap((amount) =>
+          ofAmount(runs, amount).map((run) => [
+            massInWords(amount, design, words),
+            ...share(glassOf(run)),
+            run.figures.overheatedHours,
+            run.figures.heatingKWh,
+            run.figures.coldestC,
+            run.figures.humidHours,
+          ]),
+        ),
+      },
+    ],
+    map: null,
+    notes: [
+      `The limit is ${criterion.name} (${criterion.source}).`,
+      'Tilt, overhang, vents and habits stay as drawn; only glass and extra mass change.',
+    ],
+    proposal: complete ? proposal(basis, runs) : null,
+  };
+}
+
+function handbookMarks({ design }: Basis): Mark[] {
+  const { house } = design;
+  return HANDBOOK.map((id) => {
+    const rule = SIZING_RULES.find((entry) => entry.id === id)!;
+    return {
+      id,
+      kind: 'handbook',
+      x: rule.high * house.floorAreaM2,
+      label: `${percentInWords(rule.high)} of the floor`,
+      curve: null,
+      source: `${rule.source} (${rule.mark})`,
+    };
+  });
+}
+
+function limitMark(basis: Basis, amount: MassAmount, runs: Runs): Mark[] {
+  const bracket = bracketFor(basis, amount, runs);
+  if (bracket === null || !bracket.passesAtStart) return [];
+  return [
+    {
+      id: `limit-${amount.id}`,
+      kind: 'limit',
+      x: bracket.before,
+      label: `most glass with ${massInWords(amount, basis.design, basis.words)}`,
+      curve: amount.id,
+      source: basis.criterion.source,
+    },
+  ];
+}
+
+function finding(basis: Basis, runs: Runs): Sentence | null {
+  const { design, words, criterion } = basis;
+  const { equatorWallM2, glassM2, largestGlassM2 } = geometryOf(design);
+  const amount = massAmounts(design).find(({ id }) => id === drawnAmount(design))!;
+  const bracket = bracketFor(basis, amount, runs);
+  if (bracket === null) return null;
+  const at = ofAmount(runs, amount).find((run) => glassOf(run) === bracket.before)!;
+  const { overheatedHours } = at.figures;
+  const mass = massInWords(amount, design, words);
+  const shares = (areaM2: number) =>
+    `${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor, ${percentInWords(areaM2 / equatorWallM2)} of the equator-facing wall`;
+  const figures = {
+    limitM2: bracket.passesAtStart ? bracket.before : null,
+    shareOfFloor: bracket.passesAtStart ? bracket.before / design.house.floorAreaM2 : null,
+    shareOfWall: bracket.passesAtStart ? bracket.before / equatorWallM2 : null,
+    overheatedHours,
+    limitHours: criterion.hours,
+    limitC: criterion.aboveC,
+    drawnM2: glassM2,
+    largestM2: largestGlassM2,
+    firstFailingM2: bracket.after,
+  };
+  const above = `above ${words.temperature(criterion.aboveC)}`;
+  if (!bracket.passesAtStart) {
+    return {
+      figures: { ...figures, withoutGlassHours: ofAmount(runs, amount)[0]!.figures.overheatedHours },
+      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}: even with none the rooms pass it for ${hoursInWords(ofAmount(runs, amount)[0]!.figures.overheatedHours)}, so look to vents and shade first.`,
+    };
+  }
+  if (bracket.after === null) {
+    return {
+      figures,
+      text: `With ${mass}, the whole front may be glass: at ${words.area(bracket.before)} (${shares(bracket.before)}) the rooms are ${above} for ${hoursInWords(overheatedHours)} a year, within the ${hoursInWords(criterion.hours)} allowed.`,
+    };
+  }
+  const drawn =
+    glassM2 > bracket.before
+      ? `You have drawn ${words.area(glassM2 - bracket.before)} too much.`
+      : `You have drawn ${words.area(glassM2)}, so there is room for ${words.area(bracket.before - glassM2)} more.`;
+  return {
+    figures,
+    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass (${shares(bracket.before)}): it gives ${hoursInWords(overheatedHours)} a year ${above}, and the limit is ${hoursInWords(criterion.hours)}. ${drawn}`,
+  };
+}
+
+function proposal(basis: Basis, runs: Runs): AnswerBody['proposal'] {
+  const { design, words } = basis;
+  const amount = massAmounts(design).find(({ id }) => id === drawnAmount(design))!;
+  const bracket = bracketFor(basis, amount, runs);
+  if (bracket === null || !bracket.passesAtStart || bracket.after === null) return null;
+  return {
+    text: `Draw ${words.area(bracket.before)} of glass`,
+    design: withGlassM2(design, bracket.before),
+  };
+}

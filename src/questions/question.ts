@@ -1,0 +1,139 @@
+// What a question is: data and pure functions. `plan` says which runs answer it, coarse to fine; `refine` asks for
+// more once those are in (a bracketed search); `answer` makes curves, tables, marks and one closing sentence of
+// whatever runs are in so far. How runs are run is the runner's business (runner.ts).
+
+import type { Design } from '../design/design.ts';
+import type { Site } from '../weather/typical-year.ts';
+import type { Criterion } from './criterion.ts';
+import type { FigureKey, Figures } from './figures.ts';
+import type { GlassMassMap } from './glass-mass-grid.ts';
+import type { RunJob, RunResult } from './run-job.ts';
+import type { Words } from './words.ts';
+
+/** What a question is asked about. */
+export interface Basis {
+  readonly design: Design;
+  readonly site: Site;
+  readonly criterion: Criterion;
+  readonly words: Words;
+  /** runs of a sampled spread, 64…256 */
+  readonly samples: number;
+  /** cells along each side of the glass and mass map, 5…41 */
+  readonly mapSide: number;
+}
+
+export interface Run {
+  readonly job: RunJob;
+  readonly result: RunResult;
+  readonly figures: Figures;
+}
+
+/** Runs that are in, by the id of their job, in the order of the plan. */
+export type Runs = ReadonlyMap<string, Run>;
+
+export interface Question {
+  readonly id: string;
+  readonly title: string;
+  /** one plain sentence */
+  readonly asks: string;
+  readonly plan: (basis: Basis) => readonly RunJob[];
+  /** runs still wanted when all planned ones are in; none when the search is over */
+  readonly refine?: (basis: Basis, runs: Runs) => readonly RunJob[];
+  /** works with any part of the runs; the closing sentence comes when `complete` */
+  readonly answer: (basis: Basis, runs: Runs, complete: boolean) => AnswerBody;
+}
+
+/** A sentence and the figures that prove it; every number it says stands among them, unrounded. */
+export interface Sentence {
+  readonly text: string;
+  readonly figures: Readonly<Record<string, number | string | null>>;
+}
+
+/** A run as people and scripts read it. */
+export interface RunLine {
+  readonly id: string;
+  readonly label: string;
+  readonly at: RunJob['at'];
+  readonly figures: Figures;
+}
+
+export interface Axis {
+  readonly label: string;
+  readonly unit: string;
+}
+
+export interface CurvePoint {
+  readonly x: number;
+  /** id of its run */
+  readonly run: string;
+  readonly figures: Figures;
+}
+
+export interface Curve {
+  readonly id: string;
+  readonly label: string;
+  /** by rising x */
+  readonly points: readonly CurvePoint[];
+}
+
+/** A place on the x axis worth a line: a handbook's share, the design as drawn, a limit found. */
+export interface Mark {
+  readonly id: string;
+  readonly kind: 'handbook' | 'drawn' | 'limit' | 'depth';
+  readonly x: number;
+  readonly label: string;
+  /** curve it belongs to; null for all */
+  readonly curve: string | null;
+  readonly source: string;
+}
+
+export interface Chart {
+  readonly id: string;
+  readonly title: string;
+  readonly x: Axis;
+  /** figures to draw upward, the most telling first */
+  readonly y: readonly FigureKey[];
+  readonly curves: readonly Curve[];
+  readonly marks: readonly Mark[];
+}
+
+export interface Column {
+  readonly label: string;
+  readonly unit: string;
+  /** decimals that the figure deserves */
+  readonly digits: number;
+}
+
+export type Cell = number | string | null;
+
+export interface Table {
+  readonly id: string;
+  readonly title: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/** A design that the answer proposes. */
+export interface Proposal {
+  readonly text: string;
+  readonly design: Design;
+}
+
+export interface AnswerBody {
+  readonly finding: Sentence | null;
+  readonly charts: readonly Chart[];
+  readonly tables: readonly Table[];
+  readonly map: GlassMassMap | null;
+  /** what was held fixed, what a figure leaves out, cautions */
+  readonly notes: readonly string[];
+  readonly proposal: Proposal | null;
+}
+
+export interface Answer extends AnswerBody {
+  readonly question: string;
+  readonly title: string;
+  readonly criterion: Criterion;
+  /** false while runs are still coming */
+  readonly complete: boolean;
+  readonly runs: readonly RunLine[];
+}

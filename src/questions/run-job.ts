@@ -1,0 +1,92 @@
+// One run of a question: a design, the climate it stands in as a change of the site's own, and what to report
+// beyond the outcome. Small plain data both ways, so that runs travel to workers and back; hourly rows stay there.
+
+import type { Design } from '../design/design.ts';
+import { modelOf } from '../model/from-design.ts';
+import { simulate } from '../network/simulate.ts';
+import type { Outcome } from '../outcomes/outcome.ts';
+import { summarise } from '../outcomes/summarise.ts';
+import { type HeatWave, shiftedYear, withHeatWave } from '../weather/hotter-year.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { type FrontGlass, frontGlassOf } from './front-glass.ts';
+
+/** What differs from the site's typical year; an empty object is that year itself. */
+export interface ClimateChange {
+  /** warmer by month, January first [K] */
+  readonly shiftK?: readonly number[];
+  readonly wave?: HeatWave;
+  /** ground reflectance times this, never above 0.9 */
+  readonly albedoTimes?: number;
+  /** deep ground warmer by this [K] */
+  readonly groundK?: number;
+}
+
+export interface RunJob {
+  readonly id: string;
+  /** what a person calls this run */
+  readonly label: string;
+  readonly design: Design;
+  readonly change?: ClimateChange;
+  /** report sun and loss of the equator-facing glass by month */
+  readonly frontGlass?: true;
+  /** where the run stands in its question: axis → place */
+  readonly at: Readonly<Record<string, number | string>>;
+}
+
+export interface RunResult {
+  readonly id: string;
+  /** findings left empty */
+  readonly outcome: Outcome;
+  readonly frontGlass: FrontGlass | null;
+}
+
+/** Changed climates kept beside the site's own; each takes about 1.5 MB. */
+const MOST_KEPT = 12;
+const MOST_ALBEDO = 0.9;
+
+/**
+ * A function that runs jobs in one climate, remembering the changed climates it has prepared.
+ *
+ * @param climate the site's typical year, prepared
+ */
+export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunResult {
+  const kept = new Map<string, PreparedClimate>();
+  const climateOf = (change: ClimateChange): PreparedClimate => {
+    const key = JSON.stringify(change);
+    if (key === '{}') return climate;
+    const known = kept.get(key);
+    if (known) return known;
+    const made = changedClimate(climate, change);
+    if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
+    kept.set(key, made);
+    return made;
+  };
+  return (job) => {
+    const used = climateOf(job.change ?? {});
+    const model = modelOf(job.design, used.year.site, used.ground);
+    const year = simulate(model, used);
+    return {
+      id: job.id,
+      outcome: summarise(job.design, model, used, year),
+      frontGlass: job.frontGlass ? frontGlassOf(model, used, year) : null,
+    };
+  };
+}
+
+function changedClimate(climate: PreparedClimate, change: ClimateChange): PreparedClimate {
+  let { year } = climate;
+  if (change.shiftK) year = shiftedYear(year, change.shiftK);
+  if (change.wave) year = withHeatWave(year, change.wave);
+  let changed = year === climate.year ? climate : prepareClimate(year);
+  const { albedoTimes, groundK } = change;
+  if (albedoTimes !== undefined) {
+    changed = {
+      ...changed,
+      albedo: changed.albedo.map((value) => Math.min(value * albedoTimes, MOST_ALBEDO)),
+    };
+  }
+  if (groundK !== undefined) {
+    changed = { ...changed, ground: { ...changed.ground, meanC: changed.ground.meanC + groundK } };
+  }
+  return changed;
+}

@@ -1,0 +1,65 @@
+// Designs varied from a design: values replaced by their dotted paths, then drawn back to what can be built, so
+// that every design a question runs is one the schema accepts. Nothing here knows which question asks.
+
+import type { Design } from '../design/design.ts';
+import { geometryOf } from '../design/geometry.ts';
+import { limitOf } from '../design/limits.ts';
+
+export type Changes = Readonly<Record<string, number | string | boolean>>;
+
+/** The value at a dotted path, e.g. 'glass.tiltDeg'; undefined where there is none. */
+export function valueAt(design: Design, path: string): unknown {
+  return path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)?.[key], design);
+}
+
+/**
+ * A design with values replaced.
+ *
+ * @param changes dotted path → value; numbers are held to limits.ts
+ * @returns the design, its sunspace no longer than its wall and its glass no larger than its front
+ */
+export function varied(design: Design, changes: Changes): Design {
+  let next = design;
+  for (const [path, value] of Object.entries(changes)) {
+    next = replaced(next as unknown as Tree, path.split('.'), held(path, value)) as unknown as Design;
+  }
+  return fitted(next);
+}
+
+/** The same design with its equator-facing glass given as an area, so that other changes leave it alone. */
+export function withGlassAsArea(design: Design): Design {
+  const { glassM2 } = geometryOf(design);
+  return { ...design, glass: { ...design.glass, basis: 'area', value: glassM2 } };
+}
+
+/** The design with so much equator-facing glass [m²], or as much as fits its front. */
+export function withGlassM2(design: Design, areaM2: number): Design {
+  return fitted({ ...design, glass: { ...design.glass, basis: 'area', value: areaM2 } });
+}
+
+type Tree = Readonly<Record<string, unknown>>;
+
+function replaced(tree: Tree, [key, ...rest]: readonly string[], value: unknown): Tree {
+  if (key === undefined || !(key in tree)) throw new RangeError(`path ends at '${key}'; allowed: a design's`);
+  return { ...tree, [key]: rest.length === 0 ? value : replaced(tree[key] as Tree, rest, value) };
+}
+
+function held(path: string, value: number | string | boolean): number | string | boolean {
+  if (typeof value !== 'number') return value;
+  const { min, max, whole } = limitOf(path);
+  const inside = Math.min(Math.max(value, min), max);
+  return whole ? Math.round(inside) : inside;
+}
+
+function fitted(design: Design): Design {
+  const { house, sunspace, glass } = design;
+  let next = design;
+  if (sunspace.join !== 'none' && sunspace.lengthM > house.equatorWallM) {
+    next = { ...next, sunspace: { ...sunspace, lengthM: house.equatorWallM } };
+  }
+  const { glassM2, largestGlassM2 } = geometryOf(next);
+  if (glassM2 > largestGlassM2) {
+    next = { ...next, glass: { ...glass, value: (glass.value * largestGlassM2) / glassM2 } };
+  }
+  return next;
+}

@@ -1,0 +1,52 @@
+// How amounts are said in sentences: a few functions from SI numbers to words. Questions speak through this
+// interface, so that a page in other units passes its own words in; metric is here as the default.
+
+export interface Words {
+  readonly temperature: (celsius: number, digits?: 0 | 1) => string;
+  readonly degrees: (kelvin: number) => string;
+  readonly area: (m2: number) => string;
+  readonly length: (m: number) => string;
+  readonly thickness: (m: number) => string;
+  readonly volume: (m3: number) => string;
+  readonly weight: (kg: number) => string;
+  readonly energy: (kWh: number) => string;
+}
+
+export const METRIC_WORDS: Words = {
+  temperature: (celsius, digits = 0) => `${signed(celsius, digits)} °C`,
+  degrees: (kelvin) => `${signed(kelvin, Number.isInteger(kelvin) ? 0 : 1)} K`,
+  area: (m2) => `${signed(m2, m2 < 10 ? 1 : 0)} m²`,
+  length: (m) => `${signed(m, 1)} m`,
+  thickness: (m) => `${signed(1000 * m, 0)} mm`,
+  volume: (m3) => `${signed(m3, m3 < 10 ? 1 : 0)} m³`,
+  weight: (kg) => (kg < 2000 ? `${signed(kg, 0)} kg` : `${signed(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
+  energy: (kWh) => `${signed(rounded(kWh, kWh < 1000 ? 10 : 50), 0)} kWh`,
+};
+
+/** "1 hour", "85 hours", "640 hours": to what a person remembers. */
+export function hoursInWords(count: number): string {
+  const value = Math.round(count);
+  const shown = value < 100 ? value : rounded(value, value < 1000 ? 10 : 50);
+  return shown === 1 ? '1 hour' : `${shown} hours`;
+}
+
+/** A share as a whole per cent. */
+export function percentInWords(share: number): string {
+  const value = Math.round(100 * share);
+  return value === 0 && share > 0 ? 'less than 1 %' : `${value} %`;
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listInWords(words: readonly string[]): string {
+  if (words.length < 2) return words[0] ?? '';
+  return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
+}
+
+function signed(value: number, digits: number): string {
+  const text = value.toFixed(digits);
+  return (Number(text) === 0 ? (0).toFixed(digits) : text).replace('-', '−');
+}
+
+function rounded(value: number, step: number): number {
+  return step * Math.round(value / step);
+}

@@ -1,0 +1,85 @@
+// Runs of questions on a pool of simulation threads. Each thread is given a climate once, with the first slice that
+// needs it, and prepares it once. What a question sees of all this is a Runner.
+
+import type { RunJob, RunResult } from '../src/questions/run-job.ts';
+import type { Runner } from '../src/questions/runner.ts';
+import type { TypicalYear } from '../src/weather/typical-year.ts';
+import { type PoolThread, TaskPool, type TaskPoolOptions } from './task-pool.ts';
+
+/** What the pool needs of the simulation service, near or far. */
+export interface RunService {
+  keepClimate(key: string, climate: TypicalYear): unknown;
+  runJobs(jobs: readonly RunJob[], climateKey: string): Promise<readonly RunResult[]> | readonly RunResult[];
+}
+
+export interface ServiceThread {
+  readonly service: RunService;
+  readonly died: Promise<never>;
+  end(): void;
+}
+
+interface RunTask {
+  readonly job: RunJob;
+  readonly climateKey: string;
+}
+
+export interface RunPoolOptions extends Pick<TaskPoolOptions<RunTask, RunResult>, 'threads' | 'idleMs'> {
+  readonly startThread: () => ServiceThread;
+}
+
+export class RunPool {
+  readonly #climates = new Map<string, TypicalYear>();
+  readonly #pool: TaskPool<RunTask, RunResult>;
+
+  constructor({ startThread, threads, idleMs }: RunPoolOptions) {
+    this.#pool = new TaskPool({ startThread: () => this.#fitted(startThread()), threads, idleMs });
+  }
+
+  /** Threads alive and, of these, at work. */
+  get state(): TaskPool<RunTask, RunResult>['state'] {
+    return this.#pool.state;
+  }
+
+  /** Remember a climate; a key stands for one climate for good. */
+  keepClimate(key: string, climate: TypicalYear): void {
+    this.#climates.set(key, climate);
+  }
+
+  /** A runner in one of the climates kept. */
+  runner(climateKey: string): Runner {
+    return {
+      run: (jobs, options = {}) =>
+        this.#pool.perform(
+          jobs.map((job) => ({ job, climateKey })),
+          options,
+        ),
+    };
+  }
+
+  /** End every thread. */
+  close(): void {
+    this.#pool.close();
+  }
+
+  #fitted({ service, died, end }: ServiceThread): PoolThread<RunTask, RunResult> {
+    const given = new Set<string>();
+    return {
+      died,
+      end,
+      perform: async (slice) => {
+        // A slice is cut from one list, and a list stands in one climate.
+        const { climateKey } = slice[0]!;
+        if (!given.has(climateKey)) {
+          const climate = this.#climates.get(climateKey);
+          if (!climate) throw new RangeError(`climate is '${climateKey}'; allowed: one given by keepClimate`);
+          await service.keepClimate(climateKey, climate);
+          given.add(climateKey);
+        }
+        return service.runJobs(
+          slice.map(({ job }) => job),
+          climateKey,
+        );
+      },
+    };
+  }
+}
