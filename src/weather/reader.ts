@@ -2,6 +2,7 @@
 // name; gzip is unpacked on the way. Nothing a file holds makes this throw.
 import { looksLikeBundle, readBundle } from './bundle-form.ts';
 import { looksLikeTable, readHourlyTable, type TableChoices } from './hourly-table.ts';
+import { looksLikeNormals, readNormals } from './normals-file.ts';
 import { gunzip, isGzip, MOST_BYTES, textOf } from './platform-streams.ts';
 import { looksLikePsm, readPsm } from './psm.ts';
 import { looksLikePvgisCsv, looksLikePvgisJson, readPvgis } from './pvgis.ts';
@@ -25,6 +26,7 @@ const FORMATS: readonly Format[] = [
   { name: 'PVGIS JSON', looksRight: looksLikePvgisJson, read: readPvgis },
   { name: 'PVGIS CSV', looksRight: looksLikePvgisCsv, read: readPvgis },
   { name: 'NSRDB PSM', looksRight: looksLikePsm, read: readPsm },
+  { name: 'monthly normals', looksRight: looksLikeNormals, read: readNormals },
   { name: 'table', looksRight: looksLikeTable, read: readHourlyTable },
 ];
 
@@ -67,7 +69,7 @@ export function readWeatherText(text: string, hints: SiteHints = {}, choices: Ta
   const format = FORMATS.find((candidate) => candidate.looksRight(text));
   if (format === undefined) {
     const expected =
-      'a weather file: TMY2, TMY3, PVGIS, NSRDB PSM, or a table of hours with a line of column names';
+      'a weather file: TMY2, TMY3, PVGIS, NSRDB PSM, monthly normals as JSON, or a table of hours with a line of column names';
     return refuse(1, '', text.slice(0, 200), expected);
   }
   return format.read(text, hints, choices);
