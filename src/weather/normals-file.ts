@@ -3,6 +3,7 @@
 //     "meanDailyLowC": […], "humidityPercent": […], "dailyGlobalKWh": […] or "sunshineHours": […], "windSpeed": […],
 //     "seed": 1 }
 import * as v from 'valibot';
+import { jsonOf } from './json-text.ts';
 import { type MonthlyNormals, yearFromNormals } from './monthly-normals.ts';
 import type { ReadResult } from './read-result.ts';
 
@@ -29,14 +30,9 @@ export function looksLikeNormals(text: string): boolean {
 
 /** Read the normals and make their year. */
 export function readNormals(text: string): ReadResult {
-  let content: unknown;
-  try {
-    content = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
-  } catch (error) {
-    const value = error instanceof Error ? error.message : '';
-    return { ok: false, faults: [{ line: null, column: '', value, expected: 'complete JSON' }] };
-  }
-  const parsed = v.safeParse(NormalsSchema, content);
+  const json = jsonOf(text);
+  if ('faults' in json) return { ok: false, faults: json.faults };
+  const parsed = v.safeParse(NormalsSchema, json.content);
   if (parsed.success) return yearFromNormals(parsed.output satisfies MonthlyNormals);
   const faults = parsed.issues.slice(0, 20).map((issue) => {
     const expected = issue.type === 'length' ? issue.message : (issue.expected ?? 'another value');

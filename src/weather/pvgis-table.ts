@@ -4,6 +4,7 @@
 import * as v from 'valibot';
 import { hourOfYear } from './calendar-hour.ts';
 import { type RowStamp, walkHours } from './hourly-rows.ts';
+import { jsonOf } from './json-text.ts';
 import type { Fault } from './read-result.ts';
 import { cellsOf, linesOf, numberOf } from './text-lines.ts';
 import { HOURS } from './typical-year.ts';
@@ -100,14 +101,9 @@ const PvgisJson = v.object({
 
 /** Read the JSON form. */
 export function pvgisTableFromJson(text: string): TableResult {
-  let content: unknown;
-  try {
-    content = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
-  } catch (error) {
-    const value = error instanceof Error ? error.message : '';
-    return { faults: [{ line: null, column: '', value, expected: 'complete JSON' }] };
-  }
-  const parsed = v.safeParse(PvgisJson, content, { abortEarly: true });
+  const json = jsonOf(text);
+  if ('faults' in json) return json;
+  const parsed = v.safeParse(PvgisJson, json.content, { abortEarly: true });
   if (!parsed.success) {
     const issue = parsed.issues[0];
     const column = v.getDotPath(issue) ?? '';

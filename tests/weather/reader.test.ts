@@ -117,6 +117,13 @@ describe('what is no weather file is refused with its cause', () => {
     expect(MOST_BYTES).toBeLessThanOrEqual(200_000_000);
   });
 
+  test('a long JSON is refused before it is parsed', () => {
+    const text = `{"tmy_hourly":${'['.repeat(20_000_000)}`;
+    const start = performance.now();
+    expect(faultsOf(readWeatherText(text))[0]).toContain('20 MB of JSON');
+    expect(performance.now() - start).toBeLessThan(500);
+  });
+
   test('a long table is refused by its rows', () => {
     const text = `time,temp,ghi\n${'2021-01-01 00:00,1,0\n'.repeat(200_000)}`;
     expect(faultsOf(readWeatherText(text, N_ITALY))[0]).toContain('rows');
