@@ -11,7 +11,8 @@ export function answerText(answer: Answer): string {
     answer.title,
     ...(answer.finding === null ? [] : [wrap(answer.finding.text).join('\n')]),
     ...answer.tables.map(tableText),
-    ...answer.charts.map(chartText),
+    ...(answer.tables.length === 0 ? answer.charts.map(curveText) : []),
+    ...answer.charts.filter(({ marks }) => marks.length > 0).map(marksText),
     ...(answer.proposal === null ? [] : [wrap(answer.proposal.text).join('\n')]),
     ...answer.notes.map((note) => wrap(note).join('\n')),
     `${answer.runs.length} runs; limit: ${answer.criterion.name} (${answer.criterion.source}).`,
@@ -30,8 +31,8 @@ function tableText({ title, columns, rows }: Table): string {
   return `${title}\n${textTable([head, ...printed])}`;
 }
 
-/** A curve a block: x, then its figures. */
-function chartText({ title, x, y, curves, marks }: Chart): string {
+/** A curve a block: x, then its figures. For answers whose tables do not hold the same runs already. */
+function curveText({ title, x, y, curves }: Chart): string {
   const head = [`${x.label}${x.unit === '' ? '' : ` ${x.unit}`}`, ...y.map((key) => FIGURE_NAMES[key].label)];
   const blocks = curves.map(({ label, points }) => {
     const rows = points.map((point) => [
@@ -40,6 +41,11 @@ function chartText({ title, x, y, curves, marks }: Chart): string {
     ]);
     return `${label}\n${textTable([head, ...rows])}`;
   });
-  const lines = marks.map((mark) => `${mark.x.toFixed(2)}: ${mark.label} (${mark.source})`);
-  return [title, ...blocks, ...lines].join('\n');
+  return [title, ...blocks].join('\n');
+}
+
+/** What the marks on a chart stand for. */
+function marksText({ x, marks }: Chart): string {
+  const rows = marks.map((mark): Cell[] => [mark.x.toFixed(1), mark.label, mark.source]);
+  return textTable([[`${x.label}${x.unit === '' ? '' : ` ${x.unit}`}`, 'mark', 'source'], ...rows]);
 }

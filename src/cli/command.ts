@@ -14,8 +14,8 @@ export interface Console {
   readonly lines: () => AsyncIterable<string>;
   /** for commands that print as they go; returns when the text is taken */
   readonly write: (text: string) => Promise<void>;
-  /** a remark that belongs to neither output nor faults (standard error) */
-  readonly remark: (text: string) => void;
+  /** how far a long command is; shown on a terminal only */
+  readonly progress: (done: number, wanted: number) => void;
 }
 
 export interface Command {

@@ -12,7 +12,10 @@ const HOW = 'npm run --silent daystone -- COMMAND …';
 const CONSOLE: Console = {
   lines: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
   write,
-  remark: (text) => console.error(text),
+  progress: (done, wanted) => {
+    if (process.stderr.isTTY)
+      process.stderr.write(`\r${done} of ${wanted} runs${done === wanted ? '\n' : ''}`);
+  },
 };
 
 // A reader that stops early (`| head`) is no fault.

@@ -16,7 +16,7 @@ export function textTable(rows: readonly (readonly Cell[])[], digits = 1): strin
     row.map((cell, column) => {
       const text = printedCell(cell, digits);
       widths[column] = Math.max(widths[column] ?? 0, text.length);
-      numeric[column] = numeric[column] === true || typeof cell === 'number';
+      numeric[column] = numeric[column] === true || typeof cell === 'number' || /^-?\d+(\.\d+)?$/.test(cell);
       return text;
     }),
   );

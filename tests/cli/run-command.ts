@@ -24,7 +24,7 @@ export async function runCommand(
     write: async (text) => {
       written += text;
     },
-    remark: () => {},
+    progress: () => {},
   });
   return { result, written };
 }
