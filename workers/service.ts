@@ -2,6 +2,7 @@
 // prepared once each, and run designs in them. In: climate texts or years and designs. Out: the year and its
 // outcome. Climates stay here; only results travel.
 
+import { transfer } from 'comlink';
 import type { Design } from '../src/design/design.ts';
 import { completeOutcome } from '../src/findings/advise.ts';
 import { modelOf } from '../src/model/from-design.ts';
@@ -16,6 +17,7 @@ import type { TypicalYear } from '../src/weather/typical-year.ts';
 
 export interface RunAnswer {
   readonly outcome: Outcome;
+  /** without its panes: they are half the bytes, and no picture shows them hour by hour */
   readonly year: Year;
   /** time the simulation itself took [ms] */
   readonly tookMs: number;
@@ -60,7 +62,23 @@ export function createSimulationService(): SimulationService {
       const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history });
       const tookMs = performance.now() - start;
-      return { outcome: completeOutcome(design, model, climate, year), year, tookMs };
+      return travelling({ outcome: completeOutcome(design, model, climate, year), year, tookMs });
     },
   };
+}
+
+/**
+ * Hands the hourly columns over instead of copying them. Only columns that the run itself made are listed: what a
+ * climate remembers from run to run must stay here.
+ */
+function travelling(answer: RunAnswer): RunAnswer {
+  const year = { ...answer.year, panes: [] };
+  const columns = [
+    ...year.zones.flatMap((zone) => Object.values(zone)),
+    ...year.openings.flatMap((opening) => Object.values(opening)),
+    ...(year.history ?? []).map((element) => element.temperatureC),
+  ];
+  const buffers = new Set<ArrayBufferLike>();
+  for (const column of columns) if (ArrayBuffer.isView(column)) buffers.add(column.buffer);
+  return transfer({ ...answer, year }, [...buffers] as ArrayBuffer[]);
 }

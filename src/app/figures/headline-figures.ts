@@ -30,6 +30,9 @@ export interface HeadlineFigure {
 }
 
 const YEAR_HOURS = 8760;
+/** shares of the year in which a vent stood wrong */
+const SOMETIMES_NEGLECTED = 0.02;
+const OFTEN_NEGLECTED = 0.12;
 
 /** Figures of the house, then of what it asks of people. */
 export function headlineFigures(
@@ -48,7 +51,7 @@ export function headlineFigures(
     digits: 0,
     limit: `peak ${quantityText(outcome.heating.peakW / 1000, 'powerKW', system)} of ${quantityText(design.heating.capacityKW, 'powerKW', system)} there is`,
     verdict: 'plain',
-    verdictWords: heatingWords(outcome, design),
+    verdictWords: `${quantityText(outcome.heating.energyKWh / design.house.floorAreaM2, 'energyPerArea', system, 0)} of floor`,
     better: 'less',
     opens: 'heat',
   });
@@ -126,7 +129,6 @@ function zoneFigures(
 
 function ventFigure(outcome: Outcome): HeadlineFigure {
   const { movesPerDayInBusiestMonth, neglectedShare } = outcome.vents;
-  const neglected = neglectedShare > 0.02;
   return {
     id: 'vents',
     zone: 'whole',
@@ -135,9 +137,11 @@ function ventFigure(outcome: Outcome): HeadlineFigure {
     quantity: 'number',
     digits: 1,
     limit: `in the busiest month; ${Math.round(outcome.vents.moves)} in the year`,
-    ...(neglected
+    ...(neglectedShare > OFTEN_NEGLECTED
       ? { verdict: 'poor' as const, verdictWords: 'often left undone' }
-      : judged(movesPerDayInBusiestMonth, 2, 5, ['little to do', 'a daily round', 'a full round'])),
+      : neglectedShare > SOMETIMES_NEGLECTED
+        ? { verdict: 'fair' as const, verdictWords: 'at times left undone' }
+        : judged(movesPerDayInBusiestMonth, 2, 5, ['little to do', 'a daily round', 'a full round'])),
     better: 'less',
     opens: 'vents',
   };
@@ -158,9 +162,4 @@ function frost(minAirC: number): { verdict: Verdict; verdictWords: string } {
   if (minAirC > 7) return { verdict: 'good', verdictWords: 'frost-free' };
   if (minAirC > 0) return { verdict: 'fair', verdictWords: 'just frost-free' };
   return { verdict: 'poor', verdictWords: 'freezes' };
-}
-
-function heatingWords(outcome: Outcome, design: Design): string {
-  const perArea = outcome.heating.energyKWh / design.house.floorAreaM2;
-  return `${perArea.toFixed(0)} kWh/m² of floor`;
 }

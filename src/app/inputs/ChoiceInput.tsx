@@ -1,5 +1,6 @@
 // A choice of the design: a menu with words. Changing what the glass is counted against keeps the glass itself.
 
+import { useComputed } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { GlassBasis } from '../../design/design.ts';
 import { rebasedGlass } from '../state/design-basis.ts';
@@ -11,7 +12,7 @@ export function ChoiceInput({ path }: { path: string }) {
   const workspace = useWorkspace();
   const { label, options } = choiceOf(path);
   const id = useId();
-  const value = valueAt(workspace.design.value, path);
+  const value = useComputed(() => valueAt(workspace.design.value, path)).value;
   const onChange = (text: string) => {
     const chosen = options.find((option) => String(option.value) === text);
     if (!chosen) return;

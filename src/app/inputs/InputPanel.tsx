@@ -1,5 +1,6 @@
 // All inputs of a design, in groups that open and close. What has no meaning for the design is not shown.
 
+import { useComputed } from '@preact/signals';
 import { useWorkspace } from '../state/session-context.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { INPUT_GROUPS, type InputGroup } from './input-groups.ts';
@@ -20,7 +21,10 @@ export function InputPanel() {
 
 function Group({ group }: { group: InputGroup }) {
   const { design } = useWorkspace();
-  const entries = group.entries.filter(({ when }) => !when || when(design.value));
+  const shown = useComputed(() =>
+    group.entries.map(({ when }) => (!when || when(design.value) ? '1' : '0')).join(''),
+  ).value;
+  const entries = group.entries.filter((_, i) => shown[i] === '1');
   return (
     <details class="input-group" open={group.open}>
       <summary>{group.title}</summary>

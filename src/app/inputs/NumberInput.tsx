@@ -2,6 +2,7 @@
 // as soon as the text is a number within limits; otherwise the limits are said beside it and nothing changes.
 
 import { useId, useRef, useState } from 'preact/hooks';
+import { useSameRecord } from '../state/same-record.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { toShown, toSi } from '../units/display-unit.ts';
 import { numberText, quantityText, typedNumber } from '../units/number-text.ts';
@@ -10,7 +11,7 @@ import { numberRange } from './number-range.ts';
 export function NumberInput({ path }: { path: string }) {
   const workspace = useWorkspace();
   const system = workspace.units.value;
-  const range = numberRange(path, workspace.design.value, system);
+  const range = useSameRecord(() => numberRange(path, workspace.design.value, workspace.units.value));
   const id = useId();
   const [typing, setTyping] = useState<string | null>(null);
   const dragCount = useRef(0);
@@ -21,6 +22,10 @@ export function NumberInput({ path }: { path: string }) {
   const typedSi = typed === null ? null : tidy(toSi(typed, range.quantity, system));
   const wrong =
     typing !== null && (typedSi === null || typedSi < range.min - 1e-9 || typedSi > range.max + 1e-9);
+
+  // Text stays as typed while it is not yet a number, or while it is the number there is.
+  const isHeld = wrong || typedSi === null || Math.abs(typedSi - range.value) < 1e-9;
+  const fieldText = typing !== null && isHeld ? typing : fieldNumber(shown, range.digits);
 
   const onType = (text: string) => {
     setTyping(text);
@@ -49,7 +54,7 @@ export function NumberInput({ path }: { path: string }) {
           inputMode="decimal"
           autocomplete="off"
           data-path={path}
-          value={typing ?? numberText(shown, range.digits).replaceAll(',', '')}
+          value={fieldText}
           aria-invalid={wrong}
           aria-describedby={`${id}-unit ${id}-limits`}
           onInput={(event) => onType(event.currentTarget.value)}
@@ -82,6 +87,12 @@ export function NumberInput({ path }: { path: string }) {
       </span>
     </div>
   );
+}
+
+/** One decimal more than the step has, when the number needs it: 10 ft are 3.05 m. */
+function fieldNumber(shown: number, digits: number): string {
+  const isRound = Math.abs(shown - Number(shown.toFixed(digits))) < 1e-6;
+  return numberText(shown, isRound ? digits : Math.min(2, digits + 1)).replaceAll(',', '');
 }
 
 /** Unit conversion leaves dust; a design keeps at most six decimals. */

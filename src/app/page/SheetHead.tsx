@@ -22,7 +22,7 @@ export function SheetHead() {
         />
       </label>
       <PlacePicker />
-      <label class="head-field">
+      <label class="head-field head-example">
         <span>Example</span>
         <select
           value={EXAMPLES.find((example) => example.design === design.value)?.id ?? ''}

@@ -84,7 +84,7 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
   const scale = comfortScale(design.comfort.underheatC, design.comfort.overheatC);
   const sun = view
     ? hourSunMarks(shape, design, view.state)
-    : { under: lightMarks(lights), over: sunMarks(shape, lights) };
+    : { under: lightMarks(lights), over: sunMarks(shape, lights, widthPx < 480) };
   const strips = view?.year.history
     ? massMarks(shape, design, view.year.history, view.state.hour, scale)
     : [];

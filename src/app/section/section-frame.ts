@@ -20,10 +20,12 @@ export interface SectionFrame {
 export const SUN_ARC_M = 3.2;
 
 /** Room kept right of the suns for their words [px]. */
-const WORDS_PX = 92;
+const WORDS_PX = 96;
+const BRIEF_WORDS_PX = 62;
+const NARROW_PX = 480;
 
 /** Berm and soil shown behind the pole-facing wall [m]; the rest runs off the sheet. */
-const BEHIND_M = 1.8;
+const BEHIND_M = 1.6;
 
 const SOIL_BELOW_M = 1.5;
 
@@ -42,7 +44,8 @@ export function sectionFrame(shape: SectionShape, widthPx: number, withSun = tru
   const sky = halfMetresUp(
     Math.max(shape.heightM + 1.2, withSun ? (shape.sill.y + shape.head.y) / 2 + SUN_ARC_M + 0.5 : 0),
   );
-  const pxPerM = (widthPx - (withSun ? WORDS_PX : 0)) / (drawnRight - left);
+  const wordsPx = !withSun ? 0 : widthPx < NARROW_PX ? BRIEF_WORDS_PX : WORDS_PX;
+  const pxPerM = (widthPx - wordsPx) / (drawnRight - left);
   const right = left + widthPx / pxPerM;
   return {
     widthPx,

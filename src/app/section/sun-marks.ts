@@ -51,8 +51,8 @@ export function lightMarks(lights: readonly SunLight[]): readonly Mark[] {
   });
 }
 
-/** Suns on their arc with day and height. */
-export function sunMarks(shape: SectionShape, lights: readonly SunLight[]): readonly Mark[] {
+/** Suns on their arc with day and height; months cut to three letters when brief. */
+export function sunMarks(shape: SectionShape, lights: readonly SunLight[], brief: boolean): readonly Mark[] {
   const arc: Point[] = [];
   for (let angle = 0; angle <= 90; angle += 5) arc.push(sunPlace(shape, angle));
   const marks: Mark[] = [line('sun-arc', arc)];
@@ -68,7 +68,7 @@ export function sunMarks(shape: SectionShape, lights: readonly SunLight[]): read
       word(
         `sun-word`,
         point(at.x + 0.22, at.y + 0.12),
-        `${sun.label} ${Math.round(sun.elevationDeg)}°`,
+        `${brief ? sun.label.replace(/(\d+ \w{3})\w*/, '$1') : sun.label} ${Math.round(sun.elevationDeg)}°`,
         'start',
       ),
     );

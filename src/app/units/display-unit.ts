@@ -11,6 +11,7 @@ export type ShownQuantity =
   | 'thickness'
   | 'temperatureStep'
   | 'energy'
+  | 'energyPerArea'
   | 'power'
   | 'mass'
   | 'waterMass'
@@ -67,6 +68,7 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   temperatureStep: unit('K', 'kelvin', 1, 1),
   powerKW: unit('kW', 'kilowatts', 1, 1),
   energy: unit('kWh', 'kilowatt hours', 1, 0),
+  energyPerArea: unit('kWh/m²', 'kilowatt hours per square metre', 1, 0),
   mass: unit('t', 'tonnes', 0.001, 1),
   waterMass: unit('kg', 'kilograms', 1, 1),
   waterPerDay: unit('kg a day', 'kilograms a day', 1, 1),
@@ -89,6 +91,7 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   temperatureStep: unit('°F', 'degrees Fahrenheit', 1.8, 1),
   powerKW: unit('kBtu/h', 'thousand Btu an hour', BTU_H, 1),
   energy: unit('kBtu', 'thousand Btu', BTU_H, 0),
+  energyPerArea: unit('kBtu/ft²', 'thousand Btu per square foot', BTU_H / (FT * FT), 1),
   mass: unit('tons', 'short tons', 1 / 907.18474, 1),
   waterMass: unit('lb', 'pounds', 1 / 0.45359237, 1),
   waterPerDay: unit('lb a day', 'pounds a day', 1 / 0.45359237, 1),

@@ -6,14 +6,15 @@ import { type ShownQuantity, toShown, type UnitSystem, unitOf } from './display-
 const MINUS = '\u2212';
 const NARROW = '\u202f';
 
-/** A number with fixed decimals; −0 is 0. */
+/**
+ * A number with fixed decimals; −0 is 0. Written by hand because the platform's number formatting takes several
+ * microseconds, and a drag writes some two hundred numbers a frame.
+ */
 export function numberText(value: number, digits: number): string {
-  const rounded = Number(value.toFixed(digits));
-  const text = Math.abs(rounded).toLocaleString('en', {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
-  return rounded < 0 ? MINUS + text : text;
+  const [whole = '', decimals] = Math.abs(value).toFixed(digits).split('.');
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
+  const text = decimals === undefined ? grouped : `${grouped}.${decimals}`;
+  return value < 0 && /[1-9]/.test(text) ? MINUS + text : text;
 }
 
 /** A value in SI as number and unit, e.g. "26.4 °C". */

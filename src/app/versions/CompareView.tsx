@@ -12,11 +12,11 @@ import type { KeptVersion } from '../keeping/autosave.ts';
 import { StillSection } from '../section/StillSection.tsx';
 import { useSession } from '../state/session-context.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { changeText, numberText } from '../units/number-text.ts';
+import { changeText, numberText, quantityText } from '../units/number-text.ts';
 import { designDifferences } from './design-differences.ts';
 
 export function CompareView() {
-  const { list } = useSession();
+  const { list, workspace } = useSession();
   const versions = list.comparedVersions.value;
   const answers = useAnswers(versions);
   if (versions.length < 2) return null;
@@ -33,7 +33,7 @@ export function CompareView() {
           Close
         </button>
       </div>
-      <p class="chart-sentence">{compareSentence(versions, answers)}</p>
+      <p class="chart-sentence">{compareSentence(versions, answers, workspace.units.value)}</p>
       <CompareTable versions={versions} answers={answers} />
     </section>
   );
@@ -209,5 +209,5 @@ function compareSentence(
   const coolest = known.reduce((a, b) => (b.hot < a.hot ? b : a));
   const hottest = known.reduce((a, b) => (b.hot > a.hot ? b : a));
   if (coolest.hot === hottest.hot) return 'All of them overheat for the same number of hours.';
-  return `"${coolest.name}" overheats least, in ${coolest.hot} hours against ${hottest.hot} of "${hottest.name}"; it needs ${Math.round(coolest.heat)} kWh of back-up heat against ${Math.round(hottest.heat)}.`;
+  return `"${coolest.name}" overheats least, in ${coolest.hot} hours against ${hottest.hot} of "${hottest.name}"; it needs ${heat(coolest.heat)} of back-up heat against ${heat(hottest.heat)}.`;
 }

@@ -1,0 +1,119 @@
+// The page for everyone: axe finds nothing against WCAG 2.2 AA in any of its states; keyboard, zoom, reduced motion.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(async () => {
+  await served?.close();
+});
+
+/** One line a violation: rule and the first element it is about. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async (tags) => {
+    const { axe } = globalThis as unknown as {
+      axe: {
+        run: (
+          o: object,
+        ) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+      };
+    };
+    const { violations: found } = await axe.run({ runOnly: { type: 'tag', values: tags } });
+    return found.map(
+      ({ id, nodes }) =>
+        `${id} (${nodes.length}): ${nodes[0]!.html.slice(0, 160)} ${nodes[0]!.failureSummary.slice(0, 300)}`,
+    );
+  }, TAGS);
+}
+
+test.each([
+  ['light', 1280],
+  ['dark', 1280],
+  ['light', 390],
+  ['dark', 390],
+] as const)('axe finds nothing, %s at %i px', async (colorScheme, width) => {
+  const { page, close } = await openPage(served, { colorScheme, viewport: { width, height: 900 } });
+  await settledFigure(page, 'house-overheated');
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+  expect(await violations(page)).toEqual([]);
+  await close();
+});
+
+test('axe finds nothing while an hour is shown and versions are compared', async () => {
+  const { page, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.click('.version-keep button');
+  await page.fill('input[data-path="glass.tiltDeg"]', '70');
+  await page.click('.version-keep button');
+  for (const box of await page.locator('.version-check input').all()) await box.check();
+  await page.waitForSelector('.compare .is-best');
+  await page.click('text=Hottest hour');
+  expect(await violations(page)).toEqual([]);
+  await close();
+});
+
+test('the keyboard alone reaches a number, a handle and an hour', async () => {
+  const { page, close } = await openPage(served);
+  const before = await settledFigure(page, 'house-overheated');
+  await page.focus('input[data-path="glass.value"]');
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('20');
+  expect(await settledFigure(page, 'house-overheated')).not.toBe(before);
+  await page.focus('.map-field');
+  await page.keyboard.press('ArrowRight');
+  expect(await page.textContent('.hour-words')).toContain('2 January');
+  expect(await page.getAttribute('.map-field', 'aria-valuetext')).toContain('°C');
+  await page.keyboard.press('Escape');
+  expect(await page.textContent('.hour-words')).toContain('solstices');
+  await close();
+});
+
+test('at 200 % zoom on a laptop nothing is wider than the screen', async () => {
+  const { page, close } = await openPage(served, {
+    viewport: { width: 640, height: 400 },
+    deviceScaleFactor: 2,
+  });
+  await settledFigure(page, 'house-overheated');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(640);
+  await close();
+});
+
+test('numbers change units both ways and stay the same house', async () => {
+  const { page, close } = await openPage(served);
+  const before = await settledFigure(page, 'house-overheated');
+  await page.locator('label.chip', { hasText: /^US$/ }).click();
+  expect(await page.inputValue('input[data-path="sunspace.depthM"]')).toBe('7.87');
+  expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  await page.fill('input[data-path="sunspace.depthM"]', '10');
+  await settledFigure(page, 'house-overheated');
+  await page.locator('label.chip', { hasText: /^metric$/ }).click();
+  // 10 ft = 3.048 m exactly.
+  expect(await page.inputValue('input[data-path="sunspace.depthM"]')).toBe('3.05');
+  await close();
+});
+
+test('in the south the sun is north and the seasons are turned', async () => {
+  const { page, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.selectOption('select[data-path="climate"]', 'southern-chile');
+  await page.waitForSelector('.head-place small:has-text("S")');
+  await settledFigure(page, 'house-overheated');
+  const words = (await page.getAttribute('.section-drawing svg', 'aria-label'))!;
+  expect(words).toContain('north to the right');
+  expect(words).toMatch(/21 December the sun stands 7\d°/);
+  expect(await page.textContent('.section-drawing')).toContain('north →');
+  await close();
+});

@@ -1,0 +1,112 @@
+// Every handle of the section, by mouse and by keyboard, on the built page; undo takes each drag back in one step.
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(async () => {
+  await served?.close();
+});
+
+/** Handles of the closed-off example, with a way to drag each [px] that must change its number. */
+const DRAGS: readonly (readonly [string, number, number])[] = [
+  ['glass.value', 0, -20],
+  ['glass.tiltDeg', -40, 0],
+  ['glass.overhangM', 30, 0],
+  ['sunspace.depthM', 40, 0],
+  ['sunspace.commonWallM', 12, 0],
+  ['floor.thicknessM', 0, 14],
+  ['envelope.bermShare', 0, -40],
+  ['vents.sunspaceM2', -16, -19],
+];
+
+const shownValue = (page: Page, id: string) =>
+  page.getAttribute(`[data-handle="${id}"]`, 'aria-valuenow').then((text) => Number(text));
+
+async function openClosed() {
+  const opened = await openPage(served);
+  await settledFigure(opened.page, 'house-overheated');
+  await opened.page.locator('.head-example select').selectOption('closed');
+  await settledFigure(opened.page, 'house-overheated');
+  return opened;
+}
+
+test('every handle moves its number under the mouse, and undo takes the drag back in one step', async () => {
+  const { page, complaints, close } = await openClosed();
+  expect(await page.locator('[data-handle]').count()).toBe(DRAGS.length);
+  for (const [id, dx, dy] of DRAGS) {
+    const before = await shownValue(page, id);
+    const knob = await page.locator(`[data-handle="${id}"] .handle-knob`).boundingBox();
+    const x = knob!.x + knob!.width / 2;
+    const y = knob!.y + knob!.height / 2;
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let step = 1; step <= 5; step++) await page.mouse.move(x + (dx * step) / 5, y + (dy * step) / 5);
+    expect(await page.locator('.handle-figure').count(), `${id} tells its figure`).toBe(1);
+    await page.mouse.up();
+    const after = await shownValue(page, id);
+    expect(after, id).not.toBe(before);
+    await page.click('text=Undo');
+    expect(await shownValue(page, id), `${id} undone`).toBe(before);
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('every handle moves by the arrow keys and ends at its limits', async () => {
+  const { page, complaints, close } = await openClosed();
+  for (const [id] of DRAGS) {
+    const handle = page.locator(`[data-handle="${id}"]`);
+    const before = await shownValue(page, id);
+    await handle.focus();
+    const key = id === 'glass.tiltDeg' ? 'ArrowLeft' : 'ArrowUp';
+    await page.keyboard.press(key);
+    expect(await shownValue(page, id), `${id} by one step`).not.toBe(before);
+    await page.keyboard.press('Home');
+    expect(await shownValue(page, id), `${id} at its least`).toBe(
+      Number(await handle.getAttribute('aria-valuemin')),
+    );
+    expect(await handle.getAttribute('aria-label')).not.toBe('');
+    await page.click('text=Undo');
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a drag changes the figures before the finger is lifted', async () => {
+  const { page, close } = await openClosed();
+  const before = await settledFigure(page, 'house-overheated');
+  const knob = await page.locator('[data-handle="glass.value"] .handle-knob').boundingBox();
+  await page.mouse.move(knob!.x + 6, knob!.y + 6);
+  await page.mouse.down();
+  await page.mouse.move(knob!.x + 6, knob!.y - 40, { steps: 4 });
+  const during = await settledFigure(page, 'house-overheated');
+  await page.mouse.up();
+  expect(during).not.toBe(before);
+  await close();
+});
+
+test('a handle follows a finger', async () => {
+  const { page, complaints, close } = await openPage(served, {
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    isMobile: true,
+  });
+  await settledFigure(page, 'house-overheated');
+  const before = await shownValue(page, 'sunspace.depthM');
+  const knob = await page.locator('[data-handle="sunspace.depthM"] .handle-knob').boundingBox();
+  const touch = await page.context().newCDPSession(page);
+  const at = (dx: number) => [{ x: knob!.x + knob!.width / 2 + dx, y: knob!.y + knob!.height / 2 }];
+  await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
+  for (const dx of [4, 8, 12, 16])
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(dx) });
+  await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  expect(await shownValue(page, 'sunspace.depthM')).toBeGreaterThan(before);
+  expect(complaints).toEqual([]);
+  await close();
+});

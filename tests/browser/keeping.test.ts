@@ -1,0 +1,160 @@
+// What a person makes stays: reload, link in a fresh profile, file and back, broken input, a weather file, versions
+// side by side, and the page with the network gone.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(async () => {
+  await served?.close();
+});
+
+const climateFile = (id: string) => readFileSync(new URL(`../../climates/${id}.txt`, import.meta.url));
+
+test('a reload brings back design, versions and units', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.fill('input[data-path="glass.tiltDeg"]', '75');
+  await page.fill('.version-keep input', 'steeper');
+  await page.click('.version-keep button');
+  await page.locator('label.chip', { hasText: /^US$/ }).click();
+  const before = await settledFigure(page, 'house-overheated');
+  await page.reload();
+  expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('75');
+  expect(await page.textContent('.version-list')).toContain('steeper');
+  expect(await page.textContent('[data-figure="house-coldest"] .figure-unit')).toContain('°F');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a link holds the whole design and opens in a fresh profile', async () => {
+  const first = await openPage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
+  await settledFigure(first.page, 'house-overheated');
+  await first.page.fill('input[data-path="glass.tiltDeg"]', '72');
+  const figure = await settledFigure(first.page, 'house-overheated');
+  await first.page.click('text=Copy link');
+  await first.page.waitForFunction(() => location.hash.startsWith('#design='));
+  const link = first.page.url();
+  expect(link.length).toBeLessThan(2000);
+  await first.close();
+  const second = await openPage(served, { path: `#${link.split('#')[1]}` });
+  await second.page.waitForSelector('text=from the link');
+  expect(await settledFigure(second.page, 'house-overheated')).toBe(figure);
+  expect(await second.page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('72');
+  expect(second.complaints).toEqual([]);
+  await second.close();
+});
+
+test('a broken link and a broken file say what is wrong and change nothing', async () => {
+  const { page, complaints, close } = await openPage(served, { path: '#design=xxxx' });
+  await page.waitForSelector('.notices .is-trouble');
+  expect(await page.textContent('.notices')).toContain('The link is broken');
+  const before = await page.inputValue('input[data-path="glass.tiltDeg"]');
+  await page.setInputFiles('input[type="file"]', {
+    name: 'bad.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"version": 1, "glass": {"tiltDeg": 400}}'),
+  });
+  await page.waitForSelector('text=bad.json');
+  expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe(before);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a design goes to a file and comes back', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.fill('input[data-path="glass.tiltDeg"]', '81');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
+  expect(download.suggestedFilename()).toBe('larkspur-bench-the-leaning-one.daystone.json');
+  const text = readFileSync(await download.path(), 'utf8');
+  expect(JSON.parse(text)).toMatchObject({ version: 1, glass: { tiltDeg: 81 } });
+  await page.fill('input[data-path="glass.tiltDeg"]', '60');
+  const file = join(served.folder, 'again.json');
+  writeFileSync(file, text);
+  await page.setInputFiles('input[type="file"]', file);
+  await page.waitForSelector('text=Opened');
+  expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('81');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a weather file dropped on the page becomes the place, and is there after a reload', async () => {
+  const { page, complaints, close } = await openPage(served);
+  const before = await settledFigure(page, 'house-overheated');
+  const text = climateFile('tucson')
+    .toString('utf8')
+    .replace(/^id: tucson$/m, 'id: my-desert')
+    .replace(/^name: .*$/m, 'name: My desert');
+  await page.evaluate((content) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([content], 'desert.txt', { type: 'text/plain' }));
+    window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
+  }, text);
+  await page.waitForSelector('text=The design now stands in My desert');
+  const after = await settledFigure(page, 'house-overheated');
+  expect(after).toBeGreaterThan(before);
+  await page.waitForTimeout(400);
+  await page.reload();
+  expect(await settledFigure(page, 'house-overheated')).toBe(after);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a file that is neither says so by name', async () => {
+  const { page, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.setInputFiles('input[type="file"]', {
+    name: 'notes.txt',
+    mimeType: 'text/plain',
+    buffer: Buffer.from('hello'),
+  });
+  await page.waitForSelector('.notices .is-trouble');
+  expect(await page.textContent('.notices')).toContain('notes.txt');
+  await close();
+});
+
+test('two versions stand side by side with the better figure marked', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.click('.version-keep button');
+  await page.selectOption('select[data-path="sunspace.join"]', 'none');
+  await settledFigure(page, 'house-overheated');
+  await page.click('.version-keep button');
+  for (const box of await page.locator('.version-check input').all()) await box.check();
+  await page.waitForSelector('.compare .is-best');
+  expect(await page.locator('.compare .still-section').count()).toBe(2);
+  expect(await page.locator('.compare .year-picture').count()).toBe(2);
+  expect(await page.textContent('.compare')).toContain('Sunspace');
+  await page.locator('.version-list button', { hasText: 'Go back' }).first().click();
+  await settledFigure(page, 'sunspace-overheated');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('with the network gone the page opens again and computes another place', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await page.waitForTimeout(1500);
+  await page.context().setOffline(true);
+  await page.reload();
+  const before = await settledFigure(page, 'house-overheated');
+  await page.selectOption('select[data-path="climate"]', 'helena');
+  await page.waitForFunction(
+    (old) =>
+      document.querySelector('[data-figure="house-overheated"]')?.getAttribute('data-value') !== String(old),
+    before,
+  );
+  expect(complaints).toEqual([]);
+  await close();
+});

@@ -1,0 +1,66 @@
+// The simulation service over a real message channel, as the page has it, without a thread: what goes across comes
+// out whole, and handing columns over leaves nothing missing for the next run.
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { expose, type Remote, wrap } from 'comlink';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import type { Year } from '../../src/network/year.ts';
+import { createSimulationService, type SimulationService } from '../../workers/service.ts';
+
+const { port1, port2 } = new MessageChannel();
+let service: Remote<SimulationService>;
+
+beforeAll(async () => {
+  expose(createSimulationService(), port1 as unknown as Worker);
+  service = wrap<SimulationService>(port2 as unknown as Worker);
+  const text = readFileSync(new URL('../../climates/denver.txt', import.meta.url), 'utf8');
+  const result = await service.readClimate(text);
+  if (!result.ok) throw new Error('the bundled climate does not read');
+  await service.keepClimate('denver', result.year);
+});
+
+/** Every typed column of a year, in a fixed order. */
+function columnsOf(year: Year): ArrayBufferView[] {
+  const parts: object[] = [...year.zones, ...year.openings, ...(year.history ?? [])];
+  return parts.flatMap((part) => Object.values(part)).filter((value) => ArrayBuffer.isView(value));
+}
+
+/** A column as one short text to compare by. */
+function bytesOf(column: ArrayBufferView): string {
+  const bytes = new Uint8Array(column.buffer, column.byteOffset, column.byteLength);
+  return createHash('sha1').update(bytes).digest('hex');
+}
+
+afterAll(() => {
+  port1.close();
+  port2.close();
+});
+
+test('the same design run twice gives the same year, column by column', async () => {
+  const { design } = EXAMPLES[1]!;
+  const first = await service.run(design, 'denver', true);
+  const second = await service.run(design, 'denver', true);
+  expect(first.year.zones.map(({ airC }) => airC.length)).toEqual([8760, 8760]);
+  expect(second.outcome).toEqual(first.outcome);
+  expect(columnsOf(first.year).length).toBeGreaterThan(30);
+  expect(columnsOf(second.year).map(bytesOf)).toEqual(columnsOf(first.year).map(bytesOf));
+  expect(first.year.history!.length).toBeGreaterThan(5);
+}, 30_000);
+
+test('a year that travelled still has every column its outcome was made from', async () => {
+  const { design } = EXAMPLES[0]!;
+  const { year, outcome } = await service.run(design, 'denver', false);
+  const house = year.zones.find(({ id }) => id === 'house')!;
+  const hot = house.operativeC.filter((celsius) => celsius > design.comfort.overheatC).length;
+  expect(hot).toBe(outcome.zones.house.overheatedHours);
+  expect(year.history).toBe(null);
+}, 30_000);
+
+test('a climate that was never given is refused by name', async () => {
+  await expect(service.run(EXAMPLES[0]!.design, 'nowhere', false)).rejects.toThrow("climate is 'nowhere'");
+});
+
+test('a file that is no weather comes back as faults, not as an exception', async () => {
+  expect(await service.readClimate('hello')).toMatchObject({ ok: false });
+});
