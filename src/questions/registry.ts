@@ -1,10 +1,23 @@
 // The questions, in the order in which a client asks them. A new question is a new file and a line here.
 
 import { glassAndMassMap } from './glass-and-mass-map.ts';
+import { hotterYear } from './hotter-year.ts';
 import { howMuchGlass } from './how-much-glass.ts';
+import { howMuchMass } from './how-much-mass.ts';
+import { openOrClosed } from './open-or-closed.ts';
 import type { Question } from './question.ts';
+import { uprightOrLeaning } from './upright-or-leaning.ts';
+import { whoOpensTheVents } from './who-opens-the-vents.ts';
 
-export const QUESTIONS: readonly Question[] = [howMuchGlass, glassAndMassMap];
+export const QUESTIONS: readonly Question[] = [
+  howMuchGlass,
+  howMuchMass,
+  uprightOrLeaning,
+  openOrClosed,
+  whoOpensTheVents,
+  hotterYear,
+  glassAndMassMap,
+];
 
 /** A question by its id; undefined where there is none. */
 export function questionById(id: string): Question | undefined {

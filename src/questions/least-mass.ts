@@ -1,0 +1,123 @@
+// The least mass of each way to build that keeps to the limit, in cubic metres, tonnes, pieces and days, and the
+// sentence that sums it up: enough already, so much more, or no mass is enough and what would be.
+
+import { materialById } from '../design/materials.ts';
+import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
+import { bracketFor, mostArea } from './how-much-mass.ts';
+import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
+import { hoursInWords } from './words.ts';
+
+interface LeastMass {
+  readonly way: WayToBuild;
+  /** face area [m²]; null when the most tried is not enough */
+  readonly areaM2: number | null;
+  readonly work: BuildingWork | null;
+}
+
+function leastMass(basis: Basis, runs: Runs): LeastMass[] {
+  return WAYS_TO_BUILD.map((way) => {
+    const bracket = bracketFor(basis, way, runs);
+    const areaM2 = bracket.passesAtStart ? 0 : bracket.after;
+    return { way, areaM2, work: areaM2 === null ? null : buildingWork(way, areaM2) };
+  });
+}
+
+/** The least mass by material, and what it takes. */
+export function leastMassTable(basis: Basis, runs: Runs): Table {
+  const column = (label: string, unit: string, digits = 0) => ({ label, unit, digits });
+  return {
+    id: 'least-mass',
+    title: `Least extra mass for ${basis.criterion.name}`,
+    columns: [
+      column('built of', ''),
+      column('thickness', 'm', 2),
+      column('face', 'm²'),
+      column('volume', 'm³', 1),
+      column('weight', 't', 1),
+      column('pieces', ''),
+      column('of', ''),
+      column('days, at least', ''),
+      column('days, at most', ''),
+    ],
+    rows: leastMass(basis, runs).map(({ way, areaM2, work }) => [
+      materialById(way.material).name,
+      way.thicknessM,
+      areaM2,
+      work?.volumeM3 ?? null,
+      work === null ? null : work.weightKg / 1000,
+      work?.pieces ?? null,
+      way.piece,
+      work?.days[0] ?? null,
+      work?.days[1] ?? null,
+    ]),
+  };
+}
+
+/** The closing sentence. */
+export function massFinding(basis: Basis, runs: Runs): Sentence {
+  const { criterion, words } = basis;
+  const bare = runs.get('none')!.figures.overheatedHours;
+  const rows = leastMass(basis, runs);
+  const possible = rows.filter(({ areaM2 }) => areaM2 !== null);
+  const limit = `${hoursInWords(criterion.hours)} a year above ${words.temperature(criterion.aboveC)}`;
+  const figures = {
+    withoutMassHours: bare,
+    limitHours: criterion.hours,
+    limitC: criterion.aboveC,
+    ...Object.fromEntries(rows.map(({ way, areaM2 }) => [`${way.material}M2`, areaM2])),
+  };
+  if (bare <= criterion.hours) {
+    return {
+      figures,
+      text: `This glass asks for no extra mass: without any the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year, within the ${hoursInWords(criterion.hours)} allowed.`,
+    };
+  }
+  if (possible.length === 0) return noMassIsEnough(basis, runs, bare, figures);
+  const easiest = possible.reduce((best, row) => (row.work!.days[1] < best.work!.days[1] ? row : best));
+  const earth = possible.find(({ way }) => way.material === 'rammed-earth');
+  const chosen = earth ?? easiest;
+  const { way, areaM2, work } = chosen;
+  const days = `${work!.days[0].toFixed(0)} to ${work!.days[1].toFixed(0)} days of one person's work`;
+  return {
+    figures: {
+      ...figures,
+      areaM2,
+      volumeM3: work!.volumeM3,
+      weightKg: work!.weightKg,
+      daysLow: work!.days[0],
+      daysHigh: work!.days[1],
+    },
+    text:
+      `Without extra mass this glass gives ${hoursInWords(bare)} above ${words.temperature(criterion.aboveC)}; ` +
+      `the least that keeps to ${limit} is ${words.area(areaM2!)} of ${materialById(way.material).name.toLowerCase()} ${words.thickness(way.thicknessM)} thick, ` +
+      `${words.volume(work!.volumeM3)} or ${words.weight(work!.weightKg)}, ${days} (common practice, no source).`,
+  };
+}
+
+function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentence['figures']): Sentence {
+  const { criterion, words } = basis;
+  const most = [...runs.values()]
+    .filter(({ job }) => job.at.areaM2 === mostArea(basis))
+    .reduce<Run | null>(
+      (best, run) =>
+        best === null || run.figures.overheatedHours < best.figures.overheatedHours ? run : best,
+      null,
+    )!;
+  const tried = ['vents', 'shade', 'both'].map((id) => runs.get(`instead: ${id}`)!);
+  const enough = tried.find(({ figures: of }) => of.overheatedHours <= criterion.hours);
+  const best = tried.reduce((one, run) =>
+    run.figures.overheatedHours < one.figures.overheatedHours ? run : one,
+  );
+  const instead =
+    enough === undefined
+      ? `nor are vents and shade alone: the best of them leaves ${hoursInWords(best.figures.overheatedHours)}, so take away glass`
+      : `but ${enough.job.id === 'instead: both' ? 'twice the vents with an automatic opener, together with a seasonal shade,' : enough.job.label} would do, with ${hoursInWords(enough.figures.overheatedHours)}`;
+  return {
+    figures: {
+      ...figures,
+      mostMassHours: most.figures.overheatedHours,
+      insteadHours: (enough ?? best).figures.overheatedHours,
+    },
+    text: `No mass is enough for this glass: without any the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year, and even ${most.job.label} leaves ${hoursInWords(most.figures.overheatedHours)} where ${hoursInWords(criterion.hours)} are allowed; ${instead}.`,
+  };
+}

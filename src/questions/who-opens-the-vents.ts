@@ -1,0 +1,135 @@
+// What if nobody opens the vents? Five habits and three sizes of vent: what each gives, and what it asks of the
+// people who live there. The vents are the sunspace's, or the house windows where there is no sunspace.
+
+import type { Habit } from '../design/design.ts';
+import { limitOf } from '../design/limits.ts';
+import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
+import { runAt, runTable } from './run-table.ts';
+import { valueAt, varied } from './variation.ts';
+import { hoursInWords } from './words.ts';
+
+const HABITS: readonly Habit[] = ['attentive', 'never', 'automatic', 'away', 'forgetful'];
+const TIMES = [1, 0.5, 2] as const;
+/** Vents tried where none are drawn [m²]. */
+const USUAL_VENT_M2 = 2;
+
+const HABIT_WORDS: Readonly<Record<Habit, string>> = {
+  automatic: 'an automatic opener',
+  attentive: 'someone at home who looks every hour',
+  away: 'the same person, away on workdays',
+  forgetful: 'someone who acts three hours late',
+  never: 'nobody',
+};
+
+export const whoOpensTheVents: Question = {
+  id: 'who-opens-the-vents',
+  title: 'What if nobody opens the vents?',
+  asks: 'How does the house fare with each habit of opening the vents, and with smaller or larger vents?',
+  plan: (basis) =>
+    TIMES.flatMap((times) =>
+      HABITS.map((habit) => ({
+        id: idOf(habit, times),
+        label: `${basis.words.area(drawnVent(basis) * times)}, ${HABIT_WORDS[habit]}`,
+        design: varied(basis.design, {
+          'vents.habit': habit,
+          [ventPath(basis)]: drawnVent(basis) * times,
+        }),
+        at: { habit, ventM2: drawnVent(basis) * times },
+      })),
+    ),
+  answer,
+};
+
+function idOf(habit: Habit, times: number): string {
+  return `${habit}, ${times} times`;
+}
+
+function ventPath({ design }: Basis): 'vents.sunspaceM2' | 'vents.houseM2' {
+  return design.sunspace.join === 'none' ? 'vents.houseM2' : 'vents.sunspaceM2';
+}
+
+function drawnVent(basis: Basis): number {
+  const drawn = valueAt(basis.design, ventPath(basis)) as number;
+  return drawn > 0 ? drawn : USUAL_VENT_M2;
+}
+
+function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
+  const all = [...runs.values()].sort((one, other) => ventOf(one) - ventOf(other));
+  return {
+    finding: complete ? finding(basis, runs) : null,
+    charts: [
+      {
+        id: 'vents',
+        title: 'Vents help only when somebody opens them',
+        x: { label: `${limitOf(ventPath(basis)).label.toLowerCase()}, open area`, unit: 'm²' },
+        y: ['overheatedHours', 'heatingKWh', 'humidHours', 'ventMovesPerDay'],
+        curves: HABITS.map((habit) => ({
+          id: habit,
+          label: HABIT_WORDS[habit],
+          points: all
+            .filter(({ job }) => job.at.habit === habit)
+            .map((run) => ({ x: ventOf(run), run: run.job.id, figures: run.figures })),
+        })),
+        marks: [
+          {
+            id: 'drawn',
+            kind: 'drawn',
+            x: drawnVent(basis),
+            label: 'as drawn',
+            curve: null,
+            source: 'the design',
+          },
+        ],
+      },
+    ],
+    tables: [
+      runTable(
+        'by-habit',
+        'The house by vent and habit',
+        'vent, habit',
+        ['overheatedHours', 'heatingKWh', 'humidHours', 'warmestC', 'ventMovesPerDay', 'neglectedShare'],
+        all,
+      ),
+    ],
+    map: null,
+    notes: [
+      'Waking hours are 7 to 22, away 8 to 17 on workdays (common practice, no source); an automatic opener costs nobody a move.',
+      'A shut sunspace can pass temperatures that harm plants, small children and pets: an automatic opener is the safe one.',
+    ],
+    proposal: null,
+  };
+}
+
+function ventOf({ job }: Run): number {
+  return Number(job.at.ventM2);
+}
+
+function finding(basis: Basis, runs: Runs): Sentence {
+  const { words, criterion } = basis;
+  const of = (habit: Habit, times = 1) => runAt(runs, idOf(habit, times)).figures;
+  const [attentive, away, never, automatic] = [of('attentive'), of('away'), of('never'), of('automatic')];
+  const twice = of('automatic', 2);
+  const figures = {
+    ventM2: drawnVent(basis),
+    attentiveHours: attentive.overheatedHours,
+    attentiveMovesPerDay: attentive.ventMovesPerDay,
+    awayHours: away.overheatedHours,
+    neverHours: never.overheatedHours,
+    automaticHours: automatic.overheatedHours,
+    twiceAutomaticHours: twice.overheatedHours,
+    limitHours: criterion.hours,
+    limitC: criterion.aboveC,
+  };
+  const verdict =
+    figures.neverHours <= criterion.hours
+      ? 'The house does not hang on its vents.'
+      : figures.automaticHours <= criterion.hours
+        ? 'If nobody will do that every day, fit an automatic opener.'
+        : 'Vents alone do not bring it within the limit; take away glass or add shade.';
+  return {
+    figures,
+    text:
+      `If nobody opens the vents the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(never.overheatedHours)} a year; someone at home who looks every hour brings it to ${hoursInWords(attentive.overheatedHours)} at ${attentive.ventMovesPerDay.toFixed(1)} moves a day in the busiest month, ` +
+      `away on workdays to ${hoursInWords(away.overheatedHours)}, an automatic opener to ${hoursInWords(automatic.overheatedHours)}, and one with twice the area to ${hoursInWords(twice.overheatedHours)}. ${verdict}`,
+  };
+}
