@@ -24,7 +24,8 @@ export function uniformShift(shiftK: number): readonly number[] {
 /**
  * Shifts that run from winter to summer and back as a cosine [K].
  *
- * @param winterK shift of the coldest month; @param summerK of the warmest
+ * @param winterK shift of the coldest month
+ * @param summerK of the warmest
  * @param latitudeDeg its sign says when summer is; warmest taken as late July or late January
  */
 export function seasonalShift(winterK: number, summerK: number, latitudeDeg: number): readonly number[] {

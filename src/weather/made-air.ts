@@ -16,8 +16,10 @@ const RANGE_SCATTER = 0.25;
 /** The dew point lies deeper on clear days (0.85), with scatter (0.31). */
 const DRYNESS_BY_CLEARNESS = 0.85;
 const DRYNESS_SCATTER = 0.31;
-/** Highest temperature of the day: three hours after solar noon (mean of the fifteen years). */
-const WARMEST_AFTER_NOON_H = 3;
+/** Highest temperature of the day after solar noon [h] (fifteen years: 2.3; Parton and Logan 1981: 1.9). */
+const WARMEST_AFTER_NOON_H = 2.3;
+/** How fast the air cools after sunset, per night's length; Parton and Logan 1981. */
+const NIGHT_COOLING = 2.2;
 
 /** Standard deviation of daily means in a month [K] (fifteen years; rms error 1.1 K). */
 function dayDeviation(meanC: number, amplitudeK: number): number {
@@ -78,35 +80,38 @@ export function madeDryBulb(
 }
 
 /**
- * Cosine pieces through each day's lowest temperature at sunrise and highest three hours after solar noon. The form
- * is that of de Wit 1978 (who puts the highest at 14 h); sunrise from the day's declination, 3…9 h before noon.
+ * Curve through each day's lowest temperature at sunrise and its highest in the afternoon: a sine by day, an
+ * exponential fall by night.
+ *
+ *   day: low + (high − low) sin(π m/(Y + 2a)),  night: from the value at sunset to the next low as e^{−b n/Z}
+ *
+ * m hours after sunrise, Y day length, n hours after sunset, Z night length; after the highest the next morning's low
+ * takes the place of the day's.
+ * Source: Parton and Logan 1981, Agricultural Meteorology 23 (from memory, high); bent to end on the next low.
  */
 function throughDays(site: Site, high: Float64Array, low: Float64Array): Float64Array {
-  const moments: { at: number; tempC: number }[] = [];
-  for (let day = 0; day < 365; day++) {
-    const noon = solarNoonH(site.longitudeDeg, site.utcOffsetH, day);
-    moments.push({ at: day * 24 + noon - halfDayH(site.latitudeDeg, day), tempC: low[day]! });
-    moments.push({ at: day * 24 + noon + WARMEST_AFTER_NOON_H, tempC: high[day]! });
-  }
-  const first = moments[0]!;
-  const last = moments.at(-1)!;
-  const ring = [
-    { at: last.at - HOURS, tempC: last.tempC },
-    ...moments,
-    { at: first.at + HOURS, tempC: first.tempC },
-  ];
-  const hourly = new Float64Array(HOURS);
-  let piece = 0;
-  for (let hour = 0; hour < HOURS; hour++) {
+  const day = (d: number) => ((d % 365) + 365) % 365;
+  const half = Float64Array.from({ length: 365 }, (_, d) => halfDayH(site.latitudeDeg, d));
+  const noon = (d: number) => d * 24 + solarNoonH(site.longitudeDeg, site.utcOffsetH, day(d));
+  const sunrise = (d: number) => noon(d) - half[day(d)]!;
+  const rest = Math.exp(-NIGHT_COOLING);
+  return Float64Array.from({ length: HOURS }, (_, hour) => {
     // an hour's air is its reading at the end, as in measured files
-    const time = hour + 1 > ring.at(-1)!.at ? hour + 1 - HOURS : hour + 1;
-    if (time < hour) piece = 0;
-    while (piece < ring.length - 2 && ring[piece + 1]!.at < time) piece++;
-    const [a, b] = [ring[piece]!, ring[piece + 1]!];
-    const share = Math.min(Math.max((time - a.at) / (b.at - a.at), 0), 1);
-    hourly[hour] = a.tempC + ((b.tempC - a.tempC) * (1 - Math.cos(Math.PI * share))) / 2;
-  }
-  return hourly;
+    const time = hour + 1;
+    let d = Math.floor(time / 24);
+    if (time < sunrise(d)) d--;
+    else if (time >= sunrise(d + 1)) d++;
+    const top = high[day(d)]!;
+    const next = low[day(d + 1)]!;
+    const wave = Math.PI / (2 * half[day(d)]! + 2 * WARMEST_AFTER_NOON_H);
+    const since = time - sunrise(d);
+    const base = since * wave < Math.PI / 2 ? low[day(d)]! : next;
+    if (since <= 2 * half[day(d)]!) return base + (top - base) * Math.sin(since * wave);
+    const atSunset = Math.sin(2 * half[day(d)]! * wave);
+    const night = (since - 2 * half[day(d)]!) / (sunrise(d + 1) - sunrise(d) - 2 * half[day(d)]!);
+    const left = (Math.exp(-NIGHT_COOLING * night) - rest) / (1 - rest);
+    return next + (top - next) * atSunset * left;
+  });
 }
 
 /** Hours from sunrise to noon, held to 3…9. */

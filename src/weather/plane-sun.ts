@@ -30,7 +30,8 @@ const remembered = new WeakMap<PreparedClimate, Map<string, PlaneSun>>();
 /**
  * Light on a plane.
  *
- * @param tiltDeg 0 flat facing up, 90 upright, 180 facing down; @param azimuthDeg the way it faces [° clockwise
+ * @param tiltDeg 0 flat facing up, 90 upright, 180 facing down
+ * @param azimuthDeg the way it faces [° clockwise
  *   from north], any
  */
 export function planeSun(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number): PlaneSun {

@@ -135,7 +135,8 @@ export function solarNoonH(longitudeDeg: number, utcOffsetH: number, day: number
  *
  *   H0 = 24/π · G · (cos φ cos δ sin ω + ω sin φ sin δ), G the normal irradiance and ω the sunset hour angle
  *
- * @param latitudeDeg −90…90; @param day 0…364
+ * @param latitudeDeg −90…90
+ * @param day 0…364
  * Source: Spencer 1971 declination; closed form as in Duffie and Beckman, Solar Engineering of Thermal Processes,
  *   equation 1.10.3.
  */
