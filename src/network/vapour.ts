@@ -106,7 +106,9 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   const matrix = new Float64Array(zones * zones);
   const rhs = new Float64Array(zones);
   const saturated = new Float64Array(zones);
-  const beds = model.zones.map(() => ({ plantsW: 0, plantsPerPa: 0, soil: 0 }));
+  const beds = model.zones.map(restingBed);
+  /** 1 while the deficit drives a zone's bed */
+  const bedDries = new Uint8Array(zones);
   const scheduledKg = new Float64Array(zones);
   const sourceCause = model.zones.map((zone) => zone.moisture.map(({ cause }) => causes.indexOf(cause)));
   const plantCause = causes.indexOf(PLANT_CAUSE);
@@ -122,13 +124,14 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     paneW.fill(0);
     dew.fill(0);
     for (let z = 0; z < zones; z++) saturated[z] = saturationPressureUnchecked(clampC(zoneC[z]!));
-    release();
+    for (let z = 0; z < zones; z++) bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
     for (let p = 0; p < panes; p++) meetPane(p, inputs);
     balance(inputs);
-    // Each pass leaves at least one pane fewer to dry beyond its film.
-    for (let pass = 0; pass < panes && driesBeyondFilm(inputs); pass++) balance(inputs);
+    // Each pass leaves one pane fewer to dry beyond its film, or one bed fewer to dry into full air.
+    for (let pass = 0; pass < panes + zones && corrects(inputs); pass++) balance(inputs);
     ratio.set(rhs);
     for (let z = 0; z < zones; z++) {
+      settleBed(z, before[z]!, inputs);
       received += outdoors[z]! * (inputs.outdoorRatio - ratio[z]!) * stepS + released[z]! * stepS;
       entered += (outdoors[z]! * inputs.outdoorRatio + released[z]!) * stepS;
       settleZone(z, before[z]!, inputs);
@@ -144,8 +147,13 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
       const perRatio = pressurePa / (0.622 + ratio[z]!);
       const bufferPull = buffering(z, stepS);
       let diagonal = airKg[z]! / stepS + outdoors[z]! + (bufferPull * perRatio) / saturated[z]!;
-      let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * outdoorRatio + released[z]!;
-      right += bufferPull * bufferHumidity[z]!;
+      let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * outdoorRatio + scheduledKg[z]!;
+      right += bufferPull * bufferHumidity[z]! + beds[z]!.plantsW / LATENT_J_PER_KG + beds[z]!.soil;
+      if (bedDries[z] === 1) {
+        const pull = beds[z]!.plantsPerPa / LATENT_J_PER_KG + beds[z]!.soilPerPa;
+        diagonal += pull * perRatio;
+        right += pull * saturated[z]!;
+      }
       for (let y = 0; y < zones; y++) {
         const flow = between[z * zones + y]!;
         diagonal += flow;
@@ -166,9 +174,17 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     solveSmall(matrix, rhs, zones);
   }
 
-  /** Panes that would give the air more than their film holds give it all and no more; true if there was one. */
-  function driesBeyondFilm({ stepS, pressurePa }: VapourInputs): boolean {
+  /**
+   * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
+   * saturation stop at what light drives. True if there was one.
+   */
+  function corrects({ stepS, pressurePa }: VapourInputs): boolean {
     let found = false;
+    for (let z = 0; z < zones; z++) {
+      if (bedDries[z] === 0 || (rhs[z]! * pressurePa) / (0.622 + ratio[z]!) <= saturated[z]!) continue;
+      bedDries[z] = 0;
+      found = true;
+    }
     for (let p = 0; p < panes; p++) {
       if (dewMode[p] !== 1) continue;
       const z = layout.panes[p]!.zoneTo;
@@ -268,19 +284,18 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     }
   }
 
-  /** Releases of the step; plants and soil take their latent heat from the zone's air. */
-  function release(): void {
-    for (let z = 0; z < zones; z++) {
-      released[z] = scheduledKg[z]!;
-      const bed = beds[z]!;
-      if (bed.plantsPerPa === 0 && bed.soil === 0) continue;
-      const deficit = Math.max(0, saturated[z]! - pressure[z]!);
-      const plants = Math.max(0, bed.plantsW + bed.plantsPerPa * deficit) / LATENT_J_PER_KG;
-      byCause[z * causes.length + plantCause] = plants;
-      byCause[z * causes.length + soilCause] = bed.soil;
-      released[z]! += plants + bed.soil;
-      airW[z]! -= (plants + bed.soil) * LATENT_J_PER_KG;
-    }
+  /** What the bed gave in the step, by the air at its end; it takes its latent heat from the zone's air. */
+  function settleBed(z: number, before: number, { pressurePa }: VapourInputs): void {
+    const bed = beds[z]!;
+    released[z] = scheduledKg[z]!;
+    if (bed.plantsW + bed.soil === 0 && bedDries[z] === 0) return;
+    const deficit = bedDries[z] === 1 ? saturated[z]! - (ratio[z]! * pressurePa) / (0.622 + before) : 0;
+    const plants = (bed.plantsW + bed.plantsPerPa * deficit) / LATENT_J_PER_KG;
+    const soil = bed.soil + bed.soilPerPa * deficit;
+    byCause[z * causes.length + plantCause] = plants;
+    byCause[z * causes.length + soilCause] = soil;
+    released[z]! += plants + soil;
+    airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
   }
 
   function held(): number {
@@ -314,42 +329,45 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   };
 }
 
-/** A planted bed for an hour: canopy by Penman–Monteith under glass [W, W/Pa], soil by its cover [kg/s]. */
+/** A planted bed for an hour: what it gives in full air, and more by the pascal of deficit. */
+interface Bed {
+  /** canopy by Penman–Monteith under glass [W], [W/Pa] */
+  plantsW: number;
+  plantsPerPa: number;
+  /** soil by its cover [kg/s], open water [kg/(s·Pa)] */
+  soil: number;
+  soilPerPa: number;
+}
+
+function restingBed(): Bed {
+  return { plantsW: 0, plantsPerPa: 0, soil: 0, soilPerPa: 0 };
+}
+
 function readyBed(
-  bed: { plantsW: number; plantsPerPa: number; soil: number },
+  bed: Bed,
   planting: NonNullable<Model['zones'][number]['planting']>,
   tempC: number,
   vapourPa: number,
   floorLight: number,
   pressurePa: number,
 ): void {
-  const { bedM2, leafAreaIndex, boundaryResistance, albedo } = planting;
-  bed.plantsW = 0;
-  bed.plantsPerPa = 0;
-  if (leafAreaIndex >= 0.05 && tempC > 0) {
+  const { bedM2, leafAreaIndex, boundaryResistance, albedo, soil } = planting;
+  Object.assign(bed, restingBed());
+  if (tempC <= 0) return;
+  if (leafAreaIndex >= 0.05) {
     const deficit = Math.max(0, saturationPressureUnchecked(tempC) - vapourPa);
     const net = canopyRadiation(floorLight, leafAreaIndex, albedo);
     const leaf = leafResistance(net, leafAreaIndex, deficit);
     bed.plantsW = bedM2 * canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa);
     bed.plantsPerPa = bedM2 * canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, leaf, pressurePa);
   }
-  const toSoil = floorLight * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo);
-  bed.soil = bedM2 * Math.max(0, soilRate(planting.soil, tempC, vapourPa, toSoil));
-}
-
-/** [kg/(m²·s)] */
-function soilRate(
-  soil: 'mulched' | 'bare' | 'open-water',
-  tempC: number,
-  vapourPa: number,
-  light: number,
-): number {
-  if (tempC <= 0) return 0;
   if (soil === 'open-water') {
-    return openWaterEvaporation(saturationPressure(tempC), vapourPa, 0, UNDISTURBED_WATER) / 1000;
+    bed.soilPerPa = (bedM2 * openWaterEvaporation(1, 0, 0, UNDISTURBED_WATER)) / 1000;
+    return;
   }
-  const wet = priestleyTaylor(tempC, light) / LATENT_J_PER_KG;
-  return soil === 'mulched' ? MULCHED_BED * wet : wet;
+  const toSoil = floorLight * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo);
+  const cover = soil === 'mulched' ? MULCHED_BED : 1;
+  bed.soil = (bedM2 * cover * Math.max(0, priestleyTaylor(tempC, toSoil))) / LATENT_J_PER_KG;
 }
 
 function causesOf(model: Model): string[] {
