@@ -1,20 +1,33 @@
-// Air through every opening, step by step: the model's openings and the temperatures of the step before in,
-// mass flows with outdoors and between zones out. Every flow is an exchange (as much in as out), so the air
-// mass of each zone balances at every step. Volume formulas: src/physics/leakage, openings, doorway.
-// Flow follows temperature by a power of at most one half, so taking it from the step before converges; people
-// act once an hour and openers ease, so nothing chatters.
+// Air through every opening, step by step: the model's openings and zone temperatures in, mass flows with outdoors
+// and between zones out. Every flow is an exchange (as much in as out), so the air mass of each zone balances at
+// every step. Volume formulas: src/physics/leakage, openings, doorway.
+// Flow depends on temperature and temperature on flow: the run solves its hubs with trial flows and hands back
+// trial temperatures until both agree, so nothing chatters and a finer step changes little. Buoyant flows go by
+// damped substitution; an opener's position by halving, since more opening always means less need.
 
 import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
 import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
 import { type Moment, scheduled } from './clock.ts';
-import { act, follow, type HandState, resetMoves, restingHand, want } from './hands.ts';
+import { act, easing, type HandState, notchFor, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
 
-/** A person shuts again this far below the temperature they open at [K]; common practice, no source. */
-const PERSON_BAND_K = 2;
+/**
+ * Vents begin to open at the rule's temperature less this, and are shut below it [K]: what is opened on a hot day
+ * stays open until the room has cooled. People open at the rule's temperature and then let it run down as far.
+ */
+const RUN_DOWN_K = 2;
+/** Anyone shuts a vent or door that has brought the room this far below the rule's temperature [K]. */
+const PLAINLY_COLD_K = 4;
 /** A door that obeys its rule opens for air at least this much warmer [K], and shuts when it is no warmer. */
 const DOOR_LEAD_K = 1;
+
+/** Flows agree when they change by no more than this: relative, and absolute [m³/s]. */
+const SETTLED_REL = 0.01;
+const SETTLED_M3S = 2e-4;
+const SETTLED_OPEN = 0.01;
+/** Buoyant flow goes with the square root of a difference it lowers: substituted this far it settles fastest. */
+const DAMPING = 0.7;
 
 /** What the flows depend on, written by the run before each step. */
 export interface AirState {
@@ -37,8 +50,10 @@ export interface AirFlow {
   readonly hands: readonly HandState[];
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
-  /** before each step */
-  update(moment: Moment, stepS: number): void;
+  /** before each step, from the temperatures it starts at; people at hand look up at quarter hours */
+  beginStep(moment: Moment, stepS: number, isQuarter: boolean): void;
+  /** new flows for the trial temperatures in zoneC; true when they are those the trial was made with */
+  refine(moment: Moment): boolean;
   /** moves start to count */
   startCounting(): void;
 }
@@ -56,6 +71,11 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
   const between = new Float64Array(zones * zones);
   const volume = new Float64Array(openings.length);
   const hands = openings.map(() => restingHand());
+  /** an opener's position before the step, and the bracket its position in the step lies in */
+  const openBefore = new Float64Array(openings.length);
+  const least = new Float64Array(openings.length);
+  const most = new Float64Array(openings.length);
+  let ease = 0;
 
   function beginHour(moment: Moment): void {
     for (let i = 0; i < openings.length; i++) {
@@ -68,15 +88,63 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     }
   }
 
-  function update(moment: Moment, stepS: number): void {
+  function beginStep(moment: Moment, stepS: number, isQuarter: boolean): void {
+    ease = easing(stepS);
+    for (let i = 0; i < openings.length; i++) {
+      const opening = openings[i]!;
+      const hand = hands[i]!;
+      const insideC = state.zoneC[zoneOf[i]!]!;
+      if (isQuarter) feelCold(opening, hand, moment, insideC);
+      if (opening.kind === 'vent' && opening.hand === 'automatic') {
+        openBefore[i] = hand.open;
+        least[i] = 0;
+        most[i] = 1;
+        hand.open += ease * (ventTarget(opening, moment, state, insideC) - hand.open);
+      } else if (opening.kind === 'door') setDoor(opening, hand, ease);
+      volume[i] = flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!);
+    }
+    sum();
+  }
+
+  function refine(moment: Moment): boolean {
+    let settled = true;
+    for (let i = 0; i < openings.length; i++) {
+      const opening = openings[i]!;
+      if (opening.kind === 'fixed') continue;
+      const moved =
+        opening.kind === 'vent' && opening.hand === 'automatic' && !placeOpener(opening, i, moment);
+      const flow = flowOf(opening, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
+      const change = flow - volume[i]!;
+      if (!moved && Math.abs(change) <= SETTLED_REL * volume[i]! + SETTLED_M3S) continue;
+      settled = false;
+      volume[i]! += moved ? change : DAMPING * change;
+    }
+    if (!settled) sum();
+    return settled;
+  }
+
+  /** Halve toward the position that asks for itself; true when it does. */
+  function placeOpener(opening: VentOpening, i: number, moment: Moment): boolean {
+    const hand = hands[i]!;
+    const target = ventTarget(opening, moment, state, state.zoneC[zoneOf[i]!]!);
+    const asked = openBefore[i]! + ease * (target - openBefore[i]!);
+    const off = asked - hand.open;
+    if (Math.abs(off) <= SETTLED_OPEN) return true;
+    if (off > 0) least[i] = hand.open;
+    else most[i] = hand.open;
+    if (most[i]! - least[i]! <= SETTLED_OPEN) return true;
+    const next = hand.open + off / 2;
+    hand.open = next > least[i]! && next < most[i]! ? next : (least[i]! + most[i]!) / 2;
+    return false;
+  }
+
+  function sum(): void {
     outdoors.fill(0);
     between.fill(0);
     for (let i = 0; i < openings.length; i++) {
       const zone = zoneOf[i]!;
       const other = otherOf[i]!;
-      const flow = flowOf(openings[i]!, hands[i]!, moment, state, zone, other, stepS);
-      volume[i] = flow;
-      const mass = flow * state.density;
+      const mass = volume[i]! * state.density;
       if (other < 0) {
         outdoors[zone]! += mass;
       } else {
@@ -90,7 +158,18 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     for (const hand of hands) resetMoves(hand);
   }
 
-  return { outdoors, between, volume, hands, beginHour, update, startCounting };
+  return { outdoors, between, volume, hands, beginHour, beginStep, refine, startCounting };
+}
+
+function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
+  if (opening.rule === 'open') hand.open = 1;
+  else if (opening.rule === 'shut') hand.open = 0;
+  else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
+}
+
+function feelCold(opening: Opening, hand: HandState, moment: Moment, insideC: number): void {
+  if (opening.kind !== 'vent' || insideC >= opening.rule.opensAboveC - PLAINLY_COLD_K) return;
+  shutAgainstCold(hand, opening.hand, moment);
 }
 
 function flowOf(
@@ -100,7 +179,6 @@ function flowOf(
   state: AirState,
   zone: number,
   other: number,
-  stepS: number,
 ): number {
   const insideC = state.zoneC[zone]!;
   switch (opening.kind) {
@@ -118,26 +196,36 @@ function flowOf(
       return runs ? scheduled(opening.flow, moment) : 0;
     }
     case 'vent':
-      if (opening.hand === 'automatic') follow(hand, ventTarget(opening, moment, state, insideC), stepS);
       return hand.open > 1e-6 ? ventFlow(opening, hand.open, insideC, state) : 0;
     case 'door': {
-      if (opening.rule === 'open') hand.open = 1;
-      else if (opening.rule === 'shut') hand.open = 0;
-      else if (opening.hand === 'automatic') follow(hand, hand.wanted, stepS);
+      if (hand.open === 0) return 0;
       const otherC = state.zoneC[other]!;
       return doorwayExchange(opening.widthM, opening.heightM, insideC, otherC, opening.discharge) * hand.open;
     }
   }
 }
 
-/** Share an opener asks for: from shut to full over the rule's band. */
-function ventTarget(opening: VentOpening, moment: Moment, state: AirState, insideC: number): number {
-  const { rule } = opening;
-  const allowed = scheduled(rule.schedule, moment);
-  if (state.wind > rule.shutAboveWind || (rule.onlyCooler && state.outdoorC >= insideC)) return 0;
-  return allowed * Math.min(1, Math.max(0, (insideC - rule.opensAboveC) / rule.bandK));
+/** Shut by season, hour, wind, or air outside that is no cooler. */
+function barred({ rule }: VentOpening, moment: Moment, state: AirState, insideC: number): boolean {
+  return (
+    scheduled(rule.schedule, moment) <= 0 ||
+    state.wind > rule.shutAboveWind ||
+    (rule.onlyCooler && state.outdoorC >= insideC)
+  );
 }
 
+/** How far through the rule's band the room is, from where vents begin to open: 0 none, 1 or more all. */
+function needOf({ rule }: VentOpening, insideC: number): number {
+  return (insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK;
+}
+
+/** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
+function ventTarget(opening: VentOpening, moment: Moment, state: AirState, insideC: number): number {
+  if (barred(opening, moment, state, insideC)) return 0;
+  return scheduled(opening.rule.schedule, moment) * Math.min(1, Math.max(0, 2 * needOf(opening, insideC)));
+}
+
+/** What a person wants: nothing until the rule's temperature, then by notches until it has run down. */
 function wantVent(
   opening: VentOpening,
   hand: HandState,
@@ -147,11 +235,16 @@ function wantVent(
 ): void {
   const { rule } = opening;
   const insideC = state.zoneC[zone]!;
-  const barred =
-    scheduled(rule.schedule, moment) <= 0 ||
-    state.wind > rule.shutAboveWind ||
-    (rule.onlyCooler && state.outdoorC >= insideC);
-  want(hand, insideC > rule.opensAboveC, barred || insideC < rule.opensAboveC - PERSON_BAND_K);
+  const need = needOf(opening, insideC);
+  if (need <= 0 || barred(opening, moment, state, insideC)) {
+    hand.wanted = 0;
+    return;
+  }
+  const notch = notchFor(need, rule.opensAboveC - state.outdoorC) * scheduled(rule.schedule, moment);
+  // Once open, a person widens when it gets hotter but does not fiddle on the way down.
+  if (insideC > rule.opensAboveC || hand.wanted > 0) hand.wanted = Math.max(hand.wanted, notch);
+  if (insideC < rule.opensAboveC && state.outdoorC < rule.opensAboveC)
+    hand.wanted = Math.min(hand.wanted, notch);
 }
 
 function wantDoor(opening: DoorOpening, hand: HandState, state: AirState, zone: number, other: number): void {
@@ -164,11 +257,8 @@ function wantDoor(opening: DoorOpening, hand: HandState, state: AirState, zone: 
   const takerC = state.zoneC[other]!;
   const wantsHeat = takerC < opening.wantsHeatBelowC;
   const damper = state.zoneRatio[zone]! > state.zoneRatio[other]! + opening.dampLimit;
-  want(
-    hand,
-    wantsHeat && giverC > takerC + DOOR_LEAD_K && !damper,
-    giverC <= takerC || takerC > opening.wantsHeatBelowC + PERSON_BAND_K || damper,
-  );
+  if (giverC <= takerC || takerC > opening.wantsHeatBelowC + RUN_DOWN_K || damper) hand.wanted = 0;
+  else if (wantsHeat && giverC > takerC + DOOR_LEAD_K) hand.wanted = 1;
 }
 
 /** Stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */

@@ -1,7 +1,8 @@
-// Whoever moves an opening: what the rule wants and what the hand does, step by step, and what that costs in
-// moves. Five hands: an automatic opener (follows at once, nobody's work), an attentive person (at home and
-// awake, acts within the hour), the same person away on workdays, a forgetful one (acts three hours late), and
-// nobody. Waking 7–22 h and away 8–17 h: common practice, no source.
+// Whoever moves an opening: what the rule wants and what the hand does, and what that costs in moves. Five hands:
+// an automatic opener (follows at once, nobody's work), an attentive person (at home and awake, acts within the
+// hour), the same person away on workdays, a forgetful one (acts three hours late), and nobody. A person opens by
+// notches, less far the colder it is outside, and anyone at hand shuts what has made the room plainly cold.
+// Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
 
 import type { Hand } from '../model/model.ts';
 import type { Moment } from './clock.ts';
@@ -15,11 +16,17 @@ const SLEEPS = 22;
 const LEAVES = 8;
 const RETURNS = 17;
 
+/** How far a person opens: ajar, half, full; the first notch that covers the need. */
+const NOTCHES = [0, 0.25, 0.5, 1] as const;
+/** With outdoors this much colder than the opening temperature, half open is the most; and ajar the most [K]. */
+const HALF_BELOW_K = 12;
+const AJAR_BELOW_K = 20;
+
 /** Changes each step; one per opening that is moved. */
 export interface HandState {
   /** share open now, 0…1 */
   open: number;
-  /** what the rule last wanted of a person, 0 or 1 */
+  /** share the rule last wanted of a person */
   wanted: number;
   /** hours for which want and state have differed */
   waitingH: number;
@@ -40,18 +47,19 @@ export function resetMoves(state: HandState): void {
 }
 
 /**
- * What a person would want: open above, shut below, otherwise as it stands.
+ * How far a person would open, in notches.
  *
- * @param opens the rule says open now
- * @param shuts the rule says shut now
+ * @param need how far through the rule's band the room is; 0 or less asks for nothing
+ * @param colderK outdoors below the temperature the rule opens at [K]
  */
-export function want(state: HandState, opens: boolean, shuts: boolean): number {
-  if (shuts) state.wanted = 0;
-  else if (opens) state.wanted = 1;
-  return state.wanted;
+export function notchFor(need: number, colderK: number): number {
+  if (need <= 0) return 0;
+  const most = colderK > AJAR_BELOW_K ? 0.25 : colderK > HALF_BELOW_K ? 0.5 : 1;
+  const notch = NOTCHES.find((share) => share >= need) ?? 1;
+  return Math.min(notch, most);
 }
 
-/** Once an hour, before the steps: a person looks, and acts or does not. The automatic hand acts in follow(). */
+/** Once an hour, before the steps: a person looks, and acts or does not. The automatic hand acts by easing(). */
 export function act(state: HandState, hand: Hand, moment: Moment): void {
   if (hand === 'automatic') return;
   if (state.wanted === state.open) {
@@ -60,19 +68,30 @@ export function act(state: HandState, hand: Hand, moment: Moment): void {
   }
   const patience = hand === 'forgetful' ? FORGETFUL_HOURS : 0;
   if (hand !== 'never' && atHand(hand, moment) && state.waitingH >= patience) {
-    state.open = state.wanted;
-    state.moves++;
-    state.movesByDay[moment.day]!++;
-    state.waitingH = 0;
+    move(state, moment);
     return;
   }
   state.waitingH++;
   state.neglectedHours++;
 }
 
-/** Every step: an opener eases toward the opening the rule asks for. */
-export function follow(state: HandState, target: number, stepS: number): void {
-  state.open += (target - state.open) * (1 - Math.exp(-stepS / OPENER_S));
+/** Every step: a person at hand shuts what has made the room plainly cold, forgetful or not. */
+export function shutAgainstCold(state: HandState, hand: Hand, moment: Moment): void {
+  if (state.open === 0 || hand === 'automatic' || hand === 'never' || !atHand(hand, moment)) return;
+  state.wanted = 0;
+  move(state, moment);
+}
+
+function move(state: HandState, moment: Moment): void {
+  state.open = state.wanted;
+  state.moves++;
+  state.movesByDay[moment.day]!++;
+  state.waitingH = 0;
+}
+
+/** Share of the way an opener goes in a step toward where its rule would have it. */
+export function easing(stepS: number): number {
+  return 1 - Math.exp(-stepS / OPENER_S);
 }
 
 function atHand(hand: Hand, { hourOfDay, weekend }: Moment): boolean {

@@ -134,11 +134,13 @@ export function compileLedger(
     const outward = stepper.hubBoundaryC[air]! - stepper.hubC[air]!;
     hourly[row + GLASS!]! += drivers.frameConductance[z]! * outward;
     hourly[row + AIR!]! += (stepper.hubBoundary[air]! - drivers.frameConductance[z]!) * outward;
-    for (let h = 0; h < hubs; h++) {
+    for (let y = 0; y < zones; y++) {
+      if (y === z) continue;
+      const next = airHub(y);
+      const seen = radiantHub(y);
       hourly[row + OTHER_ZONES]! +=
-        stepper.hubLink[air * hubs + h]! * (stepper.hubC[h]! - stepper.hubC[air]!);
-      hourly[row + OTHER_ZONES]! +=
-        stepper.hubLink[radiant * hubs + h]! * (stepper.hubC[h]! - stepper.hubC[radiant]!);
+        stepper.hubLink[air * hubs + next]! * (stepper.hubC[next]! - stepper.hubC[air]!) +
+        stepper.hubLink[radiant * hubs + seen]! * (stepper.hubC[seen]! - stepper.hubC[radiant]!);
     }
   }
 

@@ -28,6 +28,8 @@ export interface SimulateOptions {
 const STEPS_PER_HOUR = 4;
 const WARM_UP_DAYS = 28;
 const START_C = 18;
+/** Rounds of flow and temperature in a step; two or three are usual, an opener on the move takes up to ten. */
+const MOST_TRIALS = 12;
 
 /**
  * Run a year.
@@ -51,12 +53,13 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
   const air: AirState = { zoneC, zoneRatio: vapour.ratio, outdoorC: START_C, wind: 0, density: roomDensity };
   const flows = compileAirFlow(model, air);
   const recorder = compileRecorder(model, layout, stepper, flows, vapour, drivers, options.history === true);
-  const ledger = compileLedger(model, layout, stepper, drivers, vapour.paneW);
+  /** latent heat on each pane's inner node in the step that runs [W] */
+  const latentInNodes = new Float64Array(layout.panes.length);
+  const ledger = compileLedger(model, layout, stepper, drivers, latentInNodes);
   const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
   const paneC = new Float64Array(layout.panes.length);
   const paneInner = Int32Array.from(layout.panes, ({ chain }) => stepper.first[chain + 1]! - 1);
   const frames = drivers.frameConductance;
-  const latentInNodes = new Float64Array(layout.panes.length);
   const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
   const vapourInputs = {
     moment,
@@ -103,11 +106,25 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
   }
 
   function runStep(through: number): void {
-    for (let p = 0; p < paneC.length; p++) paneC[p] = stepper.nodeC[paneInner[p]!]!;
-    for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z)]!;
-    flows.update(moment, stepS);
-    vapour.step(vapourInputs);
+    for (let z = 0; z < zones; z++) {
+      zoneC[z] = stepper.hubC[airHub(z)]!;
+      setThermostat(z, through);
+    }
+    flows.beginStep(moment, stepS, ((through - 1 / stepsPerHour) * 4) % 1 === 0);
     applyLatent();
+    stepper.beginStep();
+    for (let trial = 0; trial < MOST_TRIALS; trial++) {
+      linkAir();
+      stepper.solve();
+      for (let z = 0; z < zones; z++) zoneC[z] = stepper.trialC[airHub(z)]!;
+      if (flows.refine(moment)) break;
+    }
+    stepper.endStep();
+    for (let p = 0; p < paneC.length; p++) paneC[p] = stepper.nodeC[paneInner[p]!]!;
+    vapour.step(vapourInputs);
+  }
+
+  function linkAir(): void {
     for (let z = 0; z < zones; z++) {
       stepper.hubBoundary[airHub(z)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
       for (let y = 0; y < zones; y++) {
@@ -116,12 +133,10 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
           flows.between[z * zones + y]! * AIR_SPECIFIC_HEAT;
         stepper.hubLink[radiantHub(z) * 2 * zones + radiantHub(y)] = films.openRadiation[z * zones + y]!;
       }
-      setThermostat(z, through);
     }
-    stepper.step();
   }
 
-  /** Latent heat of the water's step, given to air and panes in this one. */
+  /** Latent heat of the water of the step before, given to air and panes in this one. */
   function applyLatent(): void {
     for (let z = 0; z < zones; z++) stepper.hubW[airHub(z)] = drivers.airGain[z]! + vapour.airW[z]!;
     let changed = false;

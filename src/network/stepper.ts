@@ -51,7 +51,16 @@ export interface Stepper {
   refreshEnds(): void;
   /** after nodeW or endBoundaryC changed */
   refreshSources(): void;
+  /** beginStep, solve, endStep */
   step(): void;
+  /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
+  beginStep(): void;
+  /** solve the hubs with the conductances as they stand into trialC; may be repeated */
+  solve(): void;
+  /** hub temperatures of the last solve [°C] */
+  readonly trialC: Float64Array;
+  /** take the last solve: hubs and nodes move on */
+  endStep(): void;
 }
 
 const HOLD_PASSES = 60;
@@ -95,6 +104,12 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   });
   /** chains both of whose ends touch hubs */
   const through = Uint8Array.from(network.chains, (chain) => (chain.a.hubs.length > 0 ? 1 : 0));
+  const throughs = Int32Array.from([...through.keys()].filter((c) => through[c] === 1));
+  /** the others, longest first, so that four in a row are of like length */
+  const length = (c: number) => first[c + 1]! - first[c]!;
+  const singles = Int32Array.from(
+    [...through.keys()].filter((c) => through[c] === 0).toSorted((c, d) => length(d) - length(c)),
+  );
 
   const hubJ = Float64Array.from(network.hubs, (hub) => hub.capacity);
   const hubBoundary = Float64Array.from(network.hubs, (hub) => hub.boundary);
@@ -146,6 +161,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   const lower = new Float64Array(hubs * hubs);
   const pivot = new Float64Array(hubs);
   const rhs = new Float64Array(hubs);
+  const fixedRhs = new Float64Array(hubs);
   const unit = new Float64Array(hubs * hubs);
   const unitReady = new Uint8Array(hubs);
 
@@ -313,7 +329,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   }
 
   // Long on purpose: the one hot loop. Arrays are named again as locals, which the engine keeps in registers.
-  function step(): void {
+  function beginStep(): void {
     const t = nodeC;
     const y = swept;
     const f = factor;
@@ -321,79 +337,173 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     const cap = nodePerS;
     const src = source;
     const starts = first;
-    const g = endHubG;
-    const hubAt = endHub;
-    const right = rhs;
-    const hub = hubC;
-    for (let i = 0; i < hubs; i++) {
-      right[i] = hubPerS[i]! * hub[i]! + hubW[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
-    }
+    for (let i = 0; i < hubs; i++) fixedRhs[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
 
-    for (let c = 0; c < chains; c++) {
+    // Four chains side by side: each sweep waits for its own last result, so alone it would idle the processor.
+    for (let q = 0; q + 3 < singles.length; q += 4) {
+      const c0 = singles[q]!;
+      const c1 = singles[q + 1]!;
+      const c2 = singles[q + 2]!;
+      const c3 = singles[q + 3]!;
+      const shortest = starts[c3 + 1]! - starts[c3]!;
+      let i0 = starts[c0]!;
+      let i1 = starts[c1]!;
+      let i2 = starts[c2]!;
+      let i3 = starts[c3]!;
+      let y0 = 0;
+      let y1 = 0;
+      let y2 = 0;
+      let y3 = 0;
+      for (let n = 0; n < shortest; n++) {
+        y0 = cap[i0]! * t[i0]! + src[i0]! + f[i0]! * y0;
+        y1 = cap[i1]! * t[i1]! + src[i1]! + f[i1]! * y1;
+        y2 = cap[i2]! * t[i2]! + src[i2]! + f[i2]! * y2;
+        y3 = cap[i3]! * t[i3]! + src[i3]! + f[i3]! * y3;
+        y[i0++] = y0;
+        y[i1++] = y1;
+        y[i2++] = y2;
+        y[i3++] = y3;
+      }
+      sweepDown(c0, i0, y0);
+      sweepDown(c1, i1, y1);
+      sweepDown(c2, i2, y2);
+      sweepDown(c3, i3, y3);
+    }
+    for (let q = singles.length & ~3; q < singles.length; q++)
+      sweepDown(singles[q]!, starts[singles[q]!]!, 0);
+    for (let q = 0; q < throughs.length; q++) {
+      const c = throughs[q]!;
       const start = starts[c]!;
       const stop = starts[c + 1]!;
-      const b = 4 * c + 2;
       let sweep = cap[start]! * t[start]! + src[start]!;
       y[start] = sweep;
-      let freeB: number;
-      if (through[c] === 0) {
-        for (let i = start + 1; i < stop; i++) {
-          sweep = cap[i]! * t[i]! + src[i]! + f[i]! * sweep;
-          y[i] = sweep;
-        }
-        freeB = sweep * inv[stop - 1]! * freeBB[c]!;
-      } else {
-        let atA = sweep * carryOver[start]!;
-        for (let i = start + 1; i < stop; i++) {
-          sweep = cap[i]! * t[i]! + src[i]! + f[i]! * sweep;
-          y[i] = sweep;
-          atA += sweep * carryOver[i]!;
-        }
-        const atB = sweep * inv[stop - 1]!;
-        const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
-        freeB = freeBA[c]! * atA + freeBB[c]! * atB;
-        endFreeA[c] = freeA;
-        const a = 4 * c;
-        if (hubAt[a]! >= 0) right[hubAt[a]!]! += g[a]! * freeA;
-        if (hubAt[a + 1]! >= 0) right[hubAt[a + 1]!]! += g[a + 1]! * freeA;
+      let atA = sweep * carryOver[start]!;
+      for (let i = start + 1; i < stop; i++) {
+        sweep = cap[i]! * t[i]! + src[i]! + f[i]! * sweep;
+        y[i] = sweep;
+        atA += sweep * carryOver[i]!;
       }
+      const atB = sweep * inv[stop - 1]!;
+      const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
+      const freeB = freeBA[c]! * atA + freeBB[c]! * atB;
+      endFreeA[c] = freeA;
       endFreeB[c] = freeB;
-      if (hubAt[b]! >= 0) right[hubAt[b]!]! += g[b]! * freeB;
-      if (hubAt[b + 1]! >= 0) right[hubAt[b + 1]!]! += g[b + 1]! * freeB;
+      addFree(4 * c, freeA);
+      addFree(4 * c + 2, freeB);
     }
+  }
 
+  function solve(): void {
+    for (let i = 0; i < hubs; i++) rhs[i] = fixedRhs[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
     factorHubs();
-    solveHubs(right, 0);
+    solveHubs(rhs, 0);
     hold();
-    hub.set(right);
+  }
 
-    for (let c = 0; c < chains; c++) {
-      const start = starts[c]!;
-      const stop = starts[c + 1]!;
-      const b = 4 * c + 2;
-      let pullB = hubAt[b]! >= 0 ? g[b]! * hub[hubAt[b]!]! : 0;
-      if (hubAt[b + 1]! >= 0) pullB += g[b + 1]! * hub[hubAt[b + 1]!]!;
-      if (through[c] === 0) {
-        let below = endFreeB[c]! + kbb[c]! * pullB;
-        t[stop - 1] = below;
-        for (let i = stop - 2; i >= start; i--) {
-          below = y[i]! * inv[i]! + f[i + 1]! * below;
-          t[i] = below;
-        }
-        continue;
+  function endStep(): void {
+    const t = nodeC;
+    const y = swept;
+    const f = factor;
+    const inv = inverse;
+    const starts = first;
+    const g = endHubG;
+    hubC.set(rhs);
+    for (let q = 0; q + 3 < singles.length; q += 4) {
+      const c0 = singles[q]!;
+      const c1 = singles[q + 1]!;
+      const c2 = singles[q + 2]!;
+      const c3 = singles[q + 3]!;
+      const shortest = starts[c3 + 1]! - starts[c3]!;
+      let i0 = starts[c0 + 1]! - 1;
+      let i1 = starts[c1 + 1]! - 1;
+      let i2 = starts[c2 + 1]! - 1;
+      let i3 = starts[c3 + 1]! - 1;
+      let t0 = endOf(c0);
+      let t1 = endOf(c1);
+      let t2 = endOf(c2);
+      let t3 = endOf(c3);
+      t[i0] = t0;
+      t[i1] = t1;
+      t[i2] = t2;
+      t[i3] = t3;
+      for (let n = 1; n < shortest; n++) {
+        t0 = y[i0 - 1]! * inv[i0 - 1]! + f[i0]! * t0;
+        t1 = y[i1 - 1]! * inv[i1 - 1]! + f[i1]! * t1;
+        t2 = y[i2 - 1]! * inv[i2 - 1]! + f[i2]! * t2;
+        t3 = y[i3 - 1]! * inv[i3 - 1]! + f[i3]! * t3;
+        t[--i0] = t0;
+        t[--i1] = t1;
+        t[--i2] = t2;
+        t[--i3] = t3;
       }
-      const a = 4 * c;
-      let pullA = hubAt[a]! >= 0 ? g[a]! * hub[hubAt[a]!]! : 0;
-      if (hubAt[a + 1]! >= 0) pullA += g[a + 1]! * hub[hubAt[a + 1]!]!;
+      sweepUp(c0, i0, t0);
+      sweepUp(c1, i1, t1);
+      sweepUp(c2, i2, t2);
+      sweepUp(c3, i3, t3);
+    }
+    for (let q = singles.length & ~3; q < singles.length; q++) {
+      const c = singles[q]!;
+      const last = starts[c + 1]! - 1;
+      t[last] = endOf(c);
+      sweepUp(c, last, t[last]!);
+    }
+    for (let q = 0; q < throughs.length; q++) {
+      const c = throughs[q]!;
+      const last = starts[c + 1]! - 1;
+      const pullA = pull(4 * c);
+      const pullB = pull(4 * c + 2);
       const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
-      const wattA = pullA - (g[a]! + g[a + 1]!) * endA;
-      let below = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
-      t[stop - 1] = below;
-      for (let i = stop - 2; i >= start; i--) {
-        below = y[i]! * inv[i]! + wattA * carryOver[i]! + f[i + 1]! * below;
-        t[i] = below;
+      const wattA = pullA - (g[4 * c]! + g[4 * c + 1]!) * endA;
+      let above = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
+      t[last] = above;
+      for (let i = last - 1; i >= starts[c]!; i--) {
+        above = y[i]! * inv[i]! + wattA * carryOver[i]! + f[i + 1]! * above;
+        t[i] = above;
       }
     }
+  }
+
+  /** Sweep the rest of a chain from node i on, and hand its free end to its hubs. */
+  function sweepDown(c: number, from: number, swept0: number): void {
+    const stop = first[c + 1]!;
+    let sweep = swept0;
+    for (let i = from; i < stop; i++) {
+      sweep = nodePerS[i]! * nodeC[i]! + source[i]! + factor[i]! * sweep;
+      swept[i] = sweep;
+    }
+    const free = sweep * inverse[stop - 1]! * freeBB[c]!;
+    endFreeB[c] = free;
+    addFree(4 * c + 2, free);
+  }
+
+  /** Sweep back from node i, whose temperature is known, to end a. */
+  function sweepUp(c: number, from: number, tempC: number): void {
+    const start = first[c]!;
+    let above = tempC;
+    for (let i = from - 1; i >= start; i--) {
+      above = swept[i]! * inverse[i]! + factor[i + 1]! * above;
+      nodeC[i] = above;
+    }
+  }
+
+  /** Temperature of end b with its hubs known [°C]. */
+  function endOf(c: number): number {
+    return endFreeB[c]! + kbb[c]! * pull(4 * c + 2);
+  }
+
+  /** Right-hand side of the hubs from a free end temperature. */
+  function addFree(slot: number, free: number): void {
+    const h0 = endHub[slot]!;
+    if (h0 >= 0) fixedRhs[h0]! += endHubG[slot]! * free;
+    const h1 = endHub[slot + 1]!;
+    if (h1 >= 0) fixedRhs[h1]! += endHubG[slot + 1]! * free;
+  }
+
+  /** Σ g·T of the hubs an end touches [W]. */
+  function pull(slot: number): number {
+    const h0 = endHub[slot]!;
+    const h1 = endHub[slot + 1]!;
+    return (h0 >= 0 ? endHubG[slot]! * hubC[h0]! : 0) + (h1 >= 0 ? endHubG[slot + 1]! * hubC[h1]! : 0);
   }
 
   for (let c = 0; c < chains; c++) refreshChain(c);
@@ -427,6 +537,14 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     refreshChain,
     refreshEnds,
     refreshSources,
-    step,
+    step() {
+      beginStep();
+      solve();
+      endStep();
+    },
+    beginStep,
+    solve,
+    trialC: rhs,
+    endStep,
   };
 }

@@ -6,11 +6,10 @@
 import type { Film, Model, OutdoorFace } from '../model/model.ts';
 import { alamdariHammond, buoyancy } from '../physics/convection.ts';
 import { outsideConvection } from '../physics/films.ts';
-import { gapConductance } from '../physics/gas-gap.ts';
-import { BARE_EMISSIVITY } from '../physics/glass-u-value.ts';
 import { radiantConductances } from '../physics/radiant-exchange.ts';
 import { STEFAN_BOLTZMANN } from '../physics/sky-temperature.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
+import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
 import { airHub, type Layout, type PanePlace, paneLink, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 
@@ -75,6 +74,7 @@ export function compileFilms(model: Model, layout: Layout, stepper: Stepper): Su
   const paneGaps = layout.panes.filter(
     ({ pane }) => pane.glass.sheets > 1 && pane.glass.gapConductance === undefined,
   );
+  const gaps = paneGaps.map(({ pane }) => gapTable(pane.glass, pane.tiltDeg));
   const renewed = new Set<number>();
   for (const side of outdoorSides) renewed.add(side.end >> 1);
   for (const place of layout.panes) renewed.add(place.chain);
@@ -90,7 +90,9 @@ export function compileFilms(model: Model, layout: Layout, stepper: Stepper): Su
     }
     for (const side of zoneSides) renewZoneSide(side, hour.dark);
     for (const side of outdoorSides) renewOutdoorSide(side, hour);
-    for (const place of paneGaps) setPaneLinks(place, stepper, gapOf(place, stepper));
+    for (let p = 0; p < paneGaps.length; p++) {
+      setPaneLinks(paneGaps[p]!, stepper, gapOf(paneGaps[p]!, gaps[p]!, stepper));
+    }
     for (const { from, to, areaM2 } of exchange.open) {
       const conductance = (areaM2 * (radiantCoefficient[from]! + radiantCoefficient[to]!)) / 2;
       openRadiation[from * zones + to] = conductance;
@@ -155,22 +157,10 @@ function insideConvection(side: ZoneSide, surfaceMinusAirK: number): number {
 }
 
 /** EN 673 for each gap; with three sheets both gaps take the mean of the two. */
-function gapOf(place: PanePlace, stepper: Stepper): number {
-  const { glass, tiltDeg } = place.pane;
-  const first = stepper.first[place.chain]!;
-  const last = stepper.first[place.chain + 1]! - 1;
-  const outer = stepper.nodeC[first]!;
-  const inner = stepper.nodeC[last]!;
-  const gaps = glass.sheets - 1;
-  return gapConductance({
-    gas: glass.gas,
-    widthM: glass.gapM,
-    tiltDeg,
-    meanTempK: Math.min(370, Math.max(220, (outer + inner) / 2 + KELVIN)),
-    deltaTempK: Math.min(100, Math.max(-100, (inner - outer) / gaps)),
-    emissivity1: BARE_EMISSIVITY,
-    emissivity2: glass.gapEmissivity,
-  }).total;
+function gapOf(place: PanePlace, table: GapTable, stepper: Stepper): number {
+  const outer = stepper.nodeC[stepper.first[place.chain]!]!;
+  const inner = stepper.nodeC[stepper.first[place.chain + 1]! - 1]!;
+  return conductanceAt(table, (outer + inner) / 2, (inner - outer) / (place.pane.glass.sheets - 1));
 }
 
 function setPaneLinks(place: PanePlace, stepper: Stepper, gap: number): void {
