@@ -11,7 +11,7 @@ import { findingsOf } from './findings.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { RULES } from './rules.ts';
-import { TRUST } from './trust.ts';
+import { CHECKS, TRUST } from './trust.ts';
 import { moment, percent, wordingOf } from './wording.ts';
 
 export type Picture =
@@ -142,7 +142,13 @@ export function reportOf(order: ReportOrder): Report {
         { kind: 'table', head: [title, ''], rows },
       ]),
     },
-    { title: 'How far to trust it', blocks: TRUST.map((text): Block => ({ kind: 'text', text })) },
+    {
+      title: 'How far to trust it',
+      blocks: [
+        ...TRUST.map((text): Block => ({ kind: 'text', text })),
+        { kind: 'table', head: ['Checked against', 'checks', 'pass', 'note', 'fail'], rows: CHECKS.rows },
+      ],
+    },
   ];
   return {
     title: design.name,
