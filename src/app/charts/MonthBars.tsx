@@ -8,6 +8,7 @@ import { numberText } from '../units/number-text.ts';
 import { MONTH_NAMES, MONTH_SHORT } from './calendar-words.ts';
 import { causeClass } from './cause-colours.ts';
 import { barField } from './month-bars.ts';
+import { ScrollTable } from './ScrollTable.tsx';
 
 const HEIGHT_PX = 200;
 const LEFT_PX = 44;
@@ -46,7 +47,7 @@ export function MonthBars({ rows, quantity, system, caption }: MonthBarsProps) {
       </div>
       <details class="numbers">
         <summary>As numbers</summary>
-        <div class="table-scroll">
+        <ScrollTable label={caption}>
           <table>
             <caption>
               {caption}, {sign}
@@ -74,7 +75,7 @@ export function MonthBars({ rows, quantity, system, caption }: MonthBarsProps) {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollTable>
       </details>
     </div>
   );

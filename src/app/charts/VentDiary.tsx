@@ -4,6 +4,7 @@ import { useRef } from 'preact/hooks';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 import { MONTH_NAMES, MONTH_SHORT } from './calendar-words.ts';
 import { useChartAnswer } from './chart-turns.ts';
+import { ScrollTable } from './ScrollTable.tsx';
 import { ventDiary, ventSentence } from './vent-diary.ts';
 
 export function VentDiary() {
@@ -18,7 +19,7 @@ export function VentDiary() {
       </div>
       <p class="chart-sentence">{ventSentence(rows)}</p>
       {rows.length > 0 && (
-        <div class="table-scroll">
+        <ScrollTable label="Vent diary">
           <table class="diary">
             <caption class="visually-hidden">Share of hours open, and moves, by month</caption>
             <thead>
@@ -57,7 +58,7 @@ export function VentDiary() {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollTable>
       )}
       <p class="chart-note" aria-hidden="true">
         Numbers: times moved. Bars: share of the month's hours standing open.

@@ -4,6 +4,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { comfortScale } from '../charts/colour-scale.ts';
+import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { zoneOf } from '../charts/week-hours.ts';
 import { YearPicture } from '../charts/YearPicture.tsx';
 import { bundledClimate } from '../climate/bundled-climates.ts';
@@ -60,7 +61,7 @@ function CompareTable({
     system,
   );
   return (
-    <div class="table-scroll">
+    <ScrollTable label="Versions side by side">
       <table class="compare-table">
         <thead>
           <tr>
@@ -121,7 +122,7 @@ function CompareTable({
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollTable>
   );
 }
 
@@ -198,7 +199,9 @@ function useAnswers(versions: readonly KeptVersion[]): readonly (NumberedAnswer 
 function compareSentence(
   versions: readonly KeptVersion[],
   answers: readonly (NumberedAnswer | null)[],
+  system: UnitSystem,
 ): string {
+  const heat = (kWh: number) => quantityText(kWh, 'energy', system);
   const known = versions.flatMap((version, i) => {
     const outcome = answers[i]?.outcome;
     return outcome
