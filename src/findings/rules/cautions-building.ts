@@ -60,7 +60,7 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
     applies: ({ design, geometry }) => design.envelope.bermShare === 1 || geometry.sunspaceRoofM2 > 0,
     figures: () => ({ source: 'usual building practice; local codes decide' }),
     says: () =>
-      "Beams over wide rooms, snow, and above all any earth on the roof are an engineer's matter. Rain makes earth half as heavy again. This tool knows heat and damp; it knows nothing of strength.",
+      "Beams over wide rooms, snow, and above all any earth on the roof are an engineer's matter. Rain makes dry earth a third heavier. This tool knows heat and damp; it knows nothing of strength.",
   }),
   caution({
     id: 'caution-water-weight',
