@@ -7,6 +7,7 @@ import { howMuchMass } from './how-much-mass.ts';
 import { openOrClosed } from './open-or-closed.ts';
 import type { Question } from './question.ts';
 import { uprightOrLeaning } from './upright-or-leaning.ts';
+import { whatMattersMost } from './what-matters-most.ts';
 import { whoOpensTheVents } from './who-opens-the-vents.ts';
 
 export const QUESTIONS: readonly Question[] = [
@@ -15,6 +16,7 @@ export const QUESTIONS: readonly Question[] = [
   uprightOrLeaning,
   openOrClosed,
   whoOpensTheVents,
+  whatMattersMost,
   hotterYear,
   glassAndMassMap,
 ];

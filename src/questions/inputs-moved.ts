@@ -1,0 +1,81 @@
+// The inputs of a design that are moved, one at a time, to find what matters: every number across its plausible
+// range (design/limits.ts) and the choices that a designer makes. Inputs that this design does not use are left out,
+// and so are the limits of comfort, which measure the house and do not change it.
+
+import type { Design } from '../design/design.ts';
+import { LIMITS, type Quantity } from '../design/limits.ts';
+import { valueAt } from './variation.ts';
+
+export interface MovedInput {
+  readonly path: string;
+  readonly label: string;
+  /** tried besides the drawn value; numbers low first */
+  readonly values: readonly (number | string | boolean)[];
+  readonly unit: string;
+}
+
+const UNITS: Readonly<Record<Quantity, string>> = {
+  area: 'm²',
+  length: 'm',
+  angle: '°',
+  share: '',
+  count: '',
+  resistance: 'm²K/W',
+  temperature: '°C',
+  power: 'W',
+  powerKW: 'kW',
+  airChanges: '1/h',
+  number: '',
+};
+
+/** Choices worth trying. House rule. */
+const CHOICES: readonly Omit<MovedInput, 'unit'>[] = [
+  { path: 'glass.type', label: 'Kind of glass', values: ['double-clear', 'double-low-e', 'triple-low-e'] },
+  { path: 'sunspace.join', label: 'How the sunspace joins the house', values: ['open', 'closed'] },
+  { path: 'sunspace.endWalls', label: 'End walls of the sunspace', values: ['insulated', 'glazed'] },
+  { path: 'sunspace.doorRule', label: 'Door to the sunspace', values: ['by-need', 'shut', 'open'] },
+  { path: 'mass.material', label: 'Material of the extra mass', values: ['concrete', 'adobe', 'water'] },
+  { path: 'mass.place', label: 'Place of the extra mass', values: ['sunlit', 'shaded'] },
+  { path: 'floor.cover', label: 'Floor cover', values: ['bare', 'tile', 'wood', 'carpet'] },
+  {
+    path: 'vents.habit',
+    label: 'Who opens the vents',
+    values: ['automatic', 'attentive', 'away', 'forgetful', 'never'],
+  },
+  { path: 'people.living', label: 'Moisture of daily life', values: ['dry', 'moist', 'wet'] },
+  { path: 'people.awayWorkdays', label: 'Away on workdays', values: [false, true] },
+  { path: 'plants.soil', label: 'Soil of the bed', values: ['mulched', 'bare', 'open-water'] },
+];
+
+/**
+ * Inputs to move for a design.
+ *
+ * @param design with its glass given as an area
+ */
+export function movedInputs(design: Design): readonly MovedInput[] {
+  const numbers = LIMITS.map(({ path, label, plausible, quantity }) => ({
+    path,
+    label,
+    values: plausible,
+    unit: path === 'glass.value' ? 'm²' : UNITS[quantity],
+  }));
+  return [...numbers, ...CHOICES.map((choice) => ({ ...choice, unit: '' }))]
+    .filter(({ path }) => !path.startsWith('comfort.') && isUsed(path, design))
+    .map((input) => ({
+      ...input,
+      values: input.values.filter((value) => value !== valueAt(design, input.path)),
+    }));
+}
+
+function isUsed(path: string, { sunspace, plants, glass, mass }: Design): boolean {
+  const hasSunspace = sunspace.join !== 'none';
+  if (/^sunspace\.(commonWall|commonGlass|door)/.test(path)) return sunspace.join === 'closed';
+  if (path.startsWith('sunspace.')) return hasSunspace;
+  if (path === 'vents.sunspaceM2' || path === 'vents.stackM' || path === 'air.sunspaceAch50') {
+    return hasSunspace;
+  }
+  if (path === 'plants.leafAreaIndex' || path === 'plants.soil') return plants.bedM2 > 0;
+  if (path === 'glass.overhangGapM') return glass.overhangM > 0;
+  if (path === 'mass.areaM2') return true;
+  return !path.startsWith('mass.') || mass.areaM2 > 0;
+}

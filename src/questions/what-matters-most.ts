@@ -1,0 +1,233 @@
+// What matters most? Every input moved, one at a time, across its plausible range, and ranked by what it does to
+// overheated hours, heat and humid hours; then a spread of samples over what nobody can know beforehand, so that
+// each headline figure can be given as a range.
+
+import type { FigureKey } from './figures.ts';
+import { FIGURE_NAMES } from './figures.ts';
+import { type MovedInput, movedInputs } from './inputs-moved.ts';
+import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
+import type { RunJob } from './run-job.ts';
+import { runAt } from './run-table.ts';
+import { quantile, sampled } from './unknowns.ts';
+import { valueAt, varied, withGlassAsArea } from './variation.ts';
+import { hoursInWords } from './words.ts';
+
+const DRAWN = 'as drawn';
+const SAMPLE = 'sample';
+const RANKED = ['overheatedHours', 'heatingKWh', 'humidHours'] as const;
+type Ranked = (typeof RANKED)[number];
+const SPREAD: readonly FigureKey[] = [
+  'overheatedHours',
+  'heatingKWh',
+  'coldestC',
+  'warmestC',
+  'humidHours',
+  'mouldIndex',
+];
+
+/** An input with what its moves do. */
+export interface Effect {
+  readonly input: MovedInput;
+  /** drawn value first, then the values tried, each with its run */
+  readonly tried: readonly { readonly value: unknown; readonly run: Run }[];
+  /** largest less smallest over the tried values */
+  readonly span: Readonly<Record<Ranked, number>>;
+}
+
+export const whatMattersMost: Question = {
+  id: 'what-matters-most',
+  title: 'What matters most?',
+  asks: 'Which inputs move the answer most, and how sure can the figures be?',
+  plan: (basis) => {
+    const design = withGlassAsArea(basis.design);
+    const moved = movedInputs(design).flatMap(({ path, label, values, unit }) =>
+      values.map(
+        (value): RunJob => ({
+          id: idOf(path, value),
+          label: `${label}: ${valueInWords(value, unit)}`,
+          design: varied(design, { [path]: value }),
+          at: { path, value: String(value) },
+        }),
+      ),
+    );
+    const samples = sampled(design, basis.samples).map(
+      (sample, i): RunJob => ({
+        id: `${SAMPLE} ${i + 1}`,
+        label: `${SAMPLE} ${i + 1}`,
+        ...sample,
+        at: { sample: i + 1 },
+      }),
+    );
+    return [{ id: DRAWN, label: DRAWN, design, at: {} }, ...moved, ...samples];
+  },
+  answer,
+};
+
+function idOf(path: string, value: unknown): string {
+  return `${path} = ${String(value)}`;
+}
+
+function valueInWords(value: unknown, unit: string): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  const text = typeof value === 'number' ? String(Number(value.toPrecision(3))) : String(value);
+  return unit === '' ? text : unit === '°' ? `${text}°` : `${text} ${unit}`;
+}
+
+/** Effects of the inputs whose runs are all in, in the order of the inputs. */
+export function effectsOf(basis: Basis, runs: Runs): readonly Effect[] {
+  const drawn = runs.get(DRAWN);
+  if (drawn === undefined) return [];
+  const design = withGlassAsArea(basis.design);
+  return movedInputs(design).flatMap((input): Effect[] => {
+    const moved = input.values.map((value) => ({ value, run: runs.get(idOf(input.path, value)) }));
+    if (moved.some(({ run }) => run === undefined)) return [];
+    const tried = [{ value: valueAt(design, input.path), run: drawn }, ...moved].map(({ value, run }) => ({
+      value,
+      run: run!,
+    }));
+    const span = (key: Ranked) => {
+      const values = tried.map(({ run }) => run.figures[key]);
+      return Math.max(...values) - Math.min(...values);
+    };
+    return [
+      {
+        input,
+        tried,
+        span: {
+          overheatedHours: span('overheatedHours'),
+          heatingKWh: span('heatingKWh'),
+          humidHours: span('humidHours'),
+        },
+      },
+    ];
+  });
+}
+
+/** The same, largest span first; of equal spans in the order of the inputs. */
+export function ranked(effects: readonly Effect[], key: Ranked): readonly Effect[] {
+  return [...effects].sort((one, other) => other.span[key] - one.span[key]);
+}
+
+function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
+  const effects = effectsOf(basis, runs);
+  return {
+    finding: complete ? finding(effects, runs, basis) : null,
+    charts: [],
+    tables: [...RANKED.map((key) => rankingTable(effects, key)), ...spreadTable(runs)],
+    map: null,
+    notes: [
+      'Each input alone goes across the range a designer would plausibly move in; two moved together may do more or less than the sum.',
+      'The spread draws airtightness from 0.7 to 2 times as drawn, habits, one person more or less, daily moisture, set-points, appliances, ground and land around, and a year 1 K cooler or warmer; these ranges are house rules.',
+    ],
+    proposal: null,
+  };
+}
+
+function rankingTable(effects: readonly Effect[], key: Ranked): Table {
+  const { label, unit, digits } = FIGURE_NAMES[key];
+  return {
+    id: `rank-${key}`,
+    title: `What moves ${label} most`,
+    columns: [
+      { label: 'input', unit: '', digits: 0 },
+      { label: 'at its least', unit: '', digits: 0 },
+      { label: label, unit, digits },
+      { label: 'at its most', unit: '', digits: 0 },
+      { label: label, unit, digits },
+      { label: 'moves by', unit, digits },
+    ],
+    rows: ranked(effects, key).map((effect) => {
+      const { input, span } = effect;
+      const [least, most] = extremes(effect, key);
+      return [
+        input.label,
+        valueInWords(least.value, input.unit),
+        least.run.figures[key],
+        valueInWords(most.value, input.unit),
+        most.run.figures[key],
+        span[key],
+      ];
+    }),
+  };
+}
+
+/** The tried values that give the least and the most of a figure. */
+function extremes({ tried }: Effect, key: Ranked): [Effect['tried'][number], Effect['tried'][number]] {
+  const sorted = [...tried].sort((one, other) => one.run.figures[key] - other.run.figures[key]);
+  return [sorted[0]!, sorted.at(-1)!];
+}
+
+function samplesOf(runs: Runs, key: FigureKey): number[] {
+  return [...runs.values()]
+    .filter(({ job }) => job.at.sample !== undefined)
+    .map(({ figures }) => figures[key] ?? Number.NaN);
+}
+
+function spreadTable(runs: Runs): Table[] {
+  const drawn = runs.get(DRAWN);
+  const count = samplesOf(runs, 'overheatedHours').length;
+  if (drawn === undefined || count === 0) return [];
+  const column = (label: string) => ({ label, unit: '', digits: 1 });
+  return [
+    {
+      id: 'spread',
+      title: `How sure the figures are: ${count} samples of what nobody can know`,
+      columns: [
+        { label: 'figure', unit: '', digits: 0 },
+        column('as drawn'),
+        column('one in ten below'),
+        column('half below'),
+        column('nine in ten below'),
+        column('least'),
+        column('most'),
+      ],
+      rows: SPREAD.map((key) => {
+        const values = samplesOf(runs, key);
+        const { label, unit } = FIGURE_NAMES[key];
+        const at = [0.1, 0.5, 0.9, 0, 1].map((share) => quantile(values, share));
+        return [`${label}, ${unit}`, drawn.figures[key], ...at];
+      }),
+    },
+  ];
+}
+
+function finding(effects: readonly Effect[], runs: Runs, { words, criterion }: Basis): Sentence {
+  const top = (key: Ranked, count: number) => ranked(effects, key).slice(0, count);
+  const [hot, second, third] = top('overheatedHours', 3) as [Effect, Effect, Effect];
+  const [cold] = top('heatingKWh', 1) as [Effect];
+  const [damp] = top('humidHours', 1) as [Effect];
+  const drawn = runAt(runs, DRAWN).figures;
+  const spread = (key: FigureKey) =>
+    [quantile(samplesOf(runs, key), 0.1), quantile(samplesOf(runs, key), 0.9)] as const;
+  const [hotLow, hotHigh] = spread('overheatedHours');
+  const [heatLow, heatHigh] = spread('heatingKWh');
+  const name = ({ input }: Effect) => lowered(input.label);
+  const figures = {
+    hottestInput: hot.input.path,
+    hottestSpanHours: hot.span.overheatedHours,
+    secondInput: second.input.path,
+    thirdInput: third.input.path,
+    coldestInput: cold.input.path,
+    coldestSpanKWh: cold.span.heatingKWh,
+    dampestInput: damp.input.path,
+    dampestSpanHours: damp.span.humidHours,
+    drawnHours: drawn.overheatedHours,
+    hoursLow: hotLow,
+    hoursHigh: hotHigh,
+    drawnHeatingKWh: drawn.heatingKWh,
+    heatingLowKWh: heatLow,
+    heatingHighKWh: heatHigh,
+    limitC: criterion.aboveC,
+  };
+  return {
+    figures,
+    text:
+      `For heat, ${name(hot)} matters most (it moves the hours above ${words.temperature(criterion.aboveC)} by ${hoursInWords(hot.span.overheatedHours)}), then ${name(second)} and ${name(third)}; ` +
+      `for back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
+      `With what nobody can know beforehand, expect ${hoursInWords(hotLow)} to ${hoursInWords(hotHigh)} too warm and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat in eight cases of ten; as drawn it is ${hoursInWords(drawn.overheatedHours)} and ${words.energy(drawn.heatingKWh)}.`,
+  };
+}
+
+function lowered(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
+}
