@@ -104,12 +104,6 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   });
   /** chains both of whose ends touch hubs */
   const through = Uint8Array.from(network.chains, (chain) => (chain.a.hubs.length > 0 ? 1 : 0));
-  const throughs = Int32Array.from([...through.keys()].filter((c) => through[c] === 1));
-  /** the others, longest first, so that four in a row are of like length */
-  const length = (c: number) => first[c + 1]! - first[c]!;
-  const singles = Int32Array.from(
-    [...through.keys()].filter((c) => through[c] === 0).toSorted((c, d) => length(d) - length(c)),
-  );
 
   const hubJ = Float64Array.from(network.hubs, (hub) => hub.capacity);
   const hubBoundary = Float64Array.from(network.hubs, (hub) => hub.boundary);
@@ -119,7 +113,13 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     hubLink[to * hubs + from]! += conductance;
   }
 
-  const nodeC = new Float64Array(nodes).fill(initialC);
+  // Everything per node in one block, so that the loops follow one base address.
+  const pool = new Float64Array(7 * nodes);
+  const [AT_CAPACITY, AT_SOURCE, AT_FACTOR, AT_INVERSE, AT_SWEPT, AT_CARRY] = [1, 2, 3, 4, 5, 6].map(
+    (k) => k * nodes,
+  ) as [number, number, number, number, number, number];
+  const section = (from: number) => pool.subarray(from, from + nodes);
+  const nodeC = section(0).fill(initialC);
   const hubC = new Float64Array(hubs).fill(initialC);
   const nodeW = new Float64Array(nodes);
   const hubW = new Float64Array(hubs);
@@ -130,17 +130,17 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   const holdMinW = new Float64Array(hubs).fill(Number.NEGATIVE_INFINITY);
   const heldW = new Float64Array(hubs);
 
-  const nodePerS = nodeJ.map((joule) => joule / stepS);
+  const nodePerS = section(AT_CAPACITY);
+  nodePerS.set(nodeJ.map((joule) => joule / stepS));
   const hubPerS = hubJ.map((joule) => joule / stepS);
   /** nodeW plus boundary terms; right-hand side less storage */
-  const source = new Float64Array(nodes);
+  const source = section(AT_SOURCE);
   /** elimination factor link/pivot of the node before, and 1/pivot */
-  const factor = new Float64Array(nodes);
-  const inverse = new Float64Array(nodes);
+  const factor = section(AT_FACTOR);
+  const inverse = section(AT_INVERSE);
   /** what a watt into node 0 does to the swept right-hand side; and that over the pivot */
   const carry = new Float64Array(nodes);
-  const carryOver = new Float64Array(nodes);
-  const swept = new Float64Array(nodes);
+  const carryOver = section(AT_CARRY);
   /** per chain: end temperature per watt at end a from a, b from a (= a from b), b from b [K/W] */
   const aa = new Float64Array(chains);
   const ab = new Float64Array(chains);
@@ -328,68 +328,36 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     }
   }
 
-  // Long on purpose: the one hot loop. Arrays are named again as locals, which the engine keeps in registers.
+  // The two sweeps are the hot loops. What they use is copied into locals first: reached through the closure, the
+  // same code runs half as fast on every network but the first one the engine has seen.
   function beginStep(): void {
-    const t = nodeC;
-    const y = swept;
-    const f = factor;
-    const inv = inverse;
-    const cap = nodePerS;
-    const src = source;
+    const p = pool;
     const starts = first;
+    const atCapacity = AT_CAPACITY;
+    const atSource = AT_SOURCE;
+    const atFactor = AT_FACTOR;
+    const atSwept = AT_SWEPT;
+    const atCarry = AT_CARRY;
+    const last = chains;
     for (let i = 0; i < hubs; i++) fixedRhs[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
-
-    // Four chains side by side: each sweep waits for its own last result, so alone it would idle the processor.
-    for (let q = 0; q + 3 < singles.length; q += 4) {
-      const c0 = singles[q]!;
-      const c1 = singles[q + 1]!;
-      const c2 = singles[q + 2]!;
-      const c3 = singles[q + 3]!;
-      const shortest = starts[c3 + 1]! - starts[c3]!;
-      let i0 = starts[c0]!;
-      let i1 = starts[c1]!;
-      let i2 = starts[c2]!;
-      let i3 = starts[c3]!;
-      let y0 = 0;
-      let y1 = 0;
-      let y2 = 0;
-      let y3 = 0;
-      for (let n = 0; n < shortest; n++) {
-        y0 = cap[i0]! * t[i0]! + src[i0]! + f[i0]! * y0;
-        y1 = cap[i1]! * t[i1]! + src[i1]! + f[i1]! * y1;
-        y2 = cap[i2]! * t[i2]! + src[i2]! + f[i2]! * y2;
-        y3 = cap[i3]! * t[i3]! + src[i3]! + f[i3]! * y3;
-        y[i0++] = y0;
-        y[i1++] = y1;
-        y[i2++] = y2;
-        y[i3++] = y3;
-      }
-      sweepDown(c0, i0, y0);
-      sweepDown(c1, i1, y1);
-      sweepDown(c2, i2, y2);
-      sweepDown(c3, i3, y3);
-    }
-    for (let q = singles.length & ~3; q < singles.length; q++)
-      sweepDown(singles[q]!, starts[singles[q]!]!, 0);
-    for (let q = 0; q < throughs.length; q++) {
-      const c = throughs[q]!;
-      const start = starts[c]!;
+    for (let c = 0; c < last; c++) {
       const stop = starts[c + 1]!;
-      let sweep = cap[start]! * t[start]! + src[start]!;
-      y[start] = sweep;
-      let atA = sweep * carryOver[start]!;
-      for (let i = start + 1; i < stop; i++) {
-        sweep = cap[i]! * t[i]! + src[i]! + f[i]! * sweep;
-        y[i] = sweep;
-        atA += sweep * carryOver[i]!;
+      let sweep = 0;
+      for (let i = starts[c]!; i < stop; i++) {
+        sweep = p[atCapacity + i]! * p[i]! + p[atSource + i]! + p[atFactor + i]! * sweep;
+        p[atSwept + i] = sweep;
       }
-      const atB = sweep * inv[stop - 1]!;
-      const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
-      const freeB = freeBA[c]! * atA + freeBB[c]! * atB;
-      endFreeA[c] = freeA;
-      endFreeB[c] = freeB;
-      addFree(4 * c, freeA);
-      addFree(4 * c + 2, freeB);
+      const atB = sweep * inverse[stop - 1]!;
+      if (through[c] === 0) {
+        endFreeB[c] = atB * freeBB[c]!;
+      } else {
+        let atA = 0;
+        for (let i = starts[c]!; i < stop; i++) atA += p[atSwept + i]! * p[atCarry + i]!;
+        endFreeA[c] = freeAA[c]! * atA + freeAB[c]! * atB;
+        endFreeB[c] = freeBA[c]! * atA + freeBB[c]! * atB;
+        addFree(4 * c, endFreeA[c]!);
+      }
+      addFree(4 * c + 2, endFreeB[c]!);
     }
   }
 
@@ -401,94 +369,37 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   }
 
   function endStep(): void {
-    const t = nodeC;
-    const y = swept;
-    const f = factor;
-    const inv = inverse;
-    const starts = first;
-    const g = endHubG;
     hubC.set(rhs);
-    for (let q = 0; q + 3 < singles.length; q += 4) {
-      const c0 = singles[q]!;
-      const c1 = singles[q + 1]!;
-      const c2 = singles[q + 2]!;
-      const c3 = singles[q + 3]!;
-      const shortest = starts[c3 + 1]! - starts[c3]!;
-      let i0 = starts[c0 + 1]! - 1;
-      let i1 = starts[c1 + 1]! - 1;
-      let i2 = starts[c2 + 1]! - 1;
-      let i3 = starts[c3 + 1]! - 1;
-      let t0 = endOf(c0);
-      let t1 = endOf(c1);
-      let t2 = endOf(c2);
-      let t3 = endOf(c3);
-      t[i0] = t0;
-      t[i1] = t1;
-      t[i2] = t2;
-      t[i3] = t3;
-      for (let n = 1; n < shortest; n++) {
-        t0 = y[i0 - 1]! * inv[i0 - 1]! + f[i0]! * t0;
-        t1 = y[i1 - 1]! * inv[i1 - 1]! + f[i1]! * t1;
-        t2 = y[i2 - 1]! * inv[i2 - 1]! + f[i2]! * t2;
-        t3 = y[i3 - 1]! * inv[i3 - 1]! + f[i3]! * t3;
-        t[--i0] = t0;
-        t[--i1] = t1;
-        t[--i2] = t2;
-        t[--i3] = t3;
-      }
-      sweepUp(c0, i0, t0);
-      sweepUp(c1, i1, t1);
-      sweepUp(c2, i2, t2);
-      sweepUp(c3, i3, t3);
-    }
-    for (let q = singles.length & ~3; q < singles.length; q++) {
-      const c = singles[q]!;
-      const last = starts[c + 1]! - 1;
-      t[last] = endOf(c);
-      sweepUp(c, last, t[last]!);
-    }
-    for (let q = 0; q < throughs.length; q++) {
-      const c = throughs[q]!;
-      const last = starts[c + 1]! - 1;
-      const pullA = pull(4 * c);
+    const p = pool;
+    const starts = first;
+    const atFactor = AT_FACTOR;
+    const atInverse = AT_INVERSE;
+    const atSwept = AT_SWEPT;
+    const atCarry = AT_CARRY;
+    const last = chains;
+    for (let c = 0; c < last; c++) {
+      const start = starts[c]!;
+      const end = starts[c + 1]! - 1;
       const pullB = pull(4 * c + 2);
+      if (through[c] === 0) {
+        let above = endFreeB[c]! + kbb[c]! * pullB;
+        p[end] = above;
+        for (let i = end - 1; i >= start; i--) {
+          above = p[atSwept + i]! * p[atInverse + i]! + p[atFactor + i + 1]! * above;
+          p[i] = above;
+        }
+        continue;
+      }
+      const pullA = pull(4 * c);
       const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
-      const wattA = pullA - (g[4 * c]! + g[4 * c + 1]!) * endA;
+      const wattA = pullA - (endHubG[4 * c]! + endHubG[4 * c + 1]!) * endA;
       let above = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
-      t[last] = above;
-      for (let i = last - 1; i >= starts[c]!; i--) {
-        above = y[i]! * inv[i]! + wattA * carryOver[i]! + f[i + 1]! * above;
-        t[i] = above;
+      p[end] = above;
+      for (let i = end - 1; i >= start; i--) {
+        above = p[atSwept + i]! * p[atInverse + i]! + wattA * p[atCarry + i]! + p[atFactor + i + 1]! * above;
+        p[i] = above;
       }
     }
-  }
-
-  /** Sweep the rest of a chain from node i on, and hand its free end to its hubs. */
-  function sweepDown(c: number, from: number, swept0: number): void {
-    const stop = first[c + 1]!;
-    let sweep = swept0;
-    for (let i = from; i < stop; i++) {
-      sweep = nodePerS[i]! * nodeC[i]! + source[i]! + factor[i]! * sweep;
-      swept[i] = sweep;
-    }
-    const free = sweep * inverse[stop - 1]! * freeBB[c]!;
-    endFreeB[c] = free;
-    addFree(4 * c + 2, free);
-  }
-
-  /** Sweep back from node i, whose temperature is known, to end a. */
-  function sweepUp(c: number, from: number, tempC: number): void {
-    const start = first[c]!;
-    let above = tempC;
-    for (let i = from - 1; i >= start; i--) {
-      above = swept[i]! * inverse[i]! + factor[i + 1]! * above;
-      nodeC[i] = above;
-    }
-  }
-
-  /** Temperature of end b with its hubs known [°C]. */
-  function endOf(c: number): number {
-    return endFreeB[c]! + kbb[c]! * pull(4 * c + 2);
   }
 
   /** Right-hand side of the hubs from a free end temperature. */
