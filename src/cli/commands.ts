@@ -7,11 +7,13 @@ import { climatesCommand } from './climates.ts';
 import type { Command } from './command.ts';
 import { examplesCommand } from './examples.ts';
 import { questionsCommand } from './questions.ts';
+import { reportCommand } from './report.ts';
 import { yearCommand } from './year.ts';
 
 export const COMMANDS: readonly Command[] = [
   yearCommand,
   askCommand,
+  reportCommand,
   climateCommand,
   climatesCommand,
   examplesCommand,

@@ -2,7 +2,7 @@
 
 import type { Finding } from '../outcomes/outcome.ts';
 import type { Context } from './context.ts';
-import { hours, listed, percent } from './wording.ts';
+import { hours, percent } from './wording.ts';
 
 /** What each grave finding asks to change, in a few words; the first two that apply are said. */
 export const CHANGES: readonly (readonly [id: string, change: string])[] = [
@@ -40,6 +40,6 @@ export function answerOf(context: Context, findings: readonly Finding[]): string
   const closing =
     changes.length === 0
       ? 'As drawn, this house does what was asked of it.'
-      : `What would help most, first of all: ${listed(changes)}.`;
+      : `What would help most: ${changes.map((change, i) => (i === 0 ? `first ${change}` : `then ${change}`)).join(', ')}.`;
   return opening + year + closing;
 }

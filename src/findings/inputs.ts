@@ -40,14 +40,14 @@ const CHOICES: Readonly<
   },
   'glass.type': { label: 'Kind of glass', words: {} },
   'sunspace.join': {
-    label: 'Sunspace',
+    label: 'How it joins the rooms',
     words: { none: 'none', open: 'open to the rooms', closed: 'closed off by a wall' },
   },
   'sunspace.endWalls': { label: 'End walls', words: { insulated: 'insulated', glazed: 'glazed' } },
   'sunspace.commonWallMaterial': { label: 'Common wall of', words: {} },
   'sunspace.doorRule': {
-    label: 'Door to the sunspace',
-    words: { 'by-need': 'opened when the rooms want heat', shut: 'always shut', open: 'always open' },
+    label: 'The door stands',
+    words: { 'by-need': 'open when the rooms want heat', shut: 'always shut', open: 'always open' },
   },
   'mass.material': { label: 'Material', words: {} },
   'mass.place': { label: 'Place', words: { sunlit: 'in the sun', shaded: 'out of the sun' } },
@@ -78,6 +78,8 @@ const CHOICES: Readonly<
   },
 };
 
+/** Inputs that mean nothing without a wall between sunspace and rooms. */
+const NEEDS_WALL = /^sunspace\.(common|doorRule)/;
 /** Inputs that mean nothing without a sunspace. */
 const NEEDS_SUNSPACE = /^(sunspace\.(?!join)|air\.sunspaceAch50|vents\.sunspaceM2)/;
 
@@ -93,6 +95,7 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
     const rows = fields
       .map(([field, value]) => [`${group}.${field}`, value] as const)
       .filter(([path]) => design.sunspace.join !== 'none' || !NEEDS_SUNSPACE.test(path))
+      .filter(([path]) => design.sunspace.join === 'closed' || !NEEDS_WALL.test(path))
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
@@ -135,7 +138,7 @@ function numberIn(limit: Limit, value: number, design: Design, words: Wording): 
     case 'powerKW':
       return `${plain(value, 1)} kW`;
     case 'airChanges':
-      return `${plain(value, 1)} air changes an hour`;
+      return `${plain(value, 1)} air changes an hour${limit.path.startsWith('air.') ? ' at 50 Pa' : ''}`;
     default:
       return plain(value, Number.isInteger(value) ? 0 : 1);
   }

@@ -1,0 +1,52 @@
+import { describe, expect, it, vi } from 'vitest';
+import { reportCommand } from '../../src/cli/report.ts';
+import { faultsOf, outputOf } from './run-command.ts';
+
+// Whole years are run here, and other work may share the machine.
+vi.setConfig({ testTimeout: 60_000 });
+
+describe('the report on the command line', () => {
+  it('sets three versions side by side, in the weather of the first', async () => {
+    const text = await outputOf(
+      reportCommand,
+      'leaning',
+      'closed',
+      'modest',
+      '--for',
+      'The Quillens',
+      '--date',
+      '3 May',
+    );
+    expect(text).toMatch(/^# Larkspur Bench, the leaning one\n/);
+    for (const title of [
+      'In short',
+      'The figures',
+      'Beside other versions',
+      'What we find',
+      'Take care',
+      'What we assumed',
+    ]) {
+      expect(text).toContain(`## ${title}`);
+    }
+    expect(text).toContain('| For | The Quillens |');
+    expect(text).toContain('· 3 May ·');
+    expect(text).not.toMatch(/undefined|NaN|null/);
+  });
+
+  it('has tables whose rows are all as wide as their heads', async () => {
+    const blocks = (await outputOf(reportCommand, 'closed', '--units', 'us')).split('\n\n');
+    const tables = blocks.filter((block) => block.startsWith('|')).map((block) => block.split('\n'));
+    expect(tables.length).toBeGreaterThan(10);
+    for (const rows of tables) {
+      expect(new Set(rows.map((row) => row.split(/(?<!\\)\|/).length)).size, rows[0]).toBe(1);
+    }
+  });
+
+  it('refuses a fifth design and units nobody has', async () => {
+    expect((await faultsOf(reportCommand, 'a', 'b', 'c', 'd', 'e'))[0]).toContain('allowed: report DESIGN');
+    expect(await faultsOf(reportCommand, 'modest', '--units', 'cubits')).toEqual([
+      '--units: cubits; allowed: metric, us',
+    ]);
+    expect(await faultsOf(reportCommand, 'modest', 'gone')).toHaveLength(1);
+  });
+});
