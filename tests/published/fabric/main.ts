@@ -1,12 +1,14 @@
 // `npx tsx tests/published/fabric/main.ts`: runs the fabric cases and prints, as the table of docs/published-cases.md,
 // every quantity with its recalled range, ours and the verdict; then what has no recalled range: mean and sun-zone
 // temperatures, incident and transmitted sun, where the sun ends up. `npm run published` prints the ranges too.
+// With the word `variants` it prints instead what else was tried and what each choice is worth.
 import { CASES } from './cases.ts';
 import { type RangeOf, rangesOf, verdictOf } from './ranges.ts';
 import { type CaseOutcome, fabricClimate, runAll } from './runs.ts';
 import { sunShares } from './sun-shares.ts';
+import { runVariant, VARIANTS } from './variants.ts';
 
-await main();
+await (process.argv.includes('variants') ? variants() : main());
 
 async function main(): Promise<void> {
   const climate = await fabricClimate();
@@ -30,6 +32,34 @@ async function main(): Promise<void> {
   for (const id of ['600', '620', '960']) {
     const shares = [...sunShares(CASES.find((of) => of.id === id)!, climate)];
     console.log(`${id}: ${shares.map(([surface, share]) => `${surface} ${share.toFixed(3)}`).join(', ')}`);
+  }
+}
+
+async function variants(): Promise<void> {
+  const climate = await fabricClimate();
+  line('choice', 'source', 'M inside', 'L inside', '600 heating, cooling', '900', '960', 'outside, marked M');
+  line('---', '---', '---', '---', '---', '---', '---', '---');
+  for (const variant of VARIANTS) {
+    const outcomes = await runVariant(variant, climate);
+    const rows = outcomes.flatMap(({ of, values }) =>
+      rangesOf(of.id)
+        .filter(({ high }) => high !== 0)
+        .map((range) => ({ range, inside: verdictOf(range, values[range.quantity]) === 'inside' })),
+    );
+    const marked = (mark: string) => rows.filter(({ range }) => range.confidence === mark);
+    const count = (mark: string) => {
+      const all = marked(mark);
+      return `${all.filter(({ inside }) => inside).length} of ${all.length}`;
+    };
+    const loads = (id: string) => {
+      const { heating, cooling } = outcomes.find(({ of }) => of.id === id)!.values;
+      return `${heating.toFixed(2)}, ${cooling.toFixed(2)}`;
+    };
+    const outside = marked('M').filter(({ inside }) => !inside);
+    const names = outside.map(({ range }) => `${range.case} ${range.quantity}`);
+    const listed = names.length > 6 ? `${names.length} quantities` : names.join(', ');
+    const { name, source } = variant;
+    line(name, source, count('M'), count('L'), loads('600'), loads('900'), loads('960'), listed);
   }
 }
 

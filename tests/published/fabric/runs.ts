@@ -3,6 +3,7 @@
 // cases prescribe: ground reflectance 0.2 (the file's own values lie between 0.19 and 0.22), and air of one density, such
 // that half an air change comes to 18.440 W/K at all hours (the file's own density does so on the mean of the year, with
 // 5 % more in frost and less in heat).
+import type { Model } from '../../../src/model/model.ts';
 import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
@@ -10,7 +11,7 @@ import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepa
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
 import { CASES, type FabricCase, INFILTRATION_ACH, INFILTRATION_W_PER_K, ROOM } from './cases.ts';
-import { COMPUTED_FILMS, type FilmSet, modelOfCase } from './model-of-case.ts';
+import { modelOfCase } from './model-of-case.ts';
 import type { Quantity } from './ranges.ts';
 
 export const WEATHER_FILE = '725650TYA.CSV';
@@ -37,13 +38,14 @@ export async function fabricClimate(): Promise<PreparedClimate> {
   return { ...climate, airDensity: new Float64Array(HOURS).fill(roomDensity()) };
 }
 
-/** Run one case; heating and cooling are those of the whole building, temperatures those of the first zone. */
-export function runCase(
-  of: FabricCase,
-  climate: PreparedClimate,
-  films: FilmSet = COMPUTED_FILMS,
-): CaseOutcome {
-  const year = simulate(modelOfCase(of, films), climate);
+/** Run one case as reported. */
+export function runCase(of: FabricCase, climate: PreparedClimate): CaseOutcome {
+  return outcomeOf(of, modelOfCase(of), climate);
+}
+
+/** Run a case's model; heating, cooling and temperatures are those of the first zone. */
+export function outcomeOf(of: FabricCase, model: Model, climate: PreparedClimate): CaseOutcome {
+  const year = simulate(model, climate);
   const first = year.zones[0]!;
   return {
     of,
@@ -61,8 +63,8 @@ export function runCase(
 }
 
 /** All cases of the table, in its order. */
-export function runAll(climate: PreparedClimate, films: FilmSet = COMPUTED_FILMS): readonly CaseOutcome[] {
-  return CASES.map((of) => runCase(of, climate, films));
+export function runAll(climate: PreparedClimate): readonly CaseOutcome[] {
+  return CASES.map((of) => runCase(of, climate));
 }
 
 function sumOf(values: Float64Array): number {
