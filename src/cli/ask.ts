@@ -1,30 +1,32 @@
 // `ask QUESTION DESIGN`: the runs behind the answer to one question, and the finding. Tables for people, the whole
-// answer as one JSON object with --json.
+// answer as one JSON object with --json. Runs go to worker threads, one for each core unless --workers says otherwise.
 
+import { availableParallelism } from 'node:os';
+import { VERSION } from '../outcomes/version.ts';
 import { ask } from '../questions/ask.ts';
 import { CRITERIA, type Criterion, DEFAULT_CRITERION, ownCriterion } from '../questions/criterion.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
-import { createPlainRunner } from '../questions/runner.ts';
 import { METRIC_WORDS } from '../questions/words.ts';
-import { prepareClimate } from '../weather/prepared-climate.ts';
 import { answerText } from './answer-text.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
+import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 
 /** Whole numbers a question takes, with their limits and what they are when nothing is said. */
 const SIZES = {
   samples: { min: 64, max: 256, usual: 64 },
   'map-side': { min: 5, max: 41, usual: 21 },
+  workers: { min: 1, max: 64, usual: availableParallelism() },
 } as const;
 
 export const askCommand: Command = {
   name: 'ask',
   usage:
-    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--json]',
+    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--workers N] [--json]',
   line: 'the answer to one question about a design',
-  valued: [...WEATHER_FLAGS, 'above', 'hours', 'criterion', 'samples', 'map-side'],
+  valued: [...WEATHER_FLAGS, 'above', 'hours', 'criterion', ...Object.keys(SIZES)],
   switches: ['json'],
   positionals: [2, 2],
   run: async (args, console) => {
@@ -39,18 +41,27 @@ export const askCommand: Command = {
     if (typeof samples === 'string') return refused(samples);
     const mapSide = sizeOf(args, 'map-side');
     if (typeof mapSide === 'string') return refused(mapSide);
+    const workers = sizeOf(args, 'workers');
+    if (typeof workers === 'string') return refused(workers);
     const read = await readDesign(place!);
     if (!read.ok) return read;
     const weather = await chooseWeather(args, read.design.climate);
     if (!weather.ok) return weather;
 
-    const climate = prepareClimate(weather.year);
-    const { site } = weather.year;
-    const basis = { design: read.design, site, criterion, words: METRIC_WORDS, samples, mapSide };
-    const answer = await ask(question, basis, createPlainRunner(climate), {
-      onProgress: ({ done, wanted }) => console.progress(done, wanted),
-    });
-    return { ok: true, output: args.switches.has('json') ? JSON.stringify(answer) : answerText(answer) };
+    const pool = createThreadPool(workers);
+    pool.keepClimate('site', weather.year);
+    try {
+      const { site } = weather.year;
+      const basis = { design: read.design, site, criterion, words: METRIC_WORDS, samples, mapSide };
+      const answer = await ask(question, basis, pool.runner('site'), {
+        onProgress: ({ done, wanted }) => console.progress(done, wanted),
+      });
+      const head = { daystone: VERSION, design: read.design.name, site };
+      const output = args.switches.has('json') ? JSON.stringify({ ...head, ...answer }) : answerText(answer);
+      return { ok: true, output };
+    } finally {
+      pool.close();
+    }
   },
 };
 
