@@ -7,13 +7,11 @@ import { type Remote, wrap } from 'comlink';
 import type { Design } from '../src/design/design.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
-import type { RunAnswer, SimulationService } from './service.ts';
+import type { RunAnswer, RunOptions, SimulationService } from './service.ts';
 
-export interface RunJob {
+export interface RunJob extends RunOptions {
   readonly design: Design;
   readonly climateKey: string;
-  /** keep node temperatures by hour */
-  readonly history: boolean;
 }
 
 /** An answer with the number its job was given; numbers rise in the order of asking. */
@@ -129,7 +127,8 @@ export class SimulationBridge {
       await Promise.race([running.thread.service.keepClimate(job.climateKey, climate), running.ended]);
       running.given.add(job.climateKey);
     }
-    const call = running.thread.service.run(job.design, job.climateKey, job.history);
+    const { design, climateKey, history, units } = job;
+    const call = running.thread.service.run(design, climateKey, { history, units });
     const answer = await Promise.race([call, running.ended]);
     return { ...answer, number, job };
   }

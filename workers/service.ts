@@ -4,11 +4,13 @@
 
 import { transfer } from 'comlink';
 import type { Design } from '../src/design/design.ts';
-import { completeOutcome } from '../src/findings/advise.ts';
+import { findingsOf } from '../src/findings/findings.ts';
+import type { Units } from '../src/findings/wording.ts';
 import { modelOf } from '../src/model/from-design.ts';
 import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
+import { summarise } from '../src/outcomes/summarise.ts';
 import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
 import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
@@ -23,6 +25,13 @@ export interface RunAnswer {
   readonly tookMs: number;
 }
 
+export interface RunOptions {
+  /** keep node temperatures by hour */
+  readonly history: boolean;
+  /** units of the findings' sentences */
+  readonly units: Units;
+}
+
 export interface SimulationService {
   /** Take a climate in under a key; an older one of the same key is dropped. */
   keepClimate(key: string, climate: TypicalYear): void;
@@ -31,7 +40,7 @@ export interface SimulationService {
   /** Run the years of a question; small results only. Throws RangeError when the climate is not kept. */
   runJobs(jobs: readonly RunJob[], climateKey: string): readonly RunResult[];
   /** Run one year; throws RangeError when the climate is not kept. */
-  run(design: Design, climateKey: string, history: boolean): RunAnswer;
+  run(design: Design, climateKey: string, options: RunOptions): RunAnswer;
 }
 
 /** A service with no climates yet. */
@@ -56,13 +65,15 @@ export function createSimulationService(): SimulationService {
       runners.set(climateKey, runJob);
       return jobs.map(runJob);
     },
-    run(design, climateKey, history) {
+    run(design, climateKey, { history, units }) {
       const climate = kept(climateKey);
       const start = performance.now();
       const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history });
       const tookMs = performance.now() - start;
-      return travelling({ outcome: completeOutcome(design, model, climate, year), year, tookMs });
+      const outcome = summarise(design, model, climate, year);
+      const findings = findingsOf({ design, climate, year, outcome, units });
+      return travelling({ outcome: { ...outcome, findings }, year, tookMs });
     },
   };
 }

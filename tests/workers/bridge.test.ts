@@ -41,6 +41,7 @@ const job = (name: string): RunJob => ({
   design: { ...EXAMPLES[0]!.design, name },
   climateKey: 'x',
   history: false,
+  units: 'metric',
 });
 
 /** Lets every promise that can settle do so. */

@@ -39,8 +39,8 @@ afterAll(() => {
 
 test('the same design run twice gives the same year, column by column', async () => {
   const { design } = EXAMPLES[1]!;
-  const first = await service.run(design, 'denver', true);
-  const second = await service.run(design, 'denver', true);
+  const first = await service.run(design, 'denver', { history: true, units: 'metric' });
+  const second = await service.run(design, 'denver', { history: true, units: 'metric' });
   expect(first.year.zones.map(({ airC }) => airC.length)).toEqual([8760, 8760]);
   expect(second.outcome).toEqual(first.outcome);
   expect(columnsOf(first.year).length).toBeGreaterThan(30);
@@ -50,15 +50,27 @@ test('the same design run twice gives the same year, column by column', async ()
 
 test('a year that travelled still has every column its outcome was made from', async () => {
   const { design } = EXAMPLES[0]!;
-  const { year, outcome } = await service.run(design, 'denver', false);
+  const { year, outcome } = await service.run(design, 'denver', { history: false, units: 'metric' });
   const house = year.zones.find(({ id }) => id === 'house')!;
   const hot = house.operativeC.filter((celsius) => celsius > design.comfort.overheatC).length;
   expect(hot).toBe(outcome.zones.house.overheatedHours);
   expect(year.history).toBe(null);
 }, 30_000);
 
+test('sentences come in the units asked for', async () => {
+  const { design } = EXAMPLES[0]!;
+  const metric = await service.run(design, 'denver', { history: false, units: 'metric' });
+  const us = await service.run(design, 'denver', { history: false, units: 'us' });
+  const text = (answer: typeof metric) => answer.outcome.findings.map((finding) => finding.text).join(' ');
+  expect(text(metric)).toContain('°C');
+  expect(text(us)).toContain('°F');
+  expect(text(us)).not.toContain('°C');
+});
+
 test('a climate that was never given is refused by name', async () => {
-  await expect(service.run(EXAMPLES[0]!.design, 'nowhere', false)).rejects.toThrow("climate is 'nowhere'");
+  await expect(
+    service.run(EXAMPLES[0]!.design, 'nowhere', { history: false, units: 'metric' }),
+  ).rejects.toThrow("climate is 'nowhere'");
 });
 
 test('a file that is no weather comes back as faults, not as an exception', async () => {

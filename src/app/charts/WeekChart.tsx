@@ -1,6 +1,7 @@
 // A week hour by hour: rooms, sunspace and outdoors as lines, the sun as a shade behind. The chart is drawn anew when
 // the data's shape or the colour scheme changes; otherwise only its data are replaced. Its cursor moves the hour.
 
+import { useSignalEffect } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
 import { useElementWidth } from '../page/element-width.ts';
@@ -25,8 +26,10 @@ export function WeekChart({
   const workspace = useWorkspace();
   const { ref, width } = useElementWidth<HTMLDivElement>();
   const plot = useRef<uPlot | null>(null);
+  const marked = useRef(false);
   const hasSunspace = columns.sunspace !== null;
-  const data = dataOf(columns);
+  const latest = useRef<uPlot.AlignedData>(dataOf(columns));
+  latest.current = dataOf(columns);
 
   useLayoutEffect(() => {
     if (!ref.current || width === null) return;
@@ -34,10 +37,18 @@ export function WeekChart({
     const draw = () => {
       plot.current?.destroy();
       plot.current = new uPlot(
-        chartOptions(host, width, hasSunspace, system, [coldC, hotC], (hour) => {
-          workspace.hour.value = hour;
-        }),
-        data,
+        chartOptions(
+          host,
+          width,
+          hasSunspace,
+          system,
+          [coldC, hotC],
+          (hour) => {
+            workspace.hour.value = hour;
+          },
+          () => workspace.hour.peek(),
+        ),
+        latest.current,
         host,
       );
     };
@@ -52,8 +63,16 @@ export function WeekChart({
   }, [width, hasSunspace, system, hotC, coldC]);
 
   useEffect(() => {
-    plot.current?.setData(data);
+    plot.current?.setData(latest.current);
   }, [columns]);
+
+  const [first, last] = [columns.hours[0]!, columns.hours.at(-1)!];
+  useSignalEffect(() => {
+    const hour = workspace.hour.value;
+    const isHere = hour !== null && hour >= first && hour <= last;
+    if (isHere || marked.current) plot.current?.redraw(false, false);
+    marked.current = isHere;
+  });
 
   return <div ref={ref} class="week-chart" style={{ minHeight: `${HEIGHT_PX}px` }} aria-hidden="true" />;
 }
@@ -71,6 +90,7 @@ function chartOptions(
   system: UnitSystem,
   limits: readonly [number, number],
   onHour: (hour: number) => void,
+  shownHour: () => number | null,
 ): uPlot.Options {
   const colour = (name: string) => getComputedStyle(host).getPropertyValue(name).trim();
   const font = `12px ${colour('--typeface')}`;
@@ -110,7 +130,7 @@ function chartOptions(
     width,
     height: HEIGHT_PX,
     legend: { show: false },
-    cursor: { sync: { key: 'weeks' }, drag: { x: false, y: false }, points: { size: 7 } },
+    cursor: { drag: { x: false, y: false }, points: { size: 7 } },
     scales: { x: { time: false }, sun: { range: (_, __, most) => [0, Math.max(most * 2.2, 1)] }, t: {} },
     axes: [
       {
@@ -135,9 +155,26 @@ function chartOptions(
           if (index !== null && index !== undefined && chart.cursor.event) onHour(chart.data[0][index]!);
         },
       ],
+      draw: [(chart) => hourLine(chart, shownHour(), colour('--ink-soft'))],
       drawAxes: [(chart) => limitLines(chart, limits, colour('--clay'), colour('--sky-deep'), system)],
     },
   };
+}
+
+/** Where the section's hour is, when it is in this week. */
+function hourLine(chart: uPlot, hour: number | null, stroke: string): void {
+  const [first, last] = [chart.data[0][0]!, chart.data[0].at(-1)!];
+  if (hour === null || hour < first || hour > last) return;
+  const { ctx, bbox } = chart;
+  const x = chart.valToPos(hour, 'x', true);
+  ctx.save();
+  ctx.strokeStyle = stroke;
+  ctx.lineWidth = 1;
+  ctx.beginPath();
+  ctx.moveTo(x, bbox.top);
+  ctx.lineTo(x, bbox.top + bbox.height);
+  ctx.stroke();
+  ctx.restore();
 }
 
 /** Thin lines where too hot and too cold begin. */

@@ -6,11 +6,14 @@ import { WeekPanel } from '../charts/WeekPanel.tsx';
 import { YearMap } from '../charts/YearMap.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { Explanation } from '../figures/headline-figures.ts';
+import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
+import { FactLine } from '../section/FactLine.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
+import { SheetFoot } from './SheetFoot.tsx';
 import { SheetHead } from './SheetHead.tsx';
 
 const PICTURES: Readonly<Record<Explanation, string>> = {
@@ -37,8 +40,10 @@ export function Page() {
               The house in section
             </h2>
             <SectionDrawing />
+            <FactLine />
           </section>
           <CompareView />
+          <FindingPanel />
           <div id="year">
             <YearMap />
           </div>
@@ -52,6 +57,7 @@ export function Page() {
           onOpen={(what) => document.getElementById(PICTURES[what])?.scrollIntoView({ block: 'start' })}
         />
       </main>
+      <SheetFoot />
     </div>
   );
 }

@@ -3,7 +3,6 @@
 // and the node histories. Out: marks by layer, painted under or over the walls.
 
 import type { Design } from '../../design/design.ts';
-import { materialById } from '../../design/materials.ts';
 import type { ElementHistory } from '../../network/year.ts';
 import { type ColourScale, cssColour } from '../charts/colour-scale.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
@@ -25,7 +24,6 @@ const SOIL_DRAWN_M = 0.5;
 export interface Places {
   readonly id: string;
   readonly place: ElementPlace;
-  readonly thicknessM: number;
 }
 
 /** Fills of the rooms. */
@@ -45,31 +43,22 @@ export function massMarks(
   hour: number,
   scale: ColourScale,
 ): readonly Mark[] {
-  return elementPlaces(shape, design).flatMap(({ id, place, thicknessM }) => {
+  return elementPlaces(shape, design).flatMap(({ id, place }) => {
     const element = history.find((entry) => entry.id === id);
     if (!element) return [];
-    // Face a lies deeper than the drawn construction where soil is modelled with it.
-    const whole = Math.max(thicknessM, wholeThickness(element));
+    // The last node lies on face b, so its distance from face a is the whole thickness, soil included.
+    const whole = element.depthM.at(-1)!;
     return [...thermalStrips(profileAt(element, hour, whole), place, scale)];
   });
 }
 
-/** Nodes stand in the middle of their cells, so the last cell ends as far beyond its node as the layer allows. */
-function wholeThickness(element: ElementHistory): number {
-  const { depthM } = element;
-  const last = depthM.at(-1)!;
-  const before = depthM.at(-2) ?? 0;
-  return last + (last - before) / 2;
-}
-
 /** Where each element that is drawn lies, from the room's face inwards. */
 export function elementPlaces(shape: SectionShape, design: Design): readonly Places[] {
-  const { floor, mass } = design;
+  const { floor } = design;
   const floorM = shape.slabM + shape.slabInsulationM;
   const places: Places[] = [
     {
       id: 'floor',
-      thicknessM: floorM,
       place: {
         inner: point(0, 0),
         into: point(0, -1),
@@ -80,7 +69,6 @@ export function elementPlaces(shape: SectionShape, design: Design): readonly Pla
     },
     {
       id: design.envelope.bermShare > 0.02 ? 'pole wall, bermed' : 'pole wall',
-      thicknessM: shape.poleWallM,
       place: {
         inner: point(0, 0),
         into: point(-1, 0),
@@ -93,7 +81,6 @@ export function elementPlaces(shape: SectionShape, design: Design): readonly Pla
   if (shape.hasSunspace) {
     places.push({
       id: 'sunspace floor',
-      thicknessM: floor.thicknessM,
       place: {
         inner: point(shape.wallOuterX, 0),
         into: point(0, -1),
@@ -106,7 +93,6 @@ export function elementPlaces(shape: SectionShape, design: Design): readonly Pla
   if (design.sunspace.join === 'closed') {
     places.push({
       id: 'common wall',
-      thicknessM: design.sunspace.commonWallM,
       place: {
         inner: point(shape.wallInnerX, 0),
         into: ACROSS,
@@ -118,10 +104,8 @@ export function elementPlaces(shape: SectionShape, design: Design): readonly Pla
   }
   if (shape.mass) {
     const { x0, x1, topY } = shape.mass;
-    const stirred = materialById(mass.material).id === 'water';
     places.push({
       id: 'extra mass',
-      thicknessM: stirred ? 0 : mass.thicknessM,
       place: { inner: point(x1, 0), into: point(-1, 0), along: UP, lengthM: topY, depthM: x1 - x0 },
     });
   }

@@ -114,7 +114,7 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
       if (known) return known;
       const running = (async () => {
         if (!(await workspace.climateReady(design.climate))) return null;
-        return bridge.runKept({ design, climateKey: design.climate, history: false });
+        return bridge.runKept({ design, climateKey: design.climate, history: false, units: 'metric' });
       })();
       answers.set(design, running);
       const answer = await running;

@@ -101,6 +101,7 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
     void climateReady(climateKey.value);
   });
 
+  const units = signal<UnitSystem>('metric');
   const hour = signal<number | null>(null);
   // Temperatures through the mass are large; they travel only while an hour is looked at.
   const wantsHistory = computed(() => hour.value !== null);
@@ -108,20 +109,27 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
   effect(() => {
     const asking = design.value;
     if (climate.value.state !== 'ready') return;
-    bridge.runLive({ design: asking, climateKey: climate.value.key, history: wantsHistory.value }).then(
-      (got) => {
-        if (got === null || got.number <= newest) return;
-        newest = got.number;
-        outcomes.set(got.job.design, got.outcome);
-        batch(() => {
-          answer.value = got;
-          runFault.value = null;
-        });
-      },
-      (reason) => {
-        runFault.value = messageOf(reason);
-      },
-    );
+    bridge
+      .runLive({
+        design: asking,
+        climateKey: climate.value.key,
+        history: wantsHistory.value,
+        units: units.value,
+      })
+      .then(
+        (got) => {
+          if (got === null || got.number <= newest) return;
+          newest = got.number;
+          outcomes.set(got.job.design, got.outcome);
+          batch(() => {
+            answer.value = got;
+            runFault.value = null;
+          });
+        },
+        (reason) => {
+          runFault.value = messageOf(reason);
+        },
+      );
   });
 
   return {
@@ -137,7 +145,7 @@ export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptio
     stale: computed(() => answer.value?.job.design !== design.value),
     runFault,
     fitNotes,
-    units: signal<UnitSystem>('metric'),
+    units,
     hour,
     set(path, value, gesture = path) {
       const fitted = fittedDesign(withValueAt(design.value, path, value));

@@ -47,6 +47,8 @@ const unit = (sign: string, words: string, factor: number, digits: number, offse
 
 const FT = 1 / 0.3048;
 const BTU_H = 3.412142;
+/** a US gallon of water at 1 kg a litre */
+const GALLON_KG = 3.785411784;
 const SAME: Readonly<Partial<Record<ShownQuantity, DisplayUnit>>> = {
   angle: unit('°', 'degrees', 1, 0),
   share: unit('%', 'percent', 100, 1),
@@ -89,12 +91,13 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   resistance: unit('R', 'R, hour square foot degree Fahrenheit per Btu', 5.678263, 1),
   temperature: unit('°F', 'degrees Fahrenheit', 1.8, 0, 32),
   temperatureStep: unit('°F', 'degrees Fahrenheit', 1.8, 1),
-  powerKW: unit('kBtu/h', 'thousand Btu an hour', BTU_H, 1),
-  energy: unit('kBtu', 'thousand Btu', BTU_H, 0),
-  energyPerArea: unit('kBtu/ft²', 'thousand Btu per square foot', BTU_H / (FT * FT), 1),
+  powerKW: unit('kW', 'kilowatts', 1, 1),
+  // Heat is billed in kilowatt hours there too when it is electric, and the findings say it so.
+  energy: unit('kWh', 'kilowatt hours', 1, 0),
+  energyPerArea: unit('kWh/ft²', 'kilowatt hours per square foot', 1 / (FT * FT), 1),
   mass: unit('tons', 'short tons', 1 / 907.18474, 1),
-  waterMass: unit('lb', 'pounds', 1 / 0.45359237, 1),
-  waterPerDay: unit('lb a day', 'pounds a day', 1 / 0.45359237, 1),
+  waterMass: unit('gal', 'US gallons', 1 / GALLON_KG, 1),
+  waterPerDay: unit('gal a day', 'US gallons a day', 1 / GALLON_KG, 1),
   volume: unit('ft³', 'cubic feet', FT * FT * FT, 0),
   irradiance: unit('Btu/(h·ft²)', 'Btu per hour and square foot', 0.3169983, 0),
   speed: unit('mph', 'miles an hour', 1 / 0.44704, 1),

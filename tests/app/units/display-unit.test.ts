@@ -14,9 +14,9 @@ test('factors agree with NIST SP 811', () => {
   expect(toShown(1, 'temperatureStep', 'us')).toBeCloseTo(1.8, 12);
   expect(1 / toShown(1, 'uValue', 'us')).toBeCloseTo(5.678263, 5);
   expect(toSi(1, 'resistance', 'us')).toBeCloseTo(0.1761102, 6);
-  expect(toShown(1, 'energy', 'us')).toBeCloseTo(3.412142, 5);
+  expect(toShown(1, 'heatCapacity', 'us')).toBeCloseTo(1.895634, 5);
   expect(toSi(1, 'mass', 'us')).toBeCloseTo(907.1847, 4);
-  expect(toSi(1, 'waterMass', 'us')).toBeCloseTo(0.45359237, 9);
+  expect(toSi(1, 'waterMass', 'us')).toBeCloseTo(3.785411784, 8);
   expect(toSi(1, 'speed', 'us')).toBeCloseTo(0.44704, 9);
   expect(toSi(1, 'flow', 'us')).toBeCloseTo(4.719474e-4, 9);
   expect(toSi(1, 'massPerArea', 'us')).toBeCloseTo(4.882428, 5);

@@ -1,0 +1,23 @@
+// The foot of the sheet: where the weather is from and what the page does with what is typed into it.
+
+import { bundledClimate } from '../climate/bundled-climates.ts';
+import { useWorkspace } from '../state/session-context.ts';
+
+export function SheetFoot() {
+  const climate = useWorkspace().climate.value;
+  const year = climate.state === 'ready' ? climate.year : null;
+  return (
+    <footer class="sheet-foot">
+      {year && (
+        <p>
+          Weather: {year.site.name}, {year.source}. {year.credit}. {bundledClimate(climate.key)?.character}
+        </p>
+      )}
+      <p>
+        Everything is computed in this browser; nothing is sent anywhere. A typical year is not next year:
+        trust the difference between two designs more than any single figure. Your building code comes before
+        this page.
+      </p>
+    </footer>
+  );
+}
