@@ -12,6 +12,8 @@ import { hours, moment } from '../wording.ts';
 const TIGHT_ACH50 = 5;
 /** "Extreme caution" of the US National Weather Service begins here: 90 °F. */
 const EXTREME_CAUTION_C = (90 - 32) / 1.8;
+/** The service's chart ends near 137 °F; beyond it the regression runs away. */
+const CHART_END_C = (137 - 32) / 1.8;
 
 interface Heat {
   readonly hours: number;
@@ -42,14 +44,15 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
       return {
         hours: count,
         fromC: EXTREME_CAUTION_C,
-        worstC,
-        band: heatBand(worstC),
+        worstC: Math.min(worstC, CHART_END_C),
+        beyondChart: worstC > CHART_END_C ? 'yes' : 'no',
+        band: heatBand(Math.min(worstC, CHART_END_C)),
         worst: moment(worstHour),
         source: 'US National Weather Service, heat index, in the shade',
       };
     },
     says: (f, { words }) =>
-      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)} on ${f.worst}. The US weather service calls that "${f.band}". Such heat can kill: the old, babies, and people who are ill or take certain medicines are most at risk. They need one room that stays cool, and someone who looks in.`,
+      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. The US weather service calls that "${f.band}". Such heat can kill: the old, babies, and people who are ill or take certain medicines are most at risk. They need one room that stays cool, and someone who looks in.`,
   }),
   caution({
     id: 'caution-fire',

@@ -19,6 +19,8 @@ const MOST_TURN_DEG = markOf('orientation');
 const MARK_SOURCE = 'US passive-solar guideline series, about 1989–1995 (from memory, high confidence)';
 /** Glass leans when it is further from upright than this [°]: model building codes call it sloped from here on. */
 export const UPRIGHT_WITHIN_DEG = 15;
+/** Less sun than this in three months is a polar winter, and ratios of it say nothing [kWh/m²]. */
+const LEAST_SUN_KWH = 1;
 /** Light that plants want through glass (US energy department's fact sheet on sunspaces). */
 const PLANT_LIGHT = 0.7;
 
@@ -37,12 +39,19 @@ function sunOn({ design, climate }: Context, tiltDeg: number, chosen: readonly b
   return sumOverMonths(totalOf(planeSun(climate, tiltDeg, azimuth)), chosen) / 1000;
 }
 
+/** Sun on the glass over some months, against upright glass; 1 in months without sun. */
+function timesUpright(context: Context, chosen: readonly boolean[]): number {
+  const upright = sunOn(context, 90, chosen);
+  return upright < LEAST_SUN_KWH ? 1 : sunOn(context, context.design.glass.tiltDeg, chosen) / upright;
+}
+
 /** Sun on the glass in the months of low sun, against glass that faces the equator squarely, 0…1. */
 function winterShareWhenTurned(context: Context): number {
   const { design, climate } = context;
   const low = solsticeMonths(climate.year.site.latitudeDeg, false);
   const square = { ...context, design: { ...design, house: { ...design.house, turnDeg: 0 } } };
-  return sunOn(context, design.glass.tiltDeg, low) / sunOn(square, design.glass.tiltDeg, low);
+  const best = sunOn(square, design.glass.tiltDeg, low);
+  return best < LEAST_SUN_KWH ? 1 : sunOn(context, design.glass.tiltDeg, low) / best;
 }
 
 /** Sun taken in and heat lost through all glass in the three months of low sun, all zones [kWh]. */
@@ -95,7 +104,9 @@ export const GLASS_RULES: readonly Rule[] = [
   finding({
     id: 'glass-leans',
     severity: 'warning',
-    applies: isLeaning,
+    applies: (context) =>
+      isLeaning(context) &&
+      timesUpright(context, solsticeMonths(context.climate.year.site.latitudeDeg, true)) > 1.05,
     figures: (context) => {
       const { latitudeDeg } = context.climate.year.site;
       const high = solsticeMonths(latitudeDeg, true);
@@ -105,8 +116,8 @@ export const GLASS_RULES: readonly Rule[] = [
         tiltDeg,
         highSun: months(high),
         lowSun: months(low),
-        summerTimes: sunOn(context, tiltDeg, high) / sunOn(context, 90, high),
-        winterTimes: sunOn(context, tiltDeg, low) / sunOn(context, 90, low),
+        summerTimes: timesUpright(context, high),
+        winterTimes: timesUpright(context, low),
       };
     },
     says: (f) =>
