@@ -80,6 +80,22 @@ describe('steps', () => {
     },
   );
 
+  test('with vents and a door that people move, halving changes hours above 26 °C and back-up heat by under 1 %', () => {
+    const [four, eight] = [4, 8].map((stepsPerHour) => simulate(smallHouse(), climate, { stepsPerHour })) as [
+      Year,
+      Year,
+    ];
+    four.zones.forEach((zone, z) => {
+      const finer = eight.zones[z]!;
+      expect(Math.abs(mean(zone.airC) - mean(finer.airC))).toBeLessThan(0.03);
+      const hot = (values: Float64Array) => values.filter((value) => value > 26).length;
+      expect(hot(finer.operativeC)).toBeGreaterThan(1000);
+      expect(Math.abs(hot(zone.operativeC) / hot(finer.operativeC) - 1)).toBeLessThan(0.01);
+    });
+    const heating = (year: Year) => mean(year.zones[0]!.heatingW);
+    expect(Math.abs(heating(four) / heating(eight) - 1)).toBeLessThan(0.01);
+  });
+
   test('two runs of one model are the same to the last digit', () => {
     const [a, b] = [simulate(smallHouse(), climate), simulate(smallHouse(), climate)];
     a.zones.forEach((zone, z) => {
