@@ -126,8 +126,8 @@ describe.each([
       const tables = [optics.transmittance, ...optics.absorbed];
       ['transmittance', 'absorbed outer', 'absorbed inner'].forEach((quantity, i) => {
         check({
-          source: `ANSI/ASHRAE 140 glazing in the network, ${name.replaceAll('_', ' ')}`,
-          case: `${angle}°`,
+          source: 'ANSI/ASHRAE 140 glazing in the network',
+          case: `${name.replaceAll('_', ' ')}, ${angle}°`,
           quantity,
           reference: shares[i]!,
           ours: atCosine(tables[i]!, cosine),
