@@ -61,4 +61,7 @@ function help(): string {
   return `${HOW}\n\n${textTable(rows)}`;
 }
 
-process.exitCode = await main(process.argv.slice(2));
+process.exitCode = await main(process.argv.slice(2)).catch((error: unknown) => {
+  console.error(`a fault of the program, please report it: ${error instanceof Error ? error.stack : error}`);
+  return 1;
+});
