@@ -4,6 +4,7 @@ import { BalancePanel } from '../charts/BalancePanel.tsx';
 import { VentDiary } from '../charts/VentDiary.tsx';
 import { WeekPanel } from '../charts/WeekPanel.tsx';
 import { YearMap } from '../charts/YearMap.tsx';
+import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { Explanation } from '../figures/headline-figures.ts';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
@@ -58,6 +59,7 @@ export function Page() {
         />
       </main>
       <SheetFoot />
+      <FigureBar />
     </div>
   );
 }

@@ -37,6 +37,7 @@ const DEG = Math.PI / 180;
 
 /** Handles stand off their line where two would otherwise lie on each other [m]. */
 const DEPTH_DROP_M = 0.45;
+const TILT_OUT_M = 0.32;
 const OVERHANG_RISE_M = 0.42;
 const OVERHANG_OUT_M = 0.12;
 
@@ -151,13 +152,13 @@ function glassHandle(shape: SectionShape, design: Design): Handle {
   const { basis } = design.glass;
   const perM2 =
     basis === 'area' ? 1 : 1 / (basis === 'share-of-wall' ? equatorWallM2 : design.house.floorAreaM2);
-  const { top, knee, slope } = shape;
+  const { head: top, knee, slope } = shape;
   const slopeM = Math.hypot(top.x - knee.x, top.y - knee.y);
   return {
     ...simple(design, 'glass.value', 'slope', shape.sill, (at) => {
       const along = (top.x - at.x) * slope.x + (top.y - at.y) * slope.y;
       const slant = along <= slopeM ? along : slopeM + Math.min(knee.y, Math.max(0, knee.y - at.y));
-      return Math.max(0, slant) * frontLengthM * perM2;
+      return Math.max(0, slant) * shape.rows.length * frontLengthM * perM2;
     }),
     label: 'Equator-facing glass',
     quantity: basis === 'area' ? 'area' : 'share',
@@ -165,13 +166,16 @@ function glassHandle(shape: SectionShape, design: Design): Handle {
   };
 }
 
+/** On the middle of the slope; the slope turns about its foot, or about its top where it stands on an upright part. */
 function tiltHandle(shape: SectionShape, design: Design): Handle {
-  const { foot, head, sill, heightM, wallOuterX, slope } = shape;
-  const middle = { x: (sill.x + head.x) / 2, y: (sill.y + head.y) / 2 };
-  const at = moved(middle, { x: slope.y, y: -slope.x }, 0.32);
-  return simple(design, 'glass.tiltDeg', 'slope', at, (pointer) => {
-    const p = moved(pointer, { x: slope.y, y: -slope.x }, -0.32);
-    const angle = shape.hasSunspace
+  const { foot, knee, head, sill, heightM, wallOuterX, slope } = shape;
+  const low = sill.y < knee.y ? knee : sill;
+  const middle = { x: (low.x + head.x) / 2, y: (low.y + head.y) / 2 };
+  const outward = { x: slope.y, y: -slope.x };
+  const turnsAboutFoot = shape.hasSunspace && knee.y < 1e-6;
+  return simple(design, 'glass.tiltDeg', 'slope', moved(middle, outward, TILT_OUT_M), (pointer) => {
+    const p = moved(pointer, outward, -TILT_OUT_M);
+    const angle = turnsAboutFoot
       ? Math.atan2(Math.max(0.05, p.y), foot.x - p.x)
       : Math.atan2(Math.max(0.05, heightM - p.y), p.x - wallOuterX);
     return angle / DEG;

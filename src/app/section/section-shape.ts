@@ -11,6 +11,11 @@ export interface Point {
   readonly y: number;
 }
 
+export interface GlassRow {
+  readonly sill: Point;
+  readonly head: Point;
+}
+
 export interface SectionShape {
   readonly houseDepthM: number;
   readonly heightM: number;
@@ -26,9 +31,13 @@ export interface SectionShape {
   readonly foot: Point;
   readonly knee: Point;
   readonly top: Point;
-  /** the glass: lower and upper end along the front */
+  /** rows of glass, lowest first: one a storey, or one in all behind a sunspace's front */
+  readonly rows: readonly GlassRow[];
+  /** the lowest row: lower and upper end along the front */
   readonly sill: Point;
   readonly head: Point;
+  /** heights of the floors between storeys [m] */
+  readonly upperFloors: readonly number[];
   /** unit vector up along the slope */
   readonly slope: Point;
   readonly overhangFrom: Point;
@@ -51,7 +60,6 @@ export interface SectionShape {
 const INSULATION_CONDUCTIVITY = 0.04;
 const GRADE_Y = -0.1;
 const BED_HEIGHT_M = 0.45;
-const WINDOW_HEAD_DROP_M = 0;
 
 /** Lay a design out in section. */
 export function sectionShape(design: Design): SectionShape {
@@ -74,9 +82,14 @@ export function sectionShape(design: Design): SectionShape {
   const kneeY = lean > room ? heightM - room * Math.tan(tilt) : 0;
   const foot = { x: footX, y: 0 };
   const knee = { x: footX, y: kneeY };
-  const top = { x: footX - Math.min(lean, room), y: heightM - WINDOW_HEAD_DROP_M };
-  const sill = alongFront(geometry.glassSlantM, top, knee, slope);
-  const head = top;
+  const top = { x: footX - Math.min(lean, room), y: heightM };
+  const rowCount = hasSunspace ? 1 : design.house.storeys;
+  const rows = Array.from({ length: rowCount }, (_, row) => {
+    const drop = (heightM * (1 - (row + 1) / rowCount)) / slope.y;
+    const head = { x: top.x - slope.x * drop, y: top.y - slope.y * drop };
+    return { head, sill: alongFront(geometry.glassSlantM / rowCount, head, knee, slope) };
+  });
+  const { sill, head } = rows[0]!;
   const overhangFrom = { x: head.x, y: head.y + glass.overhangGapM };
 
   return {
@@ -91,8 +104,13 @@ export function sectionShape(design: Design): SectionShape {
     foot,
     knee,
     top,
+    rows,
     sill,
     head,
+    upperFloors: Array.from(
+      { length: design.house.storeys - 1 },
+      (_, floor) => (floor + 1) * design.house.ceilingHeightM,
+    ),
     slope,
     overhangFrom,
     overhangTip: { x: overhangFrom.x + glass.overhangM, y: overhangFrom.y },

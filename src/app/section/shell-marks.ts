@@ -8,6 +8,9 @@ import type { SectionFrame } from './section-frame.ts';
 import type { Point, SectionShape } from './section-shape.ts';
 
 const FRONT_WALL_M = 0.2;
+const UPPER_FLOOR_M = 0.22;
+/** drawn distance of the sheets, for the eye [m] */
+const SHEET_GAP_M = 0.055;
 /** level top of the berm against the wall [m] */
 export const BERM_CREST_M = 0.35;
 const FOOTING_M = 0.7;
@@ -83,9 +86,8 @@ export function shellMarks(shape: SectionShape, design: Design): readonly Mark[]
   if (shape.hasSunspace) {
     marks.push(...commonWallMarks(shape, design));
     if (top.x > wallOuterX + 0.02) marks.push(box('insulation', wallOuterX, heightM, top.x, heightM + 0.16));
-  } else if (design.glass.tiltDeg >= 89.5) {
-    marks.push(...frontWall(shape, wallInnerX));
   }
+  for (const y of shape.upperFloors) marks.push(box('upper-floor', 0, y - UPPER_FLOOR_M, wallInnerX, y));
   marks.push(...frontMarks(shape));
   marks.push(line('outline', [point(-poleWallM, 0), point(-poleWallM, heightM)]));
   marks.push(line('outline', [point(0, 0), point(0, heightM), point(wallInnerX, heightM)]));
@@ -93,21 +95,23 @@ export function shellMarks(shape: SectionShape, design: Design): readonly Mark[]
   return marks;
 }
 
-function frontWall(shape: SectionShape, innerX: number): readonly Mark[] {
-  const { wallOuterX, sill, head, heightM } = shape;
-  const below = sill.y > 0.02 ? [box('insulation', innerX, 0, wallOuterX, sill.y)] : [];
-  const above = head.y < heightM - 0.02 ? [box('insulation', innerX, head.y, wallOuterX, heightM)] : [];
-  return [...below, ...above];
-}
-
-/** The opaque part of the front between foot and sill. */
+/** The opaque parts of the front: below, between and above the rows of glass. */
 function frontMarks(shape: SectionShape): readonly Mark[] {
-  const { foot, sill, knee, slope } = shape;
-  if (sill.y < 0.03) return [];
+  const { foot, knee, top, rows, slope, hasSunspace } = shape;
   const inward = { x: -slope.y, y: slope.x };
-  const path = sill.y > knee.y + 1e-6 && knee.y > 1e-6 ? [foot, knee, sill] : [foot, sill];
-  const back = [...path].reverse().map((at) => moved(at, inward, FRONT_WALL_M));
-  return [area('insulation', [...path, ...back.map((at) => point(at.x, Math.max(0, at.y)))])];
+  const thickness = hasSunspace ? FRONT_WALL_M : shape.poleWallM;
+  const ends = [foot, ...rows.flatMap(({ sill, head }) => [sill, head]), top];
+  const marks: Mark[] = [];
+  for (let i = 0; i < ends.length; i += 2) {
+    const from = ends[i]!;
+    const to = ends[i + 1]!;
+    if (to.y - from.y < 0.03) continue;
+    const bends = from.y < knee.y - 1e-6 && to.y > knee.y + 1e-6;
+    const path = bends ? [from, knee, to] : [from, to];
+    const back = [...path].reverse().map((at) => moved(at, inward, thickness));
+    marks.push(area('insulation', [...path, ...back.map((at) => point(at.x, Math.max(0, at.y)))]));
+  }
+  return marks;
 }
 
 function commonWallMarks(shape: SectionShape, design: Design): readonly Mark[] {
@@ -132,30 +136,35 @@ function commonWallMarks(shape: SectionShape, design: Design): readonly Mark[] {
 
 /** The glass, a line for each sheet, and the overhang. */
 export function glassMarks(shape: SectionShape, design: Design): readonly Mark[] {
-  const { sill, head, knee, slope, overhangFrom, overhangTip } = shape;
+  const { knee, rows, slope, head, overhangFrom, overhangTip } = shape;
   const { sheets } = glassById(design.glass.type);
   const normal = { x: slope.y, y: -slope.x };
-  const bent = sill.y < knee.y - 1e-6;
-  const path: readonly Point[] = bent ? [sill, knee, head] : [sill, head];
-  const marks: Mark[] = [line('glass-body', path)];
-  for (let sheet = 0; sheet < sheets; sheet++) {
-    marks.push(
-      line(
-        'glass',
-        path.map((at) => moved(at, normal, (sheet - (sheets - 1) / 2) * 0.055)),
-      ),
-    );
-  }
-  if (overhangTip.x > overhangFrom.x + 0.01) {
-    marks.push(
-      box(
-        'overhang',
-        Math.min(overhangFrom.x, shape.wallOuterX) - 0.05,
-        overhangFrom.y,
-        overhangTip.x,
-        overhangFrom.y + 0.1,
-      ),
-    );
-  }
-  return marks;
+  return rows.flatMap((row) => {
+    const bent = row.sill.y < knee.y - 1e-6;
+    const path: readonly Point[] = bent ? [row.sill, knee, row.head] : [row.sill, row.head];
+    const marks: Mark[] = [line('glass-body', path)];
+    for (let sheet = 0; sheet < sheets; sheet++) {
+      const off = (sheet - (sheets - 1) / 2) * SHEET_GAP_M;
+      marks.push(
+        line(
+          'glass',
+          path.map((at) => moved(at, normal, off)),
+        ),
+      );
+    }
+    if (overhangTip.x > overhangFrom.x + 0.01) {
+      const rise = row.head.y - head.y;
+      const from = overhangFrom.x + row.head.x - head.x;
+      marks.push(
+        box(
+          'overhang',
+          Math.min(from, shape.wallOuterX) - 0.05,
+          overhangFrom.y + rise,
+          from + overhangTip.x - overhangFrom.x,
+          overhangFrom.y + rise + 0.1,
+        ),
+      );
+    }
+    return marks;
+  });
 }

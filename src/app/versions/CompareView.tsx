@@ -139,7 +139,10 @@ function FigureRow({ id, example, figures, versions, system }: FigureRowProps) {
   const values = row.flatMap((figure) => (figure ? [figure.value] : []));
   const best =
     example.better === 'less' ? Math.min(...values) : example.better === 'more' ? Math.max(...values) : null;
-  const all = values.every((value) => value === values[0]);
+  // What reads the same is the same: a hair's difference is no better.
+  const shown = (value: number) => numberText(toShown(value, example.quantity, system), example.digits);
+  const all = values.every((value) => shown(value) === shown(values[0]!));
+  const isBest = (value: number) => best !== null && !all && shown(value) === shown(best);
   const { sign } = unitOf(example.quantity, system);
   const zone = example.zone === 'sunspace' ? 'sunspace: ' : '';
   return (
@@ -150,14 +153,14 @@ function FigureRow({ id, example, figures, versions, system }: FigureRowProps) {
         {sign !== '' && `, ${sign}`}
       </th>
       {row.map((figure, i) => (
-        <td key={versions[i]!.id} class={figure && !all && figure.value === best ? 'is-best' : ''}>
+        <td key={versions[i]!.id} class={figure && isBest(figure.value) ? 'is-best' : ''}>
           {figure ? (
             <>
               <span class="compare-number">
                 {numberText(toShown(figure.value, figure.quantity, system), figure.digits)}
               </span>
-              {figure && !all && figure.value === best && <span class="visually-hidden"> best</span>}
-              {i > 0 && row[0] && figure.value !== row[0].value && (
+              {isBest(figure.value) && <span class="visually-hidden"> best</span>}
+              {i > 0 && row[0] && shown(figure.value) !== shown(row[0].value) && (
                 <small>
                   {' '}
                   {changeText(figure.value - row[0].value, figure.quantity, system, figure.digits)}
