@@ -77,7 +77,7 @@ export interface BuildingWork {
  */
 export function buildingWork(way: WayToBuild, areaM2: number): BuildingWork {
   const volumeM3 = areaM2 * way.thicknessM;
-  const pieces = Math.ceil(volumeM3 / way.pieceM3 - 1e-9);
+  const pieces = Math.max(0, Math.ceil(volumeM3 / way.pieceM3 - 1e-9));
   const [low, high] = way.hoursPerM3;
   const tyres = way.material === 'earth-tyres';
   return {

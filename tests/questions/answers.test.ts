@@ -1,0 +1,83 @@
+// What holds for every question: its runs, its partial answers, its closing sentence.
+import { describe, expect, test } from 'vitest';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { parseDesign } from '../../src/design/schema.ts';
+import { ask } from '../../src/questions/ask.ts';
+import { ownCriterion } from '../../src/questions/criterion.ts';
+import type { Answer } from '../../src/questions/question.ts';
+import { QUESTIONS, questionById } from '../../src/questions/registry.ts';
+import { madeBasis, madeRunner, plausible } from './made-runner.ts';
+
+test('eight questions, each with its own id, a title and a sentence that asks', () => {
+  expect(QUESTIONS.map(({ id }) => id)).toEqual([
+    'how-much-glass',
+    'how-much-mass',
+    'upright-or-leaning',
+    'open-or-closed',
+    'who-opens-the-vents',
+    'what-matters-most',
+    'hotter-year',
+    'glass-and-mass-map',
+  ]);
+  for (const { id, title, asks } of QUESTIONS) {
+    expect(questionById(id)?.title).toBe(title);
+    expect(asks).toMatch(/^[A-Z].+\?$/);
+  }
+  expect(questionById('how-much-gold')).toBeUndefined();
+});
+
+/** Every number anywhere in an answer. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.values(value).flatMap(numbersIn);
+}
+
+describe.each(QUESTIONS.map((question) => [question.id, question] as const))('%s', (_, question) => {
+  test.each(EXAMPLES.map(({ id, design }) => [id, design] as const))(
+    'answers for %s in one passage with figures, all of them numbers',
+    async (_id, design) => {
+      const runner = madeRunner(plausible);
+      const answer = await ask(question, madeBasis(design), runner);
+      expect(answer.complete).toBe(true);
+      expect(answer.finding?.text).toMatch(/^[A-Z].*\d.*\.$/s);
+      expect(answer.finding?.text).not.toMatch(/NaN|undefined|null|Infinity/);
+      expect(Object.keys(answer.finding?.figures ?? {}).length).toBeGreaterThan(2);
+      expect(numbersIn(answer).filter((value) => !Number.isFinite(value))).toEqual([]);
+      expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+      expect(new Set(runner.ran.map(({ id }) => id)).size).toBe(runner.ran.length);
+      for (const job of runner.ran) expect(parseDesign(job.design)).toEqual({ ok: true, design: job.design });
+      if (answer.proposal !== null) expect(parseDesign(answer.proposal.design).ok).toBe(true);
+    },
+  );
+
+  test('counts hours above the temperature of the limit, whatever the design counts by', async () => {
+    const runner = madeRunner(plausible);
+    await ask(question, madeBasis(undefined, { criterion: ownCriterion(28, 87) }), runner);
+    expect(new Set(runner.ran.map(({ design }) => design.comfort.overheatC))).toEqual(new Set([28]));
+  });
+
+  test('has an answer at every moment, without a closing sentence until all runs are in', async () => {
+    const seen: Answer[] = [];
+    let wanted = 0;
+    await ask(question, madeBasis(undefined, { mapSide: 5 }), madeRunner(plausible), {
+      onProgress: (progress) => {
+        expect(progress.done).toBeLessThanOrEqual(progress.wanted);
+        wanted = progress.wanted;
+        seen.push(progress.soFar());
+      },
+    });
+    expect(seen).toHaveLength(wanted);
+    for (const answer of seen) expect([answer.complete, answer.finding]).toEqual([false, null]);
+  });
+});
+
+test('a question that never stops asking for runs is stopped', async () => {
+  const question = questionById('hotter-year')!;
+  let round = 0;
+  const endless = {
+    ...question,
+    refine: () => [{ ...question.plan(madeBasis())[0]!, id: `again ${++round}` }],
+  };
+  await expect(ask(endless, madeBasis(), madeRunner(plausible))).rejects.toThrow('does not come to an end');
+});

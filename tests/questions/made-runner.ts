@@ -1,0 +1,122 @@
+// A runner whose outcomes come from a formula of the design, so that searches, rankings and answers are tested
+// against numbers known beforehand, without a year being run. The formula is the test's own.
+import type { Design } from '../../src/design/design.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { geometryOf } from '../../src/design/geometry.ts';
+import type { Outcome, ZoneOutcome } from '../../src/outcomes/outcome.ts';
+import { DEFAULT_CRITERION } from '../../src/questions/criterion.ts';
+import type { Basis } from '../../src/questions/question.ts';
+import type { RunJob, RunResult } from '../../src/questions/run-job.ts';
+import type { Runner } from '../../src/questions/runner.ts';
+import { METRIC_WORDS } from '../../src/questions/words.ts';
+
+export interface MadeFigures {
+  readonly overheatedHours: number;
+  readonly heatingKWh?: number;
+  readonly humidHours?: number;
+}
+
+export type Formula = (design: Design, job: RunJob) => MadeFigures;
+
+/** A formula in which glass, mass, tilt, vents and shade all have their say. */
+export const plausible: Formula = (design, job) => {
+  const { glassM2 } = geometryOf(design);
+  const { mass, glass, vents, sunspace } = design;
+  const lean = 1 + (90 - glass.tiltDeg) / 40;
+  const hands = { automatic: 0.9, attentive: 1, away: 1.5, forgetful: 2, never: 6 }[vents.habit];
+  const warmer = job.change?.shiftK?.[6] ?? 0;
+  const load = 14 * glassM2 * lean * hands * (1 - 0.7 * glass.summerShade) * (1 - 0.05 * glass.overhangM);
+  const stored = 1 + (mass.areaM2 * Math.min(mass.thicknessM, 0.15)) / 10;
+  return {
+    overheatedHours: Math.round(load / stored + 60 * warmer),
+    heatingKWh: 3000 - 50 * glassM2 + 20 * warmer + (sunspace.join === 'none' ? 300 : 0),
+    humidHours: Math.round(400 + 300 * design.plants.bedM2 - 10 * glassM2),
+  };
+};
+
+export interface MadeRunner extends Runner {
+  /** every job that was run, in order */
+  readonly ran: RunJob[];
+}
+
+export function madeRunner(formula: Formula): MadeRunner {
+  const ran: RunJob[] = [];
+  return {
+    ran,
+    run: async (jobs, { onResult } = {}) =>
+      jobs.map((job) => {
+        ran.push(job);
+        const result = madeResult(job, formula);
+        onResult?.(result);
+        return result;
+      }),
+  };
+}
+
+export function madeResult(job: RunJob, formula: Formula): RunResult {
+  const { overheatedHours, heatingKWh = 1000, humidHours = 100 } = formula(job.design, job);
+  const months = (value: number) => new Array<number>(12).fill(value);
+  const zone: ZoneOutcome = {
+    meanAirC: 21,
+    maxAirC: 29,
+    minAirC: 16,
+    maxOperativeC: 28.4,
+    minOperativeC: 16.2,
+    overheatedHours,
+    overheatedDegreeHours: overheatedHours,
+    overheatLimitC: job.design.comfort.overheatC,
+    adaptiveOverheatedHours: 0,
+    underheatedHours: 3,
+    underheatLimitC: 16,
+    meanDailySwingK: 3,
+    meanRelativeHumidity: 0.5,
+    humidHours,
+    humidLimit: 0.7,
+    mouldIndexMax: 0.4,
+    condensationKg: 1,
+    moistureLoadKgPerDay: 8,
+    moistureByCause: [],
+    hottestHour: 5000,
+    coldestHour: 100,
+  };
+  const outcome: Outcome = {
+    daystone: '0',
+    design: job.design.name,
+    site: { name: 'Made-up meadow', latitudeDeg: 40, longitudeDeg: -105, elevationM: 1600 },
+    equatorGlass: {
+      areaM2: geometryOf(job.design).glassM2,
+      shareOfWall: 0,
+      shareOfFloor: 0,
+      tiltDeg: job.design.glass.tiltDeg,
+      incidentKWh: 0,
+      transmittedKWh: 0,
+    },
+    mass: { volumeM3: 1, heatCapacityKWhPerK: 1, kgPerM2Glass: null },
+    zones: job.design.sunspace.join === 'none' ? { house: zone } : { house: zone, sunspace: zone },
+    heating: { energyKWh: heatingKWh, peakW: 4000 },
+    cooling: { energyKWh: 0, peakW: 0 },
+    vents: { moves: 300, movesPerDayInBusiestMonth: 2.5, movesOnBusiestDay: 4, neglectedShare: 0.1 },
+    books: { heatResidual: 0, waterResidual: 0 },
+    findings: [],
+  };
+  const frontGlass = { incidentKWh: months(100), transmittedKWh: months(60), nightLossKWh: months(20) };
+  return { id: job.id, outcome, frontGlass: job.frontGlass ? frontGlass : null };
+}
+
+export function madeBasis(design: Design = EXAMPLES[2]!.design, changes: Partial<Basis> = {}): Basis {
+  return {
+    design,
+    site: {
+      name: 'Made-up meadow',
+      latitudeDeg: 40,
+      longitudeDeg: -105,
+      elevationM: 1600,
+      utcOffsetH: -7,
+    },
+    criterion: DEFAULT_CRITERION,
+    words: METRIC_WORDS,
+    samples: 64,
+    mapSide: 21,
+    ...changes,
+  };
+}
