@@ -184,10 +184,12 @@ export class TaskPool<Task, Result> {
   }
 
   #take(batch: Batch<Task, Result>, places: readonly number[], results: readonly Result[]): void {
-    places.forEach((place, i) => {
+    for (const [i, place] of places.entries()) {
       batch.results[place] = results[i]!;
       batch.onResult?.(results[i]!);
-    });
+      // Whoever takes a result may stop the list.
+      if (!this.#batches.has(batch)) return;
+    }
     batch.left -= places.length;
     if (batch.left > 0) return;
     this.#batches.delete(batch);

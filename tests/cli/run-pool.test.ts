@@ -1,0 +1,96 @@
+// The pool with real worker threads and real years: the same results as in place, nothing lost when a thread is
+// killed, nothing left when stopped.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, expect, test, vi } from 'vitest';
+import { createThreadPool } from '../../src/cli/run-pool.ts';
+import { startThread } from '../../src/cli/threads.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import type { RunJob } from '../../src/questions/run-job.ts';
+import { createPlainRunner } from '../../src/questions/runner.ts';
+import { withGlassM2 } from '../../src/questions/variation.ts';
+import { readBundle } from '../../src/weather/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { RunPool } from '../../workers/run-pool.ts';
+import type { SimulationService } from '../../workers/service.ts';
+
+// Whole years are run here, and other work may share the machine.
+vi.setConfig({ testTimeout: 60_000 });
+
+const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
+if (!bundle.ok) throw new Error('climates/denver.txt does not read');
+const JOBS: readonly RunJob[] = [2, 5, 8, 11, 14, 17].map((glassM2) => ({
+  id: `${glassM2}`,
+  label: `${glassM2} m²`,
+  design: withGlassM2(EXAMPLES[2]!.design, glassM2),
+  at: { glassM2 },
+}));
+const inPlace = createPlainRunner(prepareClimate(bundle.year)).run(JOBS);
+
+const pools: RunPool[] = [];
+afterAll(() => {
+  for (const pool of pools) pool.close();
+});
+
+function kept(pool: RunPool): RunPool {
+  pool.keepClimate('denver', bundle.ok ? bundle.year : (undefined as never));
+  pools.push(pool);
+  return pool;
+}
+
+test('two threads give what one thread in place gives', async () => {
+  const pool = kept(createThreadPool(2));
+  expect(await pool.runner('denver').run(JOBS)).toEqual(await inPlace);
+});
+
+test('a thread killed in the middle loses no result', async () => {
+  const ends: (() => void)[] = [];
+  const pool = kept(
+    new RunPool({
+      threads: 2,
+      idleMs: 10_000,
+      startThread: () => {
+        const thread = startThread<SimulationService>(
+          new URL('../../src/cli/simulation-thread.ts', import.meta.url),
+        );
+        ends.push(thread.end);
+        return thread;
+      },
+    }),
+  );
+  let results = 0;
+  const answer = await pool.runner('denver').run(JOBS, {
+    onResult: () => {
+      results++;
+      // From outside, as the system would: the pool is not told.
+      if (results === 2) ends[0]!();
+    },
+  });
+  expect(answer).toEqual(await inPlace);
+  expect(results).toBe(JOBS.length);
+  expect(ends.length).toBeGreaterThanOrEqual(2);
+});
+
+test('stopping leaves no run behind', async () => {
+  const pool = kept(createThreadPool(2));
+  const stop = new AbortController();
+  let results = 0;
+  const answer = pool.runner('denver').run(JOBS, {
+    signal: stop.signal,
+    onResult: () => {
+      results++;
+      stop.abort();
+    },
+  });
+  await expect(answer).rejects.toMatchObject({ name: 'AbortError' });
+  expect(pool.state.busy).toBe(0);
+  const seen = results;
+  await new Promise((resolve) => setTimeout(resolve, 500));
+  expect(results).toBe(seen);
+  expect(results).toBeLessThan(JOBS.length);
+});
+
+test('a climate that was never given is named', async () => {
+  const pool = kept(createThreadPool(1));
+  await expect(pool.runner('atlantis').run(JOBS)).rejects.toThrow("climate is 'atlantis'");
+});
