@@ -1,0 +1,129 @@
+// The pure parts of the charts: colours, weeks, monthly bars, the vent diary, each from small data made here.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { dayText, hourText } from '../../../src/app/charts/calendar-words.ts';
+import { colourOf, comfortScale, HUMIDITY_SCALE } from '../../../src/app/charts/colour-scale.ts';
+import { barField, roundStep } from '../../../src/app/charts/month-bars.ts';
+import { ventDiary, ventSentence } from '../../../src/app/charts/vent-diary.ts';
+import { weekStart } from '../../../src/app/charts/week-hours.ts';
+import type { OpeningYear, Year } from '../../../src/network/year.ts';
+
+/** Relative luminance of WCAG 2.2. */
+function luminance([r, g, b]: readonly [number, number, number]): number {
+  const linear = (channel: number) => {
+    const c = channel / 255;
+    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+  };
+  return 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b);
+}
+
+test('away from comfort the temperature scale only gets darker, so it reads in grey and to every eye', () => {
+  for (const [cold, hot] of [
+    [16, 26],
+    [5, 35],
+    [22, 22.5],
+  ] as const) {
+    const scale = comfortScale(cold, hot);
+    const middle = (cold + hot) / 2;
+    for (let step = 0; step < 60; step++) {
+      const warm = (c: number) => luminance(colourOf(c, scale));
+      expect(warm(middle + step + 1)).toBeLessThanOrEqual(warm(middle + step) + 1e-9);
+      expect(warm(middle - step - 1)).toBeLessThanOrEqual(warm(middle - step) + 1e-9);
+    }
+  }
+});
+
+test('the humidity scale only gets darker with damp', () => {
+  for (let rh = 0; rh < 1; rh += 0.02) {
+    expect(luminance(colourOf(rh + 0.02, HUMIDITY_SCALE))).toBeLessThanOrEqual(
+      luminance(colourOf(rh, HUMIDITY_SCALE)) + 1e-9,
+    );
+  }
+});
+
+test('a week has its hour in the middle day and never leaves the year', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 8759 }), (hour) => {
+      const from = weekStart(hour);
+      expect(from % 24).toBe(0);
+      expect(from).toBeGreaterThanOrEqual(0);
+      expect(from + 168).toBeLessThanOrEqual(8760);
+      expect(hour).toBeGreaterThanOrEqual(from);
+      expect(hour).toBeLessThan(from + 168);
+    }),
+  );
+});
+
+test('days and hours have the names a calendar gives them', () => {
+  expect(dayText(0)).toBe('1 January');
+  expect(dayText(31 * 24)).toBe('1 February');
+  // Day 59 of a year without 29 February is 1 March.
+  expect(dayText(59 * 24)).toBe('1 March');
+  expect(hourText(8759)).toBe('31 December, 23–24 h');
+});
+
+test('bars stack without gaps, gains up and losses down, to the height of their sums', () => {
+  const rows = [
+    { zone: 'house', cause: 'sun', months: Array(12).fill(40), year: 480 },
+    { zone: 'house', cause: 'heating', months: Array(12).fill(10), year: 120 },
+    { zone: 'house', cause: 'glass', months: Array(12).fill(-30), year: -360 },
+  ];
+  const { bars, zeroY, ticks } = barField(rows, 600, 200);
+  const perUnit = (ticks[0]!.y - ticks.at(-1)!.y) / (ticks.at(-1)!.value - ticks[0]!.value);
+  const july = bars.filter(({ month }) => month === 6);
+  expect(july).toHaveLength(3);
+  expect(Math.min(...july.map(({ y }) => y))).toBeCloseTo(zeroY - 50 * perUnit, 6);
+  expect(Math.max(...july.map(({ y, height }) => y + height))).toBeCloseTo(zeroY + 30 * perUnit, 6);
+  expect(bars.every(({ x, width }) => x >= 0 && x + width <= 600)).toBe(true);
+});
+
+test('steps of an axis are 1, 2 or 5 times a power of ten', () => {
+  expect([0.011, 0.3, 1, 1.2, 4.9, 51].map(roundStep)).toEqual([0.02, 0.5, 1, 2, 5, 100]);
+});
+
+function opening(
+  id: string,
+  kind: string,
+  movesOnDay: readonly [number, number][],
+  neglectedHours = 0,
+): OpeningYear {
+  const movesByDay = new Float64Array(365);
+  for (const [day, moves] of movesOnDay) movesByDay[day] = moves;
+  const moves = movesByDay.reduce((a, b) => a + b, 0);
+  return {
+    id,
+    kind,
+    open: new Float64Array(8760),
+    flow: new Float64Array(8760),
+    moves,
+    movesByDay,
+    neglectedHours,
+  };
+}
+
+test('the vent diary counts what people move, names the busiest month and what was left undone', () => {
+  const year = {
+    openings: [
+      opening('house cracks', 'cracks', []),
+      opening('open side', 'door', []),
+      opening(
+        'house windows',
+        'vent',
+        [
+          [0, 2],
+          [200, 6],
+          [201, 25],
+        ],
+        300,
+      ),
+    ],
+  } as unknown as Year;
+  const rows = ventDiary(year);
+  expect(rows.map(({ label }) => label)).toEqual(['house windows']);
+  expect(rows[0]).toMatchObject({ moves: 33, busiestDay: { day: 201, moves: 25 } });
+  expect(rows[0]!.movesByMonth[6]).toBe(31);
+  expect(ventSentence(rows)).toBe(
+    'Somebody or something moves a vent or a door 33 times a year; in July 1.0 times a day. In 300 hours a vent should have been moved and was not.',
+  );
+  expect(ventSentence([])).toBe('There is nothing to open.');
+});
