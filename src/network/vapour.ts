@@ -107,6 +107,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   const rhs = new Float64Array(zones);
   const saturated = new Float64Array(zones);
   const beds = model.zones.map(restingBed);
+  const isPlanted = model.zones.map(({ planting }) => planting !== null && planting.bedM2 > 0);
   /** 1 while the deficit drives a zone's bed */
   const bedDries = new Uint8Array(zones);
   const scheduledKg = new Float64Array(zones);
@@ -277,7 +278,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
       let sum = 0;
       for (let c = 0; c < causes.length; c++) sum += byCause[row + c]!;
       scheduledKg[z] = sum;
-      if (zone.planting !== null && zone.planting.bedM2 > 0) {
+      if (zone.planting !== null && isPlanted[z]) {
         const tempC = clampC(zoneC[z]!);
         readyBed(beds[z]!, zone.planting, tempC, pressure[z]!, floorLight[z]!, pressurePa);
       }
@@ -288,7 +289,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   function settleBed(z: number, before: number, { pressurePa }: VapourInputs): void {
     const bed = beds[z]!;
     released[z] = scheduledKg[z]!;
-    if (bed.plantsW + bed.soil === 0 && bedDries[z] === 0) return;
+    if (!isPlanted[z]) return;
     const deficit = bedDries[z] === 1 ? saturated[z]! - (ratio[z]! * pressurePa) / (0.622 + before) : 0;
     const plants = (bed.plantsW + bed.plantsPerPa * deficit) / LATENT_J_PER_KG;
     const soil = bed.soil + bed.soilPerPa * deficit;

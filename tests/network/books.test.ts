@@ -28,14 +28,23 @@ test('heat and water of 200 random houses balance to 1e-9, and every number is a
       expect(Math.abs(year.books.heatResidual)).toBeLessThan(ROUND_OFF);
       expect(Math.abs(year.books.waterResidual)).toBeLessThan(ROUND_OFF);
       expect(firstBadNumber(year)).toBe(null);
-      for (const { relativeHumidity } of year.zones) {
+      for (const { relativeHumidity, moistureG, moistureByCause } of year.zones) {
         expect(relativeHumidity.every((value) => value >= 0 && value <= 1)).toBe(true);
+        const released = sumOf(moistureG) / 1000;
+        const byCause = moistureByCause.reduce((sum, { monthKg }) => sum + sumOf(monthKg), 0);
+        expect(Math.abs(released - byCause)).toBeLessThan(1e-9 * Math.max(1, released));
       }
     }),
     { numRuns: RUNS, seed: SEED, endOnFailure: true },
   );
   expect(runs).toBe(RUNS);
 }, 180_000);
+
+function sumOf(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i]!;
+  return sum;
+}
 
 /** Where the year holds a NaN or an infinity, or null. */
 function firstBadNumber(year: Year): string | null {
