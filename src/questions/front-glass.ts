@@ -15,7 +15,7 @@ export interface FrontGlass {
   readonly incidentKWh: readonly number[];
   /** passed as light */
   readonly transmittedKWh: readonly number[];
-  /** from the room to the glass while the sun is down, frames left out */
+  /** from the room to the glass while the sun is down; frames and the latent heat of dew left out */
   readonly nightLossKWh: readonly number[];
 }
 
