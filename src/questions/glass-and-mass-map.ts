@@ -93,19 +93,20 @@ function finding({ design, criterion, words }: Basis, map: GlassMassMap): Senten
   };
   const limit = `${hoursInWords(criterion.hours)} a year above ${words.temperature(criterion.aboveC)}`;
   const share = (areaM2: number) =>
-    `${words.area(areaM2)} (${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor)`;
+    `${words.area(areaM2)} of glass (${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor)`;
+  const most = words.area(map.massM2[last]!);
   if (massive === null) {
     return {
       figures,
-      text: `No point of this map keeps to ${limit}, with any glass or any mass up to ${words.area(map.massM2[last]!)}: change the vents or the shade first.`,
+      text: `The limit is ${limit}, and no point of this map keeps to it, with any glass or with any mass up to ${most}. Change the vents or the shade first.`,
     };
   }
   const without =
     bare === null
-      ? 'without extra mass no glass keeps to it'
-      : `without extra mass the house carries ${share(bare)}`;
+      ? 'Without extra mass no glass keeps to it.'
+      : `Without extra mass the house carries ${share(bare)}.`;
   return {
     figures,
-    text: `Measured by ${limit}, ${without}, and with ${words.area(map.massM2[last]!)} of extra mass ${share(massive)}.`,
+    text: `The limit is ${limit}. ${without} With ${most} of extra mass it carries ${share(massive)}.`,
   };
 }

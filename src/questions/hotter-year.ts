@@ -6,7 +6,7 @@ import { seasonalShift, uniformShift } from '../weather/hotter-year.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import type { ClimateChange, RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
-import { hoursInWords } from './words.ts';
+import { countInWords, hoursInWords } from './words.ts';
 
 const WAVE = { days: 10, extraK: 5 } as const;
 const SEASONS_K = { winter: 1.5, summer: 3 } as const;
@@ -127,7 +127,8 @@ function finding({ words, criterion }: Basis, runs: Runs): Sentence {
   return {
     figures,
     text:
-      `Today the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(now.overheatedHours)} a year; with every month ${words.degrees(2)} warmer, for ${hoursInWords(two.overheatedHours)}, while back-up heat falls from ${words.energy(now.heatingKWh)} to ${words.energy(two.heatingKWh)}; ` +
-      `in a heat wave the rooms reach ${words.temperature(wave.warmestC, 1)}, and hotter seasons with that wave give ${hoursInWords(worst.overheatedHours)}. ${verdict}`,
+      `Today the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(now.overheatedHours)} a year. ` +
+      `With every month ${words.degrees(2)} warmer it is ${countInWords(two.overheatedHours)}, while back-up heat goes from ${words.energy(now.heatingKWh)} to ${words.energy(two.heatingKWh)}. ` +
+      `In a heat wave the rooms reach ${words.temperature(wave.warmestC, 1)}; hotter seasons with that wave give ${hoursInWords(worst.overheatedHours)}. ${verdict}`,
   };
 }

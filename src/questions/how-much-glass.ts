@@ -9,7 +9,7 @@ import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-a
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { varied, withGlassM2 } from './variation.ts';
-import { hoursInWords, percentInWords } from './words.ts';
+import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 /** Steps of the coarse sweep from none to the whole front. */
 const STEPS = 8;
@@ -197,7 +197,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   const { overheatedHours } = at.figures;
   const mass = massInWords(amount, design, words);
   const shares = (areaM2: number) =>
-    `${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor, ${percentInWords(areaM2 / equatorWallM2)} of the equator-facing wall`;
+    `That is ${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor, or ${percentInWords(areaM2 / equatorWallM2)} of the equator-facing wall.`;
   const figures = {
     limitM2: bracket.passesAtStart ? bracket.before : null,
     shareOfFloor: bracket.passesAtStart ? bracket.before / design.house.floorAreaM2 : null,
@@ -211,15 +211,16 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   };
   const above = `above ${words.temperature(criterion.aboveC)}`;
   if (!bracket.passesAtStart) {
+    const withoutGlassHours = ofAmount(runs, amount)[0]!.figures.overheatedHours;
     return {
-      figures: { ...figures, withoutGlassHours: ofAmount(runs, amount)[0]!.figures.overheatedHours },
-      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}: even with none the rooms pass it for ${hoursInWords(ofAmount(runs, amount)[0]!.figures.overheatedHours)}, so look to vents and shade first.`,
+      figures: { ...figures, withoutGlassHours },
+      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}. Even with none the rooms are above it for ${hoursInWords(withoutGlassHours)} a year. Look to vents and shade first.`,
     };
   }
   if (bracket.after === null) {
     return {
       figures,
-      text: `With ${mass}, the whole front may be glass: at ${words.area(bracket.before)} (${shares(bracket.before)}) the rooms are ${above} for ${hoursInWords(overheatedHours)} a year, within the ${hoursInWords(criterion.hours)} allowed.`,
+      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(overheatedHours)} a year, and ${countInWords(criterion.hours)} are allowed.`,
     };
   }
   const drawn =
@@ -228,7 +229,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
       : `You have drawn ${words.area(glassM2)}, so there is room for ${words.area(bracket.before - glassM2)} more.`;
   return {
     figures,
-    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass (${shares(bracket.before)}): it gives ${hoursInWords(overheatedHours)} a year ${above}, and the limit is ${hoursInWords(criterion.hours)}. ${drawn}`,
+    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(overheatedHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}`,
   };
 }
 

@@ -5,7 +5,7 @@ import { materialById } from '../design/materials.ts';
 import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { bracketFor, mostArea } from './how-much-mass.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
-import { hoursInWords } from './words.ts';
+import { countInWords, hoursInWords } from './words.ts';
 
 interface LeastMass {
   readonly way: WayToBuild;
@@ -59,7 +59,6 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
   const bare = runs.get('none')!.figures.overheatedHours;
   const rows = leastMass(basis, runs);
   const possible = rows.filter(({ areaM2 }) => areaM2 !== null);
-  const limit = `${hoursInWords(criterion.hours)} a year above ${words.temperature(criterion.aboveC)}`;
   const figures = {
     withoutMassHours: bare,
     limitHours: criterion.hours,
@@ -69,7 +68,7 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
   if (bare <= criterion.hours) {
     return {
       figures,
-      text: `This glass asks for no extra mass: without any the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year, within the ${hoursInWords(criterion.hours)} allowed.`,
+      text: `This glass asks for no extra mass. Without any, the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year, and ${countInWords(criterion.hours)} are allowed.`,
     };
   }
   if (possible.length === 0) return noMassIsEnough(basis, runs, bare, figures);
@@ -88,9 +87,9 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
       daysHigh: work!.days[1],
     },
     text:
-      `Without extra mass this glass gives ${hoursInWords(bare)} above ${words.temperature(criterion.aboveC)}; ` +
-      `the least that keeps to ${limit} is ${words.area(areaM2!)} of ${materialById(way.material).name.toLowerCase()} ${words.thickness(way.thicknessM)} thick, ` +
-      `${words.volume(work!.volumeM3)} or ${words.weight(work!.weightKg)}, ${days} (common practice, no source).`,
+      `Without extra mass this glass gives ${hoursInWords(bare)} a year above ${words.temperature(criterion.aboveC)}; ${countInWords(criterion.hours)} are allowed. ` +
+      `The least that keeps to it is ${words.area(areaM2!)} of ${materialById(way.material).name.toLowerCase()}, ${words.thickness(way.thicknessM)} thick. ` +
+      `That is ${words.volume(work!.volumeM3)} or ${words.weight(work!.weightKg)}, and ${days} (common practice, no source).`,
   };
 }
 
@@ -110,14 +109,19 @@ function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentenc
   );
   const instead =
     enough === undefined
-      ? `nor are vents and shade alone: the best of them leaves ${hoursInWords(best.figures.overheatedHours)}, so take away glass`
-      : `but ${enough.job.id === 'instead: both' ? 'twice the vents with an automatic opener, together with a seasonal shade,' : enough.job.label} would do, with ${hoursInWords(enough.figures.overheatedHours)}`;
+      ? `Vents and shade do not do it either: the best of them leaves ${countInWords(best.figures.overheatedHours)}. Take away glass.`
+      : `${insteadInWords(enough)} would do it, with ${countInWords(enough.figures.overheatedHours)}.`;
   return {
     figures: {
       ...figures,
       mostMassHours: most.figures.overheatedHours,
       insteadHours: (enough ?? best).figures.overheatedHours,
     },
-    text: `No mass is enough for this glass: without any the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year, and even ${most.job.label} leaves ${hoursInWords(most.figures.overheatedHours)} where ${hoursInWords(criterion.hours)} are allowed; ${instead}.`,
+    text: `No mass is enough for this glass. Without any, the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year; with ${most.job.label}, still for ${countInWords(most.figures.overheatedHours)}. Only ${countInWords(criterion.hours)} are allowed. ${instead}`,
   };
+}
+
+function insteadInWords({ job }: Run): string {
+  if (job.at.instead === 'both') return 'Twice the vents with an automatic opener, and a seasonal shade,';
+  return job.label.charAt(0).toUpperCase() + job.label.slice(1);
 }

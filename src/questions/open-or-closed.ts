@@ -5,7 +5,7 @@ import { geometryOf } from '../design/geometry.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { type Changes, varied, withGlassAsArea } from './variation.ts';
-import { hoursInWords } from './words.ts';
+import { countInWords, hoursInWords } from './words.ts';
 
 /** A door that a person opens, where the drawn opening is a missing wall [m²]. */
 const USUAL_DOOR_M2 = 2;
@@ -107,20 +107,18 @@ function finding({ words, criterion }: Basis, runs: Runs): Sentence {
   const door = shut.heatingKWh - closed.heatingKWh;
   const doorSays =
     Math.abs(door) < SMALL_SHARE * shut.heatingKWh
-      ? 'a door opened when the rooms want heat saves no more than one left shut'
+      ? 'A door opened when the rooms want heat saves no more than one left shut.'
       : door > 0
-        ? `opening the door when the rooms want heat saves ${words.energy(door)} over leaving it shut`
-        : `the door costs ${words.energy(-door)} more than leaving it shut`;
-  const without =
-    none.heatingKWh < closed.heatingKWh
-      ? `with no sunspace and the glass in the wall it would need ${words.energy(none.heatingKWh)}, with ${hoursInWords(none.overheatedHours)} too warm`
-      : `with no sunspace it would need ${words.energy(none.heatingKWh)}`;
+        ? `Opening the door when the rooms want heat saves ${words.energy(door)} over leaving it shut.`
+        : `The door used as drawn costs ${words.energy(-door)} more than leaving it shut.`;
+  const without = `With no sunspace and the glass in the house wall it would need ${words.energy(none.heatingKWh)}, and be too warm for ${hoursInWords(none.overheatedHours)}.`;
   const better = closed.overheatedHours <= open.overheatedHours && closed.humidHours <= open.humidHours;
   return {
     figures,
     text:
-      `Open to the rooms, the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(open.overheatedHours)} a year and humid for ${hoursInWords(open.humidHours)}; closed off with a door, ${hoursInWords(closed.overheatedHours)} and ${hoursInWords(closed.humidHours)}, ` +
-      `for ${words.energy(closed.heatingKWh)} of back-up heat against ${words.energy(open.heatingKWh)}. Here ${doorSays}; ${without}. ` +
+      `Open to the rooms, the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(open.overheatedHours)} a year and humid for ${countInWords(open.humidHours)}. ` +
+      `Closed off with a door, it is ${countInWords(closed.overheatedHours)} and ${countInWords(closed.humidHours)} hours. ` +
+      `Back-up heat is ${words.energy(open.heatingKWh)} open and ${words.energy(closed.heatingKWh)} closed. ${doorSays} ${without} ` +
       (better ? 'Close it off.' : 'Neither is better in everything, so weigh warmth against damp.'),
   };
 }

@@ -9,7 +9,7 @@ import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { highSunMonths, lowSunMonths, sumOver } from './seasons.ts';
 import { varied, withGlassAsArea, withGlassM2 } from './variation.ts';
-import { hoursInWords, percentInWords } from './words.ts';
+import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 const TILTS = [90, 45, 75, 60, 30] as const;
 /** Overhang tried where none is drawn [m]. */
@@ -199,14 +199,16 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const morePercent = (share: number) => `${percentInWords(Math.abs(share))} ${share < 0 ? 'less' : 'more'}`;
   const heat =
     Math.abs(figures.leaningHeatingKWh - figures.uprightHeatingKWh) < 0.05 * figures.uprightHeatingKWh
-      ? 'the same back-up heat'
-      : `${words.energy(figures.leaningHeatingKWh)} of back-up heat instead of ${words.energy(figures.uprightHeatingKWh)}`;
+      ? 'back-up heat is the same'
+      : `back-up heat is ${words.energy(figures.leaningHeatingKWh)} instead of ${words.energy(figures.uprightHeatingKWh)}`;
+  const only = figures.overhangTakesLeaning < figures.overhangTakesUpright ? 'but only ' : 'and ';
   return {
     figures,
     text:
-      `Leaned to ${leanDeg}°, the same ${words.area(figures.glassM2)} takes in ${morePercent(figures.winterSunShare)} sun in the dark months and ${figures.summerSunTimes.toFixed(1)} times as much in the bright ones, ` +
-      `loses ${morePercent(figures.nightLossShare)} at night, and gives ${hoursInWords(figures.leaningOverheatedHours)} above ${words.temperature(criterion.aboveC)} instead of ${hoursInWords(figures.uprightOverheatedHours)}, with ${heat}; ` +
-      `the overhang keeps out ${percentInWords(figures.overhangTakesUpright)} of the summer sun from upright glass and ${percentInWords(figures.overhangTakesLeaning)} from leaning. ` +
+      `Leaned to ${leanDeg}°, the same ${words.area(figures.glassM2)} takes in ${morePercent(figures.winterSunShare)} sun in the dark months and ${figures.summerSunTimes.toFixed(1)} times as much in the bright ones. ` +
+      `It loses ${morePercent(figures.nightLossShare)} at night. ` +
+      `The rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(figures.leaningOverheatedHours)} instead of ${countInWords(figures.uprightOverheatedHours)}, and ${heat}. ` +
+      `An overhang keeps ${percentInWords(figures.overhangTakesUpright)} of the summer sun from upright glass, ${only}${percentInWords(figures.overhangTakesLeaning)} from leaning. ` +
       verdict(upright.figures.overheatedHours, leaning.figures.overheatedHours, criterion.hours),
   };
 }

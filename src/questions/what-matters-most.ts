@@ -10,7 +10,7 @@ import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { quantile, sampled } from './unknowns.ts';
 import { valueAt, varied, withGlassAsArea } from './variation.ts';
-import { hoursInWords } from './words.ts';
+import { countInWords, hoursInWords } from './words.ts';
 
 const DRAWN = 'as drawn';
 const SAMPLE = 'sample';
@@ -222,9 +222,10 @@ function finding(effects: readonly Effect[], runs: Runs, { words, criterion }: B
   return {
     figures,
     text:
-      `For heat, ${name(hot)} matters most (it moves the hours above ${words.temperature(criterion.aboveC)} by ${hoursInWords(hot.span.overheatedHours)}), then ${name(second)} and ${name(third)}; ` +
-      `for back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
-      `With what nobody can know beforehand, expect ${hoursInWords(hotLow)} to ${hoursInWords(hotHigh)} too warm and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat in eight cases of ten; as drawn it is ${hoursInWords(drawn.overheatedHours)} and ${words.energy(drawn.heatingKWh)}.`,
+      `For heat, ${name(hot)} matters most: it moves the hours above ${words.temperature(criterion.aboveC)} by ${countInWords(hot.span.overheatedHours)}. Then come ${name(second)} and ${name(third)}. ` +
+      `For back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
+      `Nobody can know everything beforehand: in eight cases of ten expect ${countInWords(hotLow)} to ${hoursInWords(hotHigh)} too warm, and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat. ` +
+      `As drawn it is ${hoursInWords(drawn.overheatedHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
 }
 

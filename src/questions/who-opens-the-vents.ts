@@ -6,7 +6,7 @@ import { limitOf } from '../design/limits.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { valueAt, varied } from './variation.ts';
-import { hoursInWords } from './words.ts';
+import { countInWords, hoursInWords } from './words.ts';
 
 const HABITS: readonly Habit[] = ['attentive', 'never', 'automatic', 'away', 'forgetful'];
 const TIMES = [1, 0.5, 2] as const;
@@ -129,7 +129,8 @@ function finding(basis: Basis, runs: Runs): Sentence {
   return {
     figures,
     text:
-      `If nobody opens the vents the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(never.overheatedHours)} a year; someone at home who looks every hour brings it to ${hoursInWords(attentive.overheatedHours)} at ${attentive.ventMovesPerDay.toFixed(1)} moves a day in the busiest month, ` +
-      `away on workdays to ${hoursInWords(away.overheatedHours)}, an automatic opener to ${hoursInWords(automatic.overheatedHours)}, and one with twice the area to ${hoursInWords(twice.overheatedHours)}. ${verdict}`,
+      `If nobody opens the vents, the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(never.overheatedHours)} a year. ` +
+      `Someone at home who looks every hour brings that to ${countInWords(attentive.overheatedHours)}, at ${attentive.ventMovesPerDay.toFixed(1)} moves a day in the busiest month. ` +
+      `Away on workdays it is ${countInWords(away.overheatedHours)}. An automatic opener gives ${countInWords(automatic.overheatedHours)}, and ${countInWords(twice.overheatedHours)} with twice the area. ${verdict}`,
   };
 }

@@ -14,7 +14,7 @@ export interface Words {
 
 export const METRIC_WORDS: Words = {
   temperature: (celsius, digits = 0) => `${signed(celsius, digits)} °C`,
-  degrees: (kelvin) => `${signed(kelvin, Number.isInteger(kelvin) ? 0 : 1)} K`,
+  degrees: (kelvin) => `${signed(kelvin, Number.isInteger(kelvin) ? 0 : 1)} °C`,
   area: (m2) => `${signed(m2, m2 < 10 ? 1 : 0)} m²`,
   length: (m) => `${signed(m, 1)} m`,
   thickness: (m) => `${signed(1000 * m, 0)} mm`,
@@ -23,11 +23,16 @@ export const METRIC_WORDS: Words = {
   energy: (kWh) => `${signed(rounded(kWh, kWh < 1000 ? 10 : 50), 0)} kWh`,
 };
 
-/** "1 hour", "85 hours", "640 hours": to what a person remembers. */
-export function hoursInWords(count: number): string {
-  const value = Math.round(count);
-  const shown = value < 100 ? value : rounded(value, value < 1000 ? 10 : 50);
-  return shown === 1 ? '1 hour' : `${shown} hours`;
+/** A count of hours to what a person remembers: "7", "85", "640", "1250". */
+export function countInWords(hours: number): string {
+  const value = Math.round(hours);
+  return String(value < 100 ? value : rounded(value, value < 1000 ? 10 : 50));
+}
+
+/** "1 hour", "85 hours", "640 hours". */
+export function hoursInWords(hours: number): string {
+  const count = countInWords(hours);
+  return count === '1' ? '1 hour' : `${count} hours`;
 }
 
 /** A share as a whole per cent. */

@@ -1,0 +1,55 @@
+import { expect, test, vi } from 'vitest';
+import { askCommand } from '../../src/cli/ask.ts';
+import { questionsCommand } from '../../src/cli/questions.ts';
+import { QUESTIONS } from '../../src/questions/registry.ts';
+import { faultsOf, outputOf } from './run-command.ts';
+
+// Whole years are run here, and other work may share the machine.
+vi.setConfig({ testTimeout: 60_000 });
+
+test('questions are listed, a line each, and as JSON', async () => {
+  const lines = (await outputOf(questionsCommand)).split('\n');
+  expect(lines).toHaveLength(QUESTIONS.length);
+  expect(lines[0]).toContain('how-much-glass');
+  const list = JSON.parse(await outputOf(questionsCommand, '--json'));
+  expect(list.map(({ id }: { id: string }) => id)).toEqual(QUESTIONS.map(({ id }) => id));
+});
+
+test('an answer as JSON holds site, limit, the runs behind it and the finding', async () => {
+  const answer = JSON.parse(await outputOf(askCommand, 'open-or-closed', 'closed', '--json'));
+  expect(answer).toMatchObject({
+    question: 'open-or-closed',
+    design: 'Larkspur Bench, the closed-off one',
+    complete: true,
+    criterion: { id: 'tm59-3-percent', aboveC: 26, hours: 262 },
+  });
+  expect(answer.site.name).toContain('Denver');
+  expect(answer.runs.map(({ id }: { id: string }) => id)).toEqual(['by-need', 'open', 'shut', 'none']);
+  for (const { figures } of answer.runs) expect(figures.heatingKWh).toBeGreaterThan(0);
+  expect(answer.finding.text).toMatch(/\d/);
+  expect(answer.finding.figures.closedHeatingKWh).toBe(answer.runs[0].figures.heatingKWh);
+});
+
+test('an answer as text opens with its finding and closes with its limit, which can be set', async () => {
+  const text = await outputOf(askCommand, 'open-or-closed', 'modest', '--above', '28', '--hours', '50');
+  expect(text).toContain('above 28 °C');
+  expect(text.trimEnd().split('\n').at(-1)).toContain('at most 50 hours above 28 °C');
+});
+
+test('what is wrong with the words is said, with what is allowed', async () => {
+  expect(await faultsOf(askCommand, 'how-much-gold', 'modest')).toEqual([
+    expect.stringContaining('how-much-gold; allowed: how-much-glass, how-much-mass'),
+  ]);
+  for (const [flag, value, allowed] of [
+    ['--above', '99', '22 to 35 °C'],
+    ['--hours', '-1', '0 to 8760'],
+    ['--criterion', 'mine', 'tm59-3-percent'],
+    ['--samples', '3', '64 to 256'],
+    ['--map-side', '100', '5 to 41'],
+    ['--workers', '0', '1 to 64'],
+  ] as const) {
+    expect(await faultsOf(askCommand, 'hotter-year', 'modest', `${flag}=${value}`)).toEqual([
+      expect.stringMatching(new RegExp(`${flag}: ${value}; allowed: .*${allowed}`)),
+    ]);
+  }
+});
