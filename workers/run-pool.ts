@@ -25,14 +25,24 @@ interface RunTask {
 
 export interface RunPoolOptions extends Pick<TaskPoolOptions<RunTask, RunResult>, 'threads' | 'idleMs'> {
   readonly startThread: () => ServiceThread;
+  /** a thread silent on a few years for this long counts as dead [ms]; a minute unless said */
+  readonly silentMs?: number;
 }
+
+/** A slice of years takes a second on a slow machine; a minute leaves room for one that was put to sleep. */
+const SILENT_MS = 60_000;
 
 export class RunPool {
   readonly #climates = new Map<string, TypicalYear>();
   readonly #pool: TaskPool<RunTask, RunResult>;
 
-  constructor({ startThread, threads, idleMs }: RunPoolOptions) {
-    this.#pool = new TaskPool({ startThread: () => this.#fitted(startThread()), threads, idleMs });
+  constructor({ startThread, threads, idleMs, silentMs = SILENT_MS }: RunPoolOptions) {
+    this.#pool = new TaskPool({
+      startThread: () => this.#fitted(startThread()),
+      threads,
+      idleMs,
+      silentMs,
+    });
   }
 
   /** Threads alive and, of these, at work. */

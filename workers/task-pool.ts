@@ -19,6 +19,8 @@ export interface TaskPoolOptions<Task, Result> {
   readonly threads: number;
   /** threads without work are let go after this [ms] */
   readonly idleMs: number;
+  /** a thread silent on its slice for this long counts as dead [ms]; some deaths are told to nobody */
+  readonly silentMs: number;
 }
 
 export interface PerformOptions<Result> {
@@ -166,11 +168,20 @@ export class TaskPool<Task, Result> {
     places: readonly number[],
   ): Promise<void> {
     slot.work = { batch, places };
+    const { silentMs } = this.#options;
+    let watch: ReturnType<typeof setTimeout> | undefined;
+    const silent = new Promise<never>((_, reject) => {
+      watch = setTimeout(
+        () => reject(new Death(new Error(`a thread was silent for ${silentMs} ms`))),
+        silentMs,
+      );
+    });
     const died = slot.thread.died.catch((cause) => {
       throw new Death(cause);
     });
     try {
-      const results = await Promise.race([slot.thread.perform(places.map((i) => batch.tasks[i]!)), died]);
+      const slice = places.map((i) => batch.tasks[i]!);
+      const results = await Promise.race([slot.thread.perform(slice), died, silent]);
       slot.work = null;
       if (this.#batches.has(batch)) this.#take(batch, places, results);
     } catch (reason) {
@@ -179,6 +190,8 @@ export class TaskPool<Task, Result> {
         slot.work = null;
         this.#fail(batch, reason);
       }
+    } finally {
+      clearTimeout(watch);
     }
     this.#pump();
   }

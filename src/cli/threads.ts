@@ -1,6 +1,7 @@
 // Worker threads of the command line: starts a module written in TypeScript as a thread and speaks to what it
 // exposes through comlink. A thread that ends without being told to has died, and the pool gives its work away.
 
+/// <reference path="./comlink-node.d.ts" />
 import { Worker } from 'node:worker_threads';
 import { type Remote, wrap } from 'comlink';
 import nodeEndpoint from 'comlink/dist/esm/node-adapter.mjs';

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { type PoolThread, TaskPool } from '../../workers/task-pool.ts';
 
 interface Held {
@@ -46,8 +46,9 @@ function heldThreads() {
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
-function poolOf(threads: ReturnType<typeof heldThreads>, count = 2) {
-  return new TaskPool<number, number>({ startThread: threads.startThread, threads: count, idleMs: 60_000 });
+function poolOf(threads: ReturnType<typeof heldThreads>, count = 2, silentMs = 60_000) {
+  const { startThread } = threads;
+  return new TaskPool<number, number>({ startThread, threads: count, idleMs: 60_000, silentMs });
 }
 
 /** Let every slice go as it comes until the list settles. */
@@ -217,9 +218,23 @@ test('whichever threads die, no result is lost and none comes twice', async () =
   );
 });
 
+test('a thread that falls silent counts as dead: it is ended and its slice run elsewhere', async () => {
+  const threads = heldThreads();
+  const pool = poolOf(threads, 1, 200);
+  const answer = pool.perform([4]);
+  await settle();
+  threads.held.shift();
+  await vi.waitFor(() => expect(threads.held).toHaveLength(1), { timeout: 5000, interval: 10 });
+  threads.held.shift()!.finish();
+  expect(await answer).toEqual([16]);
+  expect(threads.counts()).toEqual({ started: 2, ended: 1, alive: 1 });
+  pool.close();
+});
+
 test('threads without work are let go', async () => {
   const threads = heldThreads();
-  const pool = new TaskPool<number, number>({ startThread: threads.startThread, threads: 2, idleMs: 20 });
+  const { startThread } = threads;
+  const pool = new TaskPool<number, number>({ startThread, threads: 2, idleMs: 20, silentMs: 60_000 });
   const answer = pool.perform([2]);
   await settle();
   await finishAll(threads);

@@ -1,0 +1,34 @@
+// The pool in a browser, timed: a whole map of glass and mass for a house with a sunspace, and one worker against two.
+import { openPool } from '../browser/served-pool.ts';
+
+const CELLS = 24;
+const ROUNDS = 5;
+
+/** Print both tables. */
+export async function benchPool(): Promise<void> {
+  const open = await openPool();
+  try {
+    const report = await open.page.evaluate(() =>
+      window.pool.map('closed', 21, navigator.hardwareConcurrency),
+    );
+    const threads = await open.page.evaluate(() => navigator.hardwareConcurrency);
+    console.log(`\nMap of glass and mass in the browser, 21 × 21, two zones, ${threads} workers`);
+    console.log(`  first picture    ${(report.firstMs / 1000).toFixed(2)} s (wanted: under 1)`);
+    console.log(`  whole map        ${(report.allMs / 1000).toFixed(1)} s (wanted: under 8)`);
+    console.log(
+      `  longest task     ${report.longestTaskMs.toFixed(0)} ms on the page's thread, 0 = none over 50`,
+    );
+    const times = await open.page.evaluate(
+      ([cells, rounds]) => window.pool.scaling('closed', cells, rounds),
+      [CELLS, ROUNDS] as const,
+    );
+    console.log(`\nOne worker against two, ${CELLS} runs each, in turn`);
+    for (const [one, two] of times) {
+      console.log(
+        `  ${(one / CELLS).toFixed(1)} ms a run, ${(two / CELLS).toFixed(1)} ms a run: ${(one / two).toFixed(2)} times`,
+      );
+    }
+  } finally {
+    await open.close();
+  }
+}
