@@ -4,9 +4,9 @@
 import { availableParallelism } from 'node:os';
 import { VERSION } from '../outcomes/version.ts';
 import { ask } from '../questions/ask.ts';
+import { basisOf } from '../questions/basis.ts';
 import { CRITERIA, type Criterion, DEFAULT_CRITERION, ownCriterion } from '../questions/criterion.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
-import { METRIC_WORDS } from '../questions/words.ts';
 import { answerText } from './answer-text.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { type Command, refused } from './command.ts';
@@ -24,10 +24,10 @@ const SIZES = {
 export const askCommand: Command = {
   name: 'ask',
   usage:
-    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--workers N] [--json]',
+    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--every-cell] [--workers N] [--json]',
   line: 'the answer to one question about a design',
   valued: [...WEATHER_FLAGS, 'above', 'hours', 'criterion', ...Object.keys(SIZES)],
-  switches: ['json'],
+  switches: ['json', 'every-cell'],
   positionals: [2, 2],
   run: async (args, console) => {
     const [id, place] = args.positionals;
@@ -48,11 +48,12 @@ export const askCommand: Command = {
     const weather = await chooseWeather(args, read.design.climate);
     if (!weather.ok) return weather;
 
+    const everyCell = args.switches.has('every-cell');
     const pool = createThreadPool(workers);
     pool.keepClimate('site', weather.year);
     try {
       const { site } = weather.year;
-      const basis = { design: read.design, site, criterion, words: METRIC_WORDS, samples, mapSide };
+      const basis = basisOf(read.design, site, { criterion, samples, mapSide, everyCell });
       const answer = await ask(question, basis, pool.runner('site'), {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
       });

@@ -1,11 +1,21 @@
 // Glass and mass together: a map of overheated hours over the area of glass and of extra mass, with lines of equal
 // value, the limit among them. The design as drawn is a point on it; any other point is a design to move to.
+// Every second cell each way is run, and every cell beside the limit; the rest is drawn through between them and the
+// map says how far off that is. On asking, every cell is run.
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
-import { cellsCoarseToFine, filledGrid, type GlassMassMap, linesOf } from './glass-mass-grid.ts';
+import {
+  cellsBesideLimit,
+  cellsCoarseToFine,
+  filledGrid,
+  fillingError,
+  type GlassMassMap,
+  linesOf,
+} from './glass-mass-grid.ts';
 import { massAmounts } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
+import type { RunJob } from './run-job.ts';
 import { varied, withGlassM2 } from './variation.ts';
 import { hoursInWords, percentInWords } from './words.ts';
 
@@ -13,17 +23,37 @@ export const glassAndMassMap: Question = {
   id: 'glass-and-mass-map',
   title: 'Glass and mass together',
   asks: 'Which pairs of glass and mass keep this house from overheating?',
-  plan: ({ design, words, mapSide }) => {
-    const { glassM2, massM2 } = axes(design, mapSide);
-    return cellsCoarseToFine(mapSide).map(([column, row]) => ({
-      id: `${column}, ${row}`,
-      label: `${words.area(glassM2[column]!)} of glass, ${words.area(massM2[row]!)} of extra mass`,
-      design: designAt(design, glassM2[column]!, massM2[row]!),
-      at: { column, row, glassM2: glassM2[column]!, massM2: massM2[row]! },
-    }));
+  plan: (basis) => {
+    const stride = strideOf(basis);
+    return cellsCoarseToFine(basis.mapSide)
+      .filter(([column, row]) => column % stride === 0 && row % stride === 0)
+      .map((cell) => jobAt(basis, cell));
+  },
+  refine: (basis, runs) => {
+    const { filled, overheatedHours } = mapOf(basis, runs);
+    if (filled === null) return [];
+    return cellsBesideLimit(filled, overheatedHours, basis.mapSide, basis.criterion.hours).map((cell) =>
+      jobAt(basis, cell),
+    );
   },
   answer,
 };
+
+/** Every cell, or every second where the grid allows it. */
+function strideOf({ everyCell, mapSide }: Basis): number {
+  return everyCell || mapSide % 2 === 0 ? 1 : 2;
+}
+
+function jobAt({ design, words, mapSide }: Basis, [column, row]: readonly [number, number]): RunJob {
+  const axis = axes(design, mapSide);
+  const [glassM2, massM2] = [axis.glassM2[column]!, axis.massM2[row]!];
+  return {
+    id: `${column}, ${row}`,
+    label: `${words.area(glassM2)} of glass, ${words.area(massM2)} of extra mass`,
+    design: designAt(design, glassM2, massM2),
+    at: { column, row, glassM2, massM2 },
+  };
+}
 
 /** The design moved to a place on the map. */
 export function designAt(design: Design, glassM2: number, massM2: number): Design {
@@ -39,6 +69,7 @@ function axes(design: Design, side: number): Pick<GlassMassMap, 'glassM2' | 'mas
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   const map = mapOf(basis, runs);
+  const { mapSide } = basis;
   return {
     finding: complete ? finding(basis, map) : null,
     charts: [],
@@ -46,13 +77,19 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     map,
     notes: [
       `The limit line is ${basis.criterion.name} (${basis.criterion.source}).`,
+      ...(complete && map.filledErrorHours !== null
+        ? [
+            `${runs.size} of the ${mapSide * mapSide} cells are run, with all beside the limit; those between are drawn through, and are off by about ${hoursInWords(map.filledErrorHours)}.`,
+          ]
+        : []),
       'Material, thickness and place of the extra mass, tilt, vents and habits stay as drawn.',
     ],
     proposal: null,
   };
 }
 
-function mapOf({ design, criterion, mapSide }: Basis, runs: Runs): GlassMassMap {
+function mapOf(basis: Basis, runs: Runs): GlassMassMap {
+  const { design, criterion, mapSide } = basis;
   const { glassM2, massM2 } = axes(design, mapSide);
   const overheatedHours = new Array<number | null>(mapSide * mapSide).fill(null);
   for (const { job, figures } of runs.values()) {
@@ -64,6 +101,9 @@ function mapOf({ design, criterion, mapSide }: Basis, runs: Runs): GlassMassMap 
     massM2,
     overheatedHours,
     filled,
+    filledErrorHours: overheatedHours.includes(null)
+      ? fillingError(overheatedHours, mapSide, strideOf(basis))
+      : null,
     lines: filled === null ? [] : linesOf(filled, glassM2, massM2, criterion.hours),
     drawn: { glassM2: geometryOf(design).glassM2, massM2: design.mass.areaM2 },
   };
@@ -73,7 +113,7 @@ function mapOf({ design, criterion, mapSide }: Basis, runs: Runs): GlassMassMap 
 function mostGlass(map: GlassMassMap, row: number, limitHours: number): number | null {
   let most: number | null = null;
   for (let column = 0; column < map.glassM2.length; column++) {
-    const hours = map.overheatedHours[row * map.glassM2.length + column] ?? Number.POSITIVE_INFINITY;
+    const hours = map.filled?.[row * map.glassM2.length + column] ?? Number.POSITIVE_INFINITY;
     if (hours > limitHours) break;
     most = map.glassM2[column]!;
   }

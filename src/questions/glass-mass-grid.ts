@@ -17,10 +17,12 @@ export interface GlassMassMap {
   readonly glassM2: readonly number[];
   /** rows, rising: face area of extra mass [m²] */
   readonly massM2: readonly number[];
-  /** overheated hours, row-major; null where the run is not in */
+  /** overheated hours, row-major; null where no run is in */
   readonly overheatedHours: readonly (number | null)[];
   /** the same with gaps filled between the finest whole lattice of runs; null before the first lattice is whole */
   readonly filled: readonly number[] | null;
+  /** how far filled cells are off, root of the mean square [h]; null where every cell is run or it cannot be told */
+  readonly filledErrorHours: number | null;
   readonly lines: readonly MapLine[];
   readonly drawn: { readonly glassM2: number; readonly massM2: number };
 }
@@ -57,6 +59,57 @@ export function filledGrid(values: readonly (number | null)[], side: number): nu
   const stride = whole.at(-1);
   if (stride === undefined) return null;
   return values.map((value, i) => value ?? between(values, side, stride, i % side, Math.floor(i / side)));
+}
+
+/**
+ * How far a filled cell is off: runs of one lattice against what the lattice twice as wide says of them. The filling
+ * of the finer lattice is better than that, so this errs on the safe side.
+ *
+ * @param values row-major, side × side; null where missing
+ * @param stride of the lattice that is whole
+ * @returns root of the mean square [h]; null where no lattice is twice as wide
+ */
+export function fillingError(
+  values: readonly (number | null)[],
+  side: number,
+  stride: number,
+): number | null {
+  if ((side - 1) % (2 * stride) !== 0 || !isWhole(values, side, stride)) return null;
+  let sum = 0;
+  let count = 0;
+  for (let row = 0; row < side; row += stride) {
+    for (let column = 0; column < side; column += stride) {
+      if (row % (2 * stride) === 0 && column % (2 * stride) === 0) continue;
+      sum += (values[row * side + column]! - between(values, side, 2 * stride, column, row)) ** 2;
+      count++;
+    }
+  }
+  return Math.sqrt(sum / count);
+}
+
+/**
+ * Cells without a run where the limit passes: one of their neighbours keeps to it and another does not.
+ *
+ * @param filled all values, row-major
+ * @param values null where no run is in
+ */
+export function cellsBesideLimit(
+  filled: readonly number[],
+  values: readonly (number | null)[],
+  side: number,
+  limitHours: number,
+): readonly (readonly [number, number])[] {
+  const keeps = (column: number, row: number) => filled[row * side + column]! <= limitHours;
+  return cellsCoarseToFine(side).filter(([column, row]) => {
+    if (values[row * side + column] != null) return false;
+    const here = keeps(column, row);
+    return (
+      (column > 0 && keeps(column - 1, row) !== here) ||
+      (column < side - 1 && keeps(column + 1, row) !== here) ||
+      (row > 0 && keeps(column, row - 1) !== here) ||
+      (row < side - 1 && keeps(column, row + 1) !== here)
+    );
+  });
 }
 
 function isWhole(values: readonly (number | null)[], side: number, stride: number): boolean {

@@ -20,6 +20,8 @@ export interface Basis {
   readonly samples: number;
   /** cells along each side of the glass and mass map, 5…41 */
   readonly mapSide: number;
+  /** run every cell of the map; else every second one each way, and all beside the limit */
+  readonly everyCell: boolean;
 }
 
 export interface Run {

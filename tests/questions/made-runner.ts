@@ -4,11 +4,10 @@ import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import type { Outcome, ZoneOutcome } from '../../src/outcomes/outcome.ts';
-import { DEFAULT_CRITERION } from '../../src/questions/criterion.ts';
+import { basisOf } from '../../src/questions/basis.ts';
 import type { Basis } from '../../src/questions/question.ts';
 import type { RunJob, RunResult } from '../../src/questions/run-job.ts';
 import type { Runner } from '../../src/questions/runner.ts';
-import { METRIC_WORDS } from '../../src/questions/words.ts';
 
 export interface MadeFigures {
   readonly overheatedHours: number;
@@ -104,19 +103,12 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
 }
 
 export function madeBasis(design: Design = EXAMPLES[2]!.design, changes: Partial<Basis> = {}): Basis {
-  return {
-    design,
-    site: {
-      name: 'Made-up meadow',
-      latitudeDeg: 40,
-      longitudeDeg: -105,
-      elevationM: 1600,
-      utcOffsetH: -7,
-    },
-    criterion: DEFAULT_CRITERION,
-    words: METRIC_WORDS,
-    samples: 64,
-    mapSide: 21,
-    ...changes,
+  const site = {
+    name: 'Made-up meadow',
+    latitudeDeg: 40,
+    longitudeDeg: -105,
+    elevationM: 1600,
+    utcOffsetH: -7,
   };
+  return basisOf(design, changes.site ?? site, changes);
 }

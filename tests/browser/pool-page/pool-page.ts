@@ -4,10 +4,9 @@
 import denver from '../../../climates/denver.txt?raw';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { ask } from '../../../src/questions/ask.ts';
-import { DEFAULT_CRITERION } from '../../../src/questions/criterion.ts';
+import { basisOf } from '../../../src/questions/basis.ts';
 import { glassAndMassMap } from '../../../src/questions/glass-and-mass-map.ts';
 import type { Basis } from '../../../src/questions/question.ts';
-import { METRIC_WORDS } from '../../../src/questions/words.ts';
 import { readBundle } from '../../../src/weather/bundle-form.ts';
 import { RunPool } from '../../../workers/run-pool.ts';
 import { startSimulationThread } from '../../../workers/simulation-thread.ts';
@@ -47,16 +46,16 @@ function poolOf(threads: number, silentMs: number): RunPool {
   return pool;
 }
 
-function basisOf(example: string, mapSide: number): Basis {
+function basisFor(example: string, mapSide: number, everyCell: boolean): Basis {
   const { design } = EXAMPLES.find(({ id }) => id === example)!;
-  const criterion = DEFAULT_CRITERION;
-  return { design, site: year.site, criterion, words: METRIC_WORDS, samples: 64, mapSide };
+  return basisOf(design, year.site, { mapSide, everyCell });
 }
 
 /** The map of an example on fresh threads; `killAfter` ends one worker, untold, when so many runs are in. */
 async function map(
   example: string,
   mapSide: number,
+  everyCell: boolean,
   threads: number,
   killAfter = Number.POSITIVE_INFINITY,
 ): Promise<MapReport> {
@@ -70,7 +69,7 @@ async function map(
   let firstMs = 0;
   let lastPicture = 0;
   try {
-    const answer = await ask(glassAndMassMap, basisOf(example, mapSide), pool.runner('denver'), {
+    const answer = await ask(glassAndMassMap, basisFor(example, mapSide, everyCell), pool.runner('denver'), {
       onProgress: ({ done, soFar }) => {
         if (done === killAfter) workers.at(-1)!.terminate();
         const now = performance.now();
@@ -99,7 +98,7 @@ async function map(
 
 /** Milliseconds that the first cells of a map take on one thread and on two, warmed up, in turn. */
 async function scaling(example: string, cells: number, rounds: number): Promise<[number, number][]> {
-  const jobs = glassAndMassMap.plan(basisOf(example, 21)).slice(0, cells);
+  const jobs = glassAndMassMap.plan(basisFor(example, 21, true)).slice(0, cells);
   const pools = [poolOf(1, 60_000), poolOf(2, 60_000)];
   const timed = async (pool: RunPool) => {
     const start = performance.now();
@@ -120,7 +119,7 @@ async function stopped(
   const pool = poolOf(2, 60_000);
   const stop = new AbortController();
   let results = 0;
-  const name = await ask(glassAndMassMap, basisOf(example, 21), pool.runner('denver'), {
+  const name = await ask(glassAndMassMap, basisFor(example, 21, true), pool.runner('denver'), {
     signal: stop.signal,
     onProgress: () => {
       results++;

@@ -1,0 +1,26 @@
+// What a question is asked about, with what nobody set filled in: the default limit, metric words, sixty-four
+// samples, a map of 21 by 21.
+
+import type { Design } from '../design/design.ts';
+import type { Site } from '../weather/typical-year.ts';
+import { DEFAULT_CRITERION } from './criterion.ts';
+import type { Basis } from './question.ts';
+import { METRIC_WORDS } from './words.ts';
+
+/** A basis; what `set` leaves out is as the head of this file says. */
+export function basisOf(
+  design: Design,
+  site: Site,
+  set: Partial<Omit<Basis, 'design' | 'site'>> = {},
+): Basis {
+  return {
+    criterion: DEFAULT_CRITERION,
+    words: METRIC_WORDS,
+    samples: 64,
+    mapSide: 21,
+    everyCell: false,
+    ...set,
+    design,
+    site,
+  };
+}
