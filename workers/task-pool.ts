@@ -45,6 +45,7 @@ interface Batch<Task, Result> {
   readonly results: Result[];
   /** places not given out, the next one last */
   readonly waiting: number[];
+  slices: number;
   /** deaths by place; a task that has seen one goes alone */
   readonly deaths: Map<number, number>;
   left: number;
@@ -94,6 +95,7 @@ export class TaskPool<Task, Result> {
         tasks,
         results: new Array<Result>(tasks.length),
         waiting: Array.from(tasks, (_, i) => tasks.length - 1 - i),
+        slices: 0,
         deaths: new Map(),
         left: tasks.length,
         onResult,
@@ -154,9 +156,13 @@ export class TaskPool<Task, Result> {
     return slot;
   }
 
-  #takeSlice({ waiting, deaths }: Batch<Task, Result>): readonly number[] {
-    const share = Math.ceil(waiting.length / (this.#options.threads * SLICES_LEFT));
-    const size = Math.min(share, MOST_IN_SLICE);
+  /** One task at first, so that something is there to see at once; then more; one again towards the end. */
+  #takeSlice(batch: Batch<Task, Result>): readonly number[] {
+    const { waiting, deaths } = batch;
+    const { threads } = this.#options;
+    const share = Math.ceil(waiting.length / (threads * SLICES_LEFT));
+    const size = Math.min(share, MOST_IN_SLICE, 1 + Math.floor(batch.slices / (threads * SLICES_LEFT)));
+    batch.slices++;
     const places = [waiting.pop()!];
     while (places.length < size && waiting.length > 0 && !deaths.has(places[0]!)) places.push(waiting.pop()!);
     return places;

@@ -30,11 +30,11 @@ export interface GlassMassMap {
 /** Overheated hours worth a line. */
 const LEVELS = [50, 100, 200, 500, 1000, 2000, 4000];
 
-/** Lattices from coarse to fine: every stride that divides the grid, 1 last. */
+/** Lattices from coarse to fine: the four corners, then every stride that divides the grid, 1 last. */
 export function strides(side: number): readonly number[] {
   const steps = side - 1;
   const found: number[] = [];
-  for (let stride = Math.max(1, Math.floor(steps / 2)); stride >= 1; stride--) {
+  for (let stride = steps; stride >= 1; stride--) {
     if (steps % stride === 0) found.push(stride);
   }
   return found;

@@ -7,6 +7,7 @@ import { simulate } from '../../src/network/simulate.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
 import { bareLoop, measure, printTable } from './measure.ts';
+import { benchPool } from './pool-in-browser.ts';
 
 const ROUNDS = 15;
 const WARM_UPS = 4;
@@ -42,3 +43,4 @@ printTable(
   'Preparing a climate',
   measure([{ name: 'sun, sky, moist air of 8760 hours', run: () => void prepareClimate(bundle.year) }], 7, 2),
 );
+await benchPool();
