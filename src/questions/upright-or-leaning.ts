@@ -189,28 +189,50 @@ function finding(basis: Basis, runs: Runs): Sentence {
     leaningOverheatedHours: leaning.figures.overheatedHours,
     uprightHeatingKWh: upright.figures.heatingKWh,
     leaningHeatingKWh: leaning.figures.heatingKWh,
-    winterSunShare: sun(leaning, low) / sun(upright, low) - 1,
-    summerSunTimes: sun(leaning, high) / sun(upright, high),
-    nightLossShare: loss(leaning) / loss(upright) - 1,
-    overhangTakesUpright: 1 - sun(upright, high) / sun(uprightBare, high),
-    overhangTakesLeaning: 1 - sun(leaning, high) / sun(bare, high),
+    winterSunTimes: ratio(sun(leaning, low), sun(upright, low)),
+    summerSunTimes: ratio(sun(leaning, high), sun(upright, high)),
+    nightLossTimes: ratio(loss(leaning), loss(upright)),
+    overhangLeavesUpright: ratio(sun(upright, high), sun(uprightBare, high)),
+    overhangLeavesLeaning: ratio(sun(leaning, high), sun(bare, high)),
     limitC: criterion.aboveC,
   };
-  const morePercent = (share: number) => `${percentInWords(Math.abs(share))} ${share < 0 ? 'less' : 'more'}`;
+  if (figures.glassM2 === 0) {
+    return {
+      figures,
+      text: 'There is no equator-facing glass, so there is nothing to lean. Draw some first.',
+    };
+  }
   const heat =
     Math.abs(figures.leaningHeatingKWh - figures.uprightHeatingKWh) < 0.05 * figures.uprightHeatingKWh
       ? 'back-up heat is the same'
       : `back-up heat is ${words.energy(figures.leaningHeatingKWh)} instead of ${words.energy(figures.uprightHeatingKWh)}`;
-  const only = figures.overhangTakesLeaning < figures.overhangTakesUpright ? 'but only ' : 'and ';
+  const { winterSunTimes, summerSunTimes, nightLossTimes } = figures;
   return {
     figures,
     text:
-      `Leaned to ${leanDeg}°, the same ${words.area(figures.glassM2)} takes in ${morePercent(figures.winterSunShare)} sun in the dark months and ${figures.summerSunTimes.toFixed(1)} times as much in the bright ones. ` +
-      `It loses ${morePercent(figures.nightLossShare)} at night. ` +
+      `Leaned to ${leanDeg}°, the same ${words.area(figures.glassM2)} takes in ${moreInWords(winterSunTimes, 'sun')} in the dark months and ${summerSunTimes === null ? 'none' : `${summerSunTimes.toFixed(1)} times as much`} in the bright ones. ` +
+      `It loses ${moreInWords(nightLossTimes, 'heat')} at night. ` +
       `The rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(figures.leaningOverheatedHours)} instead of ${countInWords(figures.uprightOverheatedHours)}, and ${heat}. ` +
-      `An overhang keeps ${percentInWords(figures.overhangTakesUpright)} of the summer sun from upright glass, ${only}${percentInWords(figures.overhangTakesLeaning)} from leaning. ` +
+      overhangInWords(figures.overhangLeavesUpright, figures.overhangLeavesLeaning) +
       verdict(upright.figures.overheatedHours, leaning.figures.overheatedHours, criterion.hours),
   };
+}
+
+/** Null where there is nothing to compare with: no sun in a polar night, no loss without a night. */
+function ratio(one: number, other: number): number | null {
+  return other > 0 ? one / other : null;
+}
+
+/** "11 % more sun", "3 % less heat", "no sun" where there is none to compare. */
+function moreInWords(times: number | null, what: string): string {
+  if (times === null) return `no ${what}`;
+  return `${percentInWords(Math.abs(times - 1))} ${times < 1 ? 'less' : 'more'} ${what}`;
+}
+
+function overhangInWords(leavesUpright: number | null, leavesLeaning: number | null): string {
+  if (leavesUpright === null || leavesLeaning === null) return '';
+  const only = leavesLeaning > leavesUpright ? 'but only ' : 'and ';
+  return `An overhang keeps ${percentInWords(1 - leavesUpright)} of the summer sun from upright glass, ${only}${percentInWords(1 - leavesLeaning)} from leaning. `;
 }
 
 function verdict(uprightHours: number, leaningHours: number, limitHours: number): string {

@@ -1,11 +1,14 @@
 // What holds for every question: its runs, its partial answers, its closing sentence.
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { LIMITS } from '../../src/design/limits.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { ownCriterion } from '../../src/questions/criterion.ts';
 import type { Answer } from '../../src/questions/question.ts';
 import { QUESTIONS, questionById } from '../../src/questions/registry.ts';
+import { varied, withGlassAsArea } from '../../src/questions/variation.ts';
 import { madeBasis, madeRunner, plausible } from './made-runner.ts';
 
 test('eight questions, each with its own id, a title and a sentence that asks', () => {
@@ -70,6 +73,34 @@ describe.each(QUESTIONS.map((question) => [question.id, question] as const))('%s
     expect(seen).toHaveLength(wanted);
     for (const answer of seen) expect([answer.complete, answer.finding]).toEqual([false, null]);
   });
+});
+
+test('any design that can be drawn has an answer to every question, zero glass and zero mass among them', async () => {
+  const design = fc
+    .tuple(
+      fc.constantFrom(...EXAMPLES.map((example) => example.design)),
+      fc.array(fc.tuple(fc.constantFrom(...LIMITS), fc.constantFrom(0, 0.5, 1)), { maxLength: 8 }),
+      fc.constantFrom('none', 'open', 'closed'),
+      fc.boolean(),
+    )
+    .map(([drawn, changes, join, isBare]) =>
+      varied(withGlassAsArea(drawn), {
+        ...Object.fromEntries(
+          changes.map(([{ path, min, max }, place]) => [path, min + (max - min) * place]),
+        ),
+        'sunspace.join': join,
+        ...(isBare ? { 'glass.value': 0, 'mass.areaM2': 0, 'vents.houseM2': 0, 'vents.sunspaceM2': 0 } : {}),
+      }),
+    );
+  await fc.assert(
+    fc.asyncProperty(design, fc.constantFrom(...QUESTIONS), async (drawn, question) => {
+      const answer = await ask(question, madeBasis(drawn, { mapSide: 5 }), madeRunner(plausible));
+      expect(answer.finding?.text ?? '').toMatch(/^[A-Z].*\.$/s);
+      expect(answer.finding?.text).not.toMatch(/NaN|undefined|Infinity/);
+      expect(numbersIn(answer).filter((value) => !Number.isFinite(value))).toEqual([]);
+    }),
+    { numRuns: 150 },
+  );
 });
 
 test('a question that never stops asking for runs is stopped', async () => {

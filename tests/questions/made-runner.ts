@@ -98,7 +98,13 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     books: { heatResidual: 0, waterResidual: 0 },
     findings: [],
   };
-  const frontGlass = { incidentKWh: months(100), transmittedKWh: months(60), nightLossKWh: months(20) };
+  // Sun and loss as the area has them; without glass there is none of either.
+  const { glassM2 } = geometryOf(job.design);
+  const frontGlass = {
+    incidentKWh: months(100 * glassM2),
+    transmittedKWh: months(60 * glassM2),
+    nightLossKWh: months(20 * glassM2),
+  };
   return { id: job.id, outcome, frontGlass: job.frontGlass ? frontGlass : null };
 }
 
