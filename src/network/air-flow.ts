@@ -139,8 +139,9 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
   }
 
   function sum(): void {
-    outdoors.fill(0);
-    between.fill(0);
+    // Loops, not fill(): on arrays this short the call costs more than the work.
+    for (let z = 0; z < zones; z++) outdoors[z] = 0;
+    for (let z = 0; z < zones * zones; z++) between[z] = 0;
     for (let i = 0; i < openings.length; i++) {
       const zone = zoneOf[i]!;
       const other = otherOf[i]!;

@@ -55,38 +55,31 @@ export function compileRecorder(
   const co2 = new Float64Array(zones).fill(OUTDOOR_CO2_PPM);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
 
-  const air = new Float64Array(zones);
-  const radiant = new Float64Array(zones);
-  const held = new Float64Array(zones);
-  const cooled = new Float64Array(zones);
-  const pressure = new Float64Array(zones);
-  const outdoorKg = new Float64Array(zones);
-  const betweenKg = new Float64Array(zones * zones);
-  const released = new Float64Array(zones);
-  const dew = new Float64Array(zones);
-  const byCause = new Float64Array(zones * causes);
-  const flow = new Float64Array(openings.length);
-  const open = new Float64Array(openings.length);
-  const sums = [
-    air,
-    radiant,
-    held,
-    cooled,
-    pressure,
-    outdoorKg,
-    betweenKg,
-    released,
-    dew,
-    byCause,
-    flow,
-    open,
-  ];
+  // One block of sums over the steps of an hour, cleared in one loop; the names are windows on it.
+  const block = new Float64Array(8 * zones + zones * zones + zones * causes + 2 * openings.length);
+  let taken = 0;
+  const window = (length: number) => {
+    taken += length;
+    return block.subarray(taken - length, taken);
+  };
+  const air = window(zones);
+  const radiant = window(zones);
+  const held = window(zones);
+  const cooled = window(zones);
+  const pressure = window(zones);
+  const outdoorKg = window(zones);
+  const betweenKg = window(zones * zones);
+  const released = window(zones);
+  const dew = window(zones);
+  const byCause = window(zones * causes);
+  const flow = window(openings.length);
+  const open = window(openings.length);
   let steps = 0;
   let releasedKg = 0;
 
   function beginHour(): void {
     steps = 0;
-    for (const sum of sums) sum.fill(0);
+    for (let i = 0; i < block.length; i++) block[i] = 0;
   }
 
   function addStep(): void {

@@ -279,7 +279,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
       }
       d[i] = diagonal;
     }
-    unitReady.fill(0);
+    for (let i = 0; i < hubs; i++) unitReady[i] = 0;
   }
 
   function solveHubs(vector: Float64Array, offset: number): void {
@@ -297,7 +297,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
 
   /** Heat that keeps the held hubs inside their band, by relaxation: exact at once for one held hub. */
   function hold(): void {
-    heldW.fill(0);
+    for (let i = 0; i < hubs; i++) heldW[i] = 0;
     for (let pass = 0; pass < HOLD_PASSES; pass++) {
       let largest = 0;
       for (let i = 0; i < hubs; i++) {
@@ -369,7 +369,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   }
 
   function endStep(): void {
-    hubC.set(rhs);
+    for (let i = 0; i < hubs; i++) hubC[i] = rhs[i]!;
     const p = pool;
     const starts = first;
     const atFactor = AT_FACTOR;

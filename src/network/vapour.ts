@@ -120,17 +120,19 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
 
   function step(inputs: VapourInputs): void {
     const { stepS, outdoors, zoneC } = inputs;
-    before.set(ratio);
-    airW.fill(0);
-    paneW.fill(0);
-    dew.fill(0);
+    for (let p = 0; p < panes; p++) paneW[p] = 0;
+    for (let z = 0; z < zones; z++) {
+      before[z] = ratio[z]!;
+      airW[z] = 0;
+      dew[z] = 0;
+    }
     for (let z = 0; z < zones; z++) saturated[z] = saturationPressureUnchecked(clampC(zoneC[z]!));
     for (let z = 0; z < zones; z++) bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
     for (let p = 0; p < panes; p++) meetPane(p, inputs);
     balance(inputs);
     // Each pass leaves one pane fewer to dry beyond its film, or one bed fewer to dry into full air.
     for (let pass = 0; pass < panes + zones && corrects(inputs); pass++) balance(inputs);
-    ratio.set(rhs);
+    for (let z = 0; z < zones; z++) ratio[z] = rhs[z]!;
     for (let z = 0; z < zones; z++) {
       settleBed(z, before[z]!, inputs);
       received += outdoors[z]! * (inputs.outdoorRatio - ratio[z]!) * stepS + released[z]! * stepS;
@@ -143,7 +145,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
 
   /** The humidity ratios at the step's end, into `rhs`. */
   function balance({ stepS, pressurePa, outdoors, between, outdoorRatio }: VapourInputs): void {
-    matrix.fill(0);
+    for (let i = 0; i < zones * zones; i++) matrix[i] = 0;
     for (let z = 0; z < zones; z++) {
       const perRatio = pressurePa / (0.622 + ratio[z]!);
       const bufferPull = buffering(z, stepS);
