@@ -3,7 +3,7 @@
 // every step. Volume formulas: src/physics/leakage, openings, doorway.
 // Flow depends on temperature and temperature on flow: the run solves its hubs with trial flows and hands back
 // trial temperatures until both agree, so nothing chatters and a finer step changes little. Buoyant flows go by
-// damped substitution; an opener's position by halving, since more opening always means less need.
+// damped substitution; an opener's position by secant and bracket, since more opening always means less need.
 
 import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
@@ -26,6 +26,8 @@ const DOOR_LEAD_K = 1;
 const SETTLED_REL = 0.01;
 const SETTLED_M3S = 2e-4;
 const SETTLED_OPEN = 0.01;
+/** An opener this little open lets nothing through. */
+const SHUT = 1e-6;
 /** Buoyant flow goes with the square root of a difference it lowers: substituted this far it settles fastest. */
 const DAMPING = 0.7;
 
@@ -75,7 +77,15 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
   const openBefore = new Float64Array(openings.length);
   const least = new Float64Array(openings.length);
   const most = new Float64Array(openings.length);
+  const lastOpen = new Float64Array(openings.length);
+  const lastOff = new Float64Array(openings.length);
+  /** vents and doors; cracks and fans flow as the hour's start finds them */
+  const movable = Int32Array.from(
+    [...openings.keys()].filter((i) => openings[i]!.kind === 'vent' || openings[i]!.kind === 'door'),
+  );
   let ease = 0;
+  let anyOpen = false;
+  let stale = true;
 
   function beginHour(moment: Moment): void {
     for (let i = 0; i < openings.length; i++) {
@@ -83,14 +93,21 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
       const hand = hands[i]!;
       if (opening.kind === 'vent') wantVent(opening, hand, moment, state, zoneOf[i]!);
       else if (opening.kind === 'door') wantDoor(opening, hand, state, zoneOf[i]!, otherOf[i]!);
-      else continue;
+      else {
+        volume[i] = flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!);
+        continue;
+      }
       act(hand, opening.hand, moment);
     }
+    stale = true;
   }
 
   function beginStep(moment: Moment, stepS: number, isQuarter: boolean): void {
     ease = easing(stepS);
-    for (let i = 0; i < openings.length; i++) {
+    const wasOpen = anyOpen;
+    anyOpen = false;
+    for (let k = 0; k < movable.length; k++) {
+      const i = movable[k]!;
       const opening = openings[i]!;
       const hand = hands[i]!;
       const insideC = state.zoneC[zoneOf[i]!]!;
@@ -99,18 +116,22 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
         openBefore[i] = hand.open;
         least[i] = 0;
         most[i] = 1;
+        lastOff[i] = Number.NaN;
         hand.open += ease * (ventTarget(opening, moment, state, insideC) - hand.open);
       } else if (opening.kind === 'door') setDoor(opening, hand, ease);
-      volume[i] = flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!);
+      if (hand.open > SHUT) anyOpen = true;
+      volume[i] = hand.open > SHUT ? flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!) : 0;
     }
-    sum();
+    if (anyOpen || wasOpen || stale) sum();
+    stale = false;
   }
 
   function refine(moment: Moment): boolean {
+    if (!anyOpen) return true;
     let settled = true;
-    for (let i = 0; i < openings.length; i++) {
+    for (let k = 0; k < movable.length; k++) {
+      const i = movable[k]!;
       const opening = openings[i]!;
-      if (opening.kind === 'fixed') continue;
       const moved =
         opening.kind === 'vent' && opening.hand === 'automatic' && !placeOpener(opening, i, moment);
       const flow = flowOf(opening, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
@@ -123,7 +144,7 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     return settled;
   }
 
-  /** Halve toward the position that asks for itself; true when it does. */
+  /** Toward the position that asks for itself; true when it does. */
   function placeOpener(opening: VentOpening, i: number, moment: Moment): boolean {
     const hand = hands[i]!;
     const target = ventTarget(opening, moment, state, state.zoneC[zoneOf[i]!]!);
@@ -133,7 +154,11 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     if (off > 0) least[i] = hand.open;
     else most[i] = hand.open;
     if (most[i]! - least[i]! <= SETTLED_OPEN) return true;
-    const next = hand.open + off / 2;
+    // Secant through the last two positions, kept inside the bracket; halving when it points outside.
+    const slope = (off - lastOff[i]!) / (hand.open - lastOpen[i]!);
+    lastOff[i] = off;
+    lastOpen[i] = hand.open;
+    const next = Number.isFinite(slope) && slope < 0 ? hand.open - off / slope : hand.open + off / 2;
     hand.open = next > least[i]! && next < most[i]! ? next : (least[i]! + most[i]!) / 2;
     return false;
   }
@@ -197,7 +222,7 @@ function flowOf(
       return runs ? scheduled(opening.flow, moment) : 0;
     }
     case 'vent':
-      return hand.open > 1e-6 ? ventFlow(opening, hand.open, insideC, state) : 0;
+      return ventFlow(opening, hand.open, insideC, state);
     case 'door': {
       if (hand.open === 0) return 0;
       const otherC = state.zoneC[other]!;

@@ -29,6 +29,8 @@ export interface Drivers {
   readonly paneLight: readonly (PaneLight | null)[];
   /** sun on the outside of chains [W], by chain, as written this hour */
   readonly outsideSun: Float64Array;
+  /** no sun in the hour last renewed */
+  isDark(): boolean;
 }
 
 /** A year's sun on an outside face, already times area and absorptance [W]. */
@@ -61,10 +63,13 @@ export function compileDrivers(
     if (zoneFrom < 0) frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
   }
 
+  let dark = true;
+
   function renew(hour: number, moment: Moment): void {
     stepper.nodeW.fill(0);
     zoneSun.fill(0);
-    if (climate.cosZenith[hour]! > 0) shine(hour);
+    dark = climate.cosZenith[hour]! <= 0;
+    if (!dark) shine(hour);
     else {
       floorLight.fill(0);
       outsideSun.fill(0);
@@ -115,7 +120,17 @@ export function compileDrivers(
     }
   }
 
-  return { renew, airGain, radiantGain, zoneSun, floorLight, frameConductance, paneLight: light, outsideSun };
+  return {
+    renew,
+    airGain,
+    radiantGain,
+    zoneSun,
+    floorLight,
+    frameConductance,
+    paneLight: light,
+    outsideSun,
+    isDark: () => dark,
+  };
 }
 
 /** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */

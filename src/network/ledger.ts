@@ -80,6 +80,13 @@ export function compileLedger(
   const sunOn = new Float64Array(stepper.chains);
   const startNode = new Float64Array(stepper.nodes);
   const startHub = new Float64Array(hubs);
+  /** the ends heat is counted at: to outdoors and ground, and both sides of what stands between zones */
+  const ends = Int32Array.from(
+    entries.flatMap(({ chain, through }) => (through ? [2 * chain, 2 * chain + 1] : [2 * chain])),
+  );
+  const endNodes = ends.map((end) =>
+    end % 2 === 0 ? stepper.first[end >> 1]! : stepper.first[(end >> 1) + 1]! - 1,
+  );
   let steps = 0;
   /** what panes and walls between zones took up, and gave to the zones [J] */
   let throughIn = 0;
@@ -99,19 +106,20 @@ export function compileLedger(
     hourly.fill(0);
     endSum.fill(0);
     hubSum.fill(0);
-    for (const { chain } of entries) {
+    sunOn.fill(0);
+    if (drivers.isDark()) return;
+    const { nodeW, first } = stepper;
+    for (let c = 0; c < sunOn.length; c++) {
       let watt = 0;
-      for (let i = stepper.first[chain]!; i < stepper.first[chain + 1]!; i++) watt += stepper.nodeW[i]!;
-      sunOn[chain] = watt;
+      for (let i = first[c]!; i < first[c + 1]!; i++) watt += nodeW[i]!;
+      sunOn[c] = watt;
     }
   }
 
   function addStep(): void {
     steps++;
-    for (let c = 0; c < stepper.chains; c++) {
-      endSum[2 * c]! += stepper.nodeC[stepper.first[c]!]!;
-      endSum[2 * c + 1]! += stepper.nodeC[stepper.first[c + 1]! - 1]!;
-    }
+    const { nodeC } = stepper;
+    for (let i = 0; i < ends.length; i++) endSum[ends[i]!]! += nodeC[endNodes[i]!]!;
     for (let h = 0; h < hubs; h++) hubSum[h]! += stepper.hubC[h]!;
     for (let z = 0; z < zones; z++) addZoneStep(z);
     for (let p = 0; p < layout.panes.length; p++) {
@@ -156,10 +164,9 @@ export function compileLedger(
       const outside = drivers.outsideSun[chain]! * steps;
       hourly[zone * CAUSES + SUN!]! += sunOn[chain]! * steps - outside;
       hourly[zone * CAUSES + cause]! += outside;
-      for (const end of [2 * chain, 2 * chain + 1]) {
-        const g = stepper.endBoundary[end]!;
-        if (g > 0) hourly[zone * CAUSES + cause]! += g * (steps * stepper.endBoundaryC[end]! - endSum[end]!);
-      }
+      const end = 2 * chain;
+      const g = stepper.endBoundary[end]!;
+      if (g > 0) hourly[zone * CAUSES + cause]! += g * (steps * stepper.endBoundaryC[end]! - endSum[end]!);
     }
     for (let i = 0; i < hourly.length; i++) monthly[i * 12 + month]! += hourly[i]! * stepS;
   }
