@@ -64,7 +64,7 @@ async function map(
     for (const { duration } of list.getEntries()) longestTaskMs = Math.max(longestTaskMs, duration);
   });
   observer.observe({ type: 'longtask' });
-  const pool = poolOf(threads, killAfter < Number.POSITIVE_INFINITY ? 3000 : 60_000);
+  const pool = poolOf(threads, killAfter < Number.POSITIVE_INFINITY ? 5000 : 60_000);
   const start = performance.now();
   let firstMs = 0;
   let lastPicture = 0;
