@@ -82,7 +82,7 @@ export function compileDrivers(
         airGain[z]! += watt * (1 - gain.radiantShare);
         radiantGain[z]! += watt * gain.radiantShare;
       }
-      stepper.hubW[airHub(z)] = airGain[z]!;
+      stepper.hubW[airHub(z, zones)] = airGain[z]!;
       stepper.hubW[radiantHub(z)] = radiantGain[z]!;
     }
     for (const { element, chain } of layout.elements) {

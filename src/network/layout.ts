@@ -1,6 +1,7 @@
 // Lays a model out as a linear network: which hub is whose air, which chain is which element or pane, which
 // node is which surface. A model in; the network's description and the indices the rest of the room reads by.
-// Hubs come in pairs: 2z is the air of zone z, 2z + 1 its massless mean radiant node (star network).
+// Hubs: first the massless mean radiant node of every zone (star network), steady within an hour, then every zone's
+// air, whose flows change with every trial.
 
 import type { Element, Face, Model, Pane } from '../model/model.ts';
 import { type Cut, cutElement } from './cut.ts';
@@ -39,8 +40,8 @@ export interface Layout {
   readonly roomDensity: number;
 }
 
-export const airHub = (zone: number) => 2 * zone;
-export const radiantHub = (zone: number) => 2 * zone + 1;
+export const radiantHub = (zone: number) => zone;
+export const airHub = (zone: number, zones: number) => zones + zone;
 
 /**
  * Lay a model out.
@@ -50,6 +51,7 @@ export const radiantHub = (zone: number) => 2 * zone + 1;
  */
 export function layOut(model: Model, airDensity: number): Layout {
   const zoneIds = model.zones.map((zone) => zone.id);
+  const zones = zoneIds.length;
   const zoneOf = (face: Face) => (face.kind === 'zone' ? zoneIds.indexOf(face.zone) : -1);
   const chains: Chain[] = [];
   const elements = model.elements.map((element): ElementPlace => {
@@ -58,8 +60,8 @@ export function layOut(model: Model, airDensity: number): Layout {
       id: element.id,
       capacity: cut.capacity,
       link: cut.link,
-      a: elementEndA(element, cut, zoneOf(element.a)),
-      b: zoneEnd(zoneOf(element.b)),
+      a: elementEndA(element, cut, zoneOf(element.a), zones),
+      b: zoneEnd(zoneOf(element.b), zones),
     });
     return { element, chain: chains.length - 1, cut, zoneA: zoneOf(element.a), zoneB: zoneOf(element.b) };
   });
@@ -67,35 +69,41 @@ export function layOut(model: Model, airDensity: number): Layout {
     const zoneFrom = pane.from === 'outdoors' ? -1 : zoneIds.indexOf(pane.from);
     const zoneTo = zoneIds.indexOf(pane.to);
     const glassM2 = pane.areaM2 * (1 - pane.frameShare);
-    chains.push(paneChain(pane, glassM2, zoneFrom, zoneTo));
+    chains.push(paneChain(pane, glassM2, zoneFrom, zoneTo, zones));
     return { pane, chain: chains.length - 1, zoneFrom, zoneTo, glassM2 };
   });
-  const hubs = model.zones.flatMap((zone) => [
-    {
+  const hubs = [
+    ...zoneIds.map((id) => ({ id: `${id} radiant`, capacity: 0, boundary: 0 })),
+    ...model.zones.map((zone) => ({
       id: `${zone.id} air`,
       capacity: zone.volumeM3 * airDensity * AIR_SPECIFIC_HEAT + zone.furnitureCapacity,
       boundary: 0,
-    },
-    { id: `${zone.id} radiant`, capacity: 0, boundary: 0 },
-  ]);
-  return { network: { chains, hubs, hubLinks: [] }, elements, panes, zoneIds, roomDensity: airDensity };
+    })),
+  ];
+  return {
+    network: { chains, hubs, steadyHubs: zones, hubLinks: [] },
+    elements,
+    panes,
+    zoneIds,
+    roomDensity: airDensity,
+  };
 }
 
 /** Conductances start at 1 W/K and are set before the first step. */
-function zoneEnd(zone: number): ChainEnd {
+function zoneEnd(zone: number, zones: number): ChainEnd {
   return {
     boundary: 0,
     hubs: [
-      { hub: airHub(zone), conductance: 1 },
+      { hub: airHub(zone, zones), conductance: 1 },
       { hub: radiantHub(zone), conductance: 1 },
     ],
   };
 }
 
-function elementEndA(element: Element, cut: Cut, zone: number): ChainEnd {
+function elementEndA(element: Element, cut: Cut, zone: number, zones: number): ChainEnd {
   switch (element.a.kind) {
     case 'zone':
-      return zoneEnd(zone);
+      return zoneEnd(zone, zones);
     case 'outdoors':
       return { boundary: 1, hubs: [] };
     case 'ground':
@@ -109,7 +117,7 @@ function elementEndA(element: Element, cut: Cut, zone: number): ChainEnd {
  * Sheets as nodes, gas gaps as links. Single glass is two half sheets, so that both faces stand apart. A sheet's
  * own resistance is put into the gaps beside it.
  */
-function paneChain(pane: Pane, glassM2: number, zoneFrom: number, zoneTo: number): Chain {
+function paneChain(pane: Pane, glassM2: number, zoneFrom: number, zoneTo: number, zones: number): Chain {
   const { glass } = pane;
   const sheetJ = GLASS_DENSITY * GLASS_SPECIFIC_HEAT * glass.sheetM * glassM2;
   const capacity =
@@ -118,8 +126,8 @@ function paneChain(pane: Pane, glassM2: number, zoneFrom: number, zoneTo: number
     id: pane.id,
     capacity,
     link: new Array<number>(capacity.length - 1).fill(1),
-    a: zoneFrom >= 0 ? zoneEnd(zoneFrom) : { boundary: 1, hubs: [] },
-    b: zoneEnd(zoneTo),
+    a: zoneFrom >= 0 ? zoneEnd(zoneFrom, zones) : { boundary: 1, hubs: [] },
+    b: zoneEnd(zoneTo, zones),
   };
 }
 

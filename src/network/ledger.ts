@@ -131,7 +131,7 @@ export function compileLedger(
 
   function addZoneStep(z: number): void {
     const row = z * CAUSES;
-    const air = airHub(z);
+    const air = airHub(z, zones);
     const radiant = radiantHub(z);
     const held = stepper.heldW[air]!;
     hourly[row + (held > 0 ? HEATING! : COOLING!)]! += held;
@@ -144,7 +144,7 @@ export function compileLedger(
     hourly[row + AIR!]! += (stepper.hubBoundary[air]! - drivers.frameConductance[z]!) * outward;
     for (let y = 0; y < zones; y++) {
       if (y === z) continue;
-      const next = airHub(y);
+      const next = airHub(y, zones);
       const seen = radiantHub(y);
       hourly[row + OTHER_ZONES]! +=
         stepper.hubLink[air * hubs + next]! * (stepper.hubC[next]! - stepper.hubC[air]!) +
@@ -177,7 +177,7 @@ export function compileLedger(
       const hub = stepper.endHub[slot]!;
       if (hub < 0) continue;
       const given = stepper.endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
-      hourly[(hub >> 1) * CAUSES + OTHER_ZONES]! += given;
+      hourly[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
       throughOut += given * stepS;
     }
   }
@@ -194,7 +194,7 @@ export function compileLedger(
   function close(water: WaterSums): Books {
     const stored = new Float64Array(zones);
     let throughStored = 0;
-    for (let h = 0; h < hubs; h++) stored[h >> 1]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
+    for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
     for (const { chain, zone, through } of entries) {
       let joule = 0;
       for (let i = stepper.first[chain]!; i < stepper.first[chain + 1]!; i++) {

@@ -31,6 +31,8 @@ export interface Hub {
 export interface LinearNetwork {
   readonly chains: readonly Chain[];
   readonly hubs: readonly Hub[];
+  /** so many hubs, the first, change their links and boundary only together with chain ends; absent = 0 */
+  readonly steadyHubs?: number;
   readonly hubLinks: readonly { readonly from: number; readonly to: number; readonly conductance: number }[];
 }
 
@@ -73,6 +75,9 @@ export function requireNetwork(network: LinearNetwork): void {
         `${chain.id} has no capacity and no boundary; allowed either (or link its hubs directly)`,
       );
   }
+  const steady = network.steadyHubs ?? 0;
+  if (!Number.isInteger(steady) || steady < 0 || steady > network.hubs.length)
+    throw new RangeError(`steadyHubs is ${steady}; allowed 0 to ${network.hubs.length}`);
   for (const hub of network.hubs) {
     nonNegative(hub.id, 'capacity', hub.capacity);
     nonNegative(hub.id, 'boundary conductance', hub.boundary);

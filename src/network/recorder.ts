@@ -85,9 +85,9 @@ export function compileRecorder(
   function addStep(): void {
     steps++;
     for (let z = 0; z < zones; z++) {
-      air[z]! += stepper.hubC[airHub(z)]!;
+      air[z]! += stepper.hubC[airHub(z, zones)]!;
       radiant[z]! += stepper.hubC[radiantHub(z)]!;
-      const watt = stepper.heldW[airHub(z)]!;
+      const watt = stepper.heldW[airHub(z, zones)]!;
       if (watt > 0) held[z]! += watt;
       else cooled[z]! -= watt;
       pressure[z]! += vapour.pressure[z]!;

@@ -8,7 +8,7 @@ import { HOURS } from '../weather/typical-year.ts';
 import { type AirState, compileAirFlow } from './air-flow.ts';
 import { momentOf, scheduled, scheduledWithin } from './clock.ts';
 import { compileDrivers } from './drivers.ts';
-import { AIR_SPECIFIC_HEAT, airHub, layOut, radiantHub } from './layout.ts';
+import { AIR_SPECIFIC_HEAT, airHub, layOut } from './layout.ts';
 import { compileLedger } from './ledger.ts';
 import { compileRecorder } from './recorder.ts';
 import { compileStepper } from './stepper.ts';
@@ -87,9 +87,9 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     vapourInputs.pressurePa = climate.year.pressurePa[hour]!;
     films.renew(outdoor);
     drivers.renew(hour, moment);
-    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z)] = outdoor.dryBulbC;
+    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
     stepper.refreshSources();
-    for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z)]!;
+    for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z, zones)]!;
     flows.beginHour(moment);
     vapour.beginHour(vapourInputs);
     recorder.beginHour();
@@ -107,7 +107,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
 
   function runStep(through: number): void {
     for (let z = 0; z < zones; z++) {
-      zoneC[z] = stepper.hubC[airHub(z)]!;
+      zoneC[z] = stepper.hubC[airHub(z, zones)]!;
       setThermostat(z, through);
     }
     flows.beginStep(moment, stepS, ((through - 1 / stepsPerHour) * 4) % 1 === 0);
@@ -116,7 +116,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     for (let trial = 0; trial < MOST_TRIALS; trial++) {
       linkAir();
       stepper.solve();
-      for (let z = 0; z < zones; z++) zoneC[z] = stepper.trialC[airHub(z)]!;
+      for (let z = 0; z < zones; z++) zoneC[z] = stepper.trialC[airHub(z, zones)]!;
       if (flows.refine(moment)) break;
     }
     stepper.endStep();
@@ -126,19 +126,18 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
 
   function linkAir(): void {
     for (let z = 0; z < zones; z++) {
-      stepper.hubBoundary[airHub(z)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
+      stepper.hubBoundary[airHub(z, zones)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
       for (let y = 0; y < zones; y++) {
         if (y === z) continue;
-        stepper.hubLink[airHub(z) * 2 * zones + airHub(y)] =
+        stepper.hubLink[airHub(z, zones) * 2 * zones + airHub(y, zones)] =
           flows.between[z * zones + y]! * AIR_SPECIFIC_HEAT;
-        stepper.hubLink[radiantHub(z) * 2 * zones + radiantHub(y)] = films.openRadiation[z * zones + y]!;
       }
     }
   }
 
   /** Latent heat of the water of the step before, given to air and panes in this one. */
   function applyLatent(): void {
-    for (let z = 0; z < zones; z++) stepper.hubW[airHub(z)] = drivers.airGain[z]! + vapour.airW[z]!;
+    for (let z = 0; z < zones; z++) stepper.hubW[airHub(z, zones)] = drivers.airGain[z]! + vapour.airW[z]!;
     let changed = false;
     for (let p = 0; p < paneC.length; p++) {
       const latent = vapour.paneW[p]!;
@@ -153,7 +152,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
   function setThermostat(z: number, through: number): void {
     const { thermostat } = model.zones[z]!;
     if (thermostat === null) return;
-    const hub = airHub(z);
+    const hub = airHub(z, zones);
     stepper.holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
     stepper.holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
     stepper.holdMaxW[hub] = thermostat.heatCapacityW;

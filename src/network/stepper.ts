@@ -7,6 +7,7 @@
 // hub system. Unconditionally stable, first order in time; error against exact solutions is measured in
 // tests/published/annual-network.test.ts.
 
+import { hubSolver } from './hub-solver.ts';
 import { type LinearNetwork, requireNetwork } from './linear-network.ts';
 
 /** Arrays are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
@@ -55,16 +56,13 @@ export interface Stepper {
   step(): void;
   /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
   beginStep(): void;
-  /** solve the hubs with the conductances as they stand into trialC; may be repeated */
+  /** solve the moving hubs with the conductances as they stand into trialC; may be repeated */
   solve(): void;
-  /** hub temperatures of the last solve [°C] */
+  /** temperatures of the moving hubs in the last solve [°C] */
   readonly trialC: Float64Array;
   /** take the last solve: hubs and nodes move on */
   endStep(): void;
 }
-
-const HOLD_PASSES = 60;
-const HOLD_TOLERANCE_W = 1e-9;
 
 /**
  * Compile a network into a stepper.
@@ -128,7 +126,6 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   const holdHighC = new Float64Array(hubs).fill(Number.POSITIVE_INFINITY);
   const holdMaxW = new Float64Array(hubs).fill(Number.POSITIVE_INFINITY);
   const holdMinW = new Float64Array(hubs).fill(Number.NEGATIVE_INFINITY);
-  const heldW = new Float64Array(hubs);
 
   const nodePerS = section(AT_CAPACITY);
   nodePerS.set(nodeJ.map((joule) => joule / stepS));
@@ -156,14 +153,21 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   /** free end temperatures with ends tied [°C] */
   const endFreeA = new Float64Array(chains);
   const endFreeB = new Float64Array(chains);
-  /** hub system: constant part by ends, factored whole, right-hand side, unit response */
-  const base = new Float64Array(hubs * hubs);
-  const lower = new Float64Array(hubs * hubs);
-  const pivot = new Float64Array(hubs);
-  const rhs = new Float64Array(hubs);
   const fixedRhs = new Float64Array(hubs);
-  const unit = new Float64Array(hubs * hubs);
-  const unitReady = new Uint8Array(hubs);
+
+  const solver = hubSolver({
+    hubs,
+    steady: network.steadyHubs ?? 0,
+    storage: hubPerS,
+    boundary: hubBoundary,
+    boundaryC: hubBoundaryC,
+    link: hubLink,
+    holdLowC,
+    holdHighC,
+    holdMaxW,
+    holdMinW,
+  });
+  const { base } = solver;
 
   function refreshChain(c: number): void {
     const start = first[c]!;
@@ -222,6 +226,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
       addEnd(4 * c + 2, 4 * c + 2, kbb[c]!);
       addCross(4 * c, 4 * c + 2, kab[c]!);
     }
+    solver.refresh();
   }
 
   /** An end's own couplings on the hub system: +g on the diagonal, −g·k·g among its hubs. */
@@ -260,74 +265,6 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     }
   }
 
-  /** Factor base + air links + boundaries + storage as LDLᵀ. */
-  function factorHubs(): void {
-    const l = lower;
-    const d = pivot;
-    const links = hubLink;
-    for (let i = 0; i < hubs; i++) {
-      const row = i * hubs;
-      let diagonal = base[row + i]! + hubPerS[i]! + hubBoundary[i]!;
-      for (let j = 0; j < hubs; j++) diagonal += links[row + j]!;
-      for (let j = 0; j < i; j++) {
-        let value = base[row + j]! - links[row + j]!;
-        const rowJ = j * hubs;
-        for (let k = 0; k < j; k++) value -= l[row + k]! * l[rowJ + k]! * d[k]!;
-        value /= d[j]!;
-        l[row + j] = value;
-        diagonal -= value * value * d[j]!;
-      }
-      d[i] = diagonal;
-    }
-    for (let i = 0; i < hubs; i++) unitReady[i] = 0;
-  }
-
-  function solveHubs(vector: Float64Array, offset: number): void {
-    for (let i = 1; i < hubs; i++) {
-      let value = vector[offset + i]!;
-      for (let j = 0; j < i; j++) value -= lower[i * hubs + j]! * vector[offset + j]!;
-      vector[offset + i] = value;
-    }
-    for (let i = hubs - 1; i >= 0; i--) {
-      let value = vector[offset + i]! / pivot[i]!;
-      for (let j = i + 1; j < hubs; j++) value -= lower[j * hubs + i]! * vector[offset + j]!;
-      vector[offset + i] = value;
-    }
-  }
-
-  /** Heat that keeps the held hubs inside their band, by relaxation: exact at once for one held hub. */
-  function hold(): void {
-    for (let i = 0; i < hubs; i++) heldW[i] = 0;
-    for (let pass = 0; pass < HOLD_PASSES; pass++) {
-      let largest = 0;
-      for (let i = 0; i < hubs; i++) {
-        const low = holdLowC[i]!;
-        const high = holdHighC[i]!;
-        if (low === Number.NEGATIVE_INFINITY && high === Number.POSITIVE_INFINITY) continue;
-        const free = rhs[i]!;
-        const held = heldW[i]!;
-        if (held === 0 && free >= low && free <= high) continue;
-        if (unitReady[i] === 0) {
-          unit.fill(0, i * hubs, (i + 1) * hubs);
-          unit[i * hubs + i] = 1;
-          solveHubs(unit, i * hubs);
-          unitReady[i] = 1;
-        }
-        const own = unit[i * hubs + i]!;
-        const toLow = held + (low - free) / own;
-        const toHigh = held + (high - free) / own;
-        const wanted =
-          toLow > 0 ? Math.min(toLow, holdMaxW[i]!) : toHigh < 0 ? Math.max(toHigh, holdMinW[i]!) : 0;
-        const change = wanted - held;
-        if (change === 0) continue;
-        heldW[i] = wanted;
-        for (let j = 0; j < hubs; j++) rhs[j]! += change * unit[i * hubs + j]!;
-        largest = Math.max(largest, Math.abs(change));
-      }
-      if (largest <= HOLD_TOLERANCE_W) return;
-    }
-  }
-
   // The two sweeps are the hot loops. What they use is copied into locals first: reached through the closure, the
   // same code runs half as fast on every network but the first one the engine has seen.
   function beginStep(): void {
@@ -359,17 +296,12 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
       }
       addFree(4 * c + 2, endFreeB[c]!);
     }
-  }
-
-  function solve(): void {
-    for (let i = 0; i < hubs; i++) rhs[i] = fixedRhs[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
-    factorHubs();
-    solveHubs(rhs, 0);
-    hold();
+    solver.begin(fixedRhs);
   }
 
   function endStep(): void {
-    for (let i = 0; i < hubs; i++) hubC[i] = rhs[i]!;
+    solver.finish();
+    for (let i = 0; i < hubs; i++) hubC[i] = solver.hubC[i]!;
     const p = pool;
     const starts = first;
     const atFactor = AT_FACTOR;
@@ -442,7 +374,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     holdHighC,
     holdMaxW,
     holdMinW,
-    heldW,
+    heldW: solver.heldW,
     nodeJ,
     hubJ,
     refreshChain,
@@ -450,12 +382,12 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     refreshSources,
     step() {
       beginStep();
-      solve();
+      solver.solve();
       endStep();
     },
     beginStep,
-    solve,
-    trialC: rhs,
+    solve: solver.solve,
+    trialC: solver.hubC,
     endStep,
   };
 }

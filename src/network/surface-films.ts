@@ -30,10 +30,8 @@ export interface OutdoorHour {
 }
 
 export interface SurfaceFilms {
-  /** write this hour's conductances and outside boundary temperatures */
+  /** write this hour's conductances, open sides between zones among them, and outside boundary temperatures */
   renew(hour: OutdoorHour): void;
-  /** long-wave conductance between radiant nodes through open sides [W/K], zone · zones + zone */
-  readonly openRadiation: Float64Array;
 }
 
 /** Prescribed coefficients as numbers, NaN where computed. */
@@ -53,7 +51,6 @@ export function compileFilms(model: Model, layout: Layout, stepper: Stepper): Su
   const gaps = paneGaps.map(({ pane }) => gapTable(pane.glass, pane.tiltDeg));
   const outdoorEnds = outdoorSidesOf(layout, stepper).map(({ end }) => end >> 1);
   const changing = Int32Array.from(new Set([...outdoorEnds, ...layout.panes.map(({ chain }) => chain)]));
-  const openRadiation = new Float64Array(zones * zones);
   for (const place of layout.panes) setPaneLinks(place, stepper, place.pane.glass.gapConductance ?? 5);
 
   function renew(hour: OutdoorHour): void {
@@ -65,14 +62,14 @@ export function compileFilms(model: Model, layout: Layout, stepper: Stepper): Su
     for (const { from, to, areaM2 } of exchange.open) {
       const meanK = (stepper.hubC[radiantHub(from)]! + stepper.hubC[radiantHub(to)]!) / 2 + KELVIN;
       const conductance = 4 * STEFAN_BOLTZMANN * meanK * meanK * meanK * areaM2;
-      openRadiation[from * zones + to] = conductance;
-      openRadiation[to * zones + from] = conductance;
+      stepper.hubLink[radiantHub(from) * 2 * zones + radiantHub(to)] = conductance;
+      stepper.hubLink[radiantHub(to) * 2 * zones + radiantHub(from)] = conductance;
     }
     for (let i = 0; i < changing.length; i++) stepper.refreshChain(changing[i]!);
     stepper.refreshEnds();
   }
 
-  return { renew, openRadiation };
+  return { renew };
 }
 
 /** Films to zones: convection from its table, long-wave by the zone's radiant temperature. */
@@ -81,7 +78,8 @@ function compileInside(layout: Layout, stepper: Stepper, exchange: ReadonlyMap<n
   const column = (of: (side: (typeof sides)[number]) => number) => Float64Array.from(sides, of);
   const slots = Int32Array.from(sides, ({ slot }) => slot);
   const nodes = Int32Array.from(sides, ({ node }) => node);
-  const airs = Int32Array.from(sides, ({ zone }) => airHub(zone));
+  const airs = Int32Array.from(sides, ({ zone }) => airHub(zone, layout.zoneIds.length));
+  const radiants = Int32Array.from(sides, ({ zone }) => radiantHub(zone));
   const areas = column(({ areaM2 }) => areaM2);
   const exchanges = column(({ exchangeM2 }) => exchangeM2);
   const nights = column(({ nightResistance }) => nightResistance);
@@ -110,7 +108,7 @@ function compileInside(layout: Layout, stepper: Stepper, exchange: ReadonlyMap<n
       }
       let radiation = radiations[i]! * area;
       if (Number.isNaN(radiation)) {
-        const radiantK = hubC[air + 1]! + KELVIN;
+        const radiantK = hubC[radiants[i]!]! + KELVIN;
         radiation = 4 * STEFAN_BOLTZMANN * radiantK * radiantK * radiantK * exchanges[i]!;
       }
       convection *= area;

@@ -1,0 +1,196 @@
+// The hub system of a step: the stepper's condensed matrix and right-hand side in, hub temperatures and holding
+// heat out. Hubs whose conductances never change within a set-up (radiant nodes) come first and are eliminated
+// once per set-up (Schur complement); what is left, the air of the zones, is factored at every trial.
+// Symmetric and diagonally dominant throughout, so LDLᵀ without pivoting.
+
+export interface HubSolver {
+  /** hubs · hubs, symmetric: what chain ends put on the hubs [W/K]; filled by the stepper, then refresh() */
+  readonly base: Float64Array;
+  /** eliminate the steady hubs anew */
+  refresh(): void;
+  /** take a step's right-hand side without boundary terms [W] */
+  begin(fixedRhs: Float64Array): void;
+  /** solve the moving hubs with conductances as they stand, held ones within their bands */
+  solve(): void;
+  /** the steady hubs from the moving ones of the last solve */
+  finish(): void;
+  /** hub temperatures: moving ones after solve(), all after finish() [°C] */
+  readonly hubC: Float64Array;
+  readonly heldW: Float64Array;
+}
+
+export interface HubInputs {
+  readonly hubs: number;
+  /** the first so many hubs are steady: their links and boundaries change only before refresh() */
+  readonly steady: number;
+  /** storage of each hub over the step [W/K] */
+  readonly storage: Float64Array;
+  readonly boundary: Float64Array;
+  readonly boundaryC: Float64Array;
+  /** hubs · hubs, symmetric */
+  readonly link: Float64Array;
+  readonly holdLowC: Float64Array;
+  readonly holdHighC: Float64Array;
+  readonly holdMaxW: Float64Array;
+  readonly holdMinW: Float64Array;
+}
+
+const HOLD_PASSES = 60;
+const HOLD_TOLERANCE_W = 1e-9;
+
+export function hubSolver(inputs: HubInputs): HubSolver {
+  const { hubs, steady, storage, boundary, boundaryC, link, holdLowC, holdHighC, holdMaxW, holdMinW } =
+    inputs;
+  const moving = hubs - steady;
+  const base = new Float64Array(hubs * hubs);
+  const hubC = new Float64Array(hubs);
+  const heldW = new Float64Array(hubs);
+  /** factors of the steady block */
+  const steadyLower = new Float64Array(steady * steady);
+  const steadyPivot = new Float64Array(steady);
+  /** steady block's answer to each moving hub: steady · moving; and to the step's right-hand side */
+  const carried = new Float64Array(steady * moving);
+  const alone = new Float64Array(steady);
+  /** moving block with the steady one eliminated, before boundaries and links among the moving */
+  const condensed = new Float64Array(moving * moving);
+  const condensedRhs = new Float64Array(moving);
+  const lower = new Float64Array(moving * moving);
+  const pivot = new Float64Array(moving);
+  const answer = new Float64Array(moving);
+  const unit = new Float64Array(moving * moving);
+  const unitReady = new Uint8Array(moving);
+
+  /** Off-diagonal of the whole matrix between steady hub i and hub j. */
+  const between = (i: number, j: number) => base[i * hubs + j]! - link[i * hubs + j]!;
+
+  function refresh(): void {
+    for (let i = 0; i < steady; i++) {
+      let diagonal = base[i * hubs + i]! + storage[i]! + boundary[i]!;
+      for (let j = 0; j < hubs; j++) diagonal += link[i * hubs + j]!;
+      for (let j = 0; j < i; j++) {
+        let value = between(i, j);
+        for (let k = 0; k < j; k++)
+          value -= steadyLower[i * steady + k]! * steadyLower[j * steady + k]! * steadyPivot[k]!;
+        value /= steadyPivot[j]!;
+        steadyLower[i * steady + j] = value;
+        diagonal -= value * value * steadyPivot[j]!;
+      }
+      steadyPivot[i] = diagonal;
+    }
+    for (let m = 0; m < moving; m++) {
+      for (let i = 0; i < steady; i++) alone[i] = between(i, steady + m);
+      solveFactored(steadyLower, steadyPivot, steady, alone, 0);
+      for (let i = 0; i < steady; i++) carried[i * moving + m] = alone[i]!;
+    }
+    for (let m = 0; m < moving; m++) {
+      for (let n = 0; n < moving; n++) {
+        let value = base[(steady + m) * hubs + steady + n]!;
+        if (m === n) {
+          value += storage[steady + m]!;
+          // Links to steady hubs do not change with the trials; links among the moving are added in solve().
+          for (let i = 0; i < steady; i++) value += link[(steady + m) * hubs + i]!;
+        }
+        for (let i = 0; i < steady; i++) value -= between(i, steady + m) * carried[i * moving + n]!;
+        condensed[m * moving + n] = value;
+      }
+    }
+  }
+
+  function begin(fixedRhs: Float64Array): void {
+    for (let i = 0; i < steady; i++) alone[i] = fixedRhs[i]! + boundary[i]! * boundaryC[i]!;
+    for (let m = 0; m < moving; m++) {
+      let value = fixedRhs[steady + m]!;
+      for (let i = 0; i < steady; i++) value -= carried[i * moving + m]! * alone[i]!;
+      condensedRhs[m] = value;
+    }
+    solveFactored(steadyLower, steadyPivot, steady, alone, 0);
+  }
+
+  function solve(): void {
+    for (let i = 0; i < moving; i++) {
+      const hub = steady + i;
+      answer[i] = condensedRhs[i]! + boundary[hub]! * boundaryC[hub]!;
+      let diagonal = condensed[i * moving + i]! + boundary[hub]!;
+      for (let j = 0; j < moving; j++) diagonal += link[hub * hubs + steady + j]!;
+      for (let j = 0; j < i; j++) {
+        let value = condensed[i * moving + j]! - link[hub * hubs + steady + j]!;
+        for (let k = 0; k < j; k++) value -= lower[i * moving + k]! * lower[j * moving + k]! * pivot[k]!;
+        value /= pivot[j]!;
+        lower[i * moving + j] = value;
+        diagonal -= value * value * pivot[j]!;
+      }
+      pivot[i] = diagonal;
+      unitReady[i] = 0;
+    }
+    solveFactored(lower, pivot, moving, answer, 0);
+    hold();
+    for (let i = 0; i < moving; i++) hubC[steady + i] = answer[i]!;
+  }
+
+  function finish(): void {
+    for (let i = 0; i < steady; i++) {
+      let value = alone[i]!;
+      for (let m = 0; m < moving; m++) value -= carried[i * moving + m]! * answer[m]!;
+      hubC[i] = value;
+    }
+  }
+
+  /** Heat that keeps the held hubs inside their band, by relaxation: exact at once for one held hub. */
+  function hold(): void {
+    for (let i = 0; i < moving; i++) heldW[steady + i] = 0;
+    for (let pass = 0; pass < HOLD_PASSES; pass++) {
+      let largest = 0;
+      for (let i = 0; i < moving; i++) {
+        const hub = steady + i;
+        const free = answer[i]!;
+        const held = heldW[hub]!;
+        const low = holdLowC[hub]!;
+        const high = holdHighC[hub]!;
+        if (held === 0 && free >= low && free <= high) continue;
+        const own = ownResponse(i);
+        const toLow = held + (low - free) / own;
+        const toHigh = held + (high - free) / own;
+        const wanted =
+          toLow > 0 ? Math.min(toLow, holdMaxW[hub]!) : toHigh < 0 ? Math.max(toHigh, holdMinW[hub]!) : 0;
+        const change = wanted - held;
+        if (change === 0) continue;
+        heldW[hub] = wanted;
+        for (let j = 0; j < moving; j++) answer[j]! += change * unit[i * moving + j]!;
+        largest = Math.max(largest, Math.abs(change));
+      }
+      if (largest <= HOLD_TOLERANCE_W) return;
+    }
+  }
+
+  /** Rise of a hub per watt put into it, with the answers of the others kept in `unit` [K/W]. */
+  function ownResponse(i: number): number {
+    if (unitReady[i] === 0) {
+      for (let j = 0; j < moving; j++) unit[i * moving + j] = i === j ? 1 : 0;
+      solveFactored(lower, pivot, moving, unit, i * moving);
+      unitReady[i] = 1;
+    }
+    return unit[i * moving + i]!;
+  }
+
+  return { base, refresh, begin, solve, finish, hubC, heldW };
+}
+
+/** Solve L D Lᵀ x = vector in place, from `offset` on. */
+function solveFactored(
+  lower: Float64Array,
+  pivot: Float64Array,
+  size: number,
+  vector: Float64Array,
+  offset: number,
+): void {
+  for (let i = 1; i < size; i++) {
+    let value = vector[offset + i]!;
+    for (let j = 0; j < i; j++) value -= lower[i * size + j]! * vector[offset + j]!;
+    vector[offset + i] = value;
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    let value = vector[offset + i]! / pivot[i]!;
+    for (let j = i + 1; j < size; j++) value -= lower[j * size + i]! * vector[offset + j]!;
+    vector[offset + i] = value;
+  }
+}
