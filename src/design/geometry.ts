@@ -58,14 +58,19 @@ export function geometryOf(design: Design): Geometry {
 
   const hasSunspace = sunspace.join !== 'none';
   const frontLengthM = hasSunspace ? sunspace.lengthM : house.equatorWallM;
-  const sinTilt = Math.sin((glass.tiltDeg * Math.PI) / 180);
-  const largestGlassM2 = (frontLengthM * heightM) / sinTilt;
+  const tilt = (glass.tiltDeg * Math.PI) / 180;
   const glassSlantM = glassM2 / frontLengthM;
 
-  // Leaning glass runs back over the sunspace: its floor is the full depth, its roof what the lean leaves.
-  const leanM = Math.min(sunspace.depthM, (heightM * Math.cos((glass.tiltDeg * Math.PI) / 180)) / sinTilt);
+  // Leaning glass runs back over the sunspace: its floor is the full depth, its roof what the lean leaves. Glass
+  // that would lean past the common wall stands on an upright knee instead, so that it ends at the wall's top.
+  const fullLeanM = heightM / Math.tan(tilt);
+  const leanM = hasSunspace ? Math.min(sunspace.depthM, fullLeanM) : fullLeanM;
+  const kneeM = hasSunspace ? Math.max(0, heightM - sunspace.depthM * Math.tan(tilt)) : 0;
+  const largestGlassM2 = frontLengthM * (kneeM + (heightM - kneeM) / Math.sin(tilt));
   const sunspaceFloorM2 = hasSunspace ? sunspace.lengthM * sunspace.depthM : 0;
-  const sunspaceEndM2 = hasSunspace ? heightM * (sunspace.depthM - leanM / 2) : 0;
+  const sunspaceEndM2 = hasSunspace
+    ? heightM * (sunspace.depthM - leanM) + (leanM * (heightM + kneeM)) / 2
+    : 0;
 
   return {
     houseDepthM,
