@@ -28,6 +28,7 @@ export interface SimulateOptions {
 const STEPS_PER_HOUR = 4;
 const WARM_UP_DAYS = 28;
 const START_C = 18;
+const LATENT_SHARE = 0.6;
 /** Rounds of flow and temperature in a step; two or three are usual, an opener on the move takes up to ten. */
 const MOST_TRIALS = 12;
 
@@ -60,6 +61,8 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
   const paneC = new Float64Array(layout.panes.length);
   const paneInner = Int32Array.from(layout.panes, ({ chain }) => stepper.first[chain + 1]! - 1);
   const frames = drivers.frameConductance;
+  const owedAir = new Float64Array(zones);
+  const owedPanes = new Float64Array(layout.panes.length);
   const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
   const vapourInputs = {
     moment,
@@ -135,15 +138,25 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     }
   }
 
-  /** Latent heat of the water of the step before, given to air and panes in this one. */
+  /**
+   * Latent heat of the water, owed by one step and paid over the next ones, most of it in the first. Paid all at
+   * once it would answer a step late to itself, and a wet, closed room would ring.
+   */
   function applyLatent(): void {
-    for (let z = 0; z < zones; z++) stepper.hubW[airHub(z, zones)] = drivers.airGain[z]! + vapour.airW[z]!;
+    for (let z = 0; z < zones; z++) {
+      owedAir[z]! += vapour.airW[z]!;
+      const paid = owedAir[z]! * LATENT_SHARE;
+      owedAir[z]! -= paid;
+      stepper.hubW[airHub(z, zones)] = drivers.airGain[z]! + paid;
+    }
     let changed = false;
     for (let p = 0; p < paneC.length; p++) {
-      const latent = vapour.paneW[p]!;
-      if (latent === latentInNodes[p]!) continue;
-      stepper.nodeW[paneInner[p]!]! += latent - latentInNodes[p]!;
-      latentInNodes[p] = latent;
+      owedPanes[p]! += vapour.paneW[p]!;
+      const paid = owedPanes[p]! * LATENT_SHARE;
+      owedPanes[p]! -= paid;
+      if (paid === latentInNodes[p]!) continue;
+      stepper.nodeW[paneInner[p]!]! += paid - latentInNodes[p]!;
+      latentInNodes[p] = paid;
       changed = true;
     }
     if (changed) stepper.refreshSources();

@@ -31,6 +31,8 @@ const KELVIN = 273.15;
 /** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
 const PANE_CONVECTION = 2.5;
 const START_HUMIDITY = 0.5;
+/** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
+const FOG_PULL = 1000;
 
 export interface Vapour {
   /** [kg/kg dry air] */
@@ -106,6 +108,9 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   const matrix = new Float64Array(zones * zones);
   const rhs = new Float64Array(zones);
   const saturated = new Float64Array(zones);
+  /** 1 while a zone's air is held at saturation, 2 once it turned out not to need it; that ratio [kg/kg] */
+  const foggy = new Uint8Array(zones);
+  const full = new Float64Array(zones);
   const beds = model.zones.map(restingBed);
   const isPlanted = model.zones.map(({ planting }) => planting !== null && planting.bedM2 > 0);
   /** 1 while the deficit drives a zone's bed */
@@ -128,10 +133,14 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     }
     for (let z = 0; z < zones; z++) saturated[z] = saturationPressureUnchecked(clampC(zoneC[z]!));
     for (let z = 0; z < zones; z++) bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
+    for (let z = 0; z < zones; z++) {
+      foggy[z] = 0;
+      full[z] = (0.622 * saturated[z]!) / (inputs.pressurePa - saturated[z]!);
+    }
     for (let p = 0; p < panes; p++) meetPane(p, inputs);
     balance(inputs);
-    // Each pass leaves one pane fewer to dry beyond its film, or one bed fewer to dry into full air.
-    for (let pass = 0; pass < panes + zones && corrects(inputs); pass++) balance(inputs);
+    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
+    for (let pass = 0; pass < panes + 3 * zones && corrects(inputs); pass++) balance(inputs);
     for (let z = 0; z < zones; z++) ratio[z] = rhs[z]!;
     for (let z = 0; z < zones; z++) {
       settleBed(z, before[z]!, inputs);
@@ -156,6 +165,11 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
         const pull = beds[z]!.plantsPerPa / LATENT_J_PER_KG + beds[z]!.soilPerPa;
         diagonal += pull * perRatio;
         right += pull * saturated[z]!;
+      }
+      if (foggy[z] === 1) {
+        const pull = (FOG_PULL * airKg[z]!) / stepS;
+        diagonal += pull;
+        right += pull * full[z]!;
       }
       for (let y = 0; y < zones; y++) {
         const flow = between[z * zones + y]!;
@@ -186,6 +200,11 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     for (let z = 0; z < zones; z++) {
       if (bedDries[z] === 0 || (rhs[z]! * pressurePa) / (0.622 + ratio[z]!) <= saturated[z]!) continue;
       bedDries[z] = 0;
+      found = true;
+    }
+    for (let z = 0; z < zones; z++) {
+      if (foggy[z] === 2 || rhs[z]! <= full[z]! === (foggy[z] === 0)) continue;
+      foggy[z]!++;
       found = true;
     }
     for (let p = 0; p < panes; p++) {
@@ -253,13 +272,16 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     }
   }
 
-  /** Air past saturation drops the excess on the coldest surfaces, from where it drains. */
+  /**
+   * Air past saturation drops the excess on the coldest surfaces, from where it drains: most of it within the
+   * balance, so that what comes in from next door knows of it, the last thousandth after it.
+   */
   function settleFog(z: number, { stepS, pressurePa }: VapourInputs): void {
-    const saturation = saturated[z]!;
-    const full = (0.622 * saturation) / (pressurePa - saturation);
-    if (ratio[z]! > full) {
-      const excess = (ratio[z]! - full) * airKg[z]!;
-      ratio[z] = full;
+    const within = foggy[z] === 1 ? FOG_PULL * airKg[z]! * (ratio[z]! - full[z]!) : 0;
+    const beyond = Math.max(0, ratio[z]! - full[z]!) * airKg[z]!;
+    const excess = within + beyond;
+    if (excess > 0) {
+      ratio[z] = full[z]!;
       drained[z]! += excess;
       received -= excess;
       dew[z]! += excess / stepS;
