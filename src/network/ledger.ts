@@ -75,18 +75,11 @@ export function compileLedger(
   const entries = entriesOf(layout);
   const monthly = new Float64Array(zones * CAUSES * 12);
   const hourly = new Float64Array(zones * CAUSES);
-  const endSum = new Float64Array(2 * stepper.chains);
+  const { endSum } = stepper;
   const hubSum = new Float64Array(hubs);
   const sunOn = new Float64Array(stepper.chains);
   const startNode = new Float64Array(stepper.nodes);
   const startHub = new Float64Array(hubs);
-  /** the ends heat is counted at: to outdoors and ground, and both sides of what stands between zones */
-  const ends = Int32Array.from(
-    entries.flatMap(({ chain, through }) => (through ? [2 * chain, 2 * chain + 1] : [2 * chain])),
-  );
-  const endNodes = ends.map((end) =>
-    end % 2 === 0 ? stepper.first[end >> 1]! : stepper.first[(end >> 1) + 1]! - 1,
-  );
   let steps = 0;
   /** what panes and walls between zones took up, and gave to the zones [J] */
   let throughIn = 0;
@@ -118,8 +111,6 @@ export function compileLedger(
 
   function addStep(): void {
     steps++;
-    const { nodeC } = stepper;
-    for (let i = 0; i < ends.length; i++) endSum[ends[i]!]! += nodeC[endNodes[i]!]!;
     for (let h = 0; h < hubs; h++) hubSum[h]! += stepper.hubC[h]!;
     for (let z = 0; z < zones; z++) addZoneStep(z);
     for (let p = 0; p < layout.panes.length; p++) {

@@ -99,6 +99,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     ledger.beginHour();
     for (let n = 0; n < stepsPerHour; n++) {
       runStep((n + 1) / stepsPerHour);
+      if (!counting) continue;
       recorder.addStep();
       ledger.addStep();
     }

@@ -32,6 +32,8 @@ export interface Stepper {
   /** by end and slot (2·end + slot): conductance to its hub [W/K]; hub index or −1 */
   readonly endHubG: Float64Array;
   readonly endHub: Int32Array;
+  /** by end: its temperatures of all steps added up; for the caller to read and clear [°C] */
+  readonly endSum: Float64Array;
   readonly hubBoundary: Float64Array;
   readonly hubBoundaryC: Float64Array;
   /** symmetric, hub · hubs + hub [W/K] */
@@ -118,7 +120,12 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   ) as [number, number, number, number, number, number];
   const section = (from: number) => pool.subarray(from, from + nodes);
   const nodeC = section(0).fill(initialC);
-  const hubC = new Float64Array(hubs).fill(initialC);
+  // One hub more than there are, always at 0 and coupled by 0: where an end without a hub points, so that the sweeps
+  // need not ask.
+  const hubsAndNone = new Float64Array(hubs + 1);
+  const hubC = hubsAndNone.subarray(0, hubs).fill(initialC);
+  const hubAt = endHub.map((hub) => (hub < 0 ? hubs : hub));
+  const endSum = new Float64Array(2 * chains);
   const nodeW = new Float64Array(nodes);
   const hubW = new Float64Array(hubs);
   const hubBoundaryC = new Float64Array(hubs).fill(initialC);
@@ -153,7 +160,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   /** free end temperatures with ends tied [°C] */
   const endFreeA = new Float64Array(chains);
   const endFreeB = new Float64Array(chains);
-  const fixedRhs = new Float64Array(hubs);
+  const fixedRhs = new Float64Array(hubs + 1);
 
   const solver = hubSolver({
     hubs,
@@ -275,8 +282,12 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     const atFactor = AT_FACTOR;
     const atSwept = AT_SWEPT;
     const atCarry = AT_CARRY;
+    const pivotInverse = inverse;
+    const g = endHubG;
+    const at = hubAt;
+    const right = fixedRhs;
     const last = chains;
-    for (let i = 0; i < hubs; i++) fixedRhs[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
+    for (let i = 0; i < hubs; i++) right[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
     for (let c = 0; c < last; c++) {
       const stop = starts[c + 1]!;
       let sweep = 0;
@@ -284,19 +295,25 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
         sweep = p[atCapacity + i]! * p[i]! + p[atSource + i]! + p[atFactor + i]! * sweep;
         p[atSwept + i] = sweep;
       }
-      const atB = sweep * inverse[stop - 1]!;
+      const atB = sweep * pivotInverse[stop - 1]!;
+      const b = 4 * c + 2;
+      let freeB: number;
       if (through[c] === 0) {
-        endFreeB[c] = atB * freeBB[c]!;
+        freeB = atB * freeBB[c]!;
       } else {
         let atA = 0;
         for (let i = starts[c]!; i < stop; i++) atA += p[atSwept + i]! * p[atCarry + i]!;
-        endFreeA[c] = freeAA[c]! * atA + freeAB[c]! * atB;
-        endFreeB[c] = freeBA[c]! * atA + freeBB[c]! * atB;
-        addFree(4 * c, endFreeA[c]!);
+        const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
+        freeB = freeBA[c]! * atA + freeBB[c]! * atB;
+        endFreeA[c] = freeA;
+        right[at[b - 2]!]! += g[b - 2]! * freeA;
+        right[at[b - 1]!]! += g[b - 1]! * freeA;
       }
-      addFree(4 * c + 2, endFreeB[c]!);
+      endFreeB[c] = freeB;
+      right[at[b]!]! += g[b]! * freeB;
+      right[at[b + 1]!]! += g[b + 1]! * freeB;
     }
-    solver.begin(fixedRhs);
+    solver.begin(right);
   }
 
   function endStep(): void {
@@ -308,45 +325,40 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     const atInverse = AT_INVERSE;
     const atSwept = AT_SWEPT;
     const atCarry = AT_CARRY;
+    const g = endHubG;
+    const at = hubAt;
+    const hub = hubsAndNone;
+    const sums = endSum;
     const last = chains;
     for (let c = 0; c < last; c++) {
       const start = starts[c]!;
       const end = starts[c + 1]! - 1;
-      const pullB = pull(4 * c + 2);
-      if (through[c] === 0) {
-        let above = endFreeB[c]! + kbb[c]! * pullB;
-        p[end] = above;
+      const b = 4 * c + 2;
+      const pullB = g[b]! * hub[at[b]!]! + g[b + 1]! * hub[at[b + 1]!]!;
+      let above = endFreeB[c]! + kbb[c]! * pullB;
+      let wattA = 0;
+      if (through[c] === 1) {
+        const pullA = g[b - 2]! * hub[at[b - 2]!]! + g[b - 1]! * hub[at[b - 1]!]!;
+        const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
+        wattA = pullA - (g[b - 2]! + g[b - 1]!) * endA;
+        above += kab[c]! * pullA;
+      }
+      p[end] = above;
+      sums[2 * c + 1]! += above;
+      if (wattA === 0) {
         for (let i = end - 1; i >= start; i--) {
           above = p[atSwept + i]! * p[atInverse + i]! + p[atFactor + i + 1]! * above;
           p[i] = above;
         }
-        continue;
+      } else {
+        for (let i = end - 1; i >= start; i--) {
+          above =
+            p[atSwept + i]! * p[atInverse + i]! + wattA * p[atCarry + i]! + p[atFactor + i + 1]! * above;
+          p[i] = above;
+        }
       }
-      const pullA = pull(4 * c);
-      const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
-      const wattA = pullA - (endHubG[4 * c]! + endHubG[4 * c + 1]!) * endA;
-      let above = endFreeB[c]! + kab[c]! * pullA + kbb[c]! * pullB;
-      p[end] = above;
-      for (let i = end - 1; i >= start; i--) {
-        above = p[atSwept + i]! * p[atInverse + i]! + wattA * p[atCarry + i]! + p[atFactor + i + 1]! * above;
-        p[i] = above;
-      }
+      sums[2 * c]! += above;
     }
-  }
-
-  /** Right-hand side of the hubs from a free end temperature. */
-  function addFree(slot: number, free: number): void {
-    const h0 = endHub[slot]!;
-    if (h0 >= 0) fixedRhs[h0]! += endHubG[slot]! * free;
-    const h1 = endHub[slot + 1]!;
-    if (h1 >= 0) fixedRhs[h1]! += endHubG[slot + 1]! * free;
-  }
-
-  /** Σ g·T of the hubs an end touches [W]. */
-  function pull(slot: number): number {
-    const h0 = endHub[slot]!;
-    const h1 = endHub[slot + 1]!;
-    return (h0 >= 0 ? endHubG[slot]! * hubC[h0]! : 0) + (h1 >= 0 ? endHubG[slot + 1]! * hubC[h1]! : 0);
   }
 
   for (let c = 0; c < chains; c++) refreshChain(c);
@@ -367,6 +379,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     endBoundaryC,
     endHubG,
     endHub,
+    endSum,
     hubBoundary,
     hubBoundaryC,
     hubLink,
