@@ -21,6 +21,8 @@ export interface SimulateOptions {
   readonly history?: boolean;
   /** steps an hour; 4 unless said, 1…60 */
   readonly stepsPerHour?: number;
+  /** follow the water in the air; true unless said. Without it humidity stands still: for measuring what it costs */
+  readonly water?: boolean;
   /** days run before the year starts to count; 28 unless said, 0…365 */
   readonly warmUpDays?: number;
 }
@@ -43,6 +45,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
   const stepsPerHour = options.stepsPerHour ?? STEPS_PER_HOUR;
   const warmUpHours = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS)) * 24;
   const stepS = 3600 / stepsPerHour;
+  const withWater = options.water ?? true;
   const zones = model.zones.length;
   const roomDensity = climate.year.pressurePa[0]! / (287.05 * 293.15);
   const layout = layOut(model, roomDensity);
@@ -94,7 +97,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     stepper.refreshSources();
     for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z, zones)]!;
     flows.beginHour(moment);
-    vapour.beginHour(vapourInputs);
+    if (withWater) vapour.beginHour(vapourInputs);
     recorder.beginHour();
     ledger.beginHour();
     for (let n = 0; n < stepsPerHour; n++) {
@@ -125,7 +128,7 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     }
     stepper.endStep();
     for (let p = 0; p < paneC.length; p++) paneC[p] = stepper.nodeC[paneInner[p]!]!;
-    vapour.step(vapourInputs);
+    if (withWater) vapour.step(vapourInputs);
   }
 
   function linkAir(): void {

@@ -6,6 +6,7 @@ import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { smallHouse } from '../network/small-house.ts';
 import { bareLoop, measure, printTable } from './measure.ts';
 import { benchPool } from './pool-in-browser.ts';
 
@@ -34,6 +35,29 @@ printTable(
       { name: `bare loop, ${nodes} nodes, 35 040 steps`, run: bareLoop(nodes) },
       { name: 'bare loop, 60 nodes, 35 040 steps', run: bareLoop(60) },
       ...examples,
+    ],
+    ROUNDS,
+    WARM_UPS,
+  ),
+);
+const closed = modelOf(EXAMPLES.find(({ id }) => id === 'closed')!.design, bundle.year.site, climate.ground);
+const shut = { ...closed, openings: closed.openings.filter(({ kind }) => kind === 'cracks') };
+const small = smallHouse();
+printTable(
+  'What air and water cost: the closed example, and a small two-zone house of about 60 nodes',
+  measure(
+    [
+      { name: 'closed: thermal, cracks only', run: () => void simulate(shut, climate, { water: false }) },
+      {
+        name: 'closed: thermal, vents and doors',
+        run: () => void simulate(closed, climate, { water: false }),
+      },
+      { name: 'closed: thermal and water, cracks only', run: () => void simulate(shut, climate) },
+      { name: 'closed: everything', run: () => void simulate(closed, climate) },
+      {
+        name: `small house: everything, 2 zones, ${simulate(small, climate).nodes} nodes`,
+        run: () => void simulate(small, climate),
+      },
     ],
     ROUNDS,
     WARM_UPS,
