@@ -128,7 +128,10 @@ export function compileRecorder(
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
     for (let p = 0; p < panes.length; p++) {
       panes[p]!.innerC[hour] = stepper.nodeC[innerNode[p]!]!;
-      if (vapour.film[p]! > 0) panes[p]!.wetHours++;
+      if (vapour.film[p]! > 0) {
+        panes[p]!.wetHours++;
+        if (panes[p]!.innerC[hour]! < 0) panes[p]!.frostHours++;
+      }
     }
     for (let o = 0; o < openings.length; o++) {
       openings[o]!.flow[hour] = flow[o]! * perStep;
@@ -241,6 +244,7 @@ function blankPane(
     transmittedW,
     innerC: new Float64Array(HOURS),
     wetHours: 0,
+    frostHours: 0,
   };
 }
 

@@ -42,6 +42,8 @@ export interface PaneYear {
   readonly innerC: Float64Array;
   /** hours with water on the inner face */
   readonly wetHours: number;
+  /** of those, hours with the face below freezing */
+  readonly frostHours: number;
 }
 
 export interface OpeningYear {

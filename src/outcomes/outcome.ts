@@ -1,6 +1,9 @@
 // The outcome of one year: the named figures that the screen, the command line and outside checks read. The
 // keys are a contract with other people's scripts; add freely, rename nothing. Unknown is null.
 
+import type { DampSpot } from './damp-spots.ts';
+import type { FreshAir } from './fresh-air.ts';
+
 export interface ZoneOutcome {
   readonly meanAirC: number;
   readonly maxAirC: number;
@@ -22,6 +25,14 @@ export interface ZoneOutcome {
   readonly moistureLoadKgPerDay: number;
   /** by cause, kg a day over the year */
   readonly moistureByCause: readonly { readonly cause: string; readonly kgPerDay: number }[];
+  /** corner, planting, frames: mould index and the monthly check of ISO 13788 */
+  readonly dampSpots: readonly DampSpot[];
+  /** air changes with outdoors, and hours with too little of them or stale air */
+  readonly freshAir: FreshAir;
+  /** water that ran off glass, or fell out of saturated air */
+  readonly drainedKg: number;
+  /** hours with frost on the inside of a pane of the zone */
+  readonly frostHours: number;
   /** hour of the year of each extreme */
   readonly hottestHour: number;
   readonly coldestHour: number;

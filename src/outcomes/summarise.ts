@@ -7,10 +7,11 @@ import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { adaptiveOverheatedHours } from './adaptive-hours.ts';
 import { hoursAbove, hoursBelow, meanDailySwing, overheating } from './comfort-hours.ts';
+import { dampSpots } from './damp-spots.ts';
 import { extremesOf } from './extremes.ts';
+import { freshAir } from './fresh-air.ts';
 import { equatorGlass, massInside } from './glass-and-mass.ts';
 import { moistureLoad } from './moisture-load.ts';
-import { mouldOfYear } from './mould.ts';
 import type { Outcome, ZoneOutcome } from './outcome.ts';
 import { ventMoves } from './vent-moves.ts';
 import { VERSION } from './version.ts';
@@ -32,8 +33,8 @@ export function summarise(design: Design, model: Model, climate: PreparedClimate
   if (house === undefined) throw new RangeError("zones of the year lack 'house'");
   const { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare } = ventMoves(year.openings);
   const zones = {
-    house: zoneOutcome(design, climate, house),
-    ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, climate, sunspace) }),
+    house: zoneOutcome(design, model, climate, year, house),
+    ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, model, climate, year, sunspace) }),
   };
   return {
     daystone: VERSION,
@@ -50,12 +51,19 @@ export function summarise(design: Design, model: Model, climate: PreparedClimate
   };
 }
 
-function zoneOutcome(design: Design, climate: PreparedClimate, zone: ZoneYear): ZoneOutcome {
+function zoneOutcome(
+  design: Design,
+  model: Model,
+  climate: PreparedClimate,
+  year: Year,
+  zone: ZoneYear,
+): ZoneOutcome {
   const { overheatC, underheatC, humidLimit } = design.comfort;
   const air = extremesOf(zone.airC);
   const operative = extremesOf(zone.operativeC);
   const hot = overheating(zone.operativeC, overheatC);
   const load = moistureLoad(zone);
+  const spots = dampSpots(zone, model, climate.year.dryBulbC);
   return {
     meanAirC: air.mean,
     maxAirC: air.max,
@@ -72,10 +80,17 @@ function zoneOutcome(design: Design, climate: PreparedClimate, zone: ZoneYear): 
     meanRelativeHumidity: extremesOf(zone.relativeHumidity).mean,
     humidHours: hoursAbove(zone.relativeHumidity, humidLimit),
     humidLimit,
-    mouldIndexMax: mouldOfYear(zone).max,
+    mouldIndexMax: spots[0]!.mouldIndexMax,
     condensationKg: condensed(zone.condensationG),
     moistureLoadKgPerDay: load.kgPerDay,
     moistureByCause: load.byCause,
+    dampSpots: spots,
+    freshAir: freshAir(zone),
+    drainedKg: zone.drainedKg,
+    frostHours: year.panes.reduce(
+      (most, pane) => (pane.to === zone.id ? Math.max(most, pane.frostHours) : most),
+      0,
+    ),
     hottestHour: operative.maxHour,
     coldestHour: operative.minHour,
   };

@@ -55,6 +55,7 @@ export function madePane(id: string, made: Partial<Omit<PaneYear, 'id'>> = {}): 
     transmittedW: hourly(0),
     innerC: hourly(18),
     wetHours: 0,
+    frostHours: 0,
     ...made,
   };
 }

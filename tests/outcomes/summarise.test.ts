@@ -1,13 +1,32 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import type { Model } from '../../src/model/model.ts';
+import type { Model, Zone } from '../../src/model/model.ts';
 import { hourlyFile } from '../../src/outcomes/hourly-file.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
 import { madeClimate } from './made-climate.ts';
 import { hourly, madeOpening, madePane, madeYear, madeZone } from './made-year.ts';
 
 const CLOSED = EXAMPLES.find(({ id }) => id === 'closed')!.design;
-const EMPTY: Model = { name: '', zones: [], elements: [], panes: [], openings: [] };
+const zone = (id: string): Zone => ({
+  id,
+  floorAreaM2: 100,
+  volumeM3: 250,
+  furnitureCapacity: 0,
+  furnitureMoisture: 0,
+  thermostat: null,
+  gains: [],
+  moisture: [],
+  planting: null,
+  people: null,
+  cornerFactor: 0.8,
+});
+const EMPTY: Model = {
+  name: '',
+  zones: [zone('house'), zone('sunspace')],
+  elements: [],
+  panes: [],
+  openings: [],
+};
 
 const year = madeYear({
   zones: [

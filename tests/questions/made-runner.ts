@@ -76,6 +76,16 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     moistureLoadKgPerDay: 8,
     moistureByCause: [],
     hottestHour: 5000,
+    dampSpots: [],
+    freshAir: {
+      meanAirChanges: 0.5,
+      belowVentilationHours: 0,
+      ventilationFloorAch: 0.35,
+      staleAirHours: 0,
+      maxCo2Ppm: 800,
+    },
+    drainedKg: 0,
+    frostHours: 0,
     coldestHour: 100,
   };
   const outcome: Outcome = {

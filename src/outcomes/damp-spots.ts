@@ -1,0 +1,93 @@
+// Where damp settles first in a zone, beside its coldest corner: behind the planting, where leaves keep the air
+// still, and on the frames of the glass. In: the hourly zone, the air outdoors, temperature factors. Out: the VTT
+// mould index of each spot by its sensitivity class, hours past 80 % at the surface, and the monthly check of
+// ISO 13788 beside it. Spot temperature = outdoors + factor · (operative − outdoors), as for the corner.
+
+import type { Model } from '../model/model.ts';
+import type { ZoneYear } from '../network/year.ts';
+import {
+  checkMonths,
+  MOULD_SURFACE_HUMIDITY,
+  plainFactor,
+  WINDOW_CHECK_RSI,
+} from '../physics/surface-humidity.ts';
+import { MONTH_START_HOUR } from '../weather/typical-year.ts';
+import { mouldOfSurface, vapourOf } from './mould.ts';
+
+export interface DampSpot {
+  readonly spot: 'coldest corner' | 'behind the planting' | 'window frame';
+  /** temperature factor fRsi of the spot, 0…1 */
+  readonly factor: number;
+  /** highest VTT index in two years on end, 0…6 */
+  readonly mouldIndexMax: number;
+  /** hours of the year with the surface above 80 % */
+  readonly dampHours: number;
+  /** ISO 13788: highest factor any month asks for, that month (January 0), and whether the spot has it */
+  readonly neededFactor: number;
+  readonly criticalMonth: number;
+  readonly passesMonthlyCheck: boolean;
+}
+
+/** Leaves against a wall double the still air: the corner's factor less this; common practice, no source. */
+const BEHIND_LEAVES = 0.1;
+const LEAST_FACTOR = 0.3;
+
+/**
+ * The damp spots of a zone.
+ *
+ * @param zone hourly outcome
+ * @param model where the zone's corner factor, planting and frames stand
+ * @param outdoorC air outdoors by hour [°C], 8760 entries
+ */
+export function dampSpots(zone: ZoneYear, model: Model, outdoorC: Float64Array): readonly DampSpot[] {
+  const of = model.zones.find(({ id }) => id === zone.id);
+  if (of === undefined) throw new RangeError(`zone is '${zone.id}'; allowed a zone of the model`);
+  const vapour = vapourOf(zone);
+  const months = monthsOf(zone, vapour, outdoorC);
+  const judge = (spot: DampSpot['spot'], factor: number) =>
+    judgeSpot(spot, factor, { zone, vapour, outdoorC, months });
+  const spots = [judge('coldest corner', of.cornerFactor)];
+  if (of.planting !== null && of.planting.bedM2 > 0) {
+    spots.push(judge('behind the planting', Math.max(LEAST_FACTOR, of.cornerFactor - BEHIND_LEAVES)));
+  }
+  const frames = model.panes.filter(
+    ({ to, from, frameShare }) => to === zone.id && from === 'outdoors' && frameShare > 0,
+  );
+  if (frames.length > 0) {
+    const worst = Math.max(...frames.map(({ frameUValue }) => frameUValue));
+    spots.push(judge('window frame', plainFactor(worst, WINDOW_CHECK_RSI)));
+  }
+  return spots;
+}
+
+interface Surroundings {
+  readonly zone: ZoneYear;
+  readonly vapour: Float64Array;
+  readonly outdoorC: Float64Array;
+  readonly months: Parameters<typeof checkMonths>[0];
+}
+
+function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings): DampSpot {
+  const { zone, vapour, outdoorC, months } = around;
+  const surfaceC = outdoorC.map((outC, hour) => outC + factor * (zone.operativeC[hour]! - outC));
+  const { max, humidity } = mouldOfSurface(surfaceC, vapour);
+  const { criticalFactor, criticalMonth } = checkMonths(months, MOULD_SURFACE_HUMIDITY);
+  return {
+    spot,
+    factor,
+    mouldIndexMax: max,
+    dampHours: humidity.reduce((count, value) => count + (value > MOULD_SURFACE_HUMIDITY ? 1 : 0), 0),
+    neededFactor: criticalFactor,
+    criticalMonth,
+    passesMonthlyCheck: factor >= criticalFactor,
+  };
+}
+
+function monthsOf(zone: ZoneYear, vapour: Float64Array, outdoorC: Float64Array) {
+  return Array.from({ length: 12 }, (_, month) => {
+    const [from, to] = [MONTH_START_HOUR[month]!, MONTH_START_HOUR[month + 1]!];
+    const mean = (values: Float64Array) =>
+      values.subarray(from, to).reduce((sum, value) => sum + value, 0) / (to - from);
+    return { tempInC: mean(zone.airC), tempOutC: mean(outdoorC), vapourPressurePa: mean(vapour) };
+  });
+}
