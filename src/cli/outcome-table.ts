@@ -26,7 +26,17 @@ export function outcomeTable(outcome: Outcome): string {
     row(`hours above ${Math.round(100 * house.humidLimit)} % humidity`, (zone) => zone.humidHours),
     row('moisture released kg/day', (zone) => zone.moistureLoadKgPerDay),
     row('condensed on glass kg/year', (zone) => zone.condensationKg),
+    row('ran off glass kg/year', (zone) => zone.drainedKg),
+    row('hours with frost on the glass', (zone) => zone.frostHours),
     row('mould index, worst corner, 0 to 6', (zone) => zone.mouldIndexMax),
+    row('mould index, dampest spot, 0 to 6', (zone) =>
+      Math.max(...zone.dampSpots.map((spot) => spot.mouldIndexMax)),
+    ),
+    row(
+      `hours below ${house.freshAir.ventilationFloorAch} air changes`,
+      (zone) => zone.freshAir.belowVentilationHours,
+    ),
+    row('hours of stale air', (zone) => zone.freshAir.staleAirHours),
   ];
   return [
     `${outcome.design}`,
@@ -50,6 +60,7 @@ function wholeHouse({ equatorGlass: glass, mass, heating, cooling, vents, books 
     `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
     ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),
     `Vents and doors: moved ${vents.moves} times a year, ${vents.movesPerDayInBusiestMonth.toFixed(1)} a day in the busiest month`,
+    `On the busiest day ${vents.movesOnBusiestDay} moves; left standing wrong in ${percent(vents.neglectedShare)} of the year's hours`,
     `Books: heat closes to ${books.heatResidual.toExponential(0)} of the sun taken in, water to ${books.waterResidual.toExponential(0)}`,
   ];
 }
