@@ -4,6 +4,7 @@ import { BalancePanel } from '../charts/BalancePanel.tsx';
 import { VentDiary } from '../charts/VentDiary.tsx';
 import { WeekPanel } from '../charts/WeekPanel.tsx';
 import { YearMap } from '../charts/YearMap.tsx';
+import { PlaceQuestion } from '../climate/PlaceQuestion.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { Explanation } from '../figures/headline-figures.ts';
@@ -30,6 +31,7 @@ export function Page() {
     <div class="sheet">
       <SheetHead />
       <NoticeLine />
+      <PlaceQuestion />
       <main class="sheet-body">
         <div class="sheet-left">
           <InputPanel />

@@ -2,9 +2,10 @@
 // files, links. In: the workspace, the versions kept before, the bridge. Out: the actions behind the buttons, each
 // of which either does its whole job or says why not and changes nothing.
 
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import type { SiteHints } from '../../weather/read-result.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
@@ -27,7 +28,9 @@ export interface Session {
   /** A message with a button. */
   offer(text: string, label: string, run: () => void): void;
   dismiss(id: number): void;
-  openFile(file: File): Promise<void>;
+  openFile(file: File, hints?: SiteHints): Promise<void>;
+  /** a weather file that waits to be told where it is */
+  readonly placeless: Signal<File | null>;
   openLink(hash: string): Promise<boolean>;
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
@@ -48,6 +51,7 @@ export const LINK_MARK = '#design=';
 export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
   const list = createVersionList(kept);
   const notices = signal<readonly Notice[]>([]);
+  const placeless = signal<File | null>(null);
   const answers = new WeakMap<Design, Promise<NumberedAnswer | null>>();
   let notice = 0;
 
@@ -67,8 +71,11 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     dismiss(id) {
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
-    async openFile(file) {
-      const taken = await takeFile(file, bridge);
+    placeless,
+    async openFile(file, hints) {
+      const taken = await takeFile(file, bridge, hints);
+      placeless.value = taken.kind === 'place-missing' ? file : null;
+      if (taken.kind === 'place-missing') return;
       if (taken.kind === 'refused') return tell('trouble', taken.message);
       if (taken.kind === 'design') {
         workspace.replace(taken.design);
