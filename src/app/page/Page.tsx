@@ -10,6 +10,7 @@ import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { Explanation } from '../figures/headline-figures.ts';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
+import { AskPanel } from '../questions/AskPanel.tsx';
 import { FactLine } from '../section/FactLine.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
@@ -47,6 +48,7 @@ export function Page() {
           </section>
           <CompareView />
           <FindingPanel />
+          <AskPanel />
           <div id="year">
             <YearMap />
           </div>

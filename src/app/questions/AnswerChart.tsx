@@ -1,0 +1,136 @@
+// One chart of an answer as SVG: curves told apart by dash as well as colour, handbook marks, the limit. The numbers
+// stand in a table under it.
+
+import { useState } from 'preact/hooks';
+import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
+import type { Chart } from '../../questions/question.ts';
+import { ScrollTable } from '../charts/ScrollTable.tsx';
+import { CHART_HEIGHT, CHART_WIDTH, drawChart, tidy } from './answer-chart.ts';
+
+const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4'] as const;
+
+export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: number }) {
+  const [figure, setFigure] = useState<FigureKey>(chart.y[0]!);
+  const { label, unit } = FIGURE_NAMES[figure];
+  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null);
+  const { frame } = drawing;
+  return (
+    <div class="answer-chart">
+      <div class="answer-chart-head">
+        <h4>{chart.title}</h4>
+        <label>
+          Upward{' '}
+          <select value={figure} onChange={(event) => setFigure(event.currentTarget.value as FigureKey)}>
+            {chart.y.map((key) => (
+              <option key={key} value={key}>
+                {FIGURE_NAMES[key].label}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      <svg
+        viewBox={`0 0 ${CHART_WIDTH} ${CHART_HEIGHT}`}
+        role="img"
+        aria-label={`${chart.title}: ${label}, ${unit}`}
+      >
+        {drawing.yTicks.map(({ at, text }) => (
+          <g key={text}>
+            <line class="answer-grid" x1={frame.left} x2={frame.right} y1={at} y2={at} />
+            <text x={frame.left - 6} y={at + 4} text-anchor="end">
+              {text}
+            </text>
+          </g>
+        ))}
+        {drawing.xTicks.map(({ at, text }) => (
+          <text key={text} x={at} y={frame.bottom + 16} text-anchor="middle">
+            {text}
+          </text>
+        ))}
+        <text x={(frame.left + frame.right) / 2} y={CHART_HEIGHT - 8} text-anchor="middle">
+          {chart.x.label}, {chart.x.unit}
+        </text>
+        <text x={4} y={14}>
+          {label}, {unit}
+        </text>
+        {drawing.marks.map(({ x, text, row }) => (
+          <g key={text}>
+            <line class="answer-mark" x1={x} x2={x} y1={frame.top} y2={frame.bottom} />
+            <text class="answer-mark-text" x={x + 3} y={frame.top + 10 + 12 * row}>
+              {text}
+            </text>
+          </g>
+        ))}
+        {drawing.limitY !== null && (
+          <g>
+            <line
+              class="answer-limit"
+              x1={frame.left}
+              x2={frame.right}
+              y1={drawing.limitY}
+              y2={drawing.limitY}
+            />
+            <text x={frame.right} y={drawing.limitY - 4} text-anchor="end">
+              limit {limitHours} h
+            </text>
+          </g>
+        )}
+        {drawing.lines.map((line, i) => (
+          <g key={line.id} class={`answer-line is-${i % DASHES.length}`}>
+            <polyline
+              points={line.points.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')}
+              stroke-dasharray={DASHES[i % DASHES.length]}
+            />
+            {line.points.map(({ x, y, text }) => (
+              <circle key={text} cx={x} cy={y} r={2.4} />
+            ))}
+          </g>
+        ))}
+      </svg>
+      <ul class="answer-legend">
+        {drawing.lines.map((line, i) => (
+          <li key={line.id} class={`answer-line is-${i % DASHES.length}`}>
+            <svg viewBox="0 0 34 8" aria-hidden="true">
+              <line x1="1" x2="33" y1="4" y2="4" stroke-dasharray={DASHES[i % DASHES.length]} />
+            </svg>
+            {line.label}
+          </li>
+        ))}
+      </ul>
+      <details>
+        <summary>As numbers</summary>
+        <ScrollTable label={`${chart.title}, as numbers`}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{chart.x.label}</th>
+                {chart.curves.map((curve) => (
+                  <th key={curve.id} scope="col">
+                    {curve.label}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {[...new Set(chart.curves.flatMap(({ points }) => points.map(({ x }) => x)))]
+                .toSorted((a, b) => a - b)
+                .map((x) => (
+                  <tr key={x}>
+                    <th scope="row">
+                      {tidy(x)} {chart.x.unit}
+                    </th>
+                    {chart.curves.map((curve) => {
+                      const value = curve.points.find((point) => point.x === x)?.figures[figure];
+                      return (
+                        <td key={curve.id}>{value === undefined || value === null ? '' : tidy(value)}</td>
+                      );
+                    })}
+                  </tr>
+                ))}
+            </tbody>
+          </table>
+        </ScrollTable>
+      </details>
+    </div>
+  );
+}
