@@ -53,11 +53,11 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
         <text x={4} y={14}>
           {label}, {unit}
         </text>
-        {drawing.marks.map(({ x, text, row }) => (
-          <g key={text}>
+        {drawing.marks.map(({ x, letter, row }) => (
+          <g key={letter}>
             <line class="answer-mark" x1={x} x2={x} y1={frame.top} y2={frame.bottom} />
-            <text class="answer-mark-text" x={x + 3} y={frame.top + 10 + 12 * row}>
-              {text}
+            <text x={x + 3} y={frame.top - 2 + 12 * row}>
+              {letter}
             </text>
           </g>
         ))}
@@ -97,6 +97,15 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
           </li>
         ))}
       </ul>
+      {drawing.marks.length > 0 && (
+        <ul class="answer-legend">
+          {drawing.marks.map(({ letter, text }) => (
+            <li key={letter}>
+              <strong>{letter}</strong> {text}
+            </li>
+          ))}
+        </ul>
+      )}
       <details>
         <summary>As numbers</summary>
         <ScrollTable label={`${chart.title}, as numbers`}>

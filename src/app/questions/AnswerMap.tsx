@@ -27,6 +27,7 @@ export function AnswerMap({
   const most = field === null ? 1 : Math.max(...field, 1);
   const cellW = (FRAME.right - FRAME.left) / (side - 1);
   const cellH = (FRAME.bottom - FRAME.top) / (side - 1);
+  const isFarRight = map.drawn.glassM2 > 0.8 * mostGlass;
   const click = (event: MouseEvent) => {
     const svg = event.currentTarget as SVGSVGElement;
     const box = svg.getBoundingClientRect();
@@ -85,7 +86,11 @@ export function AnswerMap({
         )}
         <g class="answer-drawn">
           <circle cx={atX(map.drawn.glassM2)} cy={atY(map.drawn.massM2)} r={6} />
-          <text x={atX(map.drawn.glassM2) + 9} y={atY(map.drawn.massM2) + 4}>
+          <text
+            x={atX(map.drawn.glassM2) + (isFarRight ? -9 : 9)}
+            y={atY(map.drawn.massM2) + 4}
+            text-anchor={isFarRight ? 'end' : 'start'}
+          >
             as drawn
           </text>
         </g>

@@ -12,6 +12,8 @@ import type * as Engine from './question-engine.ts';
 
 /** A partial picture at most this often [ms]; making one of many runs takes a while. */
 const PICTURE_MS = 400;
+/** Longer tables stand folded. */
+const MOST_ROWS_OPEN = 12;
 
 interface Asked {
   readonly design: Design;
@@ -182,9 +184,16 @@ function AnswerView({ answer, isOld, onPropose, onMove }: AnswerViewProps) {
         .map((chart) => (
           <AnswerChart key={chart.id} chart={chart} limitHours={answer.criterion.hours} />
         ))}
-      {answer.tables.map((table) => (
-        <AnswerTable key={table.id} table={table} />
-      ))}
+      {answer.tables.map((table) =>
+        table.rows.length > MOST_ROWS_OPEN ? (
+          <details key={table.id}>
+            <summary>{table.title}</summary>
+            <AnswerTable table={table} />
+          </details>
+        ) : (
+          <AnswerTable key={table.id} table={table} />
+        ),
+      )}
       {answer.notes.length > 0 && (
         <ul class="ask-notes">
           {answer.notes.map((note) => (

@@ -11,6 +11,8 @@ const RIGHT = 16;
 const TOP = 34;
 const BOTTOM = 44;
 
+const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
+
 export interface Line {
   readonly id: string;
   readonly label: string;
@@ -26,7 +28,13 @@ export interface ChartDrawing {
   readonly lines: readonly Line[];
   readonly xTicks: readonly Tick[];
   readonly yTicks: readonly Tick[];
-  readonly marks: readonly { readonly x: number; readonly text: string; readonly row: number }[];
+  /** lettered, since their names are too long to stand in the picture */
+  readonly marks: readonly {
+    readonly x: number;
+    readonly letter: string;
+    readonly text: string;
+    readonly row: number;
+  }[];
   /** height of the limit line, null when it is not this figure's or out of sight */
   readonly limitY: number | null;
   readonly frame: {
@@ -74,7 +82,12 @@ export function drawChart(chart: Chart, figure: FigureKey, limit: number | null)
     yTicks: yScale.ticks.map((value) => ({ at: atY(value), text: tidy(value) })),
     marks: chart.marks
       .toSorted((a, b) => a.x - b.x)
-      .map((mark, i) => ({ x: atX(mark.x), text: mark.label, row: i % 2 })),
+      .map((mark, i) => ({
+        x: atX(mark.x),
+        letter: LETTERS[i % LETTERS.length]!,
+        text: mark.label,
+        row: i % 3,
+      })),
     limitY: limit === null ? null : atY(limit),
   };
 }
