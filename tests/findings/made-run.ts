@@ -3,14 +3,13 @@
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Run } from '../../src/findings/context.ts';
-import type { Model } from '../../src/model/model.ts';
 import type { Year } from '../../src/network/year.ts';
 import type { Outcome, ZoneOutcome } from '../../src/outcomes/outcome.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
 import { type MadeClimate, madeClimate } from '../outcomes/made-climate.ts';
+import { MADE_MODEL } from '../outcomes/made-model.ts';
 import { hourly, type MadeZone, madePane, madeYear, madeZone } from '../outcomes/made-year.ts';
 
-const EMPTY: Model = { name: '', zones: [], elements: [], panes: [], openings: [] };
 const MODEST = EXAMPLES.find(({ id }) => id === 'modest')!.design;
 
 type Sections = { readonly [S in keyof Design]?: Partial<Design[S]> };
@@ -43,7 +42,7 @@ export function madeRun(made: MadeRun = {}): Run {
   if (design.sunspace.join !== 'none') zones.push(madeZone('sunspace', made.sunspace));
   const panes = [madePane('front', { transmittedW: hourly(200) })];
   const year = madeYear({ zones, panes, ...made.year });
-  const summed = summarise(design, EMPTY, climate, year);
+  const summed = summarise(design, MADE_MODEL, climate, year);
   const outcome: Outcome = {
     ...summed,
     mass: { volumeM3: 20, heatCapacityKWhPerK: 10, kgPerM2Glass: 900 },

@@ -58,6 +58,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'dry-enough': { speaks: CALM, silent: { house: DAMP } },
   'dry-air': { speaks: { house: { relativeHumidity: 0.22 } }, silent: CALM },
   'stale-air': { speaks: { house: { co2Ppm: 2200 } }, silent: CALM },
+  'little-fresh-air': { speaks: { house: { ventAch: 0.2 } }, silent: { house: { ventAch: 0.5 } } },
   'mould-in-rooms': { speaks: { houseOutcome: { mouldIndexMax: 3.6 } }, silent: CALM },
   'mould-in-sunspace': {
     speaks: { design: CLOSED, sunspace: { airC: 18, cornerC: 16, relativeHumidity: 0.95 } },

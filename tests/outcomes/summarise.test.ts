@@ -1,33 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import type { Model, Zone } from '../../src/model/model.ts';
 import { hourlyFile } from '../../src/outcomes/hourly-file.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
 import { madeClimate } from './made-climate.ts';
+import { MADE_MODEL } from './made-model.ts';
 import { hourly, madeOpening, madePane, madeYear, madeZone } from './made-year.ts';
 
 const CLOSED = EXAMPLES.find(({ id }) => id === 'closed')!.design;
-const zone = (id: string): Zone => ({
-  id,
-  floorAreaM2: 100,
-  volumeM3: 250,
-  furnitureCapacity: 0,
-  furnitureMoisture: 0,
-  thermostat: null,
-  gains: [],
-  moisture: [],
-  planting: null,
-  people: null,
-  cornerFactor: 0.8,
-});
-const EMPTY: Model = {
-  name: '',
-  zones: [zone('house'), zone('sunspace')],
-  elements: [],
-  panes: [],
-  openings: [],
-};
-
 const year = madeYear({
   zones: [
     madeZone('house', {
@@ -45,7 +24,7 @@ const year = madeYear({
 });
 
 describe('the outcome of a year', () => {
-  const outcome = summarise(CLOSED, EMPTY, madeClimate(), year);
+  const outcome = summarise(CLOSED, MADE_MODEL, madeClimate(), year);
 
   it('has the keys other people read', () => {
     expect(Object.keys(outcome)).toEqual([
@@ -114,7 +93,7 @@ describe('the outcome of a year', () => {
 
   it('gives the sunspace the same figures and leaves it out where there is none', () => {
     expect(outcome.zones.sunspace?.overheatedHours).toBe(8760);
-    const without = summarise(CLOSED, EMPTY, madeClimate(), madeYear());
+    const without = summarise(CLOSED, MADE_MODEL, madeClimate(), madeYear());
     expect('sunspace' in without.zones).toBe(false);
   });
 

@@ -79,7 +79,9 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
   caution({
     id: 'caution-mould-health',
     severity: 'warning',
-    applies: ({ house }) => house.mouldIndexMax >= MOULD_INDEX_LIMIT,
+    applies: ({ house }) =>
+      house.mouldIndexMax >= MOULD_INDEX_LIMIT ||
+      house.dampSpots.some(({ mouldIndexMax }) => mouldIndexMax >= MOULD_INDEX_LIMIT),
     figures: ({ house }) => ({
       index: house.mouldIndexMax,
       source:

@@ -1,6 +1,8 @@
 // Mould in the corners and water on the glass. The mould index of VTT goes from 0 to 6; 3 is where growth shows
 // to the eye and where ASHRAE 160 (2016) sets its limit (from memory, high confidence).
 
+import type { DampSpot } from '../../outcomes/damp-spots.ts';
+import type { ZoneOutcome } from '../../outcomes/outcome.ts';
 import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
@@ -11,6 +13,23 @@ const SOURCE = 'VTT mould index, class "sensitive"; limit of ASHRAE 160 (2016)';
 const CLEAN = 1;
 /** Hours of wet glass a year worth planning for. House rule. */
 const WET_HOURS = 200;
+
+type Place = DampSpot['spot'];
+
+const PLACE_WORDS: Readonly<Record<Place, string>> = {
+  'coldest corner': 'in the coldest corners',
+  'behind the planting': 'on the wall behind the plants',
+  'window frame': 'on the window frames',
+};
+
+/** Where in a zone mould grows furthest. */
+function worstSpot(zone: ZoneOutcome): { index: number; place: string } {
+  let worst: { index: number; spot: Place } = { index: zone.mouldIndexMax, spot: 'coldest corner' };
+  for (const { spot, mouldIndexMax } of zone.dampSpots) {
+    if (mouldIndexMax > worst.index) worst = { index: mouldIndexMax, spot };
+  }
+  return { index: worst.index, place: PLACE_WORDS[worst.spot] };
+}
 
 /** The pane whose inner face is wet for longest. */
 function wettestPane({ year }: Context): { id: string; wetHours: number } {
@@ -27,25 +46,25 @@ function indexText(index: number): string {
 export const MOULD_RULES: readonly Rule[] = [
   finding({
     id: 'mould-in-rooms',
-    severity: ({ house }) => (house.mouldIndexMax >= MOULD_INDEX_LIMIT ? 'danger' : 'warning'),
-    applies: ({ house }) => house.mouldIndexMax >= CLEAN,
-    figures: ({ house }) => ({ index: house.mouldIndexMax, limit: MOULD_INDEX_LIMIT, source: SOURCE }),
+    severity: ({ house }) => (worstSpot(house).index >= MOULD_INDEX_LIMIT ? 'danger' : 'warning'),
+    applies: ({ house }) => worstSpot(house).index >= CLEAN,
+    figures: ({ house }) => ({ ...worstSpot(house), limit: MOULD_INDEX_LIMIT, source: SOURCE }),
     says: (f) =>
       f.index >= f.limit
-        ? `Expect mould you can see in the coldest corners of the rooms. The mould index reaches ${indexText(f.index)}, and ${f.limit} is the limit. Look behind furniture and along the foot of outer walls. Less water in the air, warmer corners and steady airing stop it.`
-        : `Mould can begin in the coldest corners of the rooms, though it would not show yet: the mould index reaches ${indexText(f.index)} of ${f.limit}. Keep furniture a hand's width from outer walls, and insulate the corners well.`,
+        ? `Expect mould you can see ${f.place} of the rooms. The mould index reaches ${indexText(f.index)}, and ${f.limit} is the limit. Look behind furniture and along the foot of outer walls. Less water in the air, warmer corners and steady airing stop it.`
+        : `Mould can begin ${f.place} of the rooms, though it would not show yet: the mould index reaches ${indexText(f.index)} of ${f.limit}. Keep furniture a hand's width from outer walls, and insulate corners and frames well.`,
   }),
   finding({
     id: 'mould-in-sunspace',
-    severity: ({ sunspace }) => (sunspace!.mouldIndexMax >= MOULD_INDEX_LIMIT ? 'warning' : 'note'),
-    applies: ({ sunspace }) => sunspace !== null && sunspace.mouldIndexMax >= CLEAN,
+    severity: ({ sunspace }) => (worstSpot(sunspace!).index >= MOULD_INDEX_LIMIT ? 'warning' : 'note'),
+    applies: ({ sunspace }) => sunspace !== null && worstSpot(sunspace).index >= CLEAN,
     figures: ({ sunspace }) => ({
-      index: sunspace!.mouldIndexMax,
+      ...worstSpot(sunspace!),
       limit: MOULD_INDEX_LIMIT,
       source: SOURCE,
     }),
     says: (f) =>
-      `In the sunspace the mould index reaches ${indexText(f.index)}; mould shows from ${f.limit} up. Build it of things that do not feed mould: masonry, lime and metal, not board and bare softwood.`,
+      `In the sunspace the mould index reaches ${indexText(f.index)} ${f.place}; mould shows from ${f.limit} up. Build it of things that do not feed mould: masonry, lime and metal, not board and bare softwood.`,
   }),
   finding({
     id: 'wet-glass',
@@ -56,17 +75,18 @@ export const MOULD_RULES: readonly Rule[] = [
       return {
         wetHours: wettestPane(context).wetHours,
         condensationKg: house.condensationKg + (sunspace?.condensationKg ?? 0),
+        frostHours: Math.max(house.frostHours, sunspace?.frostHours ?? 0),
       };
     },
     says: (f, { words }) =>
-      `Water stands on the inside of the glass for ${hours(f.wetHours)} a year, ${words.water(f.condensationKg)} in all. Give the sills a gutter with a drain, and use wood there only if it is well sealed.`,
+      `Water stands on the inside of the glass for ${hours(f.wetHours)} a year, ${words.water(f.condensationKg)} in all.${f.frostHours > 0 ? ` For ${hours(f.frostHours)} it freezes there.` : ''} Give the sills a gutter with a drain, and use wood there only if it is well sealed.`,
   }),
   finding({
     id: 'clean-corners',
     severity: 'good',
-    applies: ({ house }) => house.mouldIndexMax < CLEAN,
-    figures: ({ house }) => ({ index: house.mouldIndexMax, limit: MOULD_INDEX_LIMIT, source: SOURCE }),
+    applies: ({ house }) => worstSpot(house).index < CLEAN,
+    figures: ({ house }) => ({ index: worstSpot(house).index, limit: MOULD_INDEX_LIMIT, source: SOURCE }),
     says: (f) =>
-      `The corners of the rooms stay dry enough that mould does not start (index ${indexText(f.index)}, limit ${f.limit}).`,
+      `The corners and window frames of the rooms stay dry enough that mould does not start (index ${indexText(f.index)}, limit ${f.limit}).`,
   }),
 ];

@@ -3,7 +3,7 @@
 
 import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/vapour.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
-import { EXCESS_LIMITS_PPM, OUTDOOR_CARBON_DIOXIDE_PPM } from '../../physics/carbon-dioxide.ts';
+import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
@@ -12,10 +12,11 @@ import { monthsThatMatter } from './season.ts';
 
 /** Humid hours nobody need mind: 5 % of the year. House rule. */
 const FEW_HUMID_HOURS = 0.05 * HOURS;
+/** Hours that are the rule and not the exception. */
+const MOST_OF_THE_YEAR = 0.5 * HOURS;
 const MANY_HUMID_HOURS = 0.25 * HOURS;
 /** Mean humidity of the heated rooms below which air feels dry. Common practice, no source. */
 const DRY_AIR = 0.3;
-const STALE_PPM = OUTDOOR_CARBON_DIOXIDE_PPM + EXCESS_LIMITS_PPM.III;
 /** Words for a cause, where its name is not plain enough. */
 const CAUSE_WORDS: Readonly<Record<string, string>> = {
   plants: 'the plants',
@@ -48,10 +49,6 @@ function waterOf({ house, sunspace, design }: Context): Water {
 
 function isGrowing(cause: string): boolean {
   return cause === PLANT_CAUSE || cause === SOIL_CAUSE;
-}
-
-function staleHours({ houseYear }: Context): number {
-  return houseYear.co2Ppm.reduce((count, ppm) => count + (ppm > STALE_PPM ? 1 : 0), 0);
 }
 
 export const TOO_DAMP_RULES: readonly Rule[] = [
@@ -127,14 +124,27 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
   finding({
     id: 'stale-air',
     severity: 'warning',
-    applies: (context) => staleHours(context) > FEW_HUMID_HOURS,
+    applies: (context) => context.house.freshAir.staleAirHours > FEW_HUMID_HOURS,
     figures: (context) => ({
-      hours: staleHours(context),
-      stalePpm: STALE_PPM,
+      hours: context.house.freshAir.staleAirHours,
+      stalePpm: STALE_AIR_PPM,
       source: 'EN 16798-1, category III: 1350 ppm over outdoors (from memory)',
     }),
     says: (f) =>
       `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide. The house is tight and nobody airs it. ` +
       'Plan fresh air that runs by itself, such as a quiet fan that also saves its heat.',
+  }),
+  finding({
+    id: 'little-fresh-air',
+    severity: 'note',
+    applies: ({ house }) => house.freshAir.belowVentilationHours > MOST_OF_THE_YEAR,
+    figures: ({ house }) => ({
+      hours: house.freshAir.belowVentilationHours,
+      airChanges: house.freshAir.ventilationFloorAch,
+      source: 'ASHRAE 62 (1989): 0.35 air changes an hour in dwellings (from memory, high confidence)',
+    }),
+    says: (f) =>
+      `For ${hours(f.hours)} a year less fresh air comes in than homes are asked to have: ${f.airChanges} of the house's air each hour, by a US standard of 1989. ` +
+      'Draughts come with the wind and not with the need. A small fan that runs all day would do it, and your code may ask for one.',
   }),
 ];
