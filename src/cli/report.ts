@@ -1,24 +1,36 @@
-// `report DESIGN …`: the report a client takes home, as Markdown: the first design, beside up to three others.
+// `report DESIGN …`: the report a client takes home, as Markdown: the first design, beside up to three others, with
+// the answers to questions asked of it.
 
+import type { Design } from '../design/design.ts';
 import type { Run } from '../findings/context.ts';
 import { reportOf } from '../findings/report.ts';
+import { type Units, wordingOf } from '../findings/wording.ts';
+import { ask } from '../questions/ask.ts';
+import { basisOf } from '../questions/basis.ts';
+import type { Question } from '../questions/question.ts';
+import { QUESTIONS, questionById } from '../questions/registry.ts';
 import { prepareClimate } from '../weather/prepared-climate.ts';
-import { type Command, refused } from './command.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
+import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { reportMarkdown } from './report-text.ts';
 import { runDesign } from './run-design.ts';
+import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 
 export const reportCommand: Command = {
   name: 'report',
-  usage: 'report DESIGN [OTHER …] [--climate ID | --weather FILE] [--for WHO] [--place WHERE] [--units us]',
+  usage:
+    'report DESIGN [OTHER …] [--climate ID | --weather FILE] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us]',
   line: 'the report for a client, as Markdown; up to three other designs beside it',
-  valued: [...WEATHER_FLAGS, 'for', 'place', 'adviser', 'question', 'units', 'date'],
+  valued: [...WEATHER_FLAGS, 'for', 'place', 'adviser', 'question', 'units', 'date', 'ask'],
   switches: [],
   positionals: [1, 4],
-  run: async (args) => {
+  run: async (args, console) => {
     const units = args.values.get('units') ?? 'metric';
     if (units !== 'metric' && units !== 'us') return refused(`--units: ${units}; allowed: metric, us`);
+    const asked = questionsAsked(args.values.get('ask') ?? '');
+    if (typeof asked === 'string') return refused(asked);
     const reads = await Promise.all(args.positionals.map(readDesign));
     const faults = reads.flatMap((read) => (read.ok ? [] : read.faults));
     if (faults.length > 0) return refused(...faults);
@@ -39,8 +51,42 @@ export const reportCommand: Command = {
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),
       run: run!,
       others,
-      answers: [],
+      answers: await answersTo(asked, designs[0]!, weather.year, units, console),
     });
     return { ok: true, output: reportMarkdown(report) };
   },
 };
+
+/** Questions by their ids, or what is wrong. */
+function questionsAsked(list: string): readonly Question[] | string {
+  const ids = list.split(',').filter((id) => id !== '');
+  const unknown = ids.find((id) => questionById(id) === undefined);
+  if (unknown !== undefined) return `--ask: ${unknown}; allowed: ${QUESTIONS.map(({ id }) => id).join(', ')}`;
+  return QUESTIONS.filter(({ id }) => ids.includes(id));
+}
+
+/** The closing sentence of each answer. */
+async function answersTo(
+  questions: readonly Question[],
+  design: Design,
+  year: TypicalYear,
+  units: Units,
+  console: Console,
+): Promise<readonly string[]> {
+  if (questions.length === 0) return [];
+  const pool = createThreadPool();
+  pool.keepClimate('site', year);
+  const basis = basisOf(design, year.site, { words: wordingOf(units) });
+  const sentences: string[] = [];
+  try {
+    for (const question of questions) {
+      const { finding, title } = await ask(question, basis, pool.runner('site'), {
+        onProgress: ({ done, wanted }) => console.progress(done, wanted),
+      });
+      if (finding !== null) sentences.push(`${title} ${finding.text}`);
+    }
+  } finally {
+    pool.close();
+  }
+  return sentences;
+}

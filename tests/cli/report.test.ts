@@ -42,6 +42,15 @@ describe('the report on the command line', () => {
     }
   });
 
+  it('puts the answers to questions into the first section', async () => {
+    const text = await outputOf(reportCommand, 'modest', '--ask', 'open-or-closed,who-opens-the-vents');
+    const inShort = text.split('\n## ')[1]!;
+    expect(inShort).toMatch(/\n\n[^\n]*\?[^\n]*\d+ hours[^\n]*\n/);
+    expect(await faultsOf(reportCommand, 'modest', '--ask', 'why-me')).toEqual([
+      expect.stringMatching(/^--ask: why-me; allowed: how-much-glass, /),
+    ]);
+  });
+
   it('refuses a fifth design and units nobody has', async () => {
     expect((await faultsOf(reportCommand, 'a', 'b', 'c', 'd', 'e'))[0]).toContain('allowed: report DESIGN');
     expect(await faultsOf(reportCommand, 'modest', '--units', 'cubits')).toEqual([
