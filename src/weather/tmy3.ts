@@ -36,9 +36,13 @@ const NEEDED = {
 } as const;
 type Need = keyof typeof NEEDED;
 
-/** True when the first lines look like TMY3. */
+/** True when the first lines look like TMY3: column names below a line about the site. Without that line it is a table. */
 export function looksLikeTmy3(text: string): boolean {
-  return text.slice(0, 4000).includes(NEEDED.date) && text.slice(0, 4000).includes(NEEDED.globalHorizontal);
+  const head = text.slice(0, 4000);
+  const siteLineEnds = head.search(/[\r\n]/);
+  return (
+    head.indexOf(NEEDED.date) > siteLineEnds && siteLineEnds > 0 && head.includes(NEEDED.globalHorizontal)
+  );
 }
 
 /** Read a TMY3 file. */

@@ -15,7 +15,7 @@ export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
   const ref = useRef<HTMLElement>(null);
   const answer = useChartAnswer(ref);
   const system = workspace.units.value;
-  if (!answer) return <section ref={ref} class="chart" />;
+  if (!answer) return <section ref={ref} class="chart" id={kind} />;
   const zones = answer.year.zones.map(({ id }) => id);
   const zone = zones.includes(wanted) ? wanted : 'house';
   const all = kind === 'heat' ? heatByMonth(answer.year) : moistureByMonth(answer.year);

@@ -10,7 +10,7 @@ import { ventDiary, ventSentence } from './vent-diary.ts';
 export function VentDiary() {
   const ref = useRef<HTMLElement>(null);
   const answer = useChartAnswer(ref);
-  if (!answer) return <section ref={ref} class="chart" />;
+  if (!answer) return <section ref={ref} class="chart" id="vents" />;
   const rows = ventDiary(answer.year);
   return (
     <section ref={ref} class="chart" id="vents" aria-labelledby="vents-title">

@@ -12,7 +12,7 @@ export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
   const answer = useChartAnswer(ref);
   const climate = workspace.climate.value;
   const system = workspace.units.value;
-  if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" />;
+  if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" id={`${kind}-week`} />;
   const { house } = answer.outcome.zones;
   const { comfort } = answer.job.design;
   const from = weekStart(kind === 'hot' ? house.hottestHour : house.coldestHour);
