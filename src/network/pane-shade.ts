@@ -16,13 +16,17 @@ export interface ShadeFactors {
 
 const UNSHADED: ShadeFactors = { beam: new Float64Array(HOURS).fill(1), sky: 1, ground: 1 };
 const MOST_REMEMBERED = 48;
+const LEAST_SIZE_M = 0.01;
 const remembered = new WeakMap<PreparedClimate, Map<string, ShadeFactors>>();
 
 /** Shade of a pane in a climate. */
 export function shadeOf(pane: Pane, climate: PreparedClimate): ShadeFactors {
   const { shading } = pane;
   if (shading === null || (!shading.overhang && !shading.fins)) return UNSHADED;
-  const { widthM, heightM, overhang, fins } = shading;
+  const { overhang, fins } = shading;
+  // A strip lower than a finger's width is shaded as one of that width.
+  const heightM = Math.max(LEAST_SIZE_M, shading.heightM);
+  const widthM = Math.max(LEAST_SIZE_M, shading.widthM);
   const window: WindowShading = { widthM, heightM, ...(overhang && { overhang }), ...(fins && { fins }) };
   const key = JSON.stringify([
     widthM,

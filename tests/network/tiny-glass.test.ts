@@ -1,0 +1,27 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { modelOf } from '../../src/model/from-design.ts';
+import { simulate } from '../../src/network/simulate.ts';
+import { readBundle } from '../../src/weather/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+
+const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
+if (!bundle.ok) throw new Error('climates/denver.txt does not read');
+const { site } = bundle.year;
+const climate = prepareClimate(bundle.year);
+
+test.each([0, 1e-9, 1e-4, 1e-2, 0.05])(
+  '%d m² of glass under an overhang runs, and lets in no more light than falls on it',
+  (value) => {
+    for (const { design } of EXAMPLES) {
+      const tiny = { ...design, glass: { ...design.glass, basis: 'area' as const, value, overhangM: 0.5 } };
+      const year = simulate(modelOf(tiny, site, climate.ground), climate, { warmUpDays: 0 });
+      expect(year.zones[0]!.airC.every(Number.isFinite)).toBe(true);
+      for (const pane of year.panes.filter(({ id }) => id.startsWith('front'))) {
+        expect(pane.transmittedW.every((watt, hour) => watt <= pane.incidentW[hour]! + 1e-9)).toBe(true);
+      }
+    }
+  },
+);
