@@ -10,21 +10,12 @@ import type { Model } from '../model/model.ts';
 import { saturationPressure, saturationPressureUnchecked } from '../physics/moist-air.ts';
 import { bufferCapacity } from '../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
-import {
-  canopyConstant,
-  canopyPerPascal,
-  canopyRadiation,
-  leafResistance,
-  priestleyTaylor,
-} from '../physics/transpiration.ts';
-import { MULCHED_BED, openWaterEvaporation, UNDISTURBED_WATER } from '../physics/water-surface.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { Layout } from './layout.ts';
+import { LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
 
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
-/** Latent heat near room temperature [J/kg], ISO 13788 and FAO-56 round 2.45 and 2.50 MJ/kg. */
-export const LATENT_J_PER_KG = 2.45e6;
 /** Specific gas constant of water vapour [J/(kg·K)] */
 const VAPOUR_GAS = 461.5;
 const KELVIN = 273.15;
@@ -352,47 +343,6 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     beginHour,
     step,
   };
-}
-
-/** A planted bed for an hour: what it gives in full air, and more by the pascal of deficit. */
-interface Bed {
-  /** canopy by Penman–Monteith under glass [W], [W/Pa] */
-  plantsW: number;
-  plantsPerPa: number;
-  /** soil by its cover [kg/s], open water [kg/(s·Pa)] */
-  soil: number;
-  soilPerPa: number;
-}
-
-function restingBed(): Bed {
-  return { plantsW: 0, plantsPerPa: 0, soil: 0, soilPerPa: 0 };
-}
-
-function readyBed(
-  bed: Bed,
-  planting: NonNullable<Model['zones'][number]['planting']>,
-  tempC: number,
-  vapourPa: number,
-  floorLight: number,
-  pressurePa: number,
-): void {
-  const { bedM2, leafAreaIndex, boundaryResistance, albedo, soil } = planting;
-  Object.assign(bed, restingBed());
-  if (tempC <= 0) return;
-  if (leafAreaIndex >= 0.05) {
-    const deficit = Math.max(0, saturationPressureUnchecked(tempC) - vapourPa);
-    const net = canopyRadiation(floorLight, leafAreaIndex, albedo);
-    const leaf = leafResistance(net, leafAreaIndex, deficit);
-    bed.plantsW = bedM2 * canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa);
-    bed.plantsPerPa = bedM2 * canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, leaf, pressurePa);
-  }
-  if (soil === 'open-water') {
-    bed.soilPerPa = (bedM2 * openWaterEvaporation(1, 0, 0, UNDISTURBED_WATER)) / 1000;
-    return;
-  }
-  const toSoil = floorLight * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo);
-  const cover = soil === 'mulched' ? MULCHED_BED : 1;
-  bed.soil = (bedM2 * cover * Math.max(0, priestleyTaylor(tempC, toSoil))) / LATENT_J_PER_KG;
 }
 
 function causesOf(model: Model): string[] {
