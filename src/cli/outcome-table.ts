@@ -28,6 +28,7 @@ export function outcomeTable(outcome: Outcome): string {
     row('condensed on glass kg/year', (zone) => zone.condensationKg),
     row('ran off glass kg/year', (zone) => zone.drainedKg),
     row('hours with frost on the glass', (zone) => zone.frostHours),
+    row('hours of dew in the coldest corner', (zone) => zone.dampSpots[0]?.dewHours ?? 0),
     row('mould index, worst corner, 0 to 6', (zone) => zone.mouldIndexMax),
     row('mould index, dampest spot, 0 to 6', (zone) =>
       Math.max(...zone.dampSpots.map((spot) => spot.mouldIndexMax)),

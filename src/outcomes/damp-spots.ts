@@ -5,10 +5,13 @@
 
 import type { Model } from '../model/model.ts';
 import type { ZoneYear } from '../network/year.ts';
+import { saturationPressure } from '../physics/moist-air.ts';
+import { condensationRate } from '../physics/surface-condensation.ts';
 import {
   checkMonths,
   MOULD_SURFACE_HUMIDITY,
   plainFactor,
+  vapourDensity,
   WINDOW_CHECK_RSI,
 } from '../physics/surface-humidity.ts';
 import { MONTH_START_HOUR } from '../weather/typical-year.ts';
@@ -22,6 +25,11 @@ export interface DampSpot {
   readonly mouldIndexMax: number;
   /** hours of the year with the surface above 80 % */
   readonly dampHours: number;
+  /** mean relative humidity at the surface in its dampest month, 0…1 */
+  readonly dampestMonthHumidity: number;
+  /** hours with dew on it, and the water that settles in them [kg per m² of surface a year] */
+  readonly dewHours: number;
+  readonly dewKgPerM2: number;
   /** ISO 13788: highest factor any month asks for, that month (January 0), and whether the spot has it */
   readonly neededFactor: number;
   readonly criticalMonth: number;
@@ -31,6 +39,8 @@ export interface DampSpot {
 /** Leaves against a wall double the still air: the corner's factor less this; common practice, no source. */
 const BEHIND_LEAVES = 0.1;
 const LEAST_FACTOR = 0.3;
+/** Convection in a corner's still air [W/(m²K)]; common practice, no source. */
+const STILL_CONVECTION = 1.5;
 
 /**
  * The damp spots of a zone.
@@ -71,23 +81,54 @@ function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings)
   const { zone, vapour, outdoorC, months } = around;
   const surfaceC = outdoorC.map((outC, hour) => outC + factor * (zone.operativeC[hour]! - outC));
   const { max, humidity } = mouldOfSurface(surfaceC, vapour);
+  const dew = dewOn(surfaceC, humidity, vapour, zone.airC);
   const { criticalFactor, criticalMonth } = checkMonths(months, MOULD_SURFACE_HUMIDITY);
   return {
     spot,
     factor,
     mouldIndexMax: max,
     dampHours: humidity.reduce((count, value) => count + (value > MOULD_SURFACE_HUMIDITY ? 1 : 0), 0),
+    dampestMonthHumidity: Math.max(
+      ...Array.from({ length: 12 }, (_, month) =>
+        meanOver(humidity, MONTH_START_HOUR[month]!, MONTH_START_HOUR[month + 1]!),
+      ),
+    ),
+    dewHours: dew.hours,
+    dewKgPerM2: dew.kgPerM2,
     neededFactor: criticalFactor,
     criticalMonth,
     passesMonthlyCheck: factor >= criticalFactor,
   };
 }
 
+/**
+ * Dew on the spot by the Lewis relation. A diagnosis beside the balance: a corner is a few hundred square
+ * centimetres, and what settles there is not taken from the zone's air.
+ */
+function dewOn(surfaceC: Float64Array, humidity: Float64Array, vapour: Float64Array, airC: Float64Array) {
+  let hours = 0;
+  let grams = 0;
+  for (let hour = 0; hour < surfaceC.length; hour++) {
+    if (humidity[hour]! < 1) continue;
+    hours++;
+    const held = vapourDensity(vapour[hour]!, airC[hour]!);
+    const full = vapourDensity(
+      saturationPressure(Math.min(60, Math.max(-45, surfaceC[hour]!))),
+      surfaceC[hour]!,
+    );
+    grams += condensationRate(STILL_CONVECTION, held, full) * 3600;
+  }
+  return { hours, kgPerM2: grams / 1000 };
+}
+
+function meanOver(values: Float64Array, from: number, to: number): number {
+  return values.subarray(from, to).reduce((sum, value) => sum + value, 0) / (to - from);
+}
+
 function monthsOf(zone: ZoneYear, vapour: Float64Array, outdoorC: Float64Array) {
   return Array.from({ length: 12 }, (_, month) => {
     const [from, to] = [MONTH_START_HOUR[month]!, MONTH_START_HOUR[month + 1]!];
-    const mean = (values: Float64Array) =>
-      values.subarray(from, to).reduce((sum, value) => sum + value, 0) / (to - from);
+    const mean = (values: Float64Array) => meanOver(values, from, to);
     return { tempInC: mean(zone.airC), tempOutC: mean(outdoorC), vapourPressurePa: mean(vapour) };
   });
 }

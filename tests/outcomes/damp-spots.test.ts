@@ -50,6 +50,18 @@ describe('damp spots', () => {
     expect(behind!.passesMonthlyCheck).toBe(false);
   });
 
+  test('dew settles on a corner colder than the dew point, and nowhere else', () => {
+    // 20 °C, 60 % has its dew point at 12.0 °C (ISO 13788, computed); factor 0.7 at −10 °C outside makes 11 °C.
+    const air = (tempC: number) =>
+      madeZone('house', { airC: tempC, operativeC: 20, relativeHumidity: 0.6, cornerC: 11 });
+    const [wet] = dampSpots(air(20), modelWith(false), new Float64Array(HOURS).fill(-10));
+    expect(wet!.dewHours).toBe(HOURS);
+    expect(wet!.dewKgPerM2).toBeGreaterThan(0);
+    expect(wet!.dampestMonthHumidity).toBe(1);
+    const [dry] = dampSpots(air(20), modelWith(false), cold);
+    expect(dry).toMatchObject({ dewHours: 0, dewKgPerM2: 0 });
+  });
+
   test('a zone the model does not know is refused by name', () => {
     const air = madeZone('barn', { airC: 20, operativeC: 20, relativeHumidity: 0.5, cornerC: 14 });
     expect(() => dampSpots(air, modelWith(false), cold)).toThrow(/barn/);
