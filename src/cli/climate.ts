@@ -4,6 +4,7 @@
 import { existsSync } from 'node:fs';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
 import { type ClimateSummary, type Spell, summariseClimate } from '../weather/climate-summary.ts';
+import { doubtsAbout } from '../weather/doubts.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { bundledClimates } from './bundled-climates.ts';
 import { type Command, refused } from './command.ts';
@@ -36,12 +37,24 @@ export const climateCommand: Command = {
   },
 };
 
-function jsonOf({ year }: PreparedClimate, summary: ClimateSummary): string {
+function jsonOf(climate: PreparedClimate, summary: ClimateSummary): string {
+  const { year } = climate;
   const { id, site, source, credit, monthYears, sunMinute, notes } = year;
-  return JSON.stringify({ id, site, source, credit, monthYears, sunMinute, ...summary, notes });
+  return JSON.stringify({
+    id,
+    site,
+    source,
+    credit,
+    monthYears,
+    sunMinute,
+    ...summary,
+    notes,
+    doubts: doubtsAbout(climate),
+  });
 }
 
-function tableOf({ year }: PreparedClimate, summary: ClimateSummary): string {
+function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
+  const { year } = climate;
   const { site } = year;
   const head: Cell[] = [
     '',
@@ -66,9 +79,13 @@ function tableOf({ year }: PreparedClimate, summary: ClimateSummary): string {
     'Upright and at 60°: sun on an equator-facing plane, ground reflection included.',
     'Degree-days: below 18 °C, from daily means.',
     ...year.notes.map((note) => `Note: ${note}`),
+    ...doubtsAbout(climate).map(({ weight, text, effect }) => `${DOUBT_WORDS[weight]}: ${text} ${effect}`),
   ];
   return lines.join('\n');
 }
+
+/** How much a doubt weighs, as a person would say it. */
+const DOUBT_WORDS = { look: 'Have a look', careful: 'Be careful', wrong: 'Do not use it yet' } as const;
 
 function rowOf(name: string, spell: Spell): readonly Cell[] {
   return [

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { climateCommand } from '../../src/cli/climate.ts';
 import { climatesCommand } from '../../src/cli/climates.ts';
@@ -53,5 +54,23 @@ describe('a climate at a glance', () => {
 
   it('refuses a file that holds no weather', async () => {
     expect((await faultsOf(climateCommand, import.meta.filename))[0]).toContain('expected');
+  });
+});
+
+describe('doubts about a weather file', () => {
+  it('warns of the file whose clock is an hour out, in words and in JSON, and says what it does to the answer', async () => {
+    const file = join(import.meta.dirname, '../data/weather/702610TYA.CSV.gz');
+    const text = await outputOf(climateCommand, file);
+    expect(text).toContain('Do not use it yet:');
+    expect(text).toContain('60 minutes');
+    const { doubts } = JSON.parse(await outputOf(climateCommand, file, '--json'));
+    expect(
+      doubts.some(({ id, weight }: { id: string; weight: string }) => id === 'clock' && weight === 'wrong'),
+    ).toBe(true);
+  });
+
+  it('has none that weigh about a good file', async () => {
+    const { doubts } = JSON.parse(await outputOf(climateCommand, 'santa-fe', '--json'));
+    expect(doubts.filter(({ weight }: { weight: string }) => weight !== 'look')).toEqual([]);
   });
 });
