@@ -3,7 +3,6 @@
 
 import type { Model } from '../model/model.ts';
 import { carbonDioxideRelease } from '../physics/carbon-dioxide.ts';
-import { saturationPressure } from '../physics/moist-air.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import type { AirFlow } from './air-flow.ts';
 import { type Moment, scheduled } from './clock.ts';
@@ -66,7 +65,7 @@ export function compileRecorder(
   const radiant = window(zones);
   const held = window(zones);
   const cooled = window(zones);
-  const pressure = window(zones);
+  const humidity = window(zones);
   const outdoorKg = window(zones);
   const betweenKg = window(zones * zones);
   const released = window(zones);
@@ -90,7 +89,7 @@ export function compileRecorder(
       const watt = stepper.heldW[airHub(z, zones)]!;
       if (watt > 0) held[z]! += watt;
       else cooled[z]! -= watt;
-      pressure[z]! += vapour.pressure[z]!;
+      humidity[z]! += vapour.humidity[z]!;
       outdoorKg[z]! += flows.outdoors[z]!;
       released[z]! += vapour.released[z]!;
       dew[z]! += vapour.dew[z]!;
@@ -113,8 +112,7 @@ export function compileRecorder(
       year.heatingW[hour] = held[z]! * perStep;
       year.coolingW[hour] = cooled[z]! * perStep;
       year.solarW[hour] = drivers.zoneSun[z]!;
-      const saturation = saturationPressure(Math.min(60, Math.max(-45, airC)));
-      year.relativeHumidity[hour] = Math.min(1, (pressure[z]! * perStep) / saturation);
+      year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = airChanges(z, perStep);
       year.moistureG[hour] = released[z]! * perStep * 3.6e6;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;

@@ -30,6 +30,8 @@ export interface Vapour {
   readonly ratio: Float64Array;
   /** vapour pressure [Pa] */
   readonly pressure: Float64Array;
+  /** relative humidity over water at the end of the step, 0…1 */
+  readonly humidity: Float64Array;
   /** latent heat to each zone's air [W], to be applied in the next step */
   readonly airW: Float64Array;
   /** latent heat to each pane's inner node [W], to be applied in the next step */
@@ -99,6 +101,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   const matrix = new Float64Array(zones * zones);
   const rhs = new Float64Array(zones);
   const saturated = new Float64Array(zones);
+  const humidity = new Float64Array(zones).fill(START_HUMIDITY);
   /** 1 while a zone's air is held at saturation, 2 once it turned out not to need it; that ratio [kg/kg] */
   const foggy = new Uint8Array(zones);
   const full = new Float64Array(zones);
@@ -279,6 +282,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
       airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
     }
     pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
+    humidity[z] = pressure[z]! / saturated[z]!;
   }
 
   /** Releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start. */
@@ -324,6 +328,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   return {
     ratio,
     pressure,
+    humidity,
     airW,
     paneW,
     released,
