@@ -56,6 +56,7 @@ export class SimulationBridge {
   #live: Waiting | null = null;
   #kept: Waiting[] = [];
   #busy = false;
+  #reading = 0;
   #number = 0;
   #idleTimer: ReturnType<typeof setTimeout> | undefined;
 
@@ -72,7 +73,14 @@ export class SimulationBridge {
   /** Read a weather file off the page's thread. */
   async readClimate(content: Uint8Array | string, hints?: SiteHints): Promise<ReadResult> {
     const running = this.#started();
-    return Promise.race([running.thread.service.readClimate(content, hints), running.ended]);
+    this.#reading++;
+    clearTimeout(this.#idleTimer);
+    try {
+      return await Promise.race([running.thread.service.readClimate(content, hints), running.ended]);
+    } finally {
+      this.#reading--;
+      this.#restLater();
+    }
   }
 
   /** Run the newest design next. Null when a newer live job took its place or it was cancelled. */
@@ -114,7 +122,7 @@ export class SimulationBridge {
       else next.fail(reason);
     } finally {
       this.#busy = false;
-      this.#idleTimer = setTimeout(() => this.#release(), this.#options.idleMs);
+      this.#restLater();
       void this.#pump();
     }
   }
@@ -143,6 +151,13 @@ export class SimulationBridge {
     const thread = this.#options.startThread();
     this.#thread = { thread, given: new Set(), ended, end: () => end(CANCELLED) };
     return this.#thread;
+  }
+
+  /** Lets the thread go after a while, unless it runs or reads something by then. */
+  #restLater(): void {
+    clearTimeout(this.#idleTimer);
+    if (this.#busy || this.#reading > 0) return;
+    this.#idleTimer = setTimeout(() => this.#release(), this.#options.idleMs);
   }
 
   #release(): void {

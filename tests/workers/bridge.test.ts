@@ -17,7 +17,11 @@ function heldThreads() {
     return {
       service: {
         keepClimate: async (key: string) => void log.push(`${id} keeps ${key}`),
-        readClimate: () => new Promise(() => {}),
+        readClimate: () =>
+          new Promise((resolve) => {
+            log.push(`${id} reads`);
+            finish.push(() => resolve({ ok: false, faults: [] }));
+          }),
         run: (design: Design) =>
           new Promise<RunAnswer>((resolve) => {
             log.push(`${id} runs ${design.name}`);
@@ -139,6 +143,22 @@ test('an idle thread is let go', async () => {
   await settle();
   threads.finish[0]!();
   await answer;
+  await new Promise((resolve) => setTimeout(resolve, 30));
+  expect(threads.log.at(-1)).toBe('1 ends');
+});
+
+test('a thread that reads a file is not let go before it has read it', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, 5);
+  const answer = bridge.runLive(job('a'));
+  await settle();
+  threads.finish[0]!();
+  await answer;
+  const reading = bridge.readClimate('a long file');
+  await new Promise((resolve) => setTimeout(resolve, 30));
+  expect(threads.log.at(-1)).toBe('1 reads');
+  threads.finish[1]!();
+  expect(await reading).toMatchObject({ ok: false });
   await new Promise((resolve) => setTimeout(resolve, 30));
   expect(threads.log.at(-1)).toBe('1 ends');
 });
