@@ -1,6 +1,6 @@
 // The one-file build, opened from disk in a fresh profile: it computes, with climates inside and nothing asked of a
 // network.
-import { mkdtempSync, readdirSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
@@ -35,4 +35,5 @@ test('one file on disk is the whole tool', async () => {
   );
   expect(complaints).toEqual([]);
   await browser.close();
+  rmSync(folder, { recursive: true, force: true });
 });

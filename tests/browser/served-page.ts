@@ -1,6 +1,6 @@
 // The built page on a free port of this machine, and a browser that opens it. Built once for all browser tests of a
 // run; everything a test opens is closed with the page.
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
@@ -51,6 +51,7 @@ export async function servePage(base = '/some/where/'): Promise<ServedPage> {
     async close() {
       await browser.close();
       await server.close();
+      rmSync(folder, { recursive: true, force: true });
     },
   };
 }
