@@ -93,7 +93,7 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
             <svg viewBox="0 0 34 8" aria-hidden="true">
               <line x1="1" x2="33" y1="4" y2="4" stroke-dasharray={DASHES[i % DASHES.length]} />
             </svg>
-            {line.label}
+            <span>{line.label}</span>
           </li>
         ))}
       </ul>
