@@ -142,8 +142,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   /** elimination factor link/pivot of the node before, and 1/pivot */
   const factor = section(AT_FACTOR);
   const inverse = section(AT_INVERSE);
-  /** what a watt into node 0 does to the swept right-hand side; and that over the pivot */
-  const carry = new Float64Array(nodes);
+  /** what a watt into node 0 does to the swept right-hand side, over the pivot */
   const carryOver = section(AT_CARRY);
   /** per chain: end temperature per watt at end a from a, b from a (= a from b), b from b [K/W] */
   const aa = new Float64Array(chains);
@@ -190,7 +189,6 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
       if (i === end) diagonal += endBoundary[2 * c + 1]!;
       factor[i] = before;
       if (i > start) along *= before;
-      carry[i] = along;
       // A massless node held by nothing but its hub leaves a zero pivot; the floor keeps it finite and is
       // 1e-12 W/K against conductances of order one.
       const inv = 1 / Math.max(diagonal, 1e-12);

@@ -46,7 +46,7 @@ export function vapourOf(zone: ZoneYear): Float64Array {
   return zone.relativeHumidity.map((humidity, hour) => humidity * saturation(zone.airC[hour]!));
 }
 
-/** Saturation pressure held to the formula's range; mould grows well inside it. */
-function saturation(tempC: number): number {
+/** Saturation pressure [Pa] held to the formula's range; mould grows well inside it. */
+export function saturation(tempC: number): number {
   return saturationPressure(Math.min(Math.max(tempC, -45), 60));
 }

@@ -5,8 +5,9 @@ import type { MonthlyRow } from '../../outcomes/balances.ts';
 import { useElementWidth } from '../page/element-width.ts';
 import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { numberText } from '../units/number-text.ts';
-import { MONTH_NAMES, MONTH_SHORT } from './calendar-words.ts';
+import { MONTH_SHORT } from './calendar-words.ts';
 import { causeClass } from './cause-colours.ts';
+import { MonthHead } from './MonthHead.tsx';
 import { barField } from './month-bars.ts';
 import { ScrollTable } from './ScrollTable.tsx';
 
@@ -52,17 +53,7 @@ export function MonthBars({ rows, quantity, system, caption }: MonthBarsProps) {
             <caption>
               {caption}, {sign}
             </caption>
-            <thead>
-              <tr>
-                <th scope="col">cause</th>
-                {MONTH_SHORT.map((name, month) => (
-                  <th key={name} scope="col" aria-label={MONTH_NAMES[month]!}>
-                    {name}
-                  </th>
-                ))}
-                <th scope="col">year</th>
-              </tr>
-            </thead>
+            <MonthHead rows="cause" />
             <tbody>
               {shown.map((row) => (
                 <tr key={row.cause}>

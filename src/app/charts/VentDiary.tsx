@@ -2,8 +2,9 @@
 
 import { useRef } from 'preact/hooks';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
-import { MONTH_NAMES, MONTH_SHORT } from './calendar-words.ts';
+import { MONTH_SHORT } from './calendar-words.ts';
 import { useChartAnswer } from './chart-turns.ts';
+import { MonthHead } from './MonthHead.tsx';
 import { ScrollTable } from './ScrollTable.tsx';
 import { ventDiary, ventSentence } from './vent-diary.ts';
 
@@ -22,17 +23,7 @@ export function VentDiary() {
         <ScrollTable label="Vent diary">
           <table class="diary">
             <caption class="visually-hidden">Share of hours open, and moves, by month</caption>
-            <thead>
-              <tr>
-                <th scope="col">opening</th>
-                {MONTH_SHORT.map((name, month) => (
-                  <th key={name} scope="col" aria-label={MONTH_NAMES[month]!}>
-                    {name}
-                  </th>
-                ))}
-                <th scope="col">year</th>
-              </tr>
-            </thead>
+            <MonthHead rows="opening" />
             <tbody>
               {rows.map((row) => (
                 <tr key={row.id}>

@@ -1,21 +1,9 @@
 // Hours of the typical year in words: "21 June, 14:00". The hour named is the end of the hour's span, standard time.
 
+import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import { MONTH_START_HOUR, monthOfHour } from '../../weather/typical-year.ts';
 
-export const MONTH_NAMES: readonly string[] = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
+export { MONTH_NAMES };
 
 export const MONTH_SHORT: readonly string[] = MONTH_NAMES.map((name) => name.slice(0, 3));
 
