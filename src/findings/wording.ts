@@ -66,11 +66,6 @@ export function wordingOf(units: Units): Wording {
   return units === 'us' ? US : METRIC;
 }
 
-/** "m²" or "ft²" after "a" or "each": the unit of areas. */
-export function areaUnit(units: Units): string {
-  return units === 'us' ? 'square foot' : 'square metre';
-}
-
 /** Hours of a year, rounded to what a person remembers: 7, 85, 640, 1250. */
 export function hours(count: number): string {
   const value = Math.round(count);

@@ -9,7 +9,7 @@ import { outsideConvection } from '../physics/films.ts';
 import { STEFAN_BOLTZMANN } from '../physics/sky-temperature.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
 import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './convection-table.ts';
-import { exchangeAreas, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
+import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
 import { airHub, type Layout, type PanePlace, paneLink, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
@@ -44,13 +44,14 @@ export function compileFilms(model: Model, layout: Layout, stepper: Stepper): Su
   const zones = layout.zoneIds.length;
   const exchange = exchangeAreas(model, layout);
   const renewInside = compileInside(layout, stepper, exchange.faces);
-  const renewOutside = compileOutside(layout, stepper);
+  const outdoorSides = outdoorSidesOf(layout, stepper);
+  const renewOutside = compileOutside(outdoorSides, stepper);
   const paneGaps = layout.panes.filter(
     ({ pane }) => pane.glass.sheets > 1 && pane.glass.gapConductance === undefined,
   );
   const gaps = paneGaps.map(({ pane }) => gapTable(pane.glass, pane.tiltDeg));
-  const outdoorEnds = outdoorSidesOf(layout, stepper).map(({ end }) => end >> 1);
-  const changing = Int32Array.from(new Set([...outdoorEnds, ...layout.panes.map(({ chain }) => chain)]));
+  const outdoorChains = outdoorSides.map(({ end }) => end >> 1);
+  const changing = Int32Array.from(new Set([...outdoorChains, ...layout.panes.map(({ chain }) => chain)]));
   for (const place of layout.panes) setPaneLinks(place, stepper, place.pane.glass.gapConductance ?? 5);
 
   function renew(hour: OutdoorHour): void {
@@ -125,9 +126,8 @@ function compileInside(layout: Layout, stepper: Stepper, exchange: ReadonlyMap<n
 }
 
 /** Films to outdoors: wind, and ε σ (T₁² + T₂²)(T₁ + T₂) to sky, ground and air, as one equivalent temperature. */
-function compileOutside(layout: Layout, stepper: Stepper) {
-  const sides = outdoorSidesOf(layout, stepper);
-  const column = (of: (side: (typeof sides)[number]) => number) => Float64Array.from(sides, of);
+function compileOutside(sides: readonly OutdoorSide[], stepper: Stepper) {
+  const column = (of: (side: OutdoorSide) => number) => Float64Array.from(sides, of);
   const ends = Int32Array.from(sides, ({ end }) => end);
   const nodes = Int32Array.from(sides, ({ node }) => node);
   const areas = column(({ areaM2 }) => areaM2);

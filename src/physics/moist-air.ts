@@ -14,9 +14,6 @@ const MASS_RATIO = 0.621945;
 /** Gas constant of dry air [J/(kg·K)], ASHRAE 2017. */
 const GAS_CONSTANT_AIR = 287.042;
 
-/** Gas constant of water vapour [J/(kg·K)], ISO 13788. */
-const GAS_CONSTANT_VAPOUR = 461.5;
-
 /** Specific heat of dry air at constant pressure [J/(kg·K)], ASHRAE. */
 export const SPECIFIC_HEAT_AIR = 1006;
 
@@ -99,22 +96,6 @@ export function vapourPressureFromRatio(ratio: number, pressure: number): number
 export function relativeHumidity(vapourPressure: number, tempC: number): number {
   requireRange('vapourPressure', vapourPressure, 0, 101_000, 'Pa');
   return vapourPressure / saturationPressure(tempC);
-}
-
-/**
- * Mass of vapour in a volume of air.
- *
- *   v = 1000 p/(461.5 T)
- *
- * @param vapourPressure [Pa]; ≥ 0
- * @param tempC [°C]; −100…100
- * @returns [g/m³]
- * Source: ISO 13788.
- */
-export function vapourConcentration(vapourPressure: number, tempC: number): number {
-  requireRange('vapourPressure', vapourPressure, 0, 101_000, 'Pa');
-  requireRange('tempC', tempC, -100, 100, '°C');
-  return (1000 * vapourPressure) / (GAS_CONSTANT_VAPOUR * (tempC + ZERO_C));
 }
 
 /**

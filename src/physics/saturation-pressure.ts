@@ -1,6 +1,6 @@
-// Saturation vapour pressure and its inverse as two standards write them, for the checks that follow them; the
-// simulation itself uses the shorter formula over water of moist-air.ts. Temperatures in, pascals out, and back.
-// Sources: ASHRAE Fundamentals 2017 chapter 1, equations 5 (ice) and 6 (water); ISO 13788:2012 annex E.
+// Saturation vapour pressure over ice and water and its inverse; the simulation itself uses the shorter formula over
+// water of moist-air.ts, surface checks that of surface-humidity.ts. Temperatures in, pascals out, and back.
+// Source: ASHRAE Fundamentals 2017 chapter 1, equations 5 (ice) and 6 (water).
 import { requireRange } from './require-range.ts';
 
 /** Triple point of water [°C]: ice below, water above. */
@@ -48,29 +48,4 @@ export function dewPointAshrae(vapourPressure: number): number {
     else low = middle;
   }
   return (low + high) / 2;
-}
-
-/**
- * Saturation pressure by ISO 13788: over water from 0 °C up, over ice below.
- *
- * @param tempC [°C]; −100…100
- * @returns [Pa]
- */
-export function saturationPressureIso13788(tempC: number): number {
-  requireRange('tempC', tempC, -100, 100, '°C');
-  return tempC >= 0
-    ? 610.5 * Math.exp((17.269 * tempC) / (237.3 + tempC))
-    : 610.5 * Math.exp((21.875 * tempC) / (265.5 + tempC));
-}
-
-/**
- * Temperature at which this vapour pressure is saturation, by ISO 13788.
- *
- * @param vapourPressure [Pa]; 0.001…110 000
- * @returns dew point, or frost point below 610.5 Pa [°C]
- */
-export function dewPointIso13788(vapourPressure: number): number {
-  requireRange('vapourPressure', vapourPressure, 0.001, 110_000, 'Pa');
-  const x = Math.log(vapourPressure / 610.5);
-  return x >= 0 ? (237.3 * x) / (17.269 - x) : (265.5 * x) / (21.875 - x);
 }

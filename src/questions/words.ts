@@ -41,12 +41,6 @@ export function percentInWords(share: number): string {
   return value === 0 && share > 0 ? 'less than 1 %' : `${value} %`;
 }
 
-/** "a", "a and b", "a, b and c". */
-export function listInWords(words: readonly string[]): string {
-  if (words.length < 2) return words[0] ?? '';
-  return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
-}
-
 function signed(value: number, digits: number): string {
   const text = value.toFixed(digits);
   return (Number(text) === 0 ? (0).toFixed(digits) : text).replace('-', '−');

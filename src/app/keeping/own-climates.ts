@@ -1,7 +1,7 @@
 // Weather files of the person's own, kept in the browser's IndexedDB so that they are there after a reload and with
 // no network. A design names one by the key 'own:' and the id of its year.
 
-import { createStore, get, keys, set, type UseStore } from 'idb-keyval';
+import { createStore, get, set, type UseStore } from 'idb-keyval';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 
 export const OWN_PREFIX = 'own:';
@@ -32,8 +32,4 @@ export async function ownClimate(key: string): Promise<TypicalYear> {
   throw new Error(
     `The design stands in a weather file of its own (${key.slice(OWN_PREFIX.length)}) that this browser does not have. Drop that file on the page, or choose a place.`,
   );
-}
-
-export async function ownClimateKeys(): Promise<readonly string[]> {
-  return keys<string>(ownStore()).catch(() => []);
 }
