@@ -2,8 +2,9 @@
 // input is wrong (nothing on standard output, one line a fault on standard error), 1 a fault of the program.
 
 import { createInterface } from 'node:readline';
+import { ImpossibleYear } from '../outcomes/impossible-year.ts';
 import { parseArguments } from './arguments.ts';
-import type { Command, Console } from './command.ts';
+import { type Command, type CommandResult, type Console, refused } from './command.ts';
 import { COMMANDS } from './commands.ts';
 import { textTable } from './text-table.ts';
 
@@ -39,10 +40,16 @@ async function main(words: readonly string[]): Promise<number> {
   }
   const parsed = parseArguments(rest, command);
   if (!parsed.ok) return complain(parsed.faults);
-  const result = await command.run(parsed.args, CONSOLE);
+  const result = await command.run(parsed.args, CONSOLE).catch(inputAtFault);
   if (!result.ok) return complain(result.faults);
   if (result.output !== '') await write(`${result.output}\n`);
   return 0;
+}
+
+/** A run may find out what no check of the design can know beforehand. */
+function inputAtFault(error: unknown): CommandResult {
+  if (error instanceof ImpossibleYear) return refused(error.message);
+  throw error;
 }
 
 function write(text: string): Promise<void> {
