@@ -3,6 +3,7 @@
 
 import type { SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import { textOf } from '../../weather/platform-streams.ts';
 import { describeFault, type SiteHints } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { designFromText } from './design-text.ts';
@@ -34,7 +35,7 @@ export async function takeFile(
   if (file.size > MOST_BYTES) return refused('the file is too large for a design or a year of weather.');
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (looksLikeDesign(bytes)) {
-    const read = designFromText(new TextDecoder().decode(bytes));
+    const read = designFromText(textOf(bytes));
     return read.ok ? { kind: 'design', design: read.design } : refused(read.message);
   }
   const result = await bridge.readClimate(bytes, { ...hints, fileName: file.name });
@@ -47,7 +48,9 @@ export async function takeFile(
 
 /** JSON with the blocks of a design; weather may be JSON too. */
 function looksLikeDesign(bytes: Uint8Array): boolean {
-  const head = new TextDecoder().decode(bytes.subarray(0, 4000)).trimStart();
+  const head = textOf(bytes.subarray(0, 4000))
+    .replace(/^\uFEFF/, '')
+    .trimStart();
   return (
     head.startsWith('{') &&
     /"(house|glass|sunspace|version)"\s*:/.test(head) &&
