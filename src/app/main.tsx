@@ -9,8 +9,9 @@ import './style/charts.css';
 import './style/questions.css';
 import './style/print.css';
 import { render } from 'preact';
-import { SimulationBridge, threadOfWorker } from '../../workers/bridge.ts';
+import { SimulationBridge } from '../../workers/bridge.ts';
 import { startSimulationThread } from '../../workers/simulation-thread.ts';
+import { serviceThreadOf } from '../../workers/worker-thread.ts';
 import { EXAMPLES } from '../design/examples.ts';
 import { climateText } from './climate/climate-texts.ts';
 import { keepSheet, readKept } from './keeping/autosave.ts';
@@ -26,7 +27,7 @@ import { createWorkspace } from './state/workspace.ts';
 const IDLE_MS = 120_000;
 
 const bridge = new SimulationBridge({
-  startThread: () => threadOfWorker(startSimulationThread()),
+  startThread: () => serviceThreadOf(startSimulationThread()),
   idleMs: IDLE_MS,
 });
 const kept = readKept(localStorage);

@@ -33,12 +33,17 @@ export async function takeFile(
   const refused = (message: string): TakenFile => ({ kind: 'refused', message: `${file.name}: ${message}` });
   if (file.size === 0) return refused('the file is empty.');
   if (file.size > MOST_BYTES) return refused('the file is too large for a design or a year of weather.');
-  const bytes = new Uint8Array(await file.arrayBuffer());
+  const content = await file.arrayBuffer().catch(() => null);
+  if (content === null) return refused('the file could not be read; was it moved, or is it a folder?');
+  const bytes = new Uint8Array(content);
   if (looksLikeDesign(bytes)) {
     const read = designFromText(textOf(bytes));
     return read.ok ? { kind: 'design', design: read.design } : refused(read.message);
   }
-  const result = await bridge.readClimate(bytes, { ...hints, fileName: file.name });
+  const result = await bridge
+    .readClimate(bytes, { ...hints, fileName: file.name })
+    .catch((reason) => (reason instanceof Error ? reason.message : 'reading was stopped.'));
+  if (typeof result === 'string') return refused(result);
   if (result.ok) return { kind: 'climate', year: result.year };
   if (result.faults.some(({ column }) => column === PLACE_COLUMN)) return { kind: 'place-missing' };
   const told = result.faults.slice(0, FAULTS_TOLD).map(describeFault);
