@@ -13,7 +13,10 @@ test('a climate given anew under its key reaches a thread before its next run', 
       end: () => {},
       service: {
         keepClimate: (_, { id }) => log.push(id),
-        runJobs: () => (log.push('run'), []),
+        runJobs: () => {
+          log.push('run');
+          return [];
+        },
       },
     }),
   });
