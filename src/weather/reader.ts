@@ -11,6 +11,8 @@ import { looksLikeTmy2, readTmy2 } from './tmy2.ts';
 import { looksLikeTmy3, readTmy3 } from './tmy3.ts';
 
 const MEGABYTE = 1_000_000;
+/** Longest name, source, credit or note kept [characters]. */
+const MOST_TEXT = 400;
 
 interface Format {
   readonly name: string;
@@ -72,7 +74,26 @@ export function readWeatherText(text: string, hints: SiteHints = {}, choices: Ta
       'a weather file: TMY2, TMY3, PVGIS, NSRDB PSM, monthly normals as JSON, or a table of hours with a line of column names';
     return refuse(1, '', text.slice(0, 200), expected);
   }
-  return format.read(text, hints, choices);
+  return withShortTexts(format.read(text, hints, choices));
+}
+
+/** A head may hold any text; what stands on the page and in every report keeps to a line or two. */
+function withShortTexts(result: ReadResult): ReadResult {
+  if (!result.ok) return result;
+  const short = (text: string) => (text.length > MOST_TEXT ? `${text.slice(0, MOST_TEXT - 1)}…` : text);
+  const { year } = result;
+  const site = { ...year.site, name: short(year.site.name) };
+  return {
+    ok: true,
+    year: {
+      ...year,
+      site,
+      id: year.id.slice(0, MOST_TEXT),
+      source: short(year.source),
+      credit: short(year.credit),
+      notes: year.notes.map(short),
+    },
+  };
 }
 
 function tooLarge(found: string): ReadResult {
