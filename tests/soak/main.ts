@@ -1,7 +1,8 @@
 // `npm run soak -- houses [COUNT]` runs random designs, 10 000 unless said; `npm run soak -- page [MINUTES]` uses the
 // built page at random, 60 minutes unless said. Prints what is kept in docs/soak.md; leaves with 1 when a fault showed.
 import { soakHouses } from './house-soak.ts';
-import { houseReport } from './soak-report.ts';
+import { soakPage } from './page-soak.ts';
+import { houseReport, pageReport } from './soak-report.ts';
 
 const USAGE = 'npm run soak -- houses [COUNT] | page [MINUTES], each with --seed N';
 
@@ -14,6 +15,13 @@ async function main(words: readonly string[]): Promise<number> {
   if (!isSound || (what !== 'houses' && what !== 'page')) {
     console.error(`${words.join(' ')}; allowed: ${USAGE}`);
     return 2;
+  }
+  if (what === 'page') {
+    const result = await soakPage({ minutes: amount ?? 60 }, seed, (acts, heapMB) =>
+      console.error(`${acts} acts, ${heapMB.toFixed(1)} MB`),
+    );
+    console.log(pageReport(result, seed));
+    return result.faults.length === 0 ? 0 : 1;
   }
   const result = soakHouses(amount ?? 10_000, seed, (runs, heapMB) =>
     console.error(`${runs} designs, ${heapMB.toFixed(1)} MB`),
