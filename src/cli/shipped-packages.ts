@@ -41,8 +41,15 @@ export function shippedPackages(root: string): readonly ShippedPackage[] {
 
 /** The list as a page of docs. */
 export function licencePage(packages: readonly ShippedPackage[]): string {
-  const rows = packages.map(({ name, version, licence }) => `| ${name} | ${version} | ${licence} |`);
-  return `${PAGE_HEAD}\n\n| package | version | licence |\n| --- | --- | --- |\n${rows.join('\n')}\n`;
+  const rows = [
+    ['package', 'version', 'licence'],
+    ...packages.map((entry) => [entry.name, entry.version, entry.licence]),
+  ];
+  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((cells) => cells[column]!.length)));
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((cell, column) => cell.padEnd(widths[column]!)).join(' | ')} |`;
+  const [head, ...body] = rows.map(line);
+  return `${[PAGE_HEAD, '', head, line(widths.map((width) => '-'.repeat(width))), ...body].join('\n')}\n`;
 }
 
 const PAGE_HEAD = `# What ships, and under which licence
