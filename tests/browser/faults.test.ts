@@ -217,6 +217,25 @@ test('a tab that dies comes back with its design and its steps of undo', async (
   await close();
 });
 
+test('a fraction typed where a whole number belongs is not taken, and what is kept can be read back', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settled(page);
+  await page
+    .locator('details.input-group')
+    .evaluateAll((groups) => groups.map((group) => group.setAttribute('open', '')));
+  const shelter = page.locator('input[data-path="air.shelter"]');
+  const before = await shelter.inputValue();
+  await shelter.fill('3.99');
+  await page.waitForSelector('text=Give a whole number from 1 to 5');
+  await page.waitForTimeout(500);
+  await page.reload();
+  await settled(page);
+  expect(await page.inputValue('input[data-path="air.shelter"]')).toBe(before);
+  expect(await page.locator('.notices .is-trouble').count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
 test('a tab sent to the background has kept the last change already', async () => {
   const { page, close } = await openPage(served);
   await settled(page);

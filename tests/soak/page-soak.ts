@@ -91,7 +91,10 @@ async function faultsOfPage(page: Page): Promise<string[]> {
   for (const value of shown) {
     if (value !== null && !Number.isFinite(Number(value))) faults.push(`a figure is ${value}`);
   }
-  const text = (await page.locator('.sheet').textContent()) ?? '';
+  // Messages repeat the value that was wrong, whatever it is.
+  const text = await page
+    .locator('.sheet > :not(.notices)')
+    .evaluateAll((parts) => parts.map((part) => part.textContent).join(' '));
   const hole = /\b(undefined|NaN|Infinity|\[object Object\])\b/.exec(text);
   if (hole !== null) faults.push(`the page says ${hole[0]}`);
   const kept = await page.evaluate(() => {

@@ -1,11 +1,11 @@
 // What a soak prints: the figures of docs/soak.md, one a line.
-import { type HouseSoak, SOAK_CLIMATES } from './house-soak.ts';
+import type { HouseSoak } from './house-soak.ts';
 import type { PageSoak } from './page-soak.ts';
 
 export function houseReport(soak: HouseSoak, seed: number): string {
   const drift = soak.heapLastMB - soak.heapFirstMB;
   return rows([
-    ['designs', `${soak.runs}, seed ${seed}, in turn in ${SOAK_CLIMATES.join(', ')}`],
+    ['designs', `${soak.runs}, seed ${seed}, in turn in ${soak.climates.join(', ')}`],
     [
       'time',
       `${soak.minutes.toFixed(1)} minutes, ${((soak.minutes * 60_000) / soak.runs).toFixed(0)} ms each`,
