@@ -1,15 +1,16 @@
 // Air through every opening, step by step: the model's openings and zone temperatures in, mass flows with outdoors
 // and between zones out. Every flow is an exchange (as much in as out), so the air mass of each zone balances at
 // every step. Volume formulas: src/physics/leakage, openings, doorway.
-// Flow depends on temperature and temperature on flow: the run solves its hubs with trial flows and hands back
-// trial temperatures until both agree, so nothing chatters and a finer step changes little. Buoyant flows go by
-// damped substitution; an opener's position by secant and bracket, since more opening always means less need.
+// Flow depends on temperature and temperature on flow: the run tries temperatures until those the network answers to
+// their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
+// position in a step follows from the trial temperature too.
 
 import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
 import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
 import { type Moment, scheduled } from './clock.ts';
+import type { EngineRoom } from './engine-room.ts';
 import { act, easing, type HandState, notchFor, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
 
 /**
@@ -22,15 +23,8 @@ const PLAINLY_COLD_K = 4;
 /** A door that obeys its rule opens for air at least this much warmer [K], and shuts when it is no warmer. */
 const DOOR_LEAD_K = 1;
 
-/** Flows agree when they change by no more than this: relative, and absolute [m³/s]. */
-const SETTLED_REL = 0.01;
-const SETTLED_M3S = 2e-4;
-const SETTLED_OPEN = 0.01;
 /** An opener this little open lets nothing through. */
 const SHUT = 1e-6;
-/** Buoyant flow goes with the square root of a difference it lowers: substituted this far it settles fastest. */
-const DAMPING = 0.7;
-
 /** What the flows depend on, written by the run before each step. */
 export interface AirState {
   readonly zoneC: Float64Array;
@@ -43,6 +37,8 @@ export interface AirState {
 }
 
 export interface AirFlow {
+  /** take a model's openings in, all shut */
+  load(model: Model, stepS: number): void;
   /** zone: mass exchanged with outdoors [kg/s] */
   readonly outdoors: Float64Array;
   /** zone · zones + zone, symmetric [kg/s] */
@@ -53,42 +49,58 @@ export interface AirFlow {
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
   /** before each step, from the temperatures it starts at; people at hand look up at quarter hours */
-  beginStep(moment: Moment, stepS: number, isQuarter: boolean): void;
-  /** new flows for the trial temperatures in zoneC; true when they are those the trial was made with */
-  refine(moment: Moment): boolean;
+  beginStep(moment: Moment, isQuarter: boolean): void;
+  /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
+  renew(moment: Moment): boolean;
+  /** the last renewal changed a flow */
+  readonly isNew: boolean;
+  /** whether an opener, shut as everything is, would open at these temperatures [°C] */
+  wouldOpen(moment: Moment, zoneC: Float64Array): boolean;
   /** moves start to count */
   startCounting(): void;
 }
 
-/** Compile a model's openings. */
-export function compileAirFlow(model: Model, state: AirState): AirFlow {
-  const zones = model.zones.length;
-  const openings = model.openings;
-  const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
-  const zoneOf = Int32Array.from(openings, (opening) => indexOf(opening.zone));
-  const otherOf = Int32Array.from(openings, (opening) =>
-    opening.kind === 'door' ? indexOf(opening.other) : -1,
-  );
-  const outdoors = new Float64Array(zones);
-  const between = new Float64Array(zones * zones);
-  const volume = new Float64Array(openings.length);
-  const hands = openings.map(() => restingHand());
-  /** an opener's position before the step, and the bracket its position in the step lies in */
-  const openBefore = new Float64Array(openings.length);
-  const least = new Float64Array(openings.length);
-  const most = new Float64Array(openings.length);
-  const lastOpen = new Float64Array(openings.length);
-  const lastOff = new Float64Array(openings.length);
+/** Openings of a run, with room for so many; load() before use. */
+export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
+  let zones = 0;
+  let count = 0;
+  let openings: readonly Opening[] = [];
+  let hands: HandState[] = [];
+  const zoneOf = new Int32Array(room.openings);
+  const otherOf = new Int32Array(room.openings);
+  const outdoors = new Float64Array(room.zones);
+  const between = new Float64Array(room.zones * room.zones);
+  const volume = new Float64Array(room.openings);
+  /** an opener's position before the step */
+  const openBefore = new Float64Array(room.openings);
   /** vents and doors; cracks and fans flow as the hour's start finds them */
-  const movable = Int32Array.from(
-    [...openings.keys()].filter((i) => openings[i]!.kind === 'vent' || openings[i]!.kind === 'door'),
-  );
+  const movable = new Int32Array(room.openings);
+  let movables = 0;
+  /** share of its way that an opener goes in a step */
   let ease = 0;
   let anyOpen = false;
   let stale = true;
+  let isNew = true;
+
+  function load(model: Model, stepS: number): void {
+    zones = model.zones.length;
+    openings = model.openings;
+    count = openings.length;
+    hands = openings.map(() => restingHand());
+    ease = easing(stepS);
+    anyOpen = false;
+    movables = 0;
+    for (const array of [outdoors, between, volume]) array.fill(0);
+    const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
+    openings.forEach((opening, i) => {
+      zoneOf[i] = indexOf(opening.zone);
+      otherOf[i] = opening.kind === 'door' ? indexOf(opening.other) : -1;
+      if (opening.kind === 'vent' || opening.kind === 'door') movable[movables++] = i;
+    });
+  }
 
   function beginHour(moment: Moment): void {
-    for (let i = 0; i < openings.length; i++) {
+    for (let i = 0; i < count; i++) {
       const opening = openings[i]!;
       const hand = hands[i]!;
       if (opening.kind === 'vent') wantVent(opening, hand, moment, state, zoneOf[i]!);
@@ -102,64 +114,44 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     stale = true;
   }
 
-  function beginStep(moment: Moment, stepS: number, isQuarter: boolean): void {
-    ease = easing(stepS);
-    const wasOpen = anyOpen;
-    anyOpen = false;
-    for (let k = 0; k < movable.length; k++) {
+  function beginStep(moment: Moment, isQuarter: boolean): void {
+    for (let k = 0; k < movables; k++) {
       const i = movable[k]!;
       const opening = openings[i]!;
       const hand = hands[i]!;
-      const insideC = state.zoneC[zoneOf[i]!]!;
-      if (isQuarter) feelCold(opening, hand, moment, insideC);
+      openBefore[i] = hand.open;
+      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!);
+      if (opening.kind === 'door') setDoor(opening, hand, ease);
+    }
+  }
+
+  function renew(moment: Moment): boolean {
+    const wasOpen = anyOpen;
+    anyOpen = false;
+    for (let k = 0; k < movables; k++) {
+      const i = movable[k]!;
+      const opening = openings[i]!;
+      const hand = hands[i]!;
       if (opening.kind === 'vent' && opening.hand === 'automatic') {
-        openBefore[i] = hand.open;
-        least[i] = 0;
-        most[i] = 1;
-        lastOff[i] = Number.NaN;
-        hand.open += ease * (ventTarget(opening, moment, state, insideC) - hand.open);
-      } else if (opening.kind === 'door') setDoor(opening, hand, ease);
+        const target = ventTarget(opening, moment, state, state.zoneC[zoneOf[i]!]!);
+        hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
+        if (target > 0) anyOpen = true;
+      }
       if (hand.open > SHUT) anyOpen = true;
       volume[i] = hand.open > SHUT ? flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!) : 0;
     }
-    if (anyOpen || wasOpen || stale) sum();
+    isNew = anyOpen || wasOpen || stale;
+    if (isNew) sum();
     stale = false;
+    return anyOpen;
   }
 
-  function refine(moment: Moment): boolean {
-    if (!anyOpen) return true;
-    let settled = true;
-    for (let k = 0; k < movable.length; k++) {
-      const i = movable[k]!;
-      const opening = openings[i]!;
-      const moved =
-        opening.kind === 'vent' && opening.hand === 'automatic' && !placeOpener(opening, i, moment);
-      const flow = flowOf(opening, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
-      const change = flow - volume[i]!;
-      if (!moved && Math.abs(change) <= SETTLED_REL * volume[i]! + SETTLED_M3S) continue;
-      settled = false;
-      volume[i]! += moved ? change : DAMPING * change;
+  function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
+    for (let k = 0; k < movables; k++) {
+      const opening = openings[movable[k]!]!;
+      if (opening.kind !== 'vent' || opening.hand !== 'automatic') continue;
+      if (ventTarget(opening, moment, state, zoneC[zoneOf[movable[k]!]!]!) > 0) return true;
     }
-    if (!settled) sum();
-    return settled;
-  }
-
-  /** Toward the position that asks for itself; true when it does. */
-  function placeOpener(opening: VentOpening, i: number, moment: Moment): boolean {
-    const hand = hands[i]!;
-    const target = ventTarget(opening, moment, state, state.zoneC[zoneOf[i]!]!);
-    const asked = openBefore[i]! + ease * (target - openBefore[i]!);
-    const off = asked - hand.open;
-    if (Math.abs(off) <= SETTLED_OPEN) return true;
-    if (off > 0) least[i] = hand.open;
-    else most[i] = hand.open;
-    if (most[i]! - least[i]! <= SETTLED_OPEN) return true;
-    // Secant through the last two positions, kept inside the bracket; halving when it points outside.
-    const slope = (off - lastOff[i]!) / (hand.open - lastOpen[i]!);
-    lastOff[i] = off;
-    lastOpen[i] = hand.open;
-    const next = Number.isFinite(slope) && slope < 0 ? hand.open - off / slope : hand.open + off / 2;
-    hand.open = next > least[i]! && next < most[i]! ? next : (least[i]! + most[i]!) / 2;
     return false;
   }
 
@@ -167,7 +159,7 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     // Loops, not fill(): on arrays this short the call costs more than the work.
     for (let z = 0; z < zones; z++) outdoors[z] = 0;
     for (let z = 0; z < zones * zones; z++) between[z] = 0;
-    for (let i = 0; i < openings.length; i++) {
+    for (let i = 0; i < count; i++) {
       const zone = zoneOf[i]!;
       const other = otherOf[i]!;
       const mass = volume[i]! * state.density;
@@ -184,7 +176,23 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     for (const hand of hands) resetMoves(hand);
   }
 
-  return { outdoors, between, volume, hands, beginHour, beginStep, refine, startCounting };
+  return {
+    load,
+    outdoors,
+    between,
+    volume,
+    get hands() {
+      return hands;
+    },
+    beginHour,
+    beginStep,
+    renew,
+    get isNew() {
+      return isNew;
+    },
+    wouldOpen,
+    startCounting,
+  };
 }
 
 function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {

@@ -2,6 +2,8 @@
 // light, a finer step changes little, the other hemisphere is the mirror image, an even world stays even.
 import { describe, expect, test } from 'vitest';
 import { requireModel } from '../../src/model/check-model.ts';
+import type { Model } from '../../src/model/model.ts';
+import { USUAL_ROOM } from '../../src/network/engine-room.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
@@ -102,6 +104,64 @@ describe('steps', () => {
       expect(zone.airC).toEqual(b.zones[z]!.airC);
       expect(zone.relativeHumidity).toEqual(b.zones[z]!.relativeHumidity);
     });
+  });
+});
+
+describe('the engine', () => {
+  const bare = (model: Model): Model => ({
+    ...model,
+    zones: model.zones.slice(0, 1),
+    elements: inHouse(model),
+    panes: [],
+    openings: [],
+  });
+  const inHouse = (model: Model) =>
+    model.elements.filter(({ a, b }) => b.zone === 'house' && a.kind !== 'zone');
+
+  test('a run leaves nothing behind that the next one could feel', () => {
+    const first = simulate(smallHouse(), climate);
+    simulate(bare(smallHouse({ equatorDeg: 0 })), climate, { stepsPerHour: 7, history: true });
+    simulate(smallHouse({ planted: false, heated: false }), climate, { water: false });
+    expect(simulate(smallHouse(), climate)).toEqual(first);
+  });
+
+  test('a model with more of everything than the engine holds runs the same year', () => {
+    const model = smallHouse({ moved: false });
+    // Slices of the house's floor, each too different in its ground to share a chain with its neighbours.
+    const floor = model.elements.find(({ id }) => id === 'house floor')!;
+    const slices = Array.from({ length: 80 }, (_, i) => ({
+      ...floor,
+      id: `slice ${i}`,
+      areaM2: floor.areaM2 / 80,
+      a: floor.a.kind === 'ground' ? { ...floor.a, resistance: floor.a.resistance + i * 1e-9 } : floor.a,
+    }));
+    const many = {
+      ...model,
+      elements: [...model.elements.filter((element) => element !== floor), ...slices],
+    };
+    const [one, other] = [simulate(model, climate), simulate(many, climate)];
+    expect(slices.length).toBeGreaterThan(USUAL_ROOM.chains);
+    expect(Math.abs(mean(one.zones[0]!.airC) - mean(other.zones[0]!.airC))).toBeLessThan(0.01);
+    expect(other.books.heatResidual).toBeLessThan(1e-9);
+    expect(simulate(model, climate)).toEqual(one);
+  });
+
+  test('walls that share a chain give the air they gave with a chain each, within 0.03 K', () => {
+    const model = smallHouse({ moved: false });
+    const apart = {
+      ...model,
+      elements: model.elements.map((element) => ({
+        ...element,
+        layers: element.layers.map((layer) => ({ ...layer, name: `${layer.name} of ${element.id}` })),
+      })),
+    };
+    const [together, each] = [simulate(model, climate), simulate(apart, climate)];
+    expect(together.nodes).toBeLessThan(each.nodes);
+    together.zones.forEach((zone, z) => {
+      expect(Math.abs(mean(zone.airC) - mean(each.zones[z]!.airC))).toBeLessThan(0.03);
+    });
+    const heating = (year: Year) => mean(year.zones[0]!.heatingW);
+    expect(Math.abs(heating(together) / heating(each) - 1)).toBeLessThan(0.005);
   });
 });
 
