@@ -34,6 +34,8 @@ const WARM_UP_DAYS = 28;
 const START_C = 18;
 /** Share of the latent heat owed that a step pays; of 0.5 to 1 the one whose year changed least with a finer step. */
 const LATENT_SHARE = 0.6;
+/** Less than this is paid at once [W]: owed forever it would shrink to numbers too small to reckon with quickly. */
+const LEAST_OWED_W = 1e-6;
 /** Rounds of flow and temperature in a step; two to four are usual. */
 const MOST_TRIALS = 30;
 
@@ -183,10 +185,10 @@ function createEngine(room: EngineRoom): Engine {
       hubW[airHub(z, zones)] = drivers.airGain[z]! + paid;
     }
     for (let p = 0; p < panes; p++) {
-      owedPanes[p]! += vapour.paneW[p]!;
-      const paid = owedPanes[p]! * LATENT_SHARE;
-      owedPanes[p]! -= paid;
-      if (paid === latentInNodes[p]!) continue;
+      const owed = owedPanes[p]! + vapour.paneW[p]!;
+      if (owed === 0 && latentInNodes[p]! === 0) continue;
+      const paid = Math.abs(owed) > LEAST_OWED_W ? owed * LATENT_SHARE : owed;
+      owedPanes[p] = owed - paid;
       stepper.addHeat(paneInner[p]!, paid - latentInNodes[p]!);
       latentInNodes[p] = paid;
     }
