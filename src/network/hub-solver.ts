@@ -116,6 +116,32 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
   }
 
   function solve(): void {
+    if (moving === 2) factorTwo();
+    else factorAny();
+    hold();
+    for (let i = 0; i < moving; i++) hubC[steady + i] = answer[i]!;
+  }
+
+  /** The same as factorAny for two moving hubs, a house and its sunspace, written out: it runs at every trial. */
+  function factorTwo(): void {
+    const one = steady;
+    const two = steady + 1;
+    const between = link[one * hubs + two]!;
+    const first = condensed[0]! + boundary[one]! + between;
+    const off = (condensed[2]! - between) / first;
+    const second = condensed[3]! + boundary[two]! + between - off * off * first;
+    const rightOne = condensedRhs[0]! + boundary[one]! * boundaryC[one]!;
+    const rightTwo = condensedRhs[1]! + boundary[two]! * boundaryC[two]! - off * rightOne;
+    lower[2] = off;
+    pivot[0] = first;
+    pivot[1] = second;
+    unitReady[0] = 0;
+    unitReady[1] = 0;
+    answer[1] = rightTwo / second;
+    answer[0] = rightOne / first - off * answer[1]!;
+  }
+
+  function factorAny(): void {
     for (let i = 0; i < moving; i++) {
       const hub = steady + i;
       answer[i] = condensedRhs[i]! + boundary[hub]! * boundaryC[hub]!;
@@ -132,8 +158,6 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
       unitReady[i] = 0;
     }
     solveFactored(lower, pivot, moving, answer, 0);
-    hold();
-    for (let i = 0; i < moving; i++) hubC[steady + i] = answer[i]!;
   }
 
   function finish(): void {

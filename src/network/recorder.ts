@@ -66,7 +66,6 @@ export function createRecorder(
   const humidity = new Float64Array(room.zones);
   const outdoorKg = new Float64Array(room.zones);
   const betweenKg = new Float64Array(room.zones * room.zones);
-  const released = new Float64Array(room.zones);
   const dew = new Float64Array(room.zones);
   const flow = new Float64Array(room.openings);
   const open = new Float64Array(room.openings);
@@ -115,7 +114,6 @@ export function createRecorder(
       cooled[z] = 0;
       humidity[z] = 0;
       outdoorKg[z] = 0;
-      released[z] = 0;
       dew[z] = 0;
     }
     for (let i = 0; i < zones * zones; i++) betweenKg[i] = 0;
@@ -135,7 +133,6 @@ export function createRecorder(
       else cooled[z]! -= watt;
       humidity[z]! += vapour.humidity[z]!;
       outdoorKg[z]! += flows.outdoors[z]!;
-      released[z]! += vapour.released[z]!;
       dew[z]! += vapour.dew[z]!;
     }
     for (let i = 0; i < zones * zones; i++) betweenKg[i]! += flows.between[i]!;
@@ -158,13 +155,15 @@ export function createRecorder(
       year.solarW[hour] = drivers.zoneSun[z]!;
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = airChanges(z, perStep);
-      year.moistureG[hour] = released[z]! * perStep * 3.6e6;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
       year.cornerC[hour] = outdoorC + modelZones[z]!.cornerFactor * (year.operativeC[hour]! - outdoorC);
-      releasedSum[0]! += released[z]! * perStep * 3600;
+      let givenOff = 0;
       for (let c = 0; c < causes; c++) {
+        givenOff += vapour.byCause[z * causes + c]!;
         byCauseKg[(z * causes + c) * 12 + moment.month]! += vapour.byCause[z * causes + c]!;
       }
+      year.moistureG[hour] = givenOff * 1000;
+      releasedSum[0]! += givenOff;
     }
     breathe(moment, perStep);
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;

@@ -40,8 +40,6 @@ export interface Vapour {
   readonly airW: Float64Array;
   /** latent heat to each pane's inner node [W], to be applied in the next step */
   readonly paneW: Float64Array;
-  /** released in the last step by zone [kg/s] */
-  readonly released: Float64Array;
   /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
   readonly causes: readonly string[];
@@ -110,6 +108,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   const pressure = perZone();
   const airW = perZone();
   const paneW = perPane();
+  /** in the step [kg/s] */
   const released = perZone();
   const byCause = new Float64Array(room.zones * room.causes);
   const dew = perZone();
@@ -386,7 +385,6 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     humidity,
     airW,
     paneW,
-    released,
     byCause,
     get causes() {
       return causes;
