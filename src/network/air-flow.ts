@@ -11,15 +11,25 @@ import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
-import { act, easing, type HandState, notchFor, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
+import {
+  act,
+  easing,
+  HALF_BELOW_K,
+  type HandState,
+  isAwake,
+  isBedtime,
+  notchFor,
+  resetMoves,
+  restingHand,
+  shutAgainstCold,
+} from './hands.ts';
 
 /**
  * Vents begin to open at the rule's temperature less this, and are shut below it [K]: what is opened on a hot day
  * stays open until the room has cooled. People open at the rule's temperature and then let it run down as far.
  */
 const RUN_DOWN_K = 2;
-/** Anyone shuts a vent or door that has brought the room this far below the rule's temperature [K]. */
-const PLAINLY_COLD_K = 4;
+const NIGHT_RUN_DOWN_K = 5;
 /** A door that obeys its rule opens for air at least this much warmer [K], and shuts when it is no warmer. */
 const DOOR_LEAD_K = 1;
 
@@ -28,6 +38,8 @@ const SHUT = 1e-6;
 /** What the flows depend on, written by the run before each step. */
 export interface AirState {
   readonly zoneC: Float64Array;
+  /** mean radiant temperature at a step's start [°C] */
+  readonly radiantC: Float64Array;
   /** humidity ratio of each zone [kg/kg] */
   readonly zoneRatio: Float64Array;
   outdoorC: number;
@@ -68,6 +80,8 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   let hands: HandState[] = [];
   const zoneOf = new Int32Array(room.openings);
   const otherOf = new Int32Array(room.openings);
+  /** 1 where people live */
+  const livedIn = new Uint8Array(room.zones);
   const outdoors = new Float64Array(room.zones);
   const between = new Float64Array(room.zones * room.zones);
   const volume = new Float64Array(room.openings);
@@ -91,6 +105,9 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     anyOpen = false;
     movables = 0;
     for (const array of [outdoors, between, volume]) array.fill(0);
+    model.zones.forEach(({ people }, z) => {
+      livedIn[z] = people === null ? 0 : 1;
+    });
     const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
     openings.forEach((opening, i) => {
       zoneOf[i] = indexOf(opening.zone);
@@ -120,7 +137,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       const opening = openings[i]!;
       const hand = hands[i]!;
       openBefore[i] = hand.open;
-      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!);
+      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!, livedIn[zoneOf[i]!] === 1);
       if (opening.kind === 'door') setDoor(opening, hand, ease);
     }
   }
@@ -201,9 +218,15 @@ function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
   else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
 }
 
-function feelCold(opening: Opening, hand: HandState, moment: Moment, insideC: number): void {
-  if (opening.kind !== 'vent' || insideC >= opening.rule.opensAboveC - PLAINLY_COLD_K) return;
-  shutAgainstCold(hand, opening.hand, moment);
+function feelCold(
+  opening: Opening,
+  hand: HandState,
+  moment: Moment,
+  feltC: number,
+  isLivedIn: boolean,
+): void {
+  if (opening.kind !== 'vent') return;
+  shutAgainstCold(hand, opening.hand, moment, opening.rule.opensAboveC - feltC, isLivedIn);
 }
 
 function flowOf(
@@ -256,10 +279,16 @@ function needOf({ rule }: VentOpening, insideC: number): number {
 /** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
 function ventTarget(opening: VentOpening, moment: Moment, state: AirState, insideC: number): number {
   if (barred(opening, moment, state, insideC)) return 0;
-  return scheduled(opening.rule.schedule, moment) * Math.min(1, Math.max(0, 2 * needOf(opening, insideC)));
+  const { rule } = opening;
+  const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
+  const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
+  return scheduled(rule.schedule, moment) * Math.min(1, Math.max(0, 2 * need));
 }
 
-/** What a person wants: nothing until the rule's temperature, then by notches until it has run down. */
+/**
+ * What a person wants: nothing until the rule's temperature, then by notches until it has run down. The last look of the
+ * day is for the night: whether walls and all the room is still warm enough to want air until morning.
+ */
 function wantVent(
   opening: VentOpening,
   hand: HandState,
@@ -268,13 +297,19 @@ function wantVent(
   zone: number,
 ): void {
   const { rule } = opening;
-  const insideC = state.zoneC[zone]!;
+  const airC = state.zoneC[zone]!;
+  const isForTheNight = isBedtime(moment);
+  const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
   const need = needOf(opening, insideC);
-  if (need <= 0 || barred(opening, moment, state, insideC)) {
+  if (need <= 0 || barred(opening, moment, state, airC)) {
     hand.wanted = 0;
     return;
   }
   const notch = notchFor(need, rule.opensAboveC - state.outdoorC) * scheduled(rule.schedule, moment);
+  if (isForTheNight) {
+    hand.wanted = notch;
+    return;
+  }
   // Once open, a person widens when it gets hotter but does not fiddle on the way down.
   if (insideC > rule.opensAboveC || hand.wanted > 0) hand.wanted = Math.max(hand.wanted, notch);
   if (insideC < rule.opensAboveC && state.outdoorC < rule.opensAboveC)

@@ -9,7 +9,7 @@ import { type AirState, createAirFlow } from './air-flow.ts';
 import { momentOf, scheduled, scheduledWithin } from './clock.ts';
 import { createDrivers } from './drivers.ts';
 import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
-import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut } from './layout.ts';
+import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout.ts';
 import { createLedger } from './ledger.ts';
 import { createRecorder } from './recorder.ts';
 import { createStepper } from './stepper.ts';
@@ -69,7 +69,8 @@ function createEngine(room: EngineRoom): Engine {
   const drivers = createDrivers(room, stepper);
   const zoneC = new Float64Array(room.zones);
   const zoneRatio = new Float64Array(room.zones);
-  const air: AirState = { zoneC, zoneRatio, outdoorC: START_C, wind: 0, density: 1.2 };
+  const radiantC = new Float64Array(room.zones);
+  const air: AirState = { zoneC, radiantC, zoneRatio, outdoorC: START_C, wind: 0, density: 1.2 };
   const flows = createAirFlow(room, air);
   const paneC = new Float64Array(room.panes);
   const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
@@ -122,7 +123,7 @@ function createEngine(room: EngineRoom): Engine {
     drivers.renew(hour, moment);
     for (let z = 0; z < zones; z++) hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
     stepper.refreshSources();
-    for (let z = 0; z < zones; z++) zoneC[z] = hubC[airHub(z, zones)]!;
+    for (let z = 0; z < zones; z++) readZone(z);
     flows.beginHour(moment);
     if (withWater) vapour.beginHour();
     recorder.beginHour();
@@ -141,7 +142,7 @@ function createEngine(room: EngineRoom): Engine {
 
   function runStep(n: number): void {
     for (let z = 0; z < zones; z++) {
-      zoneC[z] = hubC[airHub(z, zones)]!;
+      readZone(z);
       if (n === 0 || modelZones[z]!.thermostat?.heatC?.ramp) setThermostat(z, (n + 1) / stepsPerHour);
     }
     flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
@@ -160,6 +161,11 @@ function createEngine(room: EngineRoom): Engine {
     stepper.endStep();
     for (let p = 0; p < panes; p++) paneC[p] = nodeC[paneInner[p]!]!;
     if (withWater) vapour.step();
+  }
+
+  function readZone(z: number): void {
+    zoneC[z] = hubC[airHub(z, zones)]!;
+    radiantC[z] = hubC[radiantHub(z)]!;
   }
 
   function linkAir(): void {
