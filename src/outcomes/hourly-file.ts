@@ -5,6 +5,7 @@ import type { Year, ZoneYear } from '../network/year.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { dateOfHour } from './calendar.ts';
+import { csvCell } from './csv-cell.ts';
 
 interface Column {
   readonly suffix: string;
@@ -32,7 +33,8 @@ const ZONE_COLUMNS: readonly Column[] = [
  */
 export function hourlyFile(climate: PreparedClimate, year: Year): string {
   const zoneNames = year.zones.flatMap(({ id }) => ZONE_COLUMNS.map(({ suffix }) => `${id}${suffix}`));
-  const lines = [['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames].join(',')];
+  const head = ['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames];
+  const lines = [head.map(csvCell).join(',')];
   const columns = year.zones.flatMap((zone) =>
     ZONE_COLUMNS.map(({ of, decimals }) => ({ values: of(zone), decimals })),
   );

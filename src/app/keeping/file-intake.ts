@@ -3,6 +3,7 @@
 
 import type { SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import { textOf } from '../../weather/platform-streams.ts';
 import { describeFault, type SiteHints } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { designFromText } from './design-text.ts';
@@ -32,12 +33,17 @@ export async function takeFile(
   const refused = (message: string): TakenFile => ({ kind: 'refused', message: `${file.name}: ${message}` });
   if (file.size === 0) return refused('the file is empty.');
   if (file.size > MOST_BYTES) return refused('the file is too large for a design or a year of weather.');
-  const bytes = new Uint8Array(await file.arrayBuffer());
+  const content = await file.arrayBuffer().catch(() => null);
+  if (content === null) return refused('the file could not be read; was it moved, or is it a folder?');
+  const bytes = new Uint8Array(content);
   if (looksLikeDesign(bytes)) {
-    const read = designFromText(new TextDecoder().decode(bytes));
+    const read = designFromText(textOf(bytes));
     return read.ok ? { kind: 'design', design: read.design } : refused(read.message);
   }
-  const result = await bridge.readClimate(bytes, { ...hints, fileName: file.name });
+  const result = await bridge
+    .readClimate(bytes, { ...hints, fileName: file.name })
+    .catch((reason) => (reason instanceof Error ? reason.message : 'reading was stopped.'));
+  if (typeof result === 'string') return refused(result);
   if (result.ok) return { kind: 'climate', year: result.year };
   if (result.faults.some(({ column }) => column === PLACE_COLUMN)) return { kind: 'place-missing' };
   const told = result.faults.slice(0, FAULTS_TOLD).map(describeFault);
@@ -47,7 +53,9 @@ export async function takeFile(
 
 /** JSON with the blocks of a design; weather may be JSON too. */
 function looksLikeDesign(bytes: Uint8Array): boolean {
-  const head = new TextDecoder().decode(bytes.subarray(0, 4000)).trimStart();
+  const head = textOf(bytes.subarray(0, 4000))
+    .replace(/^\uFEFF/, '')
+    .trimStart();
   return (
     head.startsWith('{') &&
     /"(house|glass|sunspace|version)"\s*:/.test(head) &&

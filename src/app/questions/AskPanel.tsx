@@ -27,6 +27,7 @@ interface Asked {
 export function AskPanel() {
   const workspace = useWorkspace();
   const [engine, setEngine] = useState<typeof Engine | null>(null);
+  const [isOutOfReach, setOutOfReach] = useState(false);
   const [questionId, setQuestionId] = useState('how-much-glass');
   const [criterionId, setCriterionId] = useState('');
   const [asked, setAsked] = useState<Asked | null>(null);
@@ -36,7 +37,11 @@ export function AskPanel() {
 
   const open = (event: Event) => {
     if (!(event.currentTarget as HTMLDetailsElement).open || engine) return;
-    void import('./question-engine.ts').then((loaded) => setEngine(loaded));
+    setOutOfReach(false);
+    import('./question-engine.ts').then(
+      (loaded) => setEngine(loaded),
+      () => setOutOfReach(true),
+    );
   };
 
   const ask = async () => {
@@ -90,7 +95,13 @@ export function AskPanel() {
       <summary>
         <h2>Ask a question</h2>
       </summary>
-      {!engine && <p>Fetching the questions…</p>}
+      {!engine && (
+        <p role="status">
+          {isOutOfReach
+            ? 'The questions could not be fetched. Is the network gone? Fold this panel and open it again, or reload the page; the sheet is kept.'
+            : 'Fetching the questions…'}
+        </p>
+      )}
       {engine && (
         <form
           class="ask-form"
