@@ -67,7 +67,7 @@ describe('the report', () => {
 
   it('leaves out what nobody typed', () => {
     const words = wordsOf(reportOf(order({ client: '', place: '', question: '' })));
-    expect(words).not.toContain('Adviser');
+    expect(words).not.toContain('Prepared by');
     expect(words).not.toContain('Question');
     expect(reportOf(order({ client: '', place: '' })).subtitle).toBe('');
   });

@@ -1,4 +1,4 @@
-// Save, open, link, print: what takes the design out of the browser and back in.
+// Save, open, link, report: what takes the design out of the browser and back in.
 
 import { useRef } from 'preact/hooks';
 import { useSession } from '../state/session-context.ts';
@@ -56,9 +56,9 @@ export function KeepTools() {
       <button type="button" onClick={() => void share()}>
         Copy link
       </button>
-      <button type="button" onClick={() => window.print()}>
-        Print
-      </button>
+      <a class="button" href="#report">
+        Report
+      </a>
     </div>
   );
 }

@@ -1,4 +1,5 @@
-// The sheet: heading with place and tools, inputs, the section with its figures beside it, the charts under it.
+// The sheet: heading with place and tools, inputs, the section with its figures beside it, the charts under it. The
+// other views take its place and leave it as it was.
 
 import { BalancePanel } from '../charts/BalancePanel.tsx';
 import { VentDiary } from '../charts/VentDiary.tsx';
@@ -15,9 +16,13 @@ import { FactLine } from '../section/FactLine.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
+import { Late } from './Late.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
 import { SheetHead } from './SheetHead.tsx';
+import { useView } from './view.ts';
+
+const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
 
 const PICTURES: Readonly<Record<Explanation, string>> = {
   'hot-week': 'hot-week',
@@ -28,8 +33,20 @@ const PICTURES: Readonly<Record<Explanation, string>> = {
 };
 
 export function Page() {
+  const view = useView();
   return (
-    <div class="sheet">
+    <>
+      <div class="sheet" hidden={view !== 'sheet'}>
+        <Sheet />
+      </div>
+      {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}
+    </>
+  );
+}
+
+function Sheet() {
+  return (
+    <>
       <SheetHead />
       <NoticeLine />
       <PlaceQuestion />
@@ -64,6 +81,6 @@ export function Page() {
       </main>
       <SheetFoot />
       <FigureBar />
-    </div>
+    </>
   );
 }

@@ -20,6 +20,12 @@ export interface Notice {
   readonly action?: { readonly label: string; readonly run: () => void };
 }
 
+export interface ToldAnswer {
+  readonly design: Design;
+  readonly title: string;
+  readonly text: string;
+}
+
 export interface Session {
   readonly workspace: Workspace;
   readonly list: VersionList;
@@ -35,6 +41,8 @@ export interface Session {
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
+  /** closing sentences of the questions asked in this visit, each with the design it was asked of */
+  readonly told: Signal<readonly ToldAnswer[]>;
   /** Year of a version, run once and remembered. */
   answerOf(design: Design): Promise<NumberedAnswer | null>;
 }
@@ -72,6 +80,7 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
     placeless,
+    told: signal<readonly ToldAnswer[]>([]),
     async openFile(file, hints) {
       const taken = await takeFile(file, bridge, hints);
       placeless.value = taken.kind === 'place-missing' ? file : null;
