@@ -30,7 +30,7 @@ const ZONE_COLUMNS: readonly Column[] = [
  * @param climate the weather the year was run in
  * @param year one run
  */
-export function hourlyFile(climate: PreparedClimate, year: Year): string {
+export function hourlyFile(climate: Pick<PreparedClimate, 'year'>, year: Year): string {
   const zoneNames = year.zones.flatMap(({ id }) => ZONE_COLUMNS.map(({ suffix }) => `${id}${suffix}`));
   const lines = [['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames].join(',')];
   const columns = year.zones.flatMap((zone) =>

@@ -14,6 +14,7 @@ import { InputPanel } from '../inputs/InputPanel.tsx';
 import { AskPanel } from '../questions/AskPanel.tsx';
 import { FactLine } from '../section/FactLine.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
+import { TakePanel } from '../take/TakePanel.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
 import { Late } from './Late.tsx';
@@ -74,6 +75,7 @@ function Sheet() {
           <BalancePanel kind="heat" />
           <BalancePanel kind="moisture" />
           <VentDiary />
+          <TakePanel />
         </div>
         <FigurePanel
           onOpen={(what) => document.getElementById(PICTURES[what])?.scrollIntoView({ block: 'start' })}

@@ -74,9 +74,10 @@ export function AskPanel() {
       });
       if (controller.signal.aborted) return;
       show({ answer, done: answer.runs.length, wanted: answer.runs.length, running: false });
-      const { title, finding } = answer;
-      const others = told.value.filter((entry) => entry.design !== of || entry.title !== title);
-      if (finding) told.value = [...others, { design: of, title, text: finding.text }];
+      const others = told.value.filter(
+        (entry) => entry.design !== of || entry.answer.question !== answer.question,
+      );
+      told.value = [...others, { design: of, answer }];
     } catch (reason) {
       if (controller.signal.aborted) return;
       show({ running: false, fault: reason instanceof Error ? reason.message : String(reason) });

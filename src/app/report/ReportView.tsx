@@ -31,7 +31,7 @@ export function ReportView() {
             others,
             answers: told.value
               .filter((entry) => entry.design === design)
-              .map(({ title, text }) => `${title} ${text}`),
+              .flatMap(({ answer: { title, finding } }) => (finding ? [`${title} ${finding.text}`] : [])),
             units: system,
             today: new Date(),
           })

@@ -5,6 +5,7 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import type { Answer } from '../../questions/question.ts';
 import type { SiteHints } from '../../weather/read-result.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
@@ -22,8 +23,7 @@ export interface Notice {
 
 export interface ToldAnswer {
   readonly design: Design;
-  readonly title: string;
-  readonly text: string;
+  readonly answer: Answer;
 }
 
 export interface Session {
@@ -41,7 +41,7 @@ export interface Session {
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
-  /** closing sentences of the questions asked in this visit, each with the design it was asked of */
+  /** answers to the questions asked in this visit, each with the design it was asked of */
   readonly told: Signal<readonly ToldAnswer[]>;
   /** Year of a version, run once and remembered. */
   answerOf(design: Design): Promise<NumberedAnswer | null>;
