@@ -24,6 +24,7 @@ import { SheetHead } from './SheetHead.tsx';
 import { useView } from './view.ts';
 
 const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
+const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
 
 const PICTURES: Readonly<Record<Explanation, string>> = {
   'hot-week': 'hot-week',
@@ -41,6 +42,7 @@ export function Page() {
         <Sheet />
       </div>
       {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}
+      {view === 'trust' && <Late load={loadTrust} wait="Fetching the checks…" />}
     </>
   );
 }

@@ -3,11 +3,12 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
-export type View = 'sheet' | 'report';
+export type View = 'sheet' | 'report' | 'trust';
 
 /** The view an address asks for. */
 export function viewOf(hash: string): View {
-  return hash === '#report' ? 'report' : 'sheet';
+  if (hash === '#report') return 'report';
+  return hash === '#trust' ? 'trust' : 'sheet';
 }
 
 /** The view now, followed as the address changes. */

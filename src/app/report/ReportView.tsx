@@ -1,6 +1,7 @@
 // The report: what is typed for it, which versions stand beside the design, and the paper as it will be printed. The
 // browser prints it, to paper or to a PDF file.
 
+import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { useSession } from '../state/session-context.ts';
@@ -55,6 +56,9 @@ export function ReportView() {
           <h1 ref={heading} tabIndex={-1}>
             The report
           </h1>
+          <a class="button" href="#trust">
+            How far to trust it
+          </a>
           <a class="button" href="#sheet">
             Back to the sheet
           </a>
