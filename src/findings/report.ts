@@ -5,6 +5,7 @@
 import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { VERSION } from '../outcomes/version.ts';
+import type { Help } from '../questions/what-helps.ts';
 import { answerOf } from './answer.ts';
 import { contextOf, type Run } from './context.ts';
 import { differencesOf } from './differences.ts';
@@ -56,6 +57,8 @@ export interface ReportOrder {
   readonly others: readonly Run[];
   /** answers to questions that were asked of the design, one plain sentence each */
   readonly answers: readonly string[];
+  /** what single changes would do, run; null leaves them out */
+  readonly help: Help | null;
   /** findings already made of the run, in its units; made here when absent. A year that has travelled between threads
    * has left its panes behind, and findings need them. */
   readonly findings?: readonly Finding[];
@@ -84,7 +87,7 @@ export function reportOf(order: ReportOrder): Report {
       title: 'In short',
       blocks: [
         { kind: 'table', head: [], rows: who as string[][] },
-        { kind: 'text', text: answerOf(context, findings) },
+        { kind: 'text', text: answerOf(context, order.help) },
         ...order.answers.map((text): Block => ({ kind: 'text', text })),
       ],
     },

@@ -8,15 +8,17 @@ import { YearMap } from '../charts/YearMap.tsx';
 import { PlaceQuestion } from '../climate/PlaceQuestion.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
-import type { Explanation } from '../figures/headline-figures.ts';
+import type { HeadlineFigure } from '../figures/headline-figures.ts';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
 import { AskPanel } from '../questions/AskPanel.tsx';
 import { FactLine } from '../section/FactLine.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
+import { useSession } from '../state/session-context.ts';
 import { TakePanel } from '../take/TakePanel.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
+import { WhyPlace } from '../why/WhyPlace.tsx';
 import { Late } from './Late.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
@@ -25,14 +27,6 @@ import { useView } from './view.ts';
 
 const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
 const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
-
-const PICTURES: Readonly<Record<Explanation, string>> = {
-  'hot-week': 'hot-week',
-  'cold-week': 'cold-week',
-  heat: 'heat',
-  moisture: 'moisture',
-  vents: 'vents',
-};
 
 export function Page() {
   const view = useView();
@@ -48,6 +42,10 @@ export function Page() {
 }
 
 function Sheet() {
+  const { asked } = useSession();
+  const showReasons = ({ id, opens }: HeadlineFigure) => {
+    asked.value = { figure: id, picture: opens };
+  };
   return (
     <>
       <SheetHead />
@@ -72,16 +70,19 @@ function Sheet() {
           <div id="year">
             <YearMap />
           </div>
+          <WhyPlace picture="hot-week" />
           <WeekPanel kind="hot" />
+          <WhyPlace picture="cold-week" />
           <WeekPanel kind="cold" />
+          <WhyPlace picture="heat" />
           <BalancePanel kind="heat" />
+          <WhyPlace picture="moisture" />
           <BalancePanel kind="moisture" />
+          <WhyPlace picture="vents" />
           <VentDiary />
           <TakePanel />
         </div>
-        <FigurePanel
-          onOpen={(what) => document.getElementById(PICTURES[what])?.scrollIntoView({ block: 'start' })}
-        />
+        <FigurePanel onOpen={showReasons} />
       </main>
       <SheetFoot />
       <FigureBar />

@@ -1,6 +1,7 @@
 // The paper: the report's sections with their tables, sentences and pictures, as they are printed.
 
 import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Block, Picture as PictureName, Report, Section } from '../../findings/report.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -117,13 +118,17 @@ function PaperPicture({
   climate,
   system,
 }: PaperProps & { name: PictureName; caption: string }) {
-  const picture = sheetPicture(name, { answer, climate, system });
+  // Drawn anew when its data change, not with every letter typed.
+  const { picture, drawn } = useMemo(() => {
+    const made = sheetPicture(name, { answer, climate, system });
+    return { picture: made, drawn: <PictureView picture={made} /> };
+  }, [JSON.stringify(name), answer, climate, system]);
   return (
     <figure class="paper-figure">
       <figcaption>
         {caption} {SAYS_MORE.includes(name.name) ? picture.words : ''}
       </figcaption>
-      <PictureView picture={picture} />
+      {drawn}
     </figure>
   );
 }

@@ -5,6 +5,7 @@ import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { useSession } from '../state/session-context.ts';
+import { useHelp } from '../why/use-help.ts';
 import { ReportFields } from './ReportFields.tsx';
 import { ReportPaper } from './ReportPaper.tsx';
 import { MOST_BESIDE, type NamedAnswer, reportContent } from './report-content.ts';
@@ -20,11 +21,12 @@ export function ReportView() {
   const system = workspace.units.value;
   const others = useOthers(answer);
   const design = workspace.design.value;
+  const help = useHelp(workspace.stale.value ? null : (answer?.job.design ?? null));
   const isReady =
     answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';
   const report = useMemo(
     () =>
-      isReady && others !== null
+      isReady && others !== null && help !== 'running'
         ? reportContent({
             words: words.value,
             answer,
@@ -33,11 +35,12 @@ export function ReportView() {
             answers: told.value
               .filter((entry) => entry.design === design)
               .flatMap(({ answer: { title, finding } }) => (finding ? [`${title} ${finding.text}`] : [])),
+            help: help === 'failed' ? null : help,
             units: system,
             today: new Date(),
           })
         : null,
-    [isReady, answer, others, words.value, told.value, design, system],
+    [isReady, answer, others, help, words.value, told.value, design, system],
   );
   useEffect(() => heading.current?.focus(), []);
   useEffect(() => {

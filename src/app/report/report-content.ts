@@ -1,11 +1,12 @@
 // The report's content from what is on the page: the newest answer, the versions chosen, the words typed, the questions
-// answered. Climates are prepared here once each, as the findings want them.
+// answered.
 
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Run } from '../../findings/context.ts';
 import { type Report, reportOf } from '../../findings/report.ts';
-import { type PreparedClimate, prepareClimate } from '../../weather/prepared-climate.ts';
+import type { Help } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
+import { preparedClimate } from '../state/prepared-climates.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import type { ReportWords } from './report-words.ts';
 
@@ -23,6 +24,7 @@ export interface ContentOrder {
   readonly climate: TypicalYear;
   readonly others: readonly NamedAnswer[];
   readonly answers: readonly string[];
+  readonly help: Help | null;
   readonly units: UnitSystem;
   readonly today: Date;
 }
@@ -30,7 +32,7 @@ export interface ContentOrder {
 /** The report of the design on the page. */
 export function reportContent(order: ContentOrder): Report {
   const { words, answer, others, units } = order;
-  const climate = prepared(order.climate);
+  const climate = preparedClimate(order.climate);
   const runOf = ({ outcome, year, job }: NumberedAnswer, name: string): Run => ({
     design: { ...job.design, name },
     climate,
@@ -44,17 +46,9 @@ export function reportContent(order: ContentOrder): Report {
     run: runOf(answer, answer.job.design.name),
     others: others.slice(0, MOST_BESIDE).map((other) => runOf(other.answer, other.name)),
     answers: order.answers,
+    help: order.help,
     findings: answer.outcome.findings,
   });
-}
-
-const known = new WeakMap<TypicalYear, PreparedClimate>();
-
-/** A climate ready for the findings; made once. */
-export function prepared(year: TypicalYear): PreparedClimate {
-  const found = known.get(year) ?? prepareClimate(year);
-  known.set(year, found);
-  return found;
 }
 
 function trimmed({ client, place, adviser, question }: ReportWords): ReportWords {

@@ -7,6 +7,7 @@ import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.t
 import type { Design } from '../../design/design.ts';
 import type { Answer } from '../../questions/question.ts';
 import type { SiteHints } from '../../weather/read-result.ts';
+import type { Explanation } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
@@ -19,6 +20,13 @@ export interface Notice {
   readonly kind: 'news' | 'trouble';
   readonly text: string;
   readonly action?: { readonly label: string; readonly run: () => void };
+}
+
+export interface AskedFigure {
+  /** id among the headline figures */
+  readonly figure: string;
+  /** the picture that explains it */
+  readonly picture: Explanation;
 }
 
 export interface ToldAnswer {
@@ -43,6 +51,8 @@ export interface Session {
   fileOf(design: Design): { readonly name: string; readonly text: string };
   /** answers to the questions asked in this visit, each with the design it was asked of */
   readonly told: Signal<readonly ToldAnswer[]>;
+  /** the headline figure whose reasons are asked for, null for none */
+  readonly asked: Signal<AskedFigure | null>;
   /** Year of a version, run once and remembered. */
   answerOf(design: Design): Promise<NumberedAnswer | null>;
 }
@@ -81,6 +91,7 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     },
     placeless,
     told: signal<readonly ToldAnswer[]>([]),
+    asked: signal<AskedFigure | null>(null),
     async openFile(file, hints) {
       const taken = await takeFile(file, bridge, hints);
       placeless.value = taken.kind === 'place-missing' ? file : null;
