@@ -5,7 +5,9 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import type { Answer } from '../../questions/question.ts';
 import type { SiteHints } from '../../weather/read-result.ts';
+import type { Explanation } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
@@ -18,6 +20,18 @@ export interface Notice {
   readonly kind: 'news' | 'trouble';
   readonly text: string;
   readonly action?: { readonly label: string; readonly run: () => void };
+}
+
+export interface AskedFigure {
+  /** id among the headline figures */
+  readonly figure: string;
+  /** the picture that explains it */
+  readonly picture: Explanation;
+}
+
+export interface ToldAnswer {
+  readonly design: Design;
+  readonly answer: Answer;
 }
 
 export interface Session {
@@ -35,6 +49,10 @@ export interface Session {
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
+  /** answers to the questions asked in this visit, each with the design it was asked of */
+  readonly told: Signal<readonly ToldAnswer[]>;
+  /** the headline figure whose reasons are asked for, null for none */
+  readonly asked: Signal<AskedFigure | null>;
   /** Year of a version, run once and remembered. */
   answerOf(design: Design): Promise<NumberedAnswer | null>;
 }
@@ -72,6 +90,8 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
     placeless,
+    told: signal<readonly ToldAnswer[]>([]),
+    asked: signal<AskedFigure | null>(null),
     async openFile(file, hints) {
       const taken = await takeFile(file, bridge, hints);
       placeless.value = taken.kind === 'place-missing' ? file : null;
