@@ -3,11 +3,13 @@
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
 // A call into a terminated worker never settles, so every call is raced against the end of its thread.
 
-import { type Remote, wrap } from 'comlink';
+import { proxy, type Remote, wrap } from 'comlink';
 import type { Design } from '../src/design/design.ts';
+import type { TableChoices } from '../src/weather/hourly-table.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
+import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
-import type { RunAnswer, RunOptions, SimulationService } from './service.ts';
+import type { ClimateGlance, RunAnswer, RunOptions, SimulationService } from './service.ts';
 
 export interface RunJob extends RunOptions {
   readonly design: Design;
@@ -22,7 +24,10 @@ export interface NumberedAnswer extends RunAnswer {
 
 /** What the bridge needs of a thread; a Worker is one. */
 export interface Thread {
-  readonly service: Pick<Remote<SimulationService>, 'keepClimate' | 'readClimate' | 'run'>;
+  readonly service: Pick<
+    Remote<SimulationService>,
+    'keepClimate' | 'lookAtClimate' | 'readClimate' | 'glanceAt' | 'run'
+  >;
   end(): void;
 }
 
@@ -71,16 +76,28 @@ export class SimulationBridge {
   }
 
   /** Read a weather file off the page's thread. */
-  async readClimate(content: Uint8Array | string, hints?: SiteHints): Promise<ReadResult> {
-    const running = this.#started();
-    this.#reading++;
-    clearTimeout(this.#idleTimer);
-    try {
-      return await Promise.race([running.thread.service.readClimate(content, hints), running.ended]);
-    } finally {
-      this.#reading--;
-      this.#restLater();
-    }
+  readClimate(
+    content: Uint8Array | string,
+    hints?: SiteHints,
+    choices?: TableChoices,
+    onStep?: (step: ReadStep) => void,
+  ): Promise<ReadResult> {
+    const told = onStep && proxy(onStep);
+    return this.#awake<ReadResult>(async (service) => service.readClimate(content, hints, choices, told));
+  }
+
+  /** What a weather file is, off the page's thread: its format, and the guesses about a table's columns. */
+  lookAtClimate(
+    content: Uint8Array | string,
+    choices?: TableChoices,
+    fileName?: string,
+  ): Promise<WeatherLook> {
+    return this.#awake((service) => service.lookAtClimate(content, choices, fileName));
+  }
+
+  /** Figures and doubts of a climate, off the page's thread. */
+  glanceAt(climate: TypicalYear): Promise<ClimateGlance> {
+    return this.#awake((service) => service.glanceAt(climate));
   }
 
   /** Run the newest design next. Null when a newer live job took its place or it was cancelled. */
@@ -106,6 +123,19 @@ export class SimulationBridge {
     this.#live = null;
     for (const waiting of this.#kept.splice(0)) waiting.settle(null);
     this.#release();
+  }
+
+  /** A call beside the runs; the thread is not let go under it. */
+  async #awake<T>(call: (service: Thread['service']) => Promise<T>): Promise<T> {
+    const running = this.#started();
+    this.#reading++;
+    clearTimeout(this.#idleTimer);
+    try {
+      return await Promise.race([call(running.thread.service), running.ended]);
+    } finally {
+      this.#reading--;
+      this.#restLater();
+    }
   }
 
   async #pump(): Promise<void> {

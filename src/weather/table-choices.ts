@@ -5,7 +5,7 @@
 
 import type { Fault } from './read-result.ts';
 import type { ColumnChoices } from './table-columns.ts';
-import { ROLES, type Role, UNITS } from './table-columns.ts';
+import { ROLES, type Role, UNITS } from './table-roles.ts';
 
 /** Choices from their text, or what is wrong with it. */
 export function columnChoicesFrom(
