@@ -360,3 +360,22 @@ describe('what a person says about the columns', () => {
     expect(faultOf(result)).toContain('found "TMY3"; expected a table of hours');
   });
 });
+
+test.each([
+  ['end', 0],
+  ['start', 1],
+] as const)('hours counted from 1 to 24 are read as their %s when the person says so', (stamp, late) => {
+  const text = madeTable('month,day,hour,temperature,rh,global', (h, at) => [
+    at.month,
+    at.day,
+    at.hour + 1,
+    truth.dryBulbC[h]!,
+    50,
+    truth.globalHorizontal[h]!,
+  ]);
+  const year = yearOf(readHourlyTable(text, placeOfYear(truth), { stamp }));
+  for (let hour = 24; hour < 48; hour++)
+    expect(year.dryBulbC[hour + late]).toBeCloseTo(truth.dryBulbC[hour]!, 9);
+  expect(year.notes.join(' ')).toContain(`A stamp is taken as the ${stamp} of what it covers`);
+  expect(year.notes.join(' ').includes('clear days are centred')).toBe(late === 1);
+});
