@@ -13,6 +13,7 @@ import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 /** Whole numbers a question takes, with their limits and what they are when nothing is said. */
 const SIZES = {
@@ -28,6 +29,8 @@ export const askCommand: Command = {
   line: 'the answer to one question about a design',
   valued: [...WEATHER_FLAGS, 'above', 'hours', 'criterion', ...Object.keys(SIZES)],
   switches: ['json', 'every-cell'],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: WEATHER_USAGE,
   positionals: [2, 2],
   run: async (args, console) => {
     const [id, place] = args.positionals;

@@ -17,6 +17,7 @@ import { reportMarkdown } from './report-text.ts';
 import { runDesign } from './run-design.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 export const reportCommand: Command = {
   name: 'report',
@@ -25,6 +26,8 @@ export const reportCommand: Command = {
   line: 'the report for a client, as Markdown; up to three other designs beside it',
   valued: [...WEATHER_FLAGS, 'for', 'place', 'adviser', 'question', 'units', 'date', 'ask'],
   switches: [],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: WEATHER_USAGE,
   positionals: [1, 4],
   run: async (args, console) => {
     const units = args.values.get('units') ?? 'metric';

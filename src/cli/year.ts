@@ -9,6 +9,7 @@ import { readDesign } from './design-file.ts';
 import { outcomeTable } from './outcome-table.ts';
 import { runDesign } from './run-design.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 export const yearCommand: Command = {
   name: 'year',
@@ -16,6 +17,8 @@ export const yearCommand: Command = {
   line: 'one year of a design: a file, or an example by its id',
   valued: [...WEATHER_FLAGS, 'hourly'],
   switches: ['json'],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: WEATHER_USAGE,
   positionals: [1, 1],
   run: async (args) => {
     const read = await readDesign(args.positionals[0]!);

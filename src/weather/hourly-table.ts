@@ -18,7 +18,7 @@ import {
 } from './table-bins.ts';
 import { type ClockChoices, settleTableClock } from './table-clock.ts';
 import { type ColumnChoices, type ColumnGuess, guessColumns } from './table-columns.ts';
-import type { Role } from './table-roles.ts';
+import { ROLE_WORDS, type Role } from './table-roles.ts';
 import { type TableText, tableTextOf } from './table-text.ts';
 import { type RowTimes, rowTimes } from './table-time.ts';
 import { idOf } from './text-lines.ts';
@@ -79,7 +79,8 @@ export function readHourlyTable(text: string, hints: SiteHints = {}, choices: Ta
   if (table.tooLong) return refuse(null, '', `more than ${table.rows.length} rows`, 'one year of rows');
   const strange = strangeChoices(table, choices);
   if (strange.length > 0) return { ok: false, faults: strange };
-  const columns = byRole(guessColumns(table, choices));
+  const guesses = guessColumns(table, choices);
+  const columns = byRole(guesses);
   const absent = absentRoles(columns, table);
   if (absent.length > 0) return { ok: false, faults: absent };
   const times = rowTimes(table, [...columns.values()]);
@@ -92,7 +93,7 @@ export function readHourlyTable(text: string, hints: SiteHints = {}, choices: Ta
     if (column.unit !== null) numbers.set(role, columnNumbers(table, column, times.stepMin, faults));
   }
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
-  const notes: string[] = [];
+  const notes: string[] = [columnsNote(guesses)];
   const place = placeOf(table, hints, notes);
   if ('expected' in place) return { ok: false, faults: [place] };
   const site = {
@@ -152,6 +153,18 @@ function timeNotes(times: RowTimes): string[] {
   if (times.stepMin < 60) notes.push(`Rows ${times.stepMin} minutes apart were averaged into hours.`);
   if (times.minutes.some(Number.isNaN)) notes.push('29 February was left out.');
   return notes;
+}
+
+/** What every column was taken for, so that a wrong guess can be seen afterwards too. */
+function columnsNote(columns: readonly ColumnGuess[]): string {
+  const used = columns
+    .filter(({ role, unit }) => role !== null && unit !== null)
+    .map(
+      ({ header, role, unit }) =>
+        `"${header}" as ${ROLE_WORDS[role!]}${unit!.name === '' ? '' : ` in ${unit!.name}`}`,
+    );
+  const unused = columns.filter(({ role }) => role === null).map(({ header }) => `"${header}"`);
+  return `Columns read: ${used.join(', ')}.${unused.length === 0 ? '' : ` Not used: ${unused.join(', ')}.`}`;
 }
 
 /** Choices about columns the table does not have. */
