@@ -7,6 +7,7 @@ import './style/layout.css';
 import './style/section.css';
 import './style/charts.css';
 import './style/questions.css';
+import './style/climate.css';
 import './style/print.css';
 import { render } from 'preact';
 import { SimulationBridge, threadOfWorker } from '../../workers/bridge.ts';
