@@ -6,6 +6,7 @@ import { transfer } from 'comlink';
 import type { Design } from '../src/design/design.ts';
 import { findingsOf } from '../src/findings/findings.ts';
 import type { Units } from '../src/findings/wording.ts';
+import { climateOfDesign } from '../src/model/design-climate.ts';
 import { modelOf } from '../src/model/from-design.ts';
 import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
@@ -99,7 +100,7 @@ export function createSimulationService(): SimulationService {
       return jobs.map(runJob);
     },
     run(design, climateKey, { history, units }) {
-      const climate = kept(climateKey);
+      const climate = climateOfDesign(design, kept(climateKey));
       const start = performance.now();
       const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history });
