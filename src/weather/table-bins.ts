@@ -2,7 +2,8 @@
 // none. Codes for missing are holes; any other word is a fault with its line.
 
 import { type Fault, MOST_FAULTS } from './read-result.ts';
-import type { ColumnGuess, Role, Unit } from './table-columns.ts';
+import type { ColumnGuess } from './table-columns.ts';
+import type { Role, Unit } from './table-roles.ts';
 import { type TableText, tableNumber } from './table-text.ts';
 import type { RowTimes } from './table-time.ts';
 import { HOURS } from './typical-year.ts';

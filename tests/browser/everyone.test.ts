@@ -1,12 +1,7 @@
 // The page for everyone: axe finds nothing against WCAG 2.2 AA in any of its states; keyboard, zoom, reduced motion.
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { violations } from './axe-violations.ts';
 import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 let served: ServedPage;
 
@@ -17,25 +12,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await served?.close();
 });
-
-/** One line a violation: rule and the first element it is about. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async (tags) => {
-    const { axe } = globalThis as unknown as {
-      axe: {
-        run: (
-          o: object,
-        ) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const { violations: found } = await axe.run({ runOnly: { type: 'tag', values: tags } });
-    return found.map(
-      ({ id, nodes }) =>
-        `${id} (${nodes.length}): ${nodes[0]!.html.slice(0, 160)} ${nodes[0]!.failureSummary.slice(0, 300)}`,
-    );
-  }, TAGS);
-}
 
 test.each([
   ['light', 1280],

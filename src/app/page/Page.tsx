@@ -5,7 +5,7 @@ import { BalancePanel } from '../charts/BalancePanel.tsx';
 import { VentDiary } from '../charts/VentDiary.tsx';
 import { WeekPanel } from '../charts/WeekPanel.tsx';
 import { YearMap } from '../charts/YearMap.tsx';
-import { PlaceQuestion } from '../climate/PlaceQuestion.tsx';
+import { WeatherQuestions } from '../climate/WeatherQuestions.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { HeadlineFigure } from '../figures/headline-figures.ts';
@@ -50,7 +50,7 @@ function Sheet() {
     <>
       <SheetHead />
       <NoticeLine />
-      <PlaceQuestion />
+      <WeatherQuestions />
       <main class="sheet-body">
         <div class="sheet-left">
           <InputPanel />

@@ -1,20 +1,17 @@
-// Rows as comma-separated text for a spreadsheet. A cell that a spreadsheet would run as a formula is written as text:
-// a name may come from a link or a file of somebody else.
+// Rows as comma-separated text for a spreadsheet, its cells marked as text where they look like formulas: a name may
+// come from a link or a file of somebody else.
 
-/** What a spreadsheet takes for the start of a formula (OWASP, CSV injection). */
-const FORMULA = /^[=+\-@\t\r]/;
+import { csvCell } from '../../outcomes/csv-cell.ts';
 
 /**
  * The text of a table, by RFC 4180 but with line feeds alone.
  *
- * @param rows cells; numbers are written with a point and never quoted
+ * @param rows cells; numbers are written with a point and never quoted, one that is not finite as nothing
  */
 export function csvText(rows: readonly (readonly (string | number)[])[]): string {
   return rows.map((row) => `${row.map(cellText).join(',')}\n`).join('');
 }
 
 function cellText(cell: string | number): string {
-  if (typeof cell === 'number') return Number.isFinite(cell) ? String(cell) : '';
-  const safe = FORMULA.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return typeof cell === 'number' && !Number.isFinite(cell) ? '' : csvCell(cell);
 }
