@@ -41,8 +41,13 @@ export function shippedPackages(root: string): readonly ShippedPackage[] {
 
 /** The list as a page of docs. */
 export function licencePage(packages: readonly ShippedPackage[]): string {
-  const rows = packages.map(({ name, version, licence }) => `| ${name} | ${version} | ${licence} |`);
-  return `${PAGE_HEAD}\n\n| package | version | licence |\n| --- | --- | --- |\n${rows.join('\n')}\n`;
+  const rows = [['package', 'version', 'licence'], ...packages.map((p) => [p.name, p.version, p.licence])];
+  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((row) => row[column]!.length)));
+  const line = (cells: readonly string[]) =>
+    `| ${cells.map((cell, i) => cell.padEnd(widths[i]!)).join(' | ')} |`;
+  const [head = [], ...body] = rows;
+  const table = [line(head), line(widths.map((width) => '-'.repeat(width))), ...body.map(line)];
+  return `${PAGE_HEAD}\n\n${table.join('\n')}\n`;
 }
 
 const PAGE_HEAD = `# What ships, and under which licence

@@ -30,6 +30,14 @@ import {
  */
 const RUN_DOWN_K = 2;
 const NIGHT_RUN_DOWN_K = 5;
+/**
+ * A room this humid is aired even with hotter, drier air, until it is down to the second; a grower's rule: common
+ * practice, no source.
+ */
+const DAMP_HUMIDITY = 0.85;
+const DRIED_HUMIDITY = 0.7;
+/** Rain that makes people and sensors shut what is open to it [mm in the hour]; common practice, no source. */
+const FELT_RAIN_MM = 0.2;
 /** A door that obeys its rule opens for air at least this much warmer [K], and shuts when it is no warmer. */
 const DOOR_LEAD_K = 1;
 
@@ -42,7 +50,13 @@ export interface AirState {
   readonly radiantC: Float64Array;
   /** humidity ratio of each zone [kg/kg] */
   readonly zoneRatio: Float64Array;
+  /** relative humidity of each zone, 0…1 */
+  readonly zoneHumidity: Float64Array;
   outdoorC: number;
+  /** humidity ratio outdoors [kg/kg] */
+  outdoorRatio: number;
+  /** rain in the hour [mm]; 0 where the weather knows of none */
+  rainMm: number;
   wind: number;
   /** outdoors [kg/m³] */
   density: number;
@@ -120,6 +134,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     for (let i = 0; i < count; i++) {
       const opening = openings[i]!;
       const hand = hands[i]!;
+      if (opening.kind === 'vent') feelDamp(hand, state, zoneOf[i]!);
       if (opening.kind === 'vent') wantVent(opening, hand, moment, state, zoneOf[i]!);
       else if (opening.kind === 'door') wantDoor(opening, hand, state, zoneOf[i]!, otherOf[i]!);
       else {
@@ -150,7 +165,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       const opening = openings[i]!;
       const hand = hands[i]!;
       if (opening.kind === 'vent' && opening.hand === 'automatic') {
-        const target = ventTarget(opening, moment, state, state.zoneC[zoneOf[i]!]!);
+        const target = ventTarget(opening, hand, moment, state, state.zoneC[zoneOf[i]!]!);
         hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
         if (target > 0) anyOpen = true;
       }
@@ -167,7 +182,8 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     for (let k = 0; k < movables; k++) {
       const opening = openings[movable[k]!]!;
       if (opening.kind !== 'vent' || opening.hand !== 'automatic') continue;
-      if (ventTarget(opening, moment, state, zoneC[zoneOf[movable[k]!]!]!) > 0) return true;
+      const hand = hands[movable[k]!]!;
+      if (ventTarget(opening, hand, moment, state, zoneC[zoneOf[movable[k]!]!]!) > 0) return true;
     }
     return false;
   }
@@ -262,13 +278,28 @@ function flowOf(
   }
 }
 
-/** Shut by season, hour, wind, or air outside that is no cooler. */
-function barred({ rule }: VentOpening, moment: Moment, state: AirState, insideC: number): boolean {
+/** Shut by season, hour, wind, rain, or air outside that is no cooler, unless damp asks for it. */
+function barred(
+  { rule }: VentOpening,
+  { airsDamp }: HandState,
+  moment: Moment,
+  state: AirState,
+  insideC: number,
+): boolean {
   return (
     scheduled(rule.schedule, moment) <= 0 ||
     state.wind > rule.shutAboveWind ||
-    (rule.onlyCooler && state.outdoorC >= insideC)
+    (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
+    (rule.onlyCooler && state.outdoorC >= insideC && !airsDamp)
   );
+}
+
+/** Damp asks for drier air, however hot it is, from DAMP until the room has dried. */
+function feelDamp(hand: HandState, state: AirState, zone: number): void {
+  const isDrierOutside = state.outdoorRatio < state.zoneRatio[zone]!;
+  const humidity = state.zoneHumidity[zone]!;
+  if (!isDrierOutside || humidity < DRIED_HUMIDITY) hand.airsDamp = false;
+  else if (humidity > DAMP_HUMIDITY) hand.airsDamp = true;
 }
 
 /** How far through the rule's band the room is, from where vents begin to open: 0 none, 1 or more all. */
@@ -277,8 +308,14 @@ function needOf({ rule }: VentOpening, insideC: number): number {
 }
 
 /** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
-function ventTarget(opening: VentOpening, moment: Moment, state: AirState, insideC: number): number {
-  if (barred(opening, moment, state, insideC)) return 0;
+function ventTarget(
+  opening: VentOpening,
+  hand: HandState,
+  moment: Moment,
+  state: AirState,
+  insideC: number,
+): number {
+  if (barred(opening, hand, moment, state, insideC)) return 0;
   const { rule } = opening;
   const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
@@ -301,7 +338,7 @@ function wantVent(
   const isForTheNight = isBedtime(moment);
   const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
   const need = needOf(opening, insideC);
-  if (need <= 0 || barred(opening, moment, state, airC)) {
+  if (need <= 0 || barred(opening, hand, moment, state, airC)) {
     hand.wanted = 0;
     return;
   }

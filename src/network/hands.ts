@@ -33,6 +33,8 @@ export interface HandState {
   open: number;
   /** share the rule last wanted of a person */
   wanted: number;
+  /** open for drier air, whatever its warmth */
+  airsDamp: boolean;
   /** hours for which want and state have differed */
   waitingH: number;
   moves: number;
@@ -41,7 +43,15 @@ export interface HandState {
 }
 
 export function restingHand(): HandState {
-  return { open: 0, wanted: 0, waitingH: 0, moves: 0, neglectedHours: 0, movesByDay: new Float64Array(365) };
+  return {
+    open: 0,
+    wanted: 0,
+    airsDamp: false,
+    waitingH: 0,
+    moves: 0,
+    neglectedHours: 0,
+    movesByDay: new Float64Array(365),
+  };
 }
 
 /** Forget the moves of the warm-up, keep where things stand. */

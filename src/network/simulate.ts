@@ -70,7 +70,18 @@ function createEngine(room: EngineRoom): Engine {
   const zoneC = new Float64Array(room.zones);
   const zoneRatio = new Float64Array(room.zones);
   const radiantC = new Float64Array(room.zones);
-  const air: AirState = { zoneC, radiantC, zoneRatio, outdoorC: START_C, wind: 0, density: 1.2 };
+  const zoneHumidity = new Float64Array(room.zones);
+  const air: AirState = {
+    zoneC,
+    radiantC,
+    zoneRatio,
+    zoneHumidity,
+    outdoorRatio: 0,
+    rainMm: 0,
+    outdoorC: START_C,
+    wind: 0,
+    density: 1.2,
+  };
   const flows = createAirFlow(room, air);
   const paneC = new Float64Array(room.panes);
   const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
@@ -83,6 +94,7 @@ function createEngine(room: EngineRoom): Engine {
     between: flows.between,
     zoneC,
     ratio: zoneRatio,
+    humidity: zoneHumidity,
     floorLight: drivers.floorLight,
     paneC,
   };
@@ -118,6 +130,8 @@ function createEngine(room: EngineRoom): Engine {
     air.wind = outdoor.wind;
     air.density = climate.airDensity[hour]!;
     water.outdoorRatio = climate.humidityRatio[hour]!;
+    air.outdoorRatio = water.outdoorRatio;
+    air.rainMm = climate.year.rainMm?.[hour] ?? 0;
     water.pressurePa = climate.year.pressurePa[hour]!;
     films.renew(outdoor);
     drivers.renew(hour, moment);

@@ -72,6 +72,8 @@ export interface VapourInputs {
   readonly zoneC: Float64Array;
   /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
   readonly ratio: Float64Array;
+  /** relative humidity of each zone over water, written by the step, 0…1 */
+  readonly humidity: Float64Array;
   /** light on each zone's floor [W/m²] */
   readonly floorLight: Float64Array;
   /** inner face of each pane [°C] */
@@ -87,7 +89,7 @@ export const SOIL_CAUSE = 'soil and water';
 
 /** Water of a run, with room for so much; load() before use. */
 export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
-  const { moment, outdoors, between, zoneC, ratio, floorLight, paneC } = inputs;
+  const { moment, outdoors, between, zoneC, ratio, humidity, floorLight, paneC } = inputs;
   let zones = 0;
   let panes = 0;
   let causes: readonly string[] = [];
@@ -127,7 +129,6 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   const matrix = new Float64Array(room.zones * room.zones);
   const rhs = perZone();
   const saturated = perZone();
-  const humidity = perZone();
   /** 1 while a zone's air is held at saturation, 2 once it turned out not to need it; that ratio [kg/kg] */
   const foggy = new Uint8Array(room.zones);
   const full = perZone();
