@@ -27,6 +27,8 @@ export default defineConfig(({ mode }) => {
             name: 'unit',
             include: ['tests/**/*.test.{ts,tsx}'],
             exclude: ['tests/published/**', 'tests/browser/**'],
+            // A loaded machine is no reason to fail.
+            testTimeout: 60_000,
           },
         },
         {

@@ -4,11 +4,13 @@
 // A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 
-import type { Remote } from 'comlink';
+import { proxy, type Remote } from 'comlink';
 import type { Design } from '../src/design/design.ts';
+import type { TableChoices } from '../src/weather/hourly-table.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
+import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
-import type { RunAnswer, RunOptions, SimulationService } from './service.ts';
+import type { ClimateGlance, RunAnswer, RunOptions, SimulationService } from './service.ts';
 
 export interface RunJob extends RunOptions {
   readonly design: Design;
@@ -23,7 +25,10 @@ export interface NumberedAnswer extends RunAnswer {
 
 /** What the bridge needs of a thread; a Worker is one. */
 export interface Thread {
-  readonly service: Pick<Remote<SimulationService>, 'keepClimate' | 'readClimate' | 'run'>;
+  readonly service: Pick<
+    Remote<SimulationService>,
+    'keepClimate' | 'lookAtClimate' | 'readClimate' | 'glanceAt' | 'run'
+  >;
   /** rejects when the thread dies of itself */
   readonly died: Promise<never>;
   end(): void;
@@ -85,23 +90,28 @@ export class SimulationBridge {
   }
 
   /** Read a weather file off the page's thread. */
-  async readClimate(content: Uint8Array | string, hints?: SiteHints): Promise<ReadResult> {
-    this.#reading++;
-    clearTimeout(this.#idleTimer);
-    try {
-      for (let deaths = 1; ; deaths++) {
-        const running = this.#started();
-        try {
-          return await this.#watched<ReadResult>(running, running.thread.service.readClimate(content, hints));
-        } catch (reason) {
-          if (!(reason instanceof Death)) throw reason;
-          if (deaths >= MOST_DEATHS) throw new Error(`The file could not be read: ${reason.message}.`);
-        }
-      }
-    } finally {
-      this.#reading--;
-      this.#restLater();
-    }
+  readClimate(
+    content: Uint8Array | string,
+    hints?: SiteHints,
+    choices?: TableChoices,
+    onStep?: (step: ReadStep) => void,
+  ): Promise<ReadResult> {
+    const told = onStep && proxy(onStep);
+    return this.#awake<ReadResult>(async (service) => service.readClimate(content, hints, choices, told));
+  }
+
+  /** What a weather file is, off the page's thread: its format, and the guesses about a table's columns. */
+  lookAtClimate(
+    content: Uint8Array | string,
+    choices?: TableChoices,
+    fileName?: string,
+  ): Promise<WeatherLook> {
+    return this.#awake((service) => service.lookAtClimate(content, choices, fileName));
+  }
+
+  /** Figures and doubts of a climate, off the page's thread. */
+  glanceAt(climate: TypicalYear): Promise<ClimateGlance> {
+    return this.#awake((service) => service.glanceAt(climate));
   }
 
   /** Run the newest design next. Null when a newer live job took its place or it was cancelled. */
@@ -127,6 +137,26 @@ export class SimulationBridge {
     this.#live = null;
     for (const waiting of this.#kept.splice(0)) waiting.settle(null);
     this.#release();
+  }
+
+  /** A call beside the runs: the thread is not let go under it, and one that dies is replaced once. */
+  async #awake<T>(call: (service: Thread['service']) => Promise<T>): Promise<T> {
+    this.#reading++;
+    clearTimeout(this.#idleTimer);
+    try {
+      for (let deaths = 1; ; deaths++) {
+        const running = this.#started();
+        try {
+          return await this.#watched<T>(running, call(running.thread.service));
+        } catch (reason) {
+          if (!(reason instanceof Death)) throw reason;
+          if (deaths >= MOST_DEATHS) throw new Error(`The file could not be read: ${reason.message}.`);
+        }
+      }
+    } finally {
+      this.#reading--;
+      this.#restLater();
+    }
   }
 
   async #pump(): Promise<void> {

@@ -2,19 +2,22 @@
 // prepared once each, and run designs in them. In: climate texts or years and designs. Out: the year and its
 // outcome. Climates stay here; only results travel.
 
-import { transfer } from 'comlink';
 import type { Design } from '../src/design/design.ts';
 import { findingsOf } from '../src/findings/findings.ts';
 import type { Units } from '../src/findings/wording.ts';
+import { climateOfDesign } from '../src/model/design-climate.ts';
 import { modelOf } from '../src/model/from-design.ts';
 import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
 import { summarise } from '../src/outcomes/summarise.ts';
 import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
+import { type ClimateSummary, summariseClimate } from '../src/weather/climate-summary.ts';
+import { type Doubt, doubtsAbout } from '../src/weather/doubts.ts';
+import type { TableChoices } from '../src/weather/hourly-table.ts';
 import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
-import { readWeather } from '../src/weather/reader.ts';
+import { lookAtWeather, type ReadStep, readWeather, type WeatherLook } from '../src/weather/reader.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
 
 export interface RunAnswer {
@@ -32,11 +35,34 @@ export interface RunOptions {
   readonly units: Units;
 }
 
+/** A climate at a glance: its figures by month and what should make its user careful. */
+export interface ClimateGlance {
+  readonly summary: ClimateSummary;
+  readonly doubts: readonly Doubt[];
+}
+
 export interface SimulationService {
   /** Take a climate in under a key; an older one of the same key is dropped. */
   keepClimate(key: string, climate: TypicalYear): void;
-  /** Read a weather file in any known format; nothing is kept. */
-  readClimate(content: Uint8Array | string, hints?: SiteHints): Promise<ReadResult>;
+  /** What a weather file is, and for a table what its columns are taken for; nothing is kept. */
+  lookAtClimate(
+    content: Uint8Array | string,
+    choices?: TableChoices,
+    fileName?: string,
+  ): Promise<WeatherLook>;
+  /**
+   * Read a weather file in any known format; nothing is kept.
+   *
+   * @param onStep told what the reader is at; across a channel a proxy
+   */
+  readClimate(
+    content: Uint8Array | string,
+    hints?: SiteHints,
+    choices?: TableChoices,
+    onStep?: (step: ReadStep) => void,
+  ): Promise<ReadResult>;
+  /** Figures and doubts of a climate; nothing is kept. */
+  glanceAt(climate: TypicalYear): ClimateGlance;
   /** Run the years of a question; small results only. Throws RangeError when the climate is not kept. */
   runJobs(jobs: readonly RunJob[], climateKey: string): readonly RunResult[];
   /** Run one year; throws RangeError when the climate is not kept. */
@@ -57,8 +83,15 @@ export function createSimulationService(): SimulationService {
       climates.set(key, prepareClimate(climate));
       runners.delete(key);
     },
-    readClimate(content, hints) {
-      return readWeather(content, hints);
+    lookAtClimate(content, choices, fileName) {
+      return lookAtWeather(content, choices, fileName);
+    },
+    readClimate(content, hints, choices, onStep) {
+      return readWeather(content, hints, choices, onStep);
+    },
+    glanceAt(climate) {
+      const prepared = prepareClimate(climate);
+      return { summary: summariseClimate(prepared), doubts: doubtsAbout(prepared) };
     },
     runJobs(jobs, climateKey) {
       const runJob = runners.get(climateKey) ?? createJobRunner(kept(climateKey));
@@ -66,30 +99,16 @@ export function createSimulationService(): SimulationService {
       return jobs.map(runJob);
     },
     run(design, climateKey, { history, units }) {
-      const climate = kept(climateKey);
+      const climate = climateOfDesign(design, kept(climateKey));
       const start = performance.now();
       const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history });
       const tookMs = performance.now() - start;
       const outcome = summarise(design, model, climate, year);
       const findings = findingsOf({ design, climate, year, outcome, units });
-      return travelling({ outcome: { ...outcome, findings }, year, tookMs });
+      // Copied on the way out, not handed over: once an array's memory has left a thread, every array access of the
+      // thread is checked for it, and a year takes a sixth longer; the copy takes a millisecond.
+      return { outcome: { ...outcome, findings }, year: { ...year, panes: [] }, tookMs };
     },
   };
-}
-
-/**
- * Hands the hourly columns over instead of copying them. Only columns that the run itself made are listed: what a
- * climate remembers from run to run must stay here.
- */
-function travelling(answer: RunAnswer): RunAnswer {
-  const year = { ...answer.year, panes: [] };
-  const columns = [
-    ...year.zones.flatMap((zone) => Object.values(zone)),
-    ...year.openings.flatMap((opening) => Object.values(opening)),
-    ...(year.history ?? []).map((element) => element.temperatureC),
-  ];
-  const buffers = new Set<ArrayBufferLike>();
-  for (const column of columns) if (ArrayBuffer.isView(column)) buffers.add(column.buffer);
-  return transfer({ ...answer, year }, [...buffers] as ArrayBuffer[]);
 }

@@ -7,6 +7,8 @@ import './style/layout.css';
 import './style/section.css';
 import './style/charts.css';
 import './style/questions.css';
+import './style/take.css';
+import './style/climate.css';
 import './style/print.css';
 import { render } from 'preact';
 import { SimulationBridge } from '../../workers/bridge.ts';

@@ -6,6 +6,8 @@ import type { Command } from './command.ts';
 export interface ParsedArguments {
   readonly positionals: readonly string[];
   readonly values: ReadonlyMap<string, string>;
+  /** flags that may come more than once, with their values in order */
+  readonly lists: ReadonlyMap<string, readonly string[]>;
   readonly switches: ReadonlySet<string>;
 }
 
@@ -22,6 +24,7 @@ export type ArgumentResult =
 export function parseArguments(words: readonly string[], command: Command): ArgumentResult {
   const positionals: string[] = [];
   const values = new Map<string, string>();
+  const lists = new Map<string, string[]>();
   const switches = new Set<string>();
   const faults: string[] = [];
   const known = [
@@ -53,6 +56,10 @@ export function parseArguments(words: readonly string[], command: Command): Argu
         continue;
       }
       if (equals < 0) i++;
+      if (command.repeated?.includes(flag)) {
+        lists.set(flag, [...(lists.get(flag) ?? []), value]);
+        continue;
+      }
       if (values.has(flag)) faults.push(`${command.name}: --${flag} is given twice; allowed: once`);
       values.set(flag, value);
     } else {
@@ -65,5 +72,7 @@ export function parseArguments(words: readonly string[], command: Command): Argu
     const given = positionals.length === 0 ? 'nothing' : positionals.join(' ');
     faults.push(`${command.name}: ${given} given; allowed: ${command.usage}`);
   }
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, args: { positionals, values, switches } };
+  return faults.length > 0
+    ? { ok: false, faults }
+    : { ok: true, args: { positionals, values, lists, switches } };
 }

@@ -2,6 +2,7 @@
 // answer as one JSON object with --json. Runs go to worker threads, one for each core unless --workers says otherwise.
 
 import { availableParallelism } from 'node:os';
+import { yearOfDesign } from '../model/design-climate.ts';
 import { VERSION } from '../outcomes/version.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
@@ -11,8 +12,10 @@ import { answerText } from './answer-text.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
+import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 /** Whole numbers a question takes, with their limits and what they are when nothing is said. */
 const SIZES = {
@@ -26,8 +29,10 @@ export const askCommand: Command = {
   usage:
     'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--every-cell] [--workers N] [--json]',
   line: 'the answer to one question about a design',
-  valued: [...WEATHER_FLAGS, 'above', 'hours', 'criterion', ...Object.keys(SIZES)],
+  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'above', 'hours', 'criterion', ...Object.keys(SIZES)],
   switches: ['json', 'every-cell'],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: [...HOTTER_USAGE, ...WEATHER_USAGE],
   positionals: [2, 2],
   run: async (args, console) => {
     const [id, place] = args.positionals;
@@ -45,19 +50,21 @@ export const askCommand: Command = {
     if (typeof workers === 'string') return refused(workers);
     const read = await readDesign(place!);
     if (!read.ok) return read;
-    const weather = await chooseWeather(args, read.design.climate);
+    const design = hotterDesign(args, read.design);
+    if ('faults' in design) return { ok: false, faults: design.faults };
+    const weather = await chooseWeather(args, design.climate);
     if (!weather.ok) return weather;
 
     const everyCell = args.switches.has('every-cell');
     const pool = createThreadPool(workers);
     pool.keepClimate('site', weather.year);
     try {
-      const { site } = weather.year;
-      const basis = basisOf(read.design, site, { criterion, samples, mapSide, everyCell });
+      const { site } = yearOfDesign(design, weather.year);
+      const basis = basisOf(design, site, { criterion, samples, mapSide, everyCell });
       const answer = await ask(question, basis, pool.runner('site'), {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
       });
-      const head = { daystone: VERSION, design: read.design.name, site };
+      const head = { daystone: VERSION, design: design.name, site };
       const output = args.switches.has('json') ? JSON.stringify({ ...head, ...answer }) : answerText(answer);
       return { ok: true, output };
     } finally {

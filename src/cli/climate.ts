@@ -3,12 +3,18 @@
 
 import { existsSync } from 'node:fs';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
-import { type ClimateSummary, type Spell, summariseClimate } from '../weather/climate-summary.ts';
+import {
+  type ClimateSummary,
+  HUMID_LIMIT,
+  type Spell,
+  summariseClimate,
+} from '../weather/climate-summary.ts';
 import { doubtsAbout } from '../weather/doubts.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { bundledClimates } from './bundled-climates.ts';
 import { type Command, refused } from './command.ts';
 import { climateById, WEATHER_FLAGS, weatherFile } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, tableFlagsWithoutFile, WEATHER_USAGE } from './table-flags.ts';
 import { type Cell, textTable } from './text-table.ts';
 
 export const climateCommand: Command = {
@@ -17,6 +23,8 @@ export const climateCommand: Command = {
   line: 'what a weather file or a bundled climate holds',
   valued: WEATHER_FLAGS.filter((flag) => flag !== 'climate' && flag !== 'weather'),
   switches: ['json'],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: WEATHER_USAGE,
   positionals: [1, 1],
   run: async (args) => {
     const place = args.positionals[0]!;
@@ -26,6 +34,8 @@ export const climateCommand: Command = {
         `${place}: no such file; allowed: a weather file, or a bundled climate: ${ids.join(', ')}`,
       );
     }
+    const idle = ids.includes(place) ? tableFlagsWithoutFile(args) : [];
+    if (idle.length > 0) return refused(...idle);
     const weather = ids.includes(place)
       ? await climateById(place, 'climate')
       : await weatherFile(place, args);
@@ -66,6 +76,7 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
     'upright',
     'at 60°',
     'humidity %',
+    'humid h',
     'wind m/s',
   ];
   const rows = summary.months.map((spell, month) => rowOf(MONTH_NAMES[month]!, spell));
@@ -77,7 +88,7 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
     '',
     `Lowest ${summary.year.lowestC.toFixed(1)} °C, highest ${summary.year.highestC.toFixed(1)} °C, cloudiest month ${MONTH_NAMES[summary.cloudiestMonth]}.`,
     'Upright and at 60°: sun on an equator-facing plane, ground reflection included.',
-    'Degree-days: below 18 °C, from daily means.',
+    `Degree-days: below 18 °C, from daily means. Humid: hours at ${Math.round(100 * HUMID_LIMIT)} % and more.`,
     ...year.notes.map((note) => `Note: ${note}`),
     ...doubtsAbout(climate).map(({ weight, text, effect }) => `${DOUBT_WORDS[weight]}: ${text} ${effect}`),
   ];
@@ -98,6 +109,7 @@ function rowOf(name: string, spell: Spell): readonly Cell[] {
     Math.round(spell.upright90KWh),
     Math.round(spell.leaning60KWh),
     Math.round(100 * spell.meanRelativeHumidity),
+    spell.humidHours,
     spell.meanWind,
   ];
 }

@@ -22,9 +22,13 @@ export interface Command {
   readonly name: string;
   readonly usage: string;
   readonly line: string;
+  /** more flags, one line each, for the help of this command alone */
+  readonly details?: readonly string[];
   /** flags that take a value, and flags that stand alone, both without dashes */
   readonly valued: readonly string[];
   readonly switches: readonly string[];
+  /** of the flags that take a value, those that may come more than once */
+  readonly repeated?: readonly string[];
   /** fewest and most arguments that are no flags */
   readonly positionals: readonly [number, number];
   readonly run: (args: ParsedArguments, console: Console) => Promise<CommandResult>;

@@ -36,7 +36,8 @@ async function main(words: readonly string[]): Promise<number> {
     return complain([`unknown command ${name}; allowed: ${COMMANDS.map((entry) => entry.name).join(', ')}`]);
   }
   if (rest.includes('--help')) {
-    await write(`${command.usage}\n  ${command.line}\n`);
+    const lines = [command.line, ...(command.details ?? [])].map((line) => `  ${line}\n`);
+    await write(`${command.usage}\n${lines.join('')}`);
     return 0;
   }
   const parsed = parseArguments(rest, command);

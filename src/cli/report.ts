@@ -7,24 +7,30 @@ import { reportOf } from '../findings/report.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
+import { figuresOf } from '../questions/figures.ts';
 import type { Question } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
+import { whatHelps } from '../questions/what-helps.ts';
 import { prepareClimate } from '../weather/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
+import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { reportMarkdown } from './report-text.ts';
 import { runDesign } from './run-design.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 export const reportCommand: Command = {
   name: 'report',
   usage:
     'report DESIGN [OTHER …] [--climate ID | --weather FILE] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us]',
   line: 'the report for a client, as Markdown; up to three other designs beside it',
-  valued: [...WEATHER_FLAGS, 'for', 'place', 'adviser', 'question', 'units', 'date', 'ask'],
+  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'for', 'place', 'adviser', 'question', 'units', 'date', 'ask'],
   switches: [],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: [...HOTTER_USAGE, ...WEATHER_USAGE],
   positionals: [1, 4],
   run: async (args, console) => {
     const units = args.values.get('units') ?? 'metric';
@@ -34,14 +40,18 @@ export const reportCommand: Command = {
     const reads = await Promise.all(args.positionals.map(readDesign));
     const faults = reads.flatMap((read) => (read.ok ? [] : read.faults));
     if (faults.length > 0) return refused(...faults);
-    const designs = reads.flatMap((read) => (read.ok ? [read.design] : []));
+    const designs: Design[] = [];
+    for (const read of reads) {
+      if (!read.ok) continue;
+      const design = hotterDesign(args, read.design);
+      if ('faults' in design) return { ok: false, faults: design.faults };
+      designs.push(design);
+    }
     // All versions stand in the weather of the first, or the comparison would be one of climates.
     const weather = await chooseWeather(args, designs[0]!.climate);
     if (!weather.ok) return weather;
     const climate = prepareClimate(weather.year);
-    const [run, ...others] = designs.map(
-      (design): Run => ({ design, climate, units, ...runDesign(design, climate) }),
-    );
+    const [run, ...others] = designs.map((design): Run => ({ design, units, ...runDesign(design, climate) }));
     const text = (flag: string) => args.values.get(flag) ?? '';
     const report = reportOf({
       client: text('for'),
@@ -51,6 +61,7 @@ export const reportCommand: Command = {
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),
       run: run!,
       others,
+      help: await whatHelps(designs[0]!, async (design) => figuresOf(runDesign(design, climate).outcome)),
       answers: await answersTo(asked, designs[0]!, weather.year, units, console),
     });
     return { ok: true, output: reportMarkdown(report) };

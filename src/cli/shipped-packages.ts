@@ -41,15 +41,13 @@ export function shippedPackages(root: string): readonly ShippedPackage[] {
 
 /** The list as a page of docs. */
 export function licencePage(packages: readonly ShippedPackage[]): string {
-  const rows = [
-    ['package', 'version', 'licence'],
-    ...packages.map((entry) => [entry.name, entry.version, entry.licence]),
-  ];
-  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((cells) => cells[column]!.length)));
+  const rows = [['package', 'version', 'licence'], ...packages.map((p) => [p.name, p.version, p.licence])];
+  const widths = [0, 1, 2].map((column) => Math.max(...rows.map((row) => row[column]!.length)));
   const line = (cells: readonly string[]) =>
-    `| ${cells.map((cell, column) => cell.padEnd(widths[column]!)).join(' | ')} |`;
-  const [head, ...body] = rows.map(line);
-  return `${[PAGE_HEAD, '', head, line(widths.map((width) => '-'.repeat(width))), ...body].join('\n')}\n`;
+    `| ${cells.map((cell, i) => cell.padEnd(widths[i]!)).join(' | ')} |`;
+  const [head = [], ...body] = rows;
+  const table = [line(head), line(widths.map((width) => '-'.repeat(width))), ...body.map(line)];
+  return `${PAGE_HEAD}\n\n${table.join('\n')}\n`;
 }
 
 const PAGE_HEAD = `# What ships, and under which licence

@@ -8,6 +8,7 @@ import { readWeather } from '../weather/reader.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { bundledClimate, bundledClimates } from './bundled-climates.ts';
+import { TABLE_FLAGS, tableChoices, tableFlagsWithoutFile } from './table-flags.ts';
 
 /** Flags that say what a weather file may leave out, with their limits. */
 const HINTS = [
@@ -21,6 +22,7 @@ export const WEATHER_FLAGS: readonly string[] = [
   'climate',
   'weather',
   'site-name',
+  ...TABLE_FLAGS,
   ...HINTS.map(({ flag }) => flag),
 ];
 
@@ -41,6 +43,8 @@ export async function chooseWeather(args: ParsedArguments, climateOfDesign: stri
     return faults(`--climate ${id} and --weather ${file} are both given; allowed: one of them`);
   }
   if (file !== undefined) return weatherFile(file, args);
+  const idle = tableFlagsWithoutFile(args);
+  if (idle.length > 0) return { ok: false, faults: idle };
   return climateById(id ?? climateOfDesign, id === undefined ? 'climate of the design' : '--climate');
 }
 
@@ -57,7 +61,9 @@ export async function climateById(id: string, from: string): Promise<WeatherResu
 /** A weather file, of any format the reader knows. */
 export async function weatherFile(path: string, args: ParsedArguments): Promise<WeatherResult> {
   const hints = siteHints(args, path);
-  if (!hints.ok) return hints;
+  const choices = tableChoices(args);
+  const wrong = [hints, choices].flatMap((result) => (result.ok ? [] : result.faults));
+  if (!hints.ok || !choices.ok) return { ok: false, faults: wrong };
   let bytes: Uint8Array;
   try {
     bytes = await readFile(path);
@@ -66,7 +72,7 @@ export async function weatherFile(path: string, args: ParsedArguments): Promise<
       `${path}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a weather file`,
     );
   }
-  return named(await readWeather(bytes, hints.hints), path);
+  return named(await readWeather(bytes, hints.hints, choices.choices), path);
 }
 
 function siteHints(

@@ -6,24 +6,30 @@ import { hourlyFile } from '../outcomes/hourly-file.ts';
 import { prepareClimate } from '../weather/prepared-climate.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
+import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { outcomeTable } from './outcome-table.ts';
 import { runDesign } from './run-design.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
+import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 export const yearCommand: Command = {
   name: 'year',
-  usage: 'year DESIGN [--climate ID | --weather FILE] [--hourly OUT.csv] [--json]',
+  usage:
+    'year DESIGN [--climate ID | --weather FILE] [--hotter K] [--heat-wave DAYS,K] [--hourly OUT.csv] [--json]',
   line: 'one year of a design: a file, or an example by its id',
-  valued: [...WEATHER_FLAGS, 'hourly'],
+  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'hourly'],
   switches: ['json'],
+  repeated: REPEATED_WEATHER_FLAGS,
+  details: [...HOTTER_USAGE, ...WEATHER_USAGE],
   positionals: [1, 1],
   run: async (args) => {
     const read = await readDesign(args.positionals[0]!);
     if (!read.ok) return read;
-    const weather = await chooseWeather(args, read.design.climate);
+    const design = hotterDesign(args, read.design);
+    if ('faults' in design) return { ok: false, faults: design.faults };
+    const weather = await chooseWeather(args, design.climate);
     if (!weather.ok) return weather;
-    const climate = prepareClimate(weather.year);
-    const { outcome, year } = runDesign(read.design, climate);
+    const { outcome, year, climate } = runDesign(design, prepareClimate(weather.year));
     const file = args.values.get('hourly');
     if (file !== undefined) {
       try {

@@ -14,12 +14,24 @@ export type Habit = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
 export type BedSoil = 'mulched' | 'bare' | 'open-water';
 export type EndWalls = 'insulated' | 'glazed';
 
+/** The typical year made hotter, to try a design in the climate its owner will grow old in. */
+export interface Hotter {
+  /** added to the coldest month and to the warmest, the months between as a cosine; equal for all year [K] */
+  readonly winterK: number;
+  readonly summerK: number;
+  /** a heat wave over the hottest spell: its length [d] and height [K]; height 0 for none */
+  readonly waveDays: number;
+  readonly waveK: number;
+}
+
 export interface Design {
   readonly version: typeof DESIGN_VERSION;
   readonly name: string;
   readonly note: string;
   /** id of a bundled climate; a weather file given beside the design takes its place */
   readonly climate: string;
+  /** absent for the typical year as it is */
+  readonly hotter?: Hotter;
   readonly house: {
     readonly floorAreaM2: number;
     readonly ceilingHeightM: number;

@@ -5,6 +5,7 @@ import * as v from 'valibot';
 import type { Design } from './design.ts';
 import { geometryOf } from './geometry.ts';
 import { GLASS } from './glass-catalogue.ts';
+import { HOTTER_LIMITS } from './hotter.ts';
 import { LIMITS } from './limits.ts';
 import { MATERIALS } from './materials.ts';
 
@@ -27,12 +28,22 @@ const NOTE_LENGTH = 4000;
 function numberAt(path: string) {
   const limit = LIMITS.find((entry) => entry.path === path);
   if (!limit) throw new RangeError(`path is '${path}'; allowed: a number listed in limits.ts`);
-  const allowed = `a${limit.whole ? ' whole' : ''} number from ${limit.min} to ${limit.max}`;
+  return numberWithin(limit.min, limit.max, limit.whole);
+}
+
+function numberWithin(min: number, max: number, whole = false) {
+  const allowed = `a${whole ? ' whole' : ''} number from ${min} to ${max}`;
   return v.pipe(
     v.number(allowed),
-    v.check((value) => value >= limit.min && value <= limit.max, allowed),
-    v.check((value) => !limit.whole || Number.isInteger(value), allowed),
+    v.check((value) => value >= min && value <= max, allowed),
+    v.check((value) => !whole || Number.isInteger(value), allowed),
   );
+}
+
+/** The four numbers of a hotter year; the whole block may be absent. */
+function hotterNumber(key: string) {
+  const limit = HOTTER_LIMITS.find((entry) => entry.key === key)!;
+  return numberWithin(limit.min, limit.max, limit.whole);
 }
 
 const oneOf = <const T extends readonly string[]>(...options: T) =>
@@ -55,6 +66,14 @@ const DesignSchema = v.strictObject({
   name: text(NAME_LENGTH),
   note: text(NOTE_LENGTH),
   climate: text(NAME_LENGTH),
+  hotter: v.exactOptional(
+    v.strictObject({
+      winterK: hotterNumber('winterK'),
+      summerK: hotterNumber('summerK'),
+      waveDays: hotterNumber('waveDays'),
+      waveK: hotterNumber('waveK'),
+    }),
+  ),
   house: v.strictObject({
     floorAreaM2: numberAt('house.floorAreaM2'),
     ceilingHeightM: numberAt('house.ceilingHeightM'),

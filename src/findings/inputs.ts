@@ -5,6 +5,7 @@ import type { Design } from '../design/design.ts';
 import { glassById } from '../design/glass-catalogue.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
+import { hotterWords } from './hotter-words.ts';
 import { plain, type Wording } from './wording.ts';
 
 export interface InputGroup {
@@ -90,7 +91,11 @@ const NEEDS_SUNSPACE = /^(sunspace\.(?!join)|air\.sunspaceAch50|vents\.sunspaceM
  * @param words units to say them in
  */
 export function inputsOf(design: Design, words: Wording): readonly InputGroup[] {
-  return Object.entries(TITLES).map(([group, title]) => {
+  const weather: InputGroup[] =
+    design.hotter === undefined
+      ? []
+      : [{ title: 'Weather', rows: [['Made hotter', hotterWords(design.hotter, words)]] }];
+  const groups = Object.entries(TITLES).map(([group, title]) => {
     const fields = Object.entries(design[group as keyof Design] as unknown as Record<string, unknown>);
     const rows = fields
       .map(([field, value]) => [`${group}.${field}`, value] as const)
@@ -99,6 +104,7 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
+  return [...weather, ...groups];
 }
 
 function rowOf(path: string, value: unknown, design: Design, words: Wording): readonly [string, string] {

@@ -7,6 +7,7 @@ import { GLASS_CAUTIONS } from './rules/cautions-glass.ts';
 import { LIVING_CAUTIONS } from './rules/cautions-living.ts';
 import { RADON_CAUTIONS } from './rules/cautions-radon.ts';
 import { GLASS_RULES } from './rules/glass.ts';
+import { HOTTER_YEAR_RULES } from './rules/hotter-year.ts';
 import { HOW_SURE_RULES } from './rules/how-sure.ts';
 import { MASS_RULES } from './rules/mass.ts';
 import { MOULD_RULES } from './rules/mould.ts';
@@ -17,6 +18,7 @@ import { TOO_HOT_RULES } from './rules/too-hot.ts';
 import { VENT_RULES } from './rules/vents.ts';
 
 export const RULES: readonly Rule[] = [
+  ...HOTTER_YEAR_RULES,
   ...TOO_HOT_RULES,
   ...TOO_COLD_RULES,
   ...TOO_DAMP_RULES,

@@ -31,7 +31,7 @@ const ZONE_COLUMNS: readonly Column[] = [
  * @param climate the weather the year was run in
  * @param year one run
  */
-export function hourlyFile(climate: PreparedClimate, year: Year): string {
+export function hourlyFile(climate: Pick<PreparedClimate, 'year'>, year: Year): string {
   const zoneNames = year.zones.flatMap(({ id }) => ZONE_COLUMNS.map(({ suffix }) => `${id}${suffix}`));
   const head = ['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames];
   const lines = [head.map(csvCell).join(',')];

@@ -2,6 +2,7 @@
 // beyond the outcome. Small plain data both ways, so that runs travel to workers and back; hourly rows stay there.
 
 import type { Design } from '../design/design.ts';
+import { climateOfDesign } from '../model/design-climate.ts';
 import { modelOf } from '../model/from-design.ts';
 import { simulate } from '../network/simulate.ts';
 import type { Outcome } from '../outcomes/outcome.ts';
@@ -10,7 +11,7 @@ import { type HeatWave, shiftedYear, withHeatWave } from '../weather/hotter-year
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { type FrontGlass, frontGlassOf } from './front-glass.ts';
 
-/** What differs from the site's typical year; an empty object is that year itself. */
+/** What differs from the year the design stands in; an empty object is that year itself. */
 export interface ClimateChange {
   /** warmer by month, January first [K] */
   readonly shiftK?: readonly number[];
@@ -51,18 +52,19 @@ const MOST_ALBEDO = 0.9;
  */
 export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunResult {
   const kept = new Map<string, PreparedClimate>();
-  const climateOf = (change: ClimateChange): PreparedClimate => {
-    const key = JSON.stringify(change);
-    if (key === '{}') return climate;
+  const climateOf = ({ design, change = {} }: RunJob): PreparedClimate => {
+    const own = climateOfDesign(design, climate);
+    if (Object.keys(change).length === 0) return own;
+    const key = JSON.stringify([design.hotter ?? null, change]);
     const known = kept.get(key);
     if (known) return known;
-    const made = changedClimate(climate, change);
+    const made = changedClimate(own, change);
     if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
     kept.set(key, made);
     return made;
   };
   return (job) => {
-    const used = climateOf(job.change ?? {});
+    const used = climateOf(job);
     const model = modelOf(job.design, used.year.site, used.ground);
     const year = simulate(model, used);
     return {

@@ -12,7 +12,7 @@ import { skyEmissivity } from '../physics/sky-temperature.ts';
 import { MONTH_NAMES } from './assembled-year.ts';
 import { dewPointFromHumidity } from './humidity.ts';
 import { smoothDays } from './month-curve.ts';
-import { HOURS, MONTH_START_HOUR, monthOfHour, type TypicalYear } from './typical-year.ts';
+import { HOURS, type Hotter, MONTH_START_HOUR, monthOfHour, type TypicalYear } from './typical-year.ts';
 
 const ZERO_C = 273.15;
 
@@ -44,18 +44,7 @@ export function seasonalShift(winterK: number, summerK: number, latitudeDeg: num
  * @param shiftK twelve values, January first [K]; −10…10 each
  */
 export function shiftedYear(year: TypicalYear, shiftK: readonly number[]): TypicalYear {
-  if (shiftK.length !== 12) throw new RangeError(`shiftK has ${shiftK.length} values; allowed 12`);
-  for (const shift of shiftK) requireRange('shiftK', shift, -10, 10, 'K');
-  const days = smoothDays(shiftK);
-  const dryBulbC = year.dryBulbC.map((dryC, hour) => dryC + days[Math.floor(hour / 24)]!);
-  const dewPointC = year.dewPointC.map((dewC, hour) => {
-    const share = relativeHumidity(saturationPressure(dewC), year.dryBulbC[hour]!);
-    return dewPointFromHumidity(dryBulbC[hour]!, 100 * share);
-  });
-  const words = shiftWords(shiftK);
-  return changed(year, { dryBulbC, dewPointC }, words, idPart(shiftK), [
-    `Made hotter: ${words}; relative humidity kept, so the dew point rises too; sun, wind and cloud unchanged.`,
-  ]);
+  return changed(year, shift(year, shiftK));
 }
 
 export interface HeatWave {
@@ -71,6 +60,60 @@ export interface HeatWave {
  * Its strength rises over the first quarter, stays, and falls over the last; nights are as much warmer as days.
  */
 export function withHeatWave(year: TypicalYear, wave: HeatWave): TypicalYear {
+  return changed(year, heatWave(year, wave));
+}
+
+/**
+ * A year made hotter as a design asks for it: shifted by season, then the heat wave; both in one name.
+ *
+ * A year that was made hotter by the same numbers comes back as it is, so that nothing is added twice.
+ */
+export function hotterYear(year: TypicalYear, hotter: Hotter): TypicalYear {
+  if (year.hotter !== undefined && sameChange(year.hotter, hotter)) return year;
+  const { winterK, summerK, waveDays, waveK } = hotter;
+  const words: string[] = [];
+  let made = year;
+  const make = (change: Change) => {
+    made = changed(made, change);
+    words.push(change.words);
+  };
+  if (winterK > 0 || summerK > 0) make(shift(made, seasonalShift(winterK, summerK, year.site.latitudeDeg)));
+  if (waveK > 0) make(heatWave(made, { days: waveDays, extraK: waveK }));
+  return words.length === 0 ? year : { ...made, ...named(year, words.join('; ')), hotter };
+}
+
+function sameChange(one: Hotter, other: Hotter): boolean {
+  const waves = one.waveK === other.waveK && (one.waveK === 0 || one.waveDays === other.waveDays);
+  return one.winterK === other.winterK && one.summerK === other.summerK && waves;
+}
+
+interface Change {
+  readonly air: Pick<TypicalYear, 'dryBulbC' | 'dewPointC'>;
+  /** what was done, in a few words */
+  readonly words: string;
+  readonly idSuffix: string;
+  readonly note: string;
+}
+
+function shift(year: TypicalYear, shiftK: readonly number[]): Change {
+  if (shiftK.length !== 12) throw new RangeError(`shiftK has ${shiftK.length} values; allowed 12`);
+  for (const value of shiftK) requireRange('shiftK', value, -10, 10, 'K');
+  const days = smoothDays(shiftK);
+  const dryBulbC = year.dryBulbC.map((dryC, hour) => dryC + days[Math.floor(hour / 24)]!);
+  const dewPointC = year.dewPointC.map((dewC, hour) => {
+    const share = relativeHumidity(saturationPressure(dewC), year.dryBulbC[hour]!);
+    return dewPointFromHumidity(dryBulbC[hour]!, 100 * share);
+  });
+  const words = shiftWords(shiftK);
+  return {
+    air: { dryBulbC, dewPointC },
+    words,
+    idSuffix: idPart(shiftK),
+    note: `Made hotter: ${words}; relative humidity kept, so the dew point rises too; sun, wind and cloud unchanged.`,
+  };
+}
+
+function heatWave(year: TypicalYear, wave: HeatWave): Change {
   requireRange('days', wave.days, 3, 30, 'd');
   requireRange('extraK', wave.extraK, 0, 15, 'K');
   const hours = Math.round(wave.days) * 24;
@@ -83,27 +126,29 @@ export function withHeatWave(year: TypicalYear, wave: HeatWave): TypicalYear {
   const day = Math.floor((start - MONTH_START_HOUR[monthOfHour(start)]!) / 24) + 1;
   const when = `from ${day} ${MONTH_NAMES[monthOfHour(start)]}`;
   const words = `heat wave of ${Math.round(wave.days)} days, +${wave.extraK} K, ${when}`;
-  const note = `A ${words} was put in; its dew point is that of the file, sun and wind unchanged.`;
-  return changed(year, { dryBulbC, dewPointC: year.dewPointC }, words, `wave-${Math.round(wave.days)}d`, [
-    note,
-  ]);
+  return {
+    air: { dryBulbC, dewPointC: year.dewPointC },
+    words,
+    idSuffix: `wave-${Math.round(wave.days)}d`,
+    note: `A ${words} was put in; its dew point is that of the file, sun and wind unchanged.`,
+  };
 }
 
-function changed(
-  year: TypicalYear,
-  air: Pick<TypicalYear, 'dryBulbC' | 'dewPointC'>,
-  words: string,
-  idSuffix: string,
-  notes: readonly string[],
-): TypicalYear {
+function changed(year: TypicalYear, { air, words, idSuffix, note }: Change): TypicalYear {
   return {
     ...year,
     ...air,
-    site: { ...year.site, name: `${year.site.name}, hotter (${words})` },
+    ...named(year, words),
     id: `${year.id}-${idSuffix}`,
-    source: `${year.source}, changed: ${words}`,
     skyLongwave: year.skyLongwave === null ? null : followedLongwave(year, air),
-    notes: [...year.notes, ...notes],
+    notes: [...year.notes, note],
+  };
+}
+
+function named(year: TypicalYear, words: string): Pick<TypicalYear, 'site' | 'source'> {
+  return {
+    site: { ...year.site, name: `${year.site.name}, hotter (${words})` },
+    source: `${year.source}, changed: ${words}`,
   };
 }
 

@@ -6,7 +6,7 @@ import { assembleYear, newColumn } from './assembled-year.ts';
 import { dewPointFromHumidity } from './humidity.ts';
 import { completeParts } from './radiation-parts.ts';
 import { type Fault, MOST_FAULTS, type ReadResult, refuse, type SiteHints } from './read-result.ts';
-import { elevationOf, placeOf } from './site-hints.ts';
+import { coordinatesInName, elevationOf, placeOf } from './site-hints.ts';
 import {
   byRole,
   columnNumbers,
@@ -17,7 +17,8 @@ import {
   yearsOfMonths,
 } from './table-bins.ts';
 import { type ClockChoices, settleTableClock } from './table-clock.ts';
-import { type ColumnChoices, type ColumnGuess, guessColumns, type Role } from './table-columns.ts';
+import { type ColumnChoices, type ColumnGuess, guessColumns } from './table-columns.ts';
+import { ROLE_WORDS, type Role } from './table-roles.ts';
 import { type TableText, tableTextOf } from './table-text.ts';
 import { type RowTimes, rowTimes } from './table-time.ts';
 import { idOf } from './text-lines.ts';
@@ -38,6 +39,10 @@ export interface TableInspection {
   readonly separator: string;
   readonly decimalComma: boolean;
   readonly rows: number;
+  /** what the lines above the header, or the file's name, say of the place */
+  readonly latitudeDeg: number | null;
+  readonly longitudeDeg: number | null;
+  readonly elevationM: number | null;
 }
 
 export function looksLikeTable(text: string): boolean {
@@ -45,16 +50,24 @@ export function looksLikeTable(text: string): boolean {
 }
 
 /** The guesses about a table, for a person to confirm or correct; null when it is no table. */
-export function inspectTable(text: string, choices: TableChoices = {}): TableInspection | null {
+export function inspectTable(
+  text: string,
+  choices: TableChoices = {},
+  fileName = '',
+): TableInspection | null {
   const table = tableTextOf(text);
   if (table === null) return null;
-  const { separator, decimalComma, rows } = table;
+  const { separator, decimalComma, rows, latitudeDeg, longitudeDeg, elevationM } = table;
+  const named = coordinatesInName(fileName);
   return {
     columns: guessColumns(table, choices),
     preview: rows.slice(0, 5),
     separator,
     decimalComma,
     rows: rows.length,
+    latitudeDeg: latitudeDeg ?? named?.latitudeDeg ?? null,
+    longitudeDeg: longitudeDeg ?? named?.longitudeDeg ?? null,
+    elevationM,
   };
 }
 
@@ -64,7 +77,10 @@ export function readHourlyTable(text: string, hints: SiteHints = {}, choices: Ta
   if (table === null)
     return refuse(1, '', text.slice(0, 200), 'a line of column names above rows of numbers');
   if (table.tooLong) return refuse(null, '', `more than ${table.rows.length} rows`, 'one year of rows');
-  const columns = byRole(guessColumns(table, choices));
+  const strange = strangeChoices(table, choices);
+  if (strange.length > 0) return { ok: false, faults: strange };
+  const guesses = guessColumns(table, choices);
+  const columns = byRole(guesses);
   const absent = absentRoles(columns, table);
   if (absent.length > 0) return { ok: false, faults: absent };
   const times = rowTimes(table, [...columns.values()]);
@@ -77,7 +93,7 @@ export function readHourlyTable(text: string, hints: SiteHints = {}, choices: Ta
     if (column.unit !== null) numbers.set(role, columnNumbers(table, column, times.stepMin, faults));
   }
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
-  const notes: string[] = [];
+  const notes: string[] = [columnsNote(guesses)];
   const place = placeOf(table, hints, notes);
   if ('expected' in place) return { ok: false, faults: [place] };
   const site = {
@@ -126,6 +142,7 @@ function yearOfNumbers(
     columns: { dryBulbC, ...air, ...radiation, skyCover: hourly('skyCover') ?? newColumn() },
     skyLongwave: hourly('skyLongwave'),
     albedo: hourly('albedo'),
+    rainMm: hourly('rain'),
     notes,
     lineOfHour: linesOfHours(table, times, shiftMin),
   });
@@ -137,6 +154,25 @@ function timeNotes(times: RowTimes): string[] {
   if (times.stepMin < 60) notes.push(`Rows ${times.stepMin} minutes apart were averaged into hours.`);
   if (times.minutes.some(Number.isNaN)) notes.push('29 February was left out.');
   return notes;
+}
+
+/** What every column was taken for, so that a wrong guess can be seen afterwards too. */
+function columnsNote(columns: readonly ColumnGuess[]): string {
+  const used = columns
+    .filter(({ role, unit }) => role !== null && unit !== null)
+    .map(
+      ({ header, role, unit }) =>
+        `"${header}" as ${ROLE_WORDS[role!]}${unit!.name === '' ? '' : ` in ${unit!.name}`}`,
+    );
+  const unused = columns.filter(({ role }) => role === null).map(({ header }) => `"${header}"`);
+  return `Columns read: ${used.join(', ')}.${unused.length === 0 ? '' : ` Not used: ${unused.join(', ')}.`}`;
+}
+
+/** Choices about columns the table does not have. */
+function strangeChoices({ header }: TableText, { roles = {}, units = {} }: TableChoices): Fault[] {
+  return [...new Set([...Object.keys(roles), ...Object.keys(units)])]
+    .filter((name) => !header.includes(name))
+    .map((value) => ({ line: null, column: 'columns', value, expected: `one of ${header.join(', ')}` }));
 }
 
 function absentRoles(columns: ReadonlyMap<Role, ColumnGuess>, table: TableText): Fault[] {

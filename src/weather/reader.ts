@@ -1,7 +1,13 @@
 // Any weather file in, a typical year or the reasons against it out. The format is recognised by content, never by
 // name; gzip is unpacked on the way. Nothing a file holds makes this throw.
 import { looksLikeBundle, readBundle } from './bundle-form.ts';
-import { looksLikeTable, readHourlyTable, type TableChoices } from './hourly-table.ts';
+import {
+  inspectTable,
+  looksLikeTable,
+  readHourlyTable,
+  type TableChoices,
+  type TableInspection,
+} from './hourly-table.ts';
 import { looksLikeNormals, readNormals } from './normals-file.ts';
 import { gunzip, isGzip, MOST_BYTES, textOf } from './platform-streams.ts';
 import { looksLikePsm, readPsm } from './psm.ts';
@@ -13,6 +19,7 @@ import { looksLikeTmy3, readTmy3 } from './tmy3.ts';
 const MEGABYTE = 1_000_000;
 /** Longest name, source, credit or note kept [characters]. */
 const MOST_TEXT = 400;
+const TABLE = 'table';
 
 interface Format {
   readonly name: string;
@@ -29,8 +36,22 @@ const FORMATS: readonly Format[] = [
   { name: 'PVGIS CSV', looksRight: looksLikePvgisCsv, read: readPvgis },
   { name: 'NSRDB PSM', looksRight: looksLikePsm, read: readPsm },
   { name: 'monthly normals', looksRight: looksLikeNormals, read: readNormals },
-  { name: 'table', looksRight: looksLikeTable, read: readHourlyTable },
+  { name: TABLE, looksRight: looksLikeTable, read: readHourlyTable },
 ];
+
+/** What a reader is at, for a person who waits: words, and how much of the way is behind [0…1]. */
+export interface ReadStep {
+  readonly words: string;
+  readonly share: number;
+}
+
+/** What a file is before it is read. */
+export interface WeatherLook {
+  /** name of its format; null for what is no weather file */
+  readonly format: string | null;
+  /** the guesses about a table of unknown origin, to be confirmed; null for every other format */
+  readonly table: TableInspection | null;
+}
 
 /** Name of the format a text is in, or null. */
 export function formatOf(text: string): string | null {
@@ -48,10 +69,37 @@ export async function readWeather(
   content: Uint8Array | string,
   hints: SiteHints = {},
   choices: TableChoices = {},
+  onStep: (step: ReadStep) => void = () => {},
 ): Promise<ReadResult> {
-  if (typeof content === 'string') return readWeatherText(content, hints, choices);
+  const opened = await openedText(content, onStep);
+  return typeof opened === 'string' ? readWeatherText(opened, hints, choices, onStep) : opened;
+}
+
+/**
+ * What a file is: its format, and for a table of unknown origin what its columns are taken for.
+ *
+ * @param content the file's bytes, gzipped or not, or its text
+ */
+export async function lookAtWeather(
+  content: Uint8Array | string,
+  choices: TableChoices = {},
+  fileName = '',
+): Promise<WeatherLook> {
+  const text = await openedText(content, () => {});
+  if (typeof text !== 'string') return { format: null, table: null };
+  const format = formatOf(text);
+  return { format, table: format === TABLE ? inspectTable(text, choices, fileName) : null };
+}
+
+/** The text of a file, or why there is none. */
+async function openedText(
+  content: Uint8Array | string,
+  onStep: (step: ReadStep) => void,
+): Promise<string | ReadResult> {
+  if (typeof content === 'string') return content;
   let bytes = content;
   if (isGzip(bytes)) {
+    onStep({ words: 'Unpacking', share: 0.05 });
     const unpacked = await gunzip(bytes);
     if (unpacked === 'too large') return tooLarge('more when unpacked');
     if (unpacked === 'damaged')
@@ -61,11 +109,16 @@ export async function readWeather(
   if (bytes.length > MOST_BYTES) return tooLarge(`${Math.round(bytes.length / MEGABYTE)} MB`);
   const kind = binaryKind(bytes);
   if (kind !== null) return refuse(null, '', kind, 'a text file: CSV, TMY2, JSON, or one of these in gzip');
-  return readWeatherText(textOf(bytes), hints, choices);
+  return textOf(bytes);
 }
 
 /** The same for a text already in memory. */
-export function readWeatherText(text: string, hints: SiteHints = {}, choices: TableChoices = {}): ReadResult {
+export function readWeatherText(
+  text: string,
+  hints: SiteHints = {},
+  choices: TableChoices = {},
+  onStep: (step: ReadStep) => void = () => {},
+): ReadResult {
   if (text.length > MOST_BYTES) return tooLarge(`${Math.round(text.length / MEGABYTE)} MB`);
   if (text.trim() === '') return refuse(null, '', 'an empty file', 'a year of hourly weather');
   const format = FORMATS.find((candidate) => candidate.looksRight(text));
@@ -74,7 +127,13 @@ export function readWeatherText(text: string, hints: SiteHints = {}, choices: Ta
       'a weather file: TMY2, TMY3, PVGIS, NSRDB PSM, monthly normals as JSON, or a table of hours with a line of column names';
     return refuse(1, '', text.slice(0, 200), expected);
   }
-  return withShortTexts(format.read(text, hints, choices));
+  if (format.name !== TABLE && Object.keys(choices).length > 0) {
+    return refuse(null, 'columns', format.name, 'a table of hours; only its columns and clock can be chosen');
+  }
+  onStep({ words: `Reading ${format.name === TABLE ? 'the table' : format.name}`, share: 0.2 });
+  const result = format.read(text, hints, choices);
+  onStep({ words: 'Handing over', share: 0.95 });
+  return withShortTexts(result);
 }
 
 /** A head may hold any text; what stands on the page and in every report keeps to a line or two. */

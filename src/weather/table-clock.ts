@@ -28,6 +28,8 @@ interface Candidate {
   readonly utc: boolean;
   /** where clear days are centred when this is right [min after the hour's start] */
   readonly centre: number;
+  /** to add to every stamp for it [min] */
+  readonly moveMin: number;
 }
 
 const WORDS: Readonly<Record<StampMeaning, string>> = {
@@ -61,7 +63,7 @@ export function settleTableClock(
   const fits = distance(best) <= TOLERANCE;
   const chosen = fits ? best : options[0]!;
   return {
-    shiftMin: (chosen.utc ? offsetMin : 0) + (chosen.stamp === 'end' ? -times.stepMin : 0),
+    shiftMin: (chosen.utc ? offsetMin : 0) + chosen.moveMin,
     sunMinute: chosen.stamp === 'instant' ? Math.min(instantMinute(times), 59.5) : 'mean',
     notes: [noteOf(chosen, early(chosen))],
   };
@@ -91,17 +93,25 @@ function candidates(times: RowTimes, site: Site, choices: ClockChoices): Candida
   const zones = choices.utc === undefined ? [times.saysUtc, !times.saysUtc] : [choices.utc];
   const utcs = times.saysUtc && choices.utc === undefined ? [true] : zones;
   const all: StampMeaning[] = stampOffset(times) === 0 ? ['start', 'end', 'instant'] : ['instant', 'start'];
-  const stamps = times.countsFromOne
-    ? (['start'] as const)
-    : choices.stamp === undefined
-      ? all
-      : [choices.stamp];
-  const centre: Readonly<Record<StampMeaning, number>> = {
+  // Hours counted from 1 to 24 each end at their number, and rowTimes has put them at their start already.
+  const counted = times.countsFromOne;
+  const stamps = choices.stamp !== undefined ? [choices.stamp] : counted ? (['end'] as const) : all;
+  const moveMin: Readonly<Record<StampMeaning, number>> = counted
+    ? { start: 60, end: 0, instant: 60 }
+    : { start: 0, end: -times.stepMin, instant: 0 };
+  const middle: Readonly<Record<StampMeaning, number>> = {
     start: 30,
-    end: 30 - times.stepMin,
+    end: 30,
     instant: instantMinute(times),
   };
   return utcs
     .filter((utc, i) => i === 0 || site.utcOffsetH !== 0 || !utc)
-    .flatMap((utc) => stamps.map((stamp) => ({ stamp, utc, centre: centre[stamp] })));
+    .flatMap((utc) =>
+      stamps.map((stamp) => ({
+        stamp,
+        utc,
+        centre: middle[stamp] + moveMin[stamp],
+        moveMin: moveMin[stamp],
+      })),
+    );
 }

@@ -1,94 +1,7 @@
 // What each column of a table of unknown origin is: by its name, its unit and, where the unit is not written, by
 // the size of its values. Every guess carries its reason in words, so that a person can confirm or correct it.
+import { ROLE_WORDS, type Role, UNITS, type Unit } from './table-roles.ts';
 import { type TableText, tableNumber } from './table-text.ts';
-
-export const ROLES = [
-  'time',
-  'date',
-  'clock',
-  'year',
-  'month',
-  'day',
-  'hour',
-  'minute',
-  'dryBulb',
-  'dewPoint',
-  'humidity',
-  'pressure',
-  'windSpeed',
-  'windFrom',
-  'global',
-  'beam',
-  'diffuse',
-  'skyCover',
-  'skyLongwave',
-  'albedo',
-] as const;
-export type Role = (typeof ROLES)[number];
-
-/** A unit: what the header may call it, and value · factor + offset in our own unit. */
-export interface Unit {
-  readonly name: string;
-  readonly written: RegExp;
-  readonly factor: number;
-  readonly offset: number;
-}
-
-const unit = (name: string, written: RegExp, factor = 1, offset = 0): Unit => ({
-  name,
-  written,
-  factor,
-  offset,
-});
-
-const CELSIUS = unit('°C', /^(°|deg\.? ?)?c(elsius)?$/i);
-const TEMPERATURES = [
-  CELSIUS,
-  unit('°F', /^(°|deg\.? ?)?f(ahrenheit)?$/i, 5 / 9, -160 / 9),
-  unit('K', /^k(elvin)?$/i, 1, -273.15),
-];
-/** Energies are those of one row and become W/m² with the length of the row. */
-const RADIATIONS = [
-  unit('W/m²', /^w ?(\/|per|·)? ?m(\^?2|²|-2|⁻²)$/i),
-  unit('Wh/m²', /^wh ?(\/|per|·)? ?m(\^?2|²|-2|⁻²)$/i),
-  unit('kWh/m²', /^kwh ?(\/|per|·)? ?m(\^?2|²|-2|⁻²)$/i, 1000),
-  unit('kJ/m²', /^kj ?(\/|per|·)? ?m(\^?2|²|-2|⁻²)$/i, 1 / 3.6),
-  unit('MJ/m²', /^mj ?(\/|per|·)? ?m(\^?2|²|-2|⁻²)$/i, 1000 / 3.6),
-  unit('J/m²', /^j ?(\/|per|·)? ?m(\^?2|²|-2|⁻²)$/i, 1 / 3600),
-  unit('J/cm²', /^j ?(\/|per|·)? ?cm(\^?2|²|-2|⁻²)$/i, 1 / 0.36),
-];
-const PLAIN = [unit('', /^$/)];
-
-export const UNITS: Readonly<Partial<Record<Role, readonly Unit[]>>> = {
-  dryBulb: TEMPERATURES,
-  dewPoint: TEMPERATURES,
-  humidity: [unit('%', /^%|percent|pct$/i), unit('share', /^(0-1|share|fraction|-|1)$/i, 100)],
-  pressure: [
-    unit('Pa', /^pa$/i),
-    unit('hPa', /^(hpa|mb(ar)?)$/i, 100),
-    unit('kPa', /^kpa$/i, 1000),
-    unit('mmHg', /^mm ?hg$/i, 133.322),
-    unit('inHg', /^in(ch)? ?hg$/i, 3386.39),
-  ],
-  windSpeed: [
-    unit('m/s', /^m ?(\/|per|·)? ?s(-1|⁻¹)?$|^mps$/i),
-    unit('km/h', /^km ?\/? ?h$|^kmh$|^kph$/i, 1 / 3.6),
-    unit('mph', /^mph$|^mi ?\/ ?h$/i, 0.44704),
-    unit('kn', /^kn(ots?)?$|^kts?$/i, 0.514444),
-  ],
-  windFrom: [unit('°', /^(°|deg(rees?)?)$/i)],
-  global: RADIATIONS,
-  beam: RADIATIONS,
-  diffuse: RADIATIONS,
-  skyLongwave: RADIATIONS,
-  skyCover: [
-    unit('share', /^(0-1|share|fraction|1)$/i),
-    unit('%', /^%|percent|pct$/i, 0.01),
-    unit('tenths', /^tenths?$/i, 0.1),
-    unit('oktas', /^(oktas?|octas?|eighths?)$/i, 0.125),
-  ],
-  albedo: [unit('share', /^(0-1|share|fraction|unitless|-|1)$/i), unit('%', /^%$/, 0.01)],
-};
 
 /** Names by role, most telling first; a name that matches the second pattern is another thing. */
 const NAMES: readonly (readonly [Role, RegExp, RegExp | null])[] = [
@@ -107,6 +20,7 @@ const NAMES: readonly (readonly [Role, RegExp, RegExp | null])[] = [
   ],
   ['skyCover', /cloud|cover|okta|^sky/i, /type|flag|base|height|low|mid|high/i],
   ['albedo', /albedo|reflect/i, null],
+  ['rain', /^rain|precip|^rr$|niederschlag/i, /able|days|prob|type|flag|snow/i],
   [
     'dryBulb',
     /dry.?bulb|air.*temp|temp.*(air|2m|out|amb)|^temp|^t2m$|^ta$|^t$|t.?out|tair|temperature/i,
@@ -121,29 +35,6 @@ const NAMES: readonly (readonly [Role, RegExp, RegExp | null])[] = [
   ['hour', /^(hour|hr|hh|stunde)$/i, null],
   ['minute', /^(minute|min|mi)$/i, null],
 ];
-
-const WORDS: Readonly<Record<Role, string>> = {
-  time: 'date and time',
-  date: 'date',
-  clock: 'time of day',
-  year: 'year',
-  month: 'month',
-  day: 'day',
-  hour: 'hour',
-  minute: 'minute',
-  dryBulb: 'air temperature',
-  dewPoint: 'dew point',
-  humidity: 'relative humidity',
-  pressure: 'pressure',
-  windSpeed: 'wind speed',
-  windFrom: 'wind direction',
-  global: 'global radiation on the horizontal',
-  beam: 'beam radiation normal to the rays',
-  diffuse: 'diffuse radiation on the horizontal',
-  skyCover: 'sky cover',
-  skyLongwave: 'long-wave radiation of the sky',
-  albedo: 'ground reflectance',
-};
 
 export interface ColumnGuess {
   readonly index: number;
@@ -167,9 +58,17 @@ export function guessColumns(table: TableText, choices: ColumnChoices = {}): rea
     const chosen = choices.roles?.[header];
     if (chosen === null) return { index, header, role: null, unit: null, reason: 'left out by choice' };
     const role = chosen ?? roleByName(nameOf(header), taken);
-    if (role === null) return { index, header, role, unit: null, reason: 'the name is not known; not used' };
+    if (role === null) {
+      const other = roleByName(nameOf(header), new Set());
+      const reason =
+        other === null
+          ? 'the name is not known; not used'
+          : `"${header}" reads as ${ROLE_WORDS[other]}, which another column is; not used`;
+      return { index, header, role, unit: null, reason };
+    }
     taken.add(role);
-    const known = chosen === undefined ? `"${header}" reads as ${WORDS[role]}` : `${WORDS[role]} by choice`;
+    const known =
+      chosen === undefined ? `"${header}" reads as ${ROLE_WORDS[role]}` : `${ROLE_WORDS[role]} by choice`;
     const found = unitOf(role, header, choices.units?.[header], columnValues(table, index));
     return { index, header, role, unit: found.unit, reason: `${known}${found.reason}` };
   });
@@ -205,7 +104,7 @@ function unitOf(
     const known = units.find((u) => u.name === written || u.written.test(written));
     if (known !== undefined) return { unit: known, reason: `, in ${known.name} as its header says` };
   }
-  const guess = unitBySize(role, values) ?? units[0] ?? PLAIN[0]!;
+  const guess = unitBySize(role, values) ?? units[0]!;
   const top = values.length === 0 ? Number.NaN : values.reduce((a, b) => Math.max(a, b));
   const size = Number.isNaN(top) ? '' : ` (its largest value is ${Number(top.toPrecision(4))})`;
   return { unit: guess, reason: `, taken to be in ${guess.name}${size}` };

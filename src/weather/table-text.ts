@@ -45,7 +45,7 @@ export function tableTextOf(text: string): TableText | null {
     return {
       separator,
       decimalComma,
-      header: headerCells(all, headerAt),
+      header: distinct(headerCells(all, headerAt)),
       headerLine: headerAt + 1,
       rows,
       lines,
@@ -93,6 +93,14 @@ function headerCells(all: readonly (readonly string[])[], headerAt: number): str
     above.length === cells.length && above.every((cell) => cell.trim() !== '' && !isNumberLike(cell));
   if (!isPair) return cells;
   return cells.map((unit, i) => (unit === '' ? above[i]!.trim() : `${above[i]!.trim()} [${unit}]`));
+}
+
+/** Every column by a name of its own: unnamed ones by their place, a name that comes again with its place behind it. */
+function distinct(names: readonly string[]): string[] {
+  return names.map((name, i) => {
+    if (name === '') return `column ${i + 1}`;
+    return names.indexOf(name) === i ? name : `${name} (column ${i + 1})`;
+  });
 }
 
 /** Last row of names (no numbers) of at least two cells with rows of mostly numbers below it, as wide. */

@@ -3,7 +3,8 @@
 
 import { hourOfYear } from './calendar-hour.ts';
 import type { Fault } from './read-result.ts';
-import type { ColumnGuess, Role } from './table-columns.ts';
+import type { ColumnGuess } from './table-columns.ts';
+import type { Role } from './table-roles.ts';
 import { type TableText, tableNumber } from './table-text.ts';
 
 export interface RowTimes {

@@ -15,6 +15,17 @@ export const MONTH_START_HOUR: readonly number[] = [
   0, 744, 1416, 2160, 2880, 3624, 4344, 5088, 5832, 6552, 7296, 8016, 8760,
 ];
 
+/** How much hotter a year was made, and the heat wave put into it; height 0 for none. */
+export interface Hotter {
+  /** shift of the coldest month and of the warmest [K] */
+  readonly winterK: number;
+  readonly summerK: number;
+  /** [d] */
+  readonly waveDays: number;
+  /** [K] */
+  readonly waveK: number;
+}
+
 export interface Site {
   readonly name: string;
   /** [°] north positive, −90…90 */
@@ -65,6 +76,10 @@ export interface TypicalYear {
   readonly skyLongwave: Float64Array | null;
   /** ground reflectance 0…1 by hour, snow included where the file has it; null where the file has none */
   readonly albedo: Float64Array | null;
+  /** rain in the hour [mm]; null where the file has none */
+  readonly rainMm: Float64Array | null;
+  /** what was added to a typical year to make it hotter (hotter-year.ts); absent for the year as read */
+  readonly hotter?: Hotter;
   /** what was filled, shifted or doubted on the way in, one plain sentence each */
   readonly notes: readonly string[];
 }

@@ -1,12 +1,7 @@
 // The page for everyone: axe finds nothing against WCAG 2.2 AA in any of its states; keyboard, zoom, reduced motion.
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { violations } from './axe-violations.ts';
 import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 let served: ServedPage;
 
@@ -17,25 +12,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await served?.close();
 });
-
-/** One line a violation: rule and the first element it is about. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async (tags) => {
-    const { axe } = globalThis as unknown as {
-      axe: {
-        run: (
-          o: object,
-        ) => Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-      };
-    };
-    const { violations: found } = await axe.run({ runOnly: { type: 'tag', values: tags } });
-    return found.map(
-      ({ id, nodes }) =>
-        `${id} (${nodes.length}): ${nodes[0]!.html.slice(0, 160)} ${nodes[0]!.failureSummary.slice(0, 300)}`,
-    );
-  }, TAGS);
-}
 
 test.each([
   ['light', 1280],
@@ -62,6 +38,19 @@ test('axe finds nothing while an hour is shown and versions are compared', async
   await page.waitForSelector('.compare .is-best');
   await page.click('text=Hottest hour');
   expect(await violations(page)).toEqual([]);
+  await close();
+});
+
+test.each(['light', 'dark'] as const)('axe finds nothing in the report, %s', async (colorScheme) => {
+  const { page, close } = await openPage(served, { colorScheme });
+  await settledFigure(page, 'house-overheated');
+  await page.click('.version-keep button');
+  await page.selectOption('.head-example select', 'modest');
+  await page.click('.keep-tools >> text=Report');
+  await page.waitForSelector('.paper');
+  expect(await violations(page)).toEqual([]);
+  await page.setViewportSize({ width: 390, height: 800 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await close();
 });
 

@@ -3,6 +3,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { warmTable } from './made-weather.ts';
 import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
 
 let served: ServedPage;
@@ -16,22 +17,6 @@ afterAll(async () => {
 });
 
 const climateFile = (id: string) => readFileSync(new URL(`../../climates/${id}.txt`, import.meta.url));
-
-/** A made-up year as a bare table: temperature, dew point, wind and a sun that rises at six and sets at six. */
-function warmTable(): string {
-  const rows = [
-    'Date (MM/DD/YYYY),Time (HH:MM),Dry-bulb (C),Dew-point (C),Pressure (mbar),Wspd (m/s),GHI (W/m^2)',
-  ];
-  for (let hour = 0; hour < 8760; hour++) {
-    const day = new Date(Date.UTC(2001, 0, 1 + Math.floor(hour / 24)));
-    const date = `${day.getUTCMonth() + 1}/${day.getUTCDate()}/2001`;
-    const clock = (hour % 24) + 1;
-    const sun = Math.max(0, Math.sin(((clock - 0.5 - 6) / 12) * Math.PI)) * 700;
-    const warm = 16 + 8 * Math.sin(((clock - 9) / 12) * Math.PI);
-    rows.push(`${date},${String(clock).padStart(2, '0')}:00,${warm.toFixed(1)},5,850,2,${sun.toFixed(0)}`);
-  }
-  return rows.join('\n');
-}
 
 test('a reload brings back design, versions and units', async () => {
   const { page, complaints, close } = await openPage(served);
@@ -132,11 +117,11 @@ test('a table of hours that does not say where it is asks for the place and then
     mimeType: 'text/csv',
     buffer: Buffer.from(warmTable()),
   });
-  await page.waitForSelector('.place-question');
-  await page.fill('.place-question input >> nth=0', '35');
-  await page.fill('.place-question input >> nth=1', '-106');
-  await page.fill('.place-question input >> nth=2', 'Our own station');
-  await page.click('text=Read the file');
+  await page.waitForSelector('.table-question');
+  await page.fill('[data-site="latitude"]', '35');
+  await page.fill('[data-site="longitude"]', '-106');
+  await page.fill('[data-site="name"]', 'Our own station');
+  await page.click('text=Read the table');
   await page.waitForSelector('text=The design now stands in Our own station');
   expect(await settledFigure(page, 'house-overheated')).not.toBe(before);
   expect(complaints).toEqual([]);

@@ -3,7 +3,7 @@
 // the reader and to pace.test.ts.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { type ServedPage, servePage } from './served-page.ts';
 
@@ -19,12 +19,26 @@ export interface PagePace {
   /** script and worker, gzipped [kB] */
   readonly pageScriptKB: number;
   readonly workerScriptKB: number;
+  readonly imports: readonly ImportPace[];
+}
+
+/** How long a weather file takes from being handed over to the first figures in its climate. */
+export interface ImportPace {
+  readonly name: string;
+  readonly megabytes: number;
+  /** until the page says that the design stands there [ms] */
+  readonly readMs: number;
+  /** longest task of the page's thread meanwhile [ms]; 0 when none passed 50 */
+  readonly longestTaskMs: number;
+  /** what the progress line said on the way */
+  readonly steps: readonly string[];
 }
 
 interface Watch {
   firstFigures: number;
   runs: { at: number; took: number }[];
   longTasks: number[];
+  longTaskStarts: number[];
 }
 
 const DRAG_MS = 3000;
@@ -46,6 +60,7 @@ export async function measurePace(served: ServedPage): Promise<PagePace> {
   await dragHandle(page, 'sunspace.depthM', DRAG_MS);
   const seen = await page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch);
   await context.close();
+  const imports = [await measureImport(served, stationFile()), await measureImport(served, tableFile())];
   const took = seen.runs.map((run) => run.took).sort((a, b) => a - b);
   return {
     firstFiguresMs: seen.firstFigures,
@@ -53,12 +68,107 @@ export async function measurePace(served: ServedPage): Promise<PagePace> {
     longestTaskMs: Math.max(0, ...seen.longTasks),
     runMs: took[Math.floor(took.length / 2)] ?? Number.NaN,
     ...scriptSizes(served.folder),
+    imports,
   };
+}
+
+interface WeatherFile {
+  readonly name: string;
+  readonly bytes: Buffer;
+}
+
+/** A station's year as its maker publishes it. */
+function stationFile(): WeatherFile {
+  const folder = new URL('../data/weather/', import.meta.url);
+  return { name: '725650TYA.CSV', bytes: gunzipSync(readFileSync(new URL('725650TYA.CSV.gz', folder))) };
+}
+
+/** The same year as a table of unknown origin: what is not needed stands in columns without a known name. */
+function tableFile(): WeatherFile {
+  const lines = stationFile()
+    .bytes.toString('latin1')
+    .split(/\r?\n/)
+    .slice(2)
+    .filter((line) => line !== '');
+  const head = ['date', 'hour', 'temperature (C)', 'dew point (C)', 'GHI (W/m2)', 'wind speed (m/s)'];
+  const width = lines[0]!.split(',').length;
+  const extra = Array.from({ length: width }, (_, i) => `field ${i + 1}`);
+  const rows = lines.map((line) => {
+    const cells = line.split(',');
+    const [month, day] = cells[0]!.split('/');
+    const needed = [
+      `${month}/${day}/2001`,
+      Number.parseInt(cells[1]!, 10),
+      cells[31],
+      cells[34],
+      cells[4],
+      cells[46],
+    ];
+    return [...needed, ...cells.map((cell) => (cell === '' ? '0' : cell))].join(',');
+  });
+  const place = '# latitude: 39.833\n# longitude: -104.65\n# elevation: 1650\n';
+  return {
+    name: 'table.csv',
+    bytes: Buffer.from(`${place}${[...head, ...extra].join(',')}\n${rows.join('\n')}`),
+  };
+}
+
+/** Hand a weather file over and wait until the design stands in it; a table's columns are confirmed as guessed. */
+async function measureImport(served: ServedPage, file: WeatherFile): Promise<ImportPace> {
+  const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const page = await context.newPage();
+  await page.addInitScript(watch);
+  await page.addInitScript(watchImport);
+  await page.goto(served.address);
+  await page.waitForSelector('[data-figure]');
+  await page.waitForTimeout(1500);
+  await page.setInputFiles('input[type="file"]', {
+    name: file.name,
+    mimeType: 'text/csv',
+    buffer: file.bytes,
+  });
+  if (file.name.startsWith('table')) await page.click('text=Read the table');
+  await page.waitForSelector('text=The design now stands in');
+  const seen = await page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch);
+  const { ms, first, steps } = await page.evaluate(
+    () =>
+      (globalThis as unknown as { importWatch: { ms: number; first: number; steps: string[] } }).importWatch,
+  );
+  // Handing the bytes over through the test's own wire blocks the page before; that is none of its doing.
+  const longTasks = seen.longTasks.filter((_, i) => seen.longTaskStarts[i]! >= first);
+  await context.close();
+  return {
+    name: file.name,
+    megabytes: file.bytes.length / 1e6,
+    readMs: ms,
+    longestTaskMs: Math.max(0, ...longTasks),
+    steps,
+  };
+}
+
+/** Runs in the page: adds up the time during which something is being read, waiting for the person left out. */
+function watchImport(): void {
+  const held = { ms: 0, first: 0, steps: [] as string[] };
+  (globalThis as unknown as { importWatch: typeof held }).importWatch = held;
+  let since = 0;
+  new MutationObserver(() => {
+    const line = document.querySelector('.reading');
+    const words = line?.textContent ?? '';
+    if (words !== '' && held.steps.at(-1) !== words) held.steps.push(words);
+    if (line && since === 0) {
+      since = performance.now();
+      held.first ||= since;
+    }
+    if (!line && since > 0) {
+      held.ms += performance.now() - since;
+      since = 0;
+    }
+  }).observe(document, { subtree: true, childList: true, characterData: true });
 }
 
 /** Runs in the page before anything else. */
 function watch(): void {
-  const held: Watch = { firstFigures: 0, runs: [], longTasks: [] };
+  const held: Watch = { firstFigures: 0, runs: [], longTasks: [], longTaskStarts: [] };
   (globalThis as unknown as { watch: Watch }).watch = held;
   let last = '';
   new MutationObserver(() => {
@@ -69,7 +179,10 @@ function watch(): void {
     held.runs.push({ at: performance.now(), took: Number(figures.dataset.took) });
   }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-run'] });
   new PerformanceObserver((list) => {
-    for (const entry of list.getEntries()) held.longTasks.push(entry.duration);
+    for (const entry of list.getEntries()) {
+      held.longTasks.push(entry.duration);
+      held.longTaskStarts.push(entry.startTime);
+    }
   }).observe({ type: 'longtask' });
 }
 
@@ -98,6 +211,11 @@ function scriptSizes(folder: string): { pageScriptKB: number; workerScriptKB: nu
   return { pageScriptKB: size(/^index-.*\.js$/), workerScriptKB: size(/\.worker-.*\.js$/) };
 }
 
+function importLine({ name, megabytes, readMs, longestTaskMs, steps }: ImportPace): string {
+  const longest = longestTaskMs === 0 ? 'none over 50 ms' : `${longestTaskMs.toFixed(0)} ms`;
+  return `weather file       ${name}, ${megabytes.toFixed(1)} MB: ${readMs.toFixed(0)} ms, longest task of the page ${longest}, ${steps.length} steps shown`;
+}
+
 /** The figures as lines for a terminal. */
 export function paceLines(pace: PagePace): readonly string[] {
   return [
@@ -106,6 +224,7 @@ export function paceLines(pace: PagePace): readonly string[] {
     `one run            ${pace.runMs.toFixed(0)} ms in the worker (median)`,
     `longest task       ${pace.longestTaskMs === 0 ? 'none over 50 ms' : `${pace.longestTaskMs.toFixed(0)} ms`}`,
     `before first paint ${pace.pageScriptKB.toFixed(1)} kB of script, gzipped; the worker's ${pace.workerScriptKB.toFixed(1)} kB load beside it`,
+    ...pace.imports.map(importLine),
   ];
 }
 

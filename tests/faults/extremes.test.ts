@@ -121,6 +121,7 @@ function weather(
     skyCover: column(() => 0.1),
     skyLongwave: null,
     albedo: null,
+    rainMm: null,
     notes: [],
   };
   return prepareClimate(year);

@@ -38,6 +38,10 @@ const given = (kWhAMonth: number) => [
 const lost = (kWhAMonth: number) => [{ zone: 'house', cause: 'glass', monthJ: twelve(-kWhAMonth * KWH) }];
 
 export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
+  'hotter-year': {
+    speaks: { design: { hotter: { winterK: 1.5, summerK: 3, waveDays: 10, waveK: 5 } } },
+    silent: CALM,
+  },
   'too-hot': { speaks: { house: HOT_AUTUMN }, silent: CALM },
   'hot-out-of-season': {
     speaks: { house: HOT_AUTUMN, climate: SEASONS },

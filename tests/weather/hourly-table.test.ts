@@ -2,9 +2,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { DEFAULT_WIND, inspectTable, readHourlyTable } from '../../src/weather/hourly-table.ts';
 import { describeFault, type ReadResult } from '../../src/weather/read-result.ts';
+import { readWeatherText } from '../../src/weather/reader.ts';
 import { HOURS, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { madeTable, momentOf, placeOfYear, two, worst } from './made-table.ts';
-import { fileYear, yearOf } from './weather-files.ts';
+import { fileText, fileYear, yearOf } from './weather-files.ts';
 
 let truth: TypicalYear;
 beforeAll(async () => {
@@ -45,6 +46,23 @@ test('ISO stamps at the start of the hour, our own units', () => {
   expect(year.notes.join(' ')).toContain(
     'A stamp is taken as the start of what it covers, in local standard time',
   );
+});
+
+test('rain of half-hourly rows adds up to the hour, inches too', () => {
+  const text = (unit: string, depth: string) =>
+    madeTable(`time,temp (°C),dew point (°C),GHI (W/m²),rain (${unit})`, (h, at) => [
+      `2021-${two(at.month)}-${two(at.day)}T${two(at.hour)}:00`,
+      truth.dryBulbC[h]!,
+      truth.dewPointC[h]!,
+      truth.globalHorizontal[h]!,
+      h === 4000 ? depth : 0,
+    ]);
+  const hourly = yearOf(readHourlyTable(text('in', '0.1'), placeOfYear(truth)));
+  expect(hourly.rainMm![4000]).toBeCloseTo(2.54, 9);
+  const [head, ...rows] = text('mm', '1').trimEnd().split('\n');
+  const halves = rows.flatMap((row) => [row, row.replace(':00,', ':30,')]);
+  const halfHourly = yearOf(readHourlyTable([head, ...halves].join('\n'), placeOfYear(truth)));
+  expect(halfHourly.rainMm![4000]).toBeCloseTo(2, 9);
 });
 
 test('stamps at the end of the hour are found by the sun and moved back', () => {
@@ -306,4 +324,75 @@ test('a sky that is never clear leaves the clock as it is written', () => {
     'in local standard time, which the sun of the table neither shows nor denies',
   );
   expect(worst(year.dryBulbC, truth.dryBulbC)).toBeLessThan(1e-9);
+});
+
+describe('what a person says about the columns', () => {
+  const text = () =>
+    madeTable('time,T1,T1,,rad,global', (h, at) => [
+      `2021-${two(at.month)}-${two(at.day)} ${two(at.hour)}:00`,
+      truth.dryBulbC[h]! + 5,
+      truth.dryBulbC[h]! * 1.8 + 32,
+      1,
+      truth.globalHorizontal[h]! * 3.6,
+      0,
+    ]);
+
+  test('columns without a name, or with one twice, can be told apart', () => {
+    expect(inspectTable(text())!.columns.map(({ header }) => header)).toEqual([
+      'time',
+      'T1',
+      'T1 (column 3)',
+      'column 4',
+      'rad',
+      'global',
+    ]);
+  });
+
+  test('goes before the guesses', () => {
+    const roles = { 'T1 (column 3)': 'dryBulb', rad: 'global' } as const;
+    const choices = {
+      roles,
+      units: { 'T1 (column 3)': '°F', rad: 'kJ/m²' },
+      stamp: 'start',
+      utc: false,
+    } as const;
+    const year = yearOf(readHourlyTable(text(), placeOfYear(truth), choices));
+    expect(worst(year.dryBulbC, truth.dryBulbC)).toBeLessThan(1e-9);
+    expect(worst(year.globalHorizontal, truth.globalHorizontal)).toBeLessThan(1e-9);
+    const reasons = inspectTable(text(), choices)!.columns.map(({ reason }) => reason);
+    expect(reasons[2]).toBe('air temperature by choice, in °F by choice');
+    expect(reasons[5]).toBe(
+      '"global" reads as global radiation on the horizontal, which another column is; not used',
+    );
+  });
+
+  test('about a column that is not there is refused with those that are', () => {
+    expect(faultOf(readHourlyTable(text(), placeOfYear(truth), { roles: { Tdry: 'dryBulb' } }))).toContain(
+      'column "columns": found "Tdry"; expected one of time, T1, T1 (column 3)',
+    );
+  });
+
+  test('about a file of a known format is refused', () => {
+    const result = readWeatherText(fileText('723170TYA.CSV'), {}, { stamp: 'start' });
+    expect(faultOf(result)).toContain('found "TMY3"; expected a table of hours');
+  });
+});
+
+test.each([
+  ['end', 0],
+  ['start', 1],
+] as const)('hours counted from 1 to 24 are read as their %s when the person says so', (stamp, late) => {
+  const text = madeTable('month,day,hour,temperature,rh,global', (h, at) => [
+    at.month,
+    at.day,
+    at.hour + 1,
+    truth.dryBulbC[h]!,
+    50,
+    truth.globalHorizontal[h]!,
+  ]);
+  const year = yearOf(readHourlyTable(text, placeOfYear(truth), { stamp }));
+  for (let hour = 24; hour < 48; hour++)
+    expect(year.dryBulbC[hour + late]).toBeCloseTo(truth.dryBulbC[hour]!, 9);
+  expect(year.notes.join(' ')).toContain(`A stamp is taken as the ${stamp} of what it covers`);
+  expect(year.notes.join(' ').includes('clear days are centred')).toBe(late === 1);
 });

@@ -2,10 +2,12 @@
 // out whole, and handing columns over leaves nothing missing for the next run.
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { expose, type Remote, wrap } from 'comlink';
+import { gzipSync } from 'node:zlib';
+import { expose, proxy, type Remote, wrap } from 'comlink';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Year } from '../../src/network/year.ts';
+import type { ReadStep } from '../../src/weather/reader.ts';
 import { createSimulationService, type SimulationService } from '../../workers/service.ts';
 
 const { port1, port2 } = new MessageChannel();
@@ -75,4 +77,44 @@ test('a climate that was never given is refused by name', async () => {
 
 test('a file that is no weather comes back as faults, not as an exception', async () => {
   expect(await service.readClimate('hello')).toMatchObject({ ok: false });
+});
+
+test('while a file is read, what the reader is at comes across, in order', async () => {
+  const text = readFileSync(new URL('../../climates/denver.txt', import.meta.url), 'utf8');
+  const steps: ReadStep[] = [];
+  const zipped = new Uint8Array(gzipSync(text));
+  const result = await service.readClimate(
+    zipped,
+    {},
+    {},
+    proxy((step: ReadStep) => void steps.push(step)),
+  );
+  expect(result.ok).toBe(true);
+  // Steps come over a channel of their own and may arrive after the answer.
+  await expect.poll(() => steps.length).toBe(3);
+  expect(steps.map(({ words }) => words)).toEqual(['Unpacking', 'Reading Daystone climate', 'Handing over']);
+  const shares = steps.map(({ share }) => share);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+});
+
+test('a table is looked at before it is read; other files are named', async () => {
+  const look = await service.lookAtClimate(
+    'time,T out (F),glob\n2021-01-01 00:00,32,0\n2021-01-01 01:00,33,0\n',
+  );
+  expect(look.format).toBe('table');
+  expect(look.table!.columns.map(({ role, unit }) => [role, unit?.name ?? ''])).toEqual([
+    ['time', ''],
+    ['dryBulb', '°F'],
+    ['global', 'kWh/m²'],
+  ]);
+  expect(await service.lookAtClimate('hello')).toEqual({ format: null, table: null });
+});
+
+test('a climate at a glance comes with its months and its doubts', async () => {
+  const text = readFileSync(new URL('../../climates/denver.txt', import.meta.url), 'utf8');
+  const result = await service.readClimate(text);
+  if (!result.ok) throw new Error('the bundled climate does not read');
+  const { summary, doubts } = await service.glanceAt(result.year);
+  expect(summary.months).toHaveLength(12);
+  expect(doubts.every(({ effect }) => effect !== '')).toBe(true);
 });

@@ -1,5 +1,6 @@
 // Weather files of the person's own, kept in the browser's IndexedDB so that they are there after a reload and with
-// no network. A design names one by the key 'own:' and the id of its year.
+// no network. A design names one by the key 'own:', the id of its year and a mark of its hours, so that two files of one
+// name do not take each other's place.
 
 import { createStore, get, set, type UseStore } from 'idb-keyval';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -16,9 +17,20 @@ export function isOwnClimate(key: string): boolean {
   return key.startsWith(OWN_PREFIX);
 }
 
-/** Key of a year that came from a file; design.climate holds at most 120 characters. */
+/** Key of a year that came from a file; the same hours give the same key. design.climate holds 120 characters. */
 export function ownKey(year: TypicalYear): string {
-  return `${OWN_PREFIX}${year.id}`.slice(0, 120);
+  return `${OWN_PREFIX}${year.id.slice(0, 100)}-${markOf(year)}`;
+}
+
+/** FNV-1a (32 bit) over the columns a year is told by: tells files apart, guards against nothing. */
+function markOf({ dryBulbC, dewPointC, windSpeed, globalHorizontal, beamNormal }: TypicalYear): string {
+  let hash = 0x811c9dc5;
+  for (const column of [dryBulbC, dewPointC, windSpeed, globalHorizontal, beamNormal]) {
+    for (const byte of new Uint8Array(column.buffer, column.byteOffset, column.byteLength)) {
+      hash = Math.imul(hash ^ byte, 0x01000193) >>> 0;
+    }
+  }
+  return hash.toString(36);
 }
 
 export async function keepOwnClimate(key: string, year: TypicalYear): Promise<void> {

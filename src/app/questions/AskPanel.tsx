@@ -5,7 +5,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
 import type { Answer, Table } from '../../questions/question.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
-import { useWorkspace } from '../state/session-context.ts';
+import { useSession } from '../state/session-context.ts';
 import { AnswerChart } from './AnswerChart.tsx';
 import { AnswerMap } from './AnswerMap.tsx';
 import type * as Engine from './question-engine.ts';
@@ -25,7 +25,7 @@ interface Asked {
 }
 
 export function AskPanel() {
-  const workspace = useWorkspace();
+  const { workspace, told } = useSession();
   const [engine, setEngine] = useState<typeof Engine | null>(null);
   const [isOutOfReach, setOutOfReach] = useState(false);
   const [questionId, setQuestionId] = useState('how-much-glass');
@@ -77,8 +77,12 @@ export function AskPanel() {
           show({ done, wanted, answer: soFar() });
         },
       });
-      if (!controller.signal.aborted)
-        show({ answer, done: answer.runs.length, wanted: answer.runs.length, running: false });
+      if (controller.signal.aborted) return;
+      show({ answer, done: answer.runs.length, wanted: answer.runs.length, running: false });
+      const others = told.value.filter(
+        (entry) => entry.design !== of || entry.answer.question !== answer.question,
+      );
+      told.value = [...others, { design: of, answer }];
     } catch (reason) {
       if (controller.signal.aborted) return;
       show({ running: false, fault: reason instanceof Error ? reason.message : String(reason) });

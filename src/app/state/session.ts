@@ -5,11 +5,12 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
-import type { SiteHints } from '../../weather/read-result.ts';
+import type { Answer } from '../../questions/question.ts';
+import { type ClimateIntake, createClimateIntake } from '../climate/climate-intake.ts';
+import type { Explanation } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
-import { keepOwnClimate, ownKey } from '../keeping/own-climates.ts';
 import { createVersionList, type VersionList } from '../versions/version-list.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -20,6 +21,18 @@ export interface Notice {
   readonly action?: { readonly label: string; readonly run: () => void };
 }
 
+export interface AskedFigure {
+  /** id among the headline figures */
+  readonly figure: string;
+  /** the picture that explains it */
+  readonly picture: Explanation;
+}
+
+export interface ToldAnswer {
+  readonly design: Design;
+  readonly answer: Answer;
+}
+
 export interface Session {
   readonly workspace: Workspace;
   readonly list: VersionList;
@@ -28,13 +41,17 @@ export interface Session {
   /** A message with a button. */
   offer(text: string, label: string, run: () => void): void;
   dismiss(id: number): void;
-  openFile(file: File, hints?: SiteHints): Promise<void>;
-  /** a weather file that waits to be told where it is */
-  readonly placeless: Signal<File | null>;
+  openFile(file: File): Promise<void>;
+  /** weather of the person's own: files, tables, monthly normals */
+  readonly intake: ClimateIntake;
   openLink(hash: string): Promise<boolean>;
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
+  /** answers to the questions asked in this visit, each with the design it was asked of */
+  readonly told: Signal<readonly ToldAnswer[]>;
+  /** the headline figure whose reasons are asked for, null for none */
+  readonly asked: Signal<AskedFigure | null>;
   /** Year of a version, run once and remembered. */
   answerOf(design: Design): Promise<NumberedAnswer | null>;
 }
@@ -42,7 +59,7 @@ export interface Session {
 export interface SessionOptions {
   readonly workspace: Workspace;
   readonly kept: readonly KeptVersion[];
-  readonly bridge: Pick<SimulationBridge, 'readClimate' | 'runKept'>;
+  readonly bridge: Pick<SimulationBridge, 'readClimate' | 'lookAtClimate' | 'runKept'>;
   readonly pageAddress: () => string;
 }
 
@@ -51,7 +68,6 @@ export const LINK_MARK = '#design=';
 export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
   const list = createVersionList(kept);
   const notices = signal<readonly Notice[]>([]);
-  const placeless = signal<File | null>(null);
   const answers = new WeakMap<Design, Promise<NumberedAnswer | null>>();
   let notice = 0;
 
@@ -59,6 +75,8 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     const others = notices.value.filter((entry) => entry.text !== text);
     notices.value = [...others, { id: ++notice, kind, text }].slice(-3);
   };
+
+  const intake = createClimateIntake({ workspace, bridge, tell });
 
   return {
     workspace,
@@ -71,29 +89,15 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     dismiss(id) {
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
-    placeless,
-    async openFile(file, hints) {
-      const taken = await takeFile(file, bridge, hints);
-      placeless.value = taken.kind === 'place-missing' ? file : null;
-      if (taken.kind === 'place-missing') return;
+    intake,
+    told: signal<readonly ToldAnswer[]>([]),
+    asked: signal<AskedFigure | null>(null),
+    async openFile(file) {
+      const taken = await takeFile(file);
       if (taken.kind === 'refused') return tell('trouble', taken.message);
-      if (taken.kind === 'design') {
-        workspace.replace(taken.design);
-        return tell(
-          'news',
-          `Opened "${taken.design.name}" from ${file.name}. Undo brings the last design back.`,
-        );
-      }
-      const key = ownKey(taken.year);
-      workspace.keepClimate(key, taken.year);
-      workspace.set('climate', key, '');
-      tell(
-        'news',
-        `The design now stands in ${taken.year.site.name}, from ${file.name}. ${taken.year.notes.join(' ')}`.trim(),
-      );
-      await keepOwnClimate(key, taken.year).catch(() =>
-        tell('trouble', 'This browser would not keep the weather file; it is gone after a reload.'),
-      );
+      if (taken.kind === 'weather') return intake.take(file.name, taken.bytes);
+      workspace.replace(taken.design);
+      tell('news', `Opened "${taken.design.name}" from ${file.name}. Undo brings the last design back.`);
     },
     async openLink(hash) {
       if (!hash.startsWith(LINK_MARK)) return false;

@@ -1,0 +1,14 @@
+// What is wrong with a file or a form, one line a fault, read aloud as it appears.
+
+import { describeFault, type Fault } from '../../weather/read-result.ts';
+
+export function FaultList({ faults }: { faults: readonly Fault[] }) {
+  if (faults.length === 0) return null;
+  return (
+    <ul class="fault-list" role="alert">
+      {faults.map((fault) => (
+        <li key={describeFault(fault)}>{describeFault(fault)}.</li>
+      ))}
+    </ul>
+  );
+}
