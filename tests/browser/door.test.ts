@@ -65,6 +65,17 @@ test('in use the page asks for nothing but its own files, and the policy has not
   await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
   await page.click('text=Copy link');
   await page.waitForFunction(() => location.hash.startsWith('#design='));
+  for (const [view, settles] of [
+    ['#report', '.paper'],
+    ['#trust', 'main'],
+    ['#sheet', '.figures'],
+  ] as const) {
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, view);
+    await page.waitForSelector(settles);
+    await page.waitForTimeout(300);
+  }
   expect(asked.length).toBeGreaterThan(5);
   const foreign = asked.filter(
     (url) => !url.startsWith(served.address) && !url.startsWith('blob:http://127.0.0.1'),

@@ -64,9 +64,18 @@ test('HTML in every text is read as characters, on the page and on paper', async
   await page.waitForSelector('.notices >> text=<u>Mean</u> meadow');
   await settled(page);
   for (const box of await page.locator('.version-check input').all()) await box.check();
-  await page.emulateMedia({ media: 'print' });
   expect(await page.inputValue('.head-name input')).toBe(name);
   expect(await page.textContent(VERSIONS)).toContain('<img src=x');
+  await page.evaluate(() => {
+    location.hash = '#report';
+  });
+  for (const field of ['client', 'place', 'adviser', 'question']) {
+    await page.fill(`[data-report="${field}"]`, `<img src=x onerror="window.owned=1">${field}`);
+  }
+  await page.emulateMedia({ media: 'print' });
+  for (const field of ['client', 'place', 'question']) {
+    await page.waitForSelector(`.paper >> text=<img src=x onerror="window.owned=1">${field}`);
+  }
   expect(await page.locator('img[src="x"], u, i, .sheet script').count()).toBe(0);
   expect(await page.evaluate(() => (window as { owned?: number }).owned)).toBeUndefined();
   expect(complaints).toEqual([]);
@@ -86,10 +95,15 @@ test('a window that keeps nothing still computes, takes a weather file, and says
   const before = await settled(page);
   await page.waitForSelector('text=This browser keeps nothing for this page; save the design as a file.');
   await page.setInputFiles('input[type="file"]', join(import.meta.dirname, '../../climates/tucson.txt'));
-  await page.waitForSelector('text=This browser would not keep the weather file');
+  await page.waitForSelector('text=This browser would not keep the weather');
   expect(await settled(page)).toBeGreaterThan(before);
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
   expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toMatchObject({ version: 1 });
+  await page.evaluate(() => {
+    location.hash = '#report';
+  });
+  await page.fill('[data-report="client"]', 'The Quillens');
+  await page.waitForSelector('.paper >> text=The Quillens');
   expect(complaints).toEqual([]);
   await close();
 });

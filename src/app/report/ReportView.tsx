@@ -4,14 +4,16 @@
 import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
+import { browserStore } from '../keeping/browser-store.ts';
 import { useSession } from '../state/session-context.ts';
 import { useHelp } from '../why/use-help.ts';
+import { usePageFoot } from './page-foot.ts';
 import { ReportFields } from './ReportFields.tsx';
 import { ReportPaper } from './ReportPaper.tsx';
 import { MOST_BESIDE, type NamedAnswer, reportContent } from './report-content.ts';
 import { keptReportWords } from './report-words.ts';
 
-const words = keptReportWords(localStorage);
+const words = keptReportWords(browserStore(() => localStorage));
 
 export function ReportView() {
   const { workspace, told } = useSession();
@@ -52,6 +54,7 @@ export function ReportView() {
     };
   }, [design.name]);
 
+  usePageFoot(report?.foot ?? null);
   return (
     <main class="report-view" aria-busy={report === null}>
       <div class="report-tools">
@@ -82,10 +85,7 @@ export function ReportView() {
         )}
       </div>
       {report && answer && climate.state === 'ready' ? (
-        <>
-          <style>{pageFoot(report.foot)}</style>
-          <ReportPaper report={report} answer={answer} climate={climate.year} system={system} />
-        </>
+        <ReportPaper report={report} answer={answer} climate={climate.year} system={system} />
       ) : (
         <p class="late" role="status">
           Computing the year…
@@ -117,10 +117,4 @@ function useOthers(answer: NumberedAnswer | null): readonly NamedAnswer[] | null
     };
   }, [key]);
   return found?.key === key ? found.others : null;
-}
-
-/** The foot of every printed page: what the report is of, and the page's number. */
-function pageFoot(text: string): string {
-  const quoted = text.replace(/[\\"<]/g, ' ').replace(/\s+/g, ' ');
-  return `@page { @bottom-left { content: "${quoted}"; } @bottom-right { content: counter(page) " / " counter(pages); } }`;
 }
