@@ -67,7 +67,7 @@ test('in use the page asks for nothing but its own files, and the policy has not
   await page.waitForFunction(() => location.hash.startsWith('#design='));
   for (const [view, settles] of [
     ['#report', '.paper'],
-    ['#trust', 'main'],
+    ['#trust', '.trust-view'],
     ['#sheet', '.figures'],
   ] as const) {
     await page.evaluate((hash) => {
