@@ -5,7 +5,7 @@
 // their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
 // position in a step follows from the trial temperature too.
 
-import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
+import type { DoorOpening, HeatGiving, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
 import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
@@ -101,9 +101,12 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   const volume = new Float64Array(room.openings);
   /** an opener's position before the step */
   const openBefore = new Float64Array(room.openings);
-  /** vents and doors; cracks and fans flow as the hour's start finds them */
+  /** vents and doors; cracks and most fans flow as the hour's start finds them */
   const movable = new Int32Array(room.openings);
   let movables = 0;
+  /** fans between zones, switched by the quarter hour: they soon use up what they run on */
+  const switched = new Int32Array(room.openings);
+  let switches = 0;
   /** share of its way that an opener goes in a step */
   let ease = 0;
   let anyOpen = false;
@@ -118,6 +121,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     ease = easing(stepS);
     anyOpen = false;
     movables = 0;
+    switches = 0;
     for (const array of [outdoors, between, volume]) array.fill(0);
     model.zones.forEach(({ people }, z) => {
       livedIn[z] = people === null ? 0 : 1;
@@ -125,8 +129,10 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
     openings.forEach((opening, i) => {
       zoneOf[i] = indexOf(opening.zone);
-      otherOf[i] = opening.kind === 'door' ? indexOf(opening.other) : -1;
+      const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
+      otherOf[i] = other === undefined ? -1 : indexOf(other);
       if (opening.kind === 'vent' || opening.kind === 'door') movable[movables++] = i;
+      if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
     });
   }
 
@@ -147,6 +153,11 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
+    for (let k = 0; k < switches && isQuarter; k++) {
+      const i = switched[k]!;
+      volume[i] = flowOf(openings[i]!, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
+      stale = true;
+    }
     for (let k = 0; k < movables; k++) {
       const i = movable[k]!;
       const opening = openings[i]!;
@@ -264,9 +275,10 @@ function flowOf(
         state.wind,
       );
     case 'fixed': {
-      const runs =
+      const cools =
         opening.onlyAboveC === undefined || (insideC > opening.onlyAboveC && state.outdoorC < insideC);
-      return runs ? scheduled(opening.flow, moment) : 0;
+      const gives = opening.gives === undefined || givesHeat(opening.gives, state, zone, other);
+      return cools && gives ? scheduled(opening.flow, moment) : 0;
     }
     case 'vent':
       return ventFlow(opening, hand.open, insideC, state);
@@ -359,12 +371,30 @@ function wantDoor(opening: DoorOpening, hand: HandState, state: AirState, zone: 
     hand.open = hand.wanted;
     return;
   }
-  const giverC = state.zoneC[zone]!;
+  if (givesHeat(opening, state, zone, other)) hand.wanted = 1;
+  else if (!mayGiveOn(opening, state, zone, other)) hand.wanted = 0;
+}
+
+/** Begins to give: the other zone wants heat, this one is plainly warmer and not damper. */
+function givesHeat(giving: HeatGiving, state: AirState, zone: number, other: number): boolean {
   const takerC = state.zoneC[other]!;
-  const wantsHeat = takerC < opening.wantsHeatBelowC;
-  const damper = state.zoneRatio[zone]! > state.zoneRatio[other]! + opening.dampLimit;
-  if (giverC <= takerC || takerC > opening.wantsHeatBelowC + RUN_DOWN_K || damper) hand.wanted = 0;
-  else if (wantsHeat && giverC > takerC + DOOR_LEAD_K) hand.wanted = 1;
+  return (
+    mayGiveOn(giving, state, zone, other) &&
+    takerC < giving.wantsHeatBelowC &&
+    state.zoneC[zone]! > takerC + DOOR_LEAD_K
+  );
+}
+
+/** Goes on giving what it gives: still warmer, not damper, and the other zone not yet too warm. */
+function mayGiveOn(
+  { wantsHeatBelowC, dampLimit }: HeatGiving,
+  state: AirState,
+  zone: number,
+  other: number,
+): boolean {
+  const takerC = state.zoneC[other]!;
+  const isDamper = state.zoneRatio[zone]! > state.zoneRatio[other]! + dampLimit;
+  return state.zoneC[zone]! > takerC && takerC <= wantsHeatBelowC + RUN_DOWN_K && !isDamper;
 }
 
 /** Stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */

@@ -75,3 +75,20 @@ test('openings follow the join, and those of no area are left out', () => {
   };
   expect(ids(shut)).toEqual(['house cracks', 'sunspace cracks']);
 });
+
+test('fans move the air changes asked for: out of the house, and from a closed-off sunspace while it has heat to give', () => {
+  const modest = exampleOf('modest');
+  const extract = find<FixedOpening>(
+    { ...modest, vents: { ...modest.vents, extractAch: 0.4 } },
+    'extract fan',
+  )!;
+  expect((extract.flow.workday[3]! * 3600) / (110 * 2.6)).toBeCloseTo(0.4, 12);
+  expect(extract.other).toBeUndefined();
+  const closed = exampleOf('closed');
+  const withFan = { ...closed, vents: { ...closed.vents, sunspaceFanAch: 2 } };
+  const fan = find<FixedOpening>(withFan, 'sunspace fan')!;
+  expect((fan.flow.workday[3]! * 3600) / (110 * 2.6)).toBeCloseTo(2, 12);
+  expect(fan).toMatchObject({ zone: 'sunspace', other: 'house', gives: { wantsHeatBelowC: 22 } });
+  const open = exampleOf('leaning');
+  expect(find({ ...open, vents: { ...open.vents, sunspaceFanAch: 2 } }, 'sunspace fan')).toBeUndefined();
+});

@@ -220,3 +220,24 @@ describe('rain and damp', () => {
     expect(stuck).toBeLessThan(50);
   });
 });
+
+test('a fan from the sunspace runs only while the rooms want heat it has, and saves back-up heat', () => {
+  const closed = EXAMPLES.find(({ id }) => id === 'closed')!.design;
+  // With the door shut, so that the fan alone carries heat.
+  const shut: Design = { ...closed, sunspace: { ...closed.sunspace, doorRule: 'shut' } };
+  const still = yearOf(shut);
+  const blown = yearOf({ ...shut, vents: { ...shut.vents, sunspaceFanAch: 1.5 } });
+  const heat = (year: Year) => year.zones[0]!.heatingW.reduce((sum, watt) => sum + watt, 0);
+  expect(heat(blown)).toBeLessThan(heat(still));
+  const fan = blown.openings.find(({ id }) => id === 'sunspace fan')!;
+  const [room, sunspace] = blown.zones;
+  // Hours in which it ran throughout: of the others the mean says little.
+  const rated = fan.flow.reduce((a, b) => Math.max(a, b));
+  const running = [...fan.flow.keys()].filter((hour) => fan.flow[hour]! > 0.99 * rated);
+  expect(running.length).toBeGreaterThan(300);
+  for (const hour of running) {
+    expect(sunspace!.airC[hour]!).toBeGreaterThan(room!.airC[hour]!);
+    expect(room!.airC[hour]!).toBeLessThan(22 + 1.5);
+  }
+  expect(blown.books.heatResidual).toBeLessThan(1e-9);
+});
