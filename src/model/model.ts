@@ -153,8 +153,10 @@ export interface VentRule {
   readonly opensAboveC: number;
   /** width over which it goes from shut to full [K] */
   readonly bandK: number;
-  /** only while outdoors is cooler than the zone, or the zone so damp that drier air is worth its heat */
-  readonly onlyCooler: boolean;
+  /** only while outdoors is so against the zone; in place of cooler also drier, while the zone stands damp */
+  readonly onlyWhileOutside: 'cooler' | 'warmer' | 'either';
+  /** in proportion to the need, or full at the temperature and shut once the room has run down */
+  readonly opens: 'by-degrees' | 'all-at-once';
   /** share that may be open, by time (hours, days, months) */
   readonly schedule: Schedule;
   /** shut above this wind [m/s] */

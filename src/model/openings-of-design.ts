@@ -113,7 +113,8 @@ function ruleOf(design: Design): VentRule {
   return {
     opensAboveC: design.vents.opensAboveC,
     bandK: BAND_K,
-    onlyCooler: true,
+    onlyWhileOutside: 'cooler',
+    opens: 'by-degrees',
     schedule: always(1),
     shutAboveWind: SHUT_ABOVE_WIND,
     shutInRain: true,

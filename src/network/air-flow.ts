@@ -165,6 +165,9 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       openBefore[i] = hand.open;
       if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!, livedIn[zoneOf[i]!] === 1);
       if (opening.kind === 'door') setDoor(opening, hand, ease);
+      else if (isQuarter && opening.kind === 'vent' && opening.hand === 'automatic') {
+        switchOpener(opening, hand, moment, state, state.zoneC[zoneOf[i]!]!);
+      }
     }
   }
 
@@ -302,7 +305,8 @@ function barred(
     scheduled(rule.schedule, moment) <= 0 ||
     state.wind > rule.shutAboveWind ||
     (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
-    (rule.onlyCooler && state.outdoorC >= insideC && !airsDamp)
+    (rule.onlyWhileOutside === 'cooler' && state.outdoorC >= insideC && !airsDamp) ||
+    (rule.onlyWhileOutside === 'warmer' && state.outdoorC <= insideC)
   );
 }
 
@@ -319,6 +323,20 @@ function needOf({ rule }: VentOpening, insideC: number): number {
   return (insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK;
 }
 
+/** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
+function switchOpener(
+  opening: VentOpening,
+  hand: HandState,
+  moment: Moment,
+  state: AirState,
+  insideC: number,
+): void {
+  const { rule } = opening;
+  if (rule.opens !== 'all-at-once') return;
+  if (needOf(opening, insideC) <= 0 || barred(opening, hand, moment, state, insideC)) hand.wanted = 0;
+  else if (insideC > rule.opensAboveC) hand.wanted = scheduled(rule.schedule, moment);
+}
+
 /** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
 function ventTarget(
   opening: VentOpening,
@@ -327,8 +345,9 @@ function ventTarget(
   state: AirState,
   insideC: number,
 ): number {
-  if (barred(opening, hand, moment, state, insideC)) return 0;
   const { rule } = opening;
+  if (rule.opens === 'all-at-once') return hand.wanted;
+  if (barred(opening, hand, moment, state, insideC)) return 0;
   const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
   return scheduled(rule.schedule, moment) * Math.min(1, Math.max(0, 2 * need));
@@ -354,7 +373,8 @@ function wantVent(
     hand.wanted = 0;
     return;
   }
-  const notch = notchFor(need, rule.opensAboveC - state.outdoorC) * scheduled(rule.schedule, moment);
+  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.outdoorC);
+  const notch = share * scheduled(rule.schedule, moment);
   if (isForTheNight) {
     hand.wanted = notch;
     return;

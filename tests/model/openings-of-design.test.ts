@@ -29,7 +29,13 @@ test('sunspace vents add up to the design and the high one is a third larger', (
   expect(vents.lowM2 + vents.highM2).toBeCloseTo(3, 12);
   expect(vents.highM2 / vents.lowM2).toBeCloseTo(4 / 3, 12);
   expect(vents).toMatchObject({ stackM: 2, hand: 'attentive' });
-  expect(vents.rule).toMatchObject({ opensAboveC: 24, bandK: 3, onlyCooler: true, shutAboveWind: 15 });
+  expect(vents.rule).toMatchObject({
+    opensAboveC: 24,
+    bandK: 3,
+    onlyWhileOutside: 'cooler',
+    opens: 'by-degrees',
+    shutAboveWind: 15,
+  });
 });
 
 test('wind through vents weakens with shelter and never passes the unsheltered inlet', () => {
