@@ -56,7 +56,8 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
         areaM2: kneeGlassM2,
         wallM2: lengthM * kneeM,
         shading: seasonalOnly(design, site, lengthM, kneeGlassM2 / lengthM),
-        lightRoom: { depthM: roomDepthM, sillM: kneeM - kneeGlassM2 / lengthM, headM: kneeM },
+        // A knee that is all glass ends on the floor; round-off must not put it below.
+        lightRoom: { depthM: roomDepthM, sillM: Math.max(0, kneeM - kneeGlassM2 / lengthM), headM: kneeM },
       }),
     );
   }

@@ -17,6 +17,8 @@ import { looksLikeTmy2, readTmy2 } from './tmy2.ts';
 import { looksLikeTmy3, readTmy3 } from './tmy3.ts';
 
 const MEGABYTE = 1_000_000;
+/** Longest name, source, credit or note kept [characters]. */
+const MOST_TEXT = 400;
 const TABLE = 'table';
 
 interface Format {
@@ -131,7 +133,26 @@ export function readWeatherText(
   onStep({ words: `Reading ${format.name === TABLE ? 'the table' : format.name}`, share: 0.2 });
   const result = format.read(text, hints, choices);
   onStep({ words: 'Handing over', share: 0.95 });
-  return result;
+  return withShortTexts(result);
+}
+
+/** A head may hold any text; what stands on the page and in every report keeps to a line or two. */
+function withShortTexts(result: ReadResult): ReadResult {
+  if (!result.ok) return result;
+  const short = (text: string) => (text.length > MOST_TEXT ? `${text.slice(0, MOST_TEXT - 1)}…` : text);
+  const { year } = result;
+  const site = { ...year.site, name: short(year.site.name) };
+  return {
+    ok: true,
+    year: {
+      ...year,
+      site,
+      id: year.id.slice(0, MOST_TEXT),
+      source: short(year.source),
+      credit: short(year.credit),
+      notes: year.notes.map(short),
+    },
+  };
 }
 
 function tooLarge(found: string): ReadResult {

@@ -1,6 +1,6 @@
 // What goes wrong around the page, on the built page in a real browser: storage denied or full, two tabs, a worker or
 // the whole tab killed, the network gone halfway, a clock set back, names that are HTML. Nothing made is lost.
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -217,6 +217,25 @@ test('a tab that dies comes back with its design and its steps of undo', async (
   await close();
 });
 
+test('a fraction typed where a whole number belongs is not taken, and what is kept can be read back', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settled(page);
+  await page
+    .locator('details.input-group')
+    .evaluateAll((groups) => groups.map((group) => group.setAttribute('open', '')));
+  const shelter = page.locator('input[data-path="air.shelter"]');
+  const before = await shelter.inputValue();
+  await shelter.fill('3.99');
+  await page.waitForSelector('text=Give a whole number from 1 to 5');
+  await page.waitForTimeout(500);
+  await page.reload();
+  await settled(page);
+  expect(await page.inputValue('input[data-path="air.shelter"]')).toBe(before);
+  expect(await page.locator('.notices .is-trouble').count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
 test('a tab sent to the background has kept the last change already', async () => {
   const { page, close } = await openPage(served);
   await settled(page);
@@ -288,6 +307,25 @@ test('a design of a newer page, in a climate this one lacks, keeps its place and
   expect(await page.inputValue('.head-name input')).toBe('From later');
   await page.selectOption('select[data-path="climate"]', 'belfast');
   await settled(page);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a page kept from an earlier visit says that a newer one is ready, and takes the sheet along', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settled(page);
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await page.reload();
+  await settled(page);
+  await page.fill(TILT, '69');
+  const script = join(served.folder, 'sw.js');
+  writeFileSync(script, `${readFileSync(script, 'utf8')}\n// newer`);
+  await page.evaluate(async () => void (await (await navigator.serviceWorker.getRegistration())?.update()));
+  await page.waitForSelector('text=A newer version of this page is ready. Your sheet is kept.');
+  expect(await page.inputValue(TILT)).toBe('69');
+  await Promise.all([page.waitForEvent('load'), page.click('text=Change to it')]);
+  await settled(page);
+  expect(await page.inputValue(TILT)).toBe('69');
   expect(complaints).toEqual([]);
   await close();
 });

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { geometryOf } from '../../src/design/geometry.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import { requireModel } from '../../src/model/check-model.ts';
 import { modelOf } from '../../src/model/from-design.ts';
@@ -178,4 +179,24 @@ test('what is smaller than a grain makes no part: glass, door, vents and insulat
     'Concrete',
     'Ceramic tile',
   ]);
+});
+
+test('glass that fills a knee to the last bit has its sill on the floor, not a hair below it', () => {
+  const closed = exampleOf('closed');
+  let knees = 0;
+  for (let step = 0; step < 400; step++) {
+    const lengthM = 1 + step * 0.037;
+    const empty: Design = {
+      ...closed,
+      house: { ...closed.house, equatorWallM: lengthM },
+      glass: { ...closed.glass, tiltDeg: 45, value: 0 },
+      sunspace: { ...closed.sunspace, lengthM, depthM: 1 + (step % 7) * 0.1 },
+    };
+    const full = { ...empty, glass: { ...empty.glass, value: geometryOf(empty).largestGlassM2 } };
+    const knee = modelIn(full).panes.find(({ id }) => id === 'front knee');
+    if (!knee) continue;
+    knees++;
+    expect(knee.lightRoom!.sillM).toBeGreaterThanOrEqual(0);
+  }
+  expect(knees).toBeGreaterThan(100);
 });

@@ -21,6 +21,7 @@ const MOST_TOLD = 20;
 
 export interface HouseSoak {
   readonly runs: number;
+  readonly climates: readonly string[];
   readonly minutes: number;
   /** designs refused with a reason, because no house can have such a year */
   readonly refused: number;
@@ -107,6 +108,7 @@ export function soakHouses(
   const again = firstDesign === null ? '' : JSON.stringify(runDesign(firstDesign, firstClimate).outcome);
   return {
     runs: count,
+    climates: SOAK_CLIMATES,
     minutes: (performance.now() - start) / 60_000,
     refused,
     crashes,

@@ -1,7 +1,6 @@
 // `npm run soak -- houses [COUNT]` runs random designs, 10 000 unless said; `npm run soak -- page [MINUTES]` uses the
 // built page at random, 60 minutes unless said. Prints what is kept in docs/soak.md; leaves with 1 when a fault showed.
-import { soakHouses } from './house-soak.ts';
-import { houseReport } from './soak-report.ts';
+import { houseReport, pageReport } from './soak-report.ts';
 
 const USAGE = 'npm run soak -- houses [COUNT] | page [MINUTES], each with --seed N';
 
@@ -15,6 +14,16 @@ async function main(words: readonly string[]): Promise<number> {
     console.error(`${words.join(' ')}; allowed: ${USAGE}`);
     return 2;
   }
+  if (what === 'page') {
+    const { soakPage } = await import('./page-soak.ts');
+    const result = await soakPage({ minutes: amount ?? 60 }, seed, (acts, heapMB) =>
+      console.error(`${acts} acts, ${heapMB.toFixed(1)} MB`),
+    );
+    console.log(pageReport(result, seed));
+    return result.faults.length === 0 ? 0 : 1;
+  }
+  // Loaded apart, so that a browser and a build tool do not weigh on the memory that is watched.
+  const { soakHouses } = await import('./house-soak.ts');
   const result = soakHouses(amount ?? 10_000, seed, (runs, heapMB) =>
     console.error(`${runs} designs, ${heapMB.toFixed(1)} MB`),
   );

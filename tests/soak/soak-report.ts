@@ -1,10 +1,11 @@
 // What a soak prints: the figures of docs/soak.md, one a line.
-import { type HouseSoak, SOAK_CLIMATES } from './house-soak.ts';
+import type { HouseSoak } from './house-soak.ts';
+import type { PageSoak } from './page-soak.ts';
 
 export function houseReport(soak: HouseSoak, seed: number): string {
   const drift = soak.heapLastMB - soak.heapFirstMB;
   return rows([
-    ['designs', `${soak.runs}, seed ${seed}, in turn in ${SOAK_CLIMATES.join(', ')}`],
+    ['designs', `${soak.runs}, seed ${seed}, in turn in ${soak.climates.join(', ')}`],
     [
       'time',
       `${soak.minutes.toFixed(1)} minutes, ${((soak.minutes * 60_000) / soak.runs).toFixed(0)} ms each`,
@@ -20,6 +21,20 @@ export function houseReport(soak: HouseSoak, seed: number): string {
     ],
     ['first design run again', soak.repeats ? 'the same to the last bit' : 'NOT the same'],
     ...soak.told.map((line): [string, string] => ['fault', line]),
+  ]);
+}
+
+export function pageReport(soak: PageSoak, seed: number): string {
+  const [first, most, last] = soak.heapMB.map((mb) => mb.toFixed(1));
+  const counts = Object.entries(soak.counts).sort(([, a], [, b]) => b - a);
+  return rows([
+    ['time', `${soak.minutes.toFixed(1)} minutes, seed ${seed}`],
+    ['acts', `${soak.acts}, of which ${soak.missed} could not be done`],
+    ['what was done', counts.map(([name, count]) => `${name} ${count}`).join(', ')],
+    ['looks at the page', String(soak.looks)],
+    ['faults', String(soak.faults.length)],
+    ['heap of the page', `${first} MB at first, ${most} MB at most, ${last} MB at the end`],
+    ...soak.faults.map((line): [string, string] => ['fault', line]),
   ]);
 }
 

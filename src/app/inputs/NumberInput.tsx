@@ -20,8 +20,9 @@ export function NumberInput({ path }: { path: string }) {
 
   const typed = typing === null ? null : typedNumber(typing);
   const typedSi = typed === null ? null : tidy(toSi(typed, range.quantity, system));
-  const wrong =
-    typing !== null && (typedSi === null || typedSi < range.min - 1e-9 || typedSi > range.max + 1e-9);
+  const isAllowed = (si: number) =>
+    si >= range.min - 1e-9 && si <= range.max + 1e-9 && (!range.whole || Number.isInteger(si));
+  const wrong = typing !== null && (typedSi === null || !isAllowed(typedSi));
 
   // Text stays as typed while it is not yet a number, or while it is the number there is.
   const isHeld = wrong || typedSi === null || Math.abs(typedSi - range.value) < 1e-9;
@@ -32,7 +33,7 @@ export function NumberInput({ path }: { path: string }) {
     const number = typedNumber(text);
     if (number === null) return;
     const si = tidy(toSi(number, range.quantity, system));
-    if (si < range.min - 1e-9 || si > range.max + 1e-9 || si === range.value) return;
+    if (!isAllowed(si) || si === range.value) return;
     workspace.set(path, Math.min(range.max, Math.max(range.min, si)), `type ${path}`);
   };
   const onSlide = (text: string) => {
@@ -83,7 +84,7 @@ export function NumberInput({ path }: { path: string }) {
         }}
       />
       <span class="input-limits" id={`${id}-limits`}>
-        {wrong ? `Give a number from ${limits}` : limits}
+        {wrong ? `Give a ${range.whole ? 'whole ' : ''}number from ${limits}` : limits}
       </span>
     </div>
   );

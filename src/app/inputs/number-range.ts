@@ -29,6 +29,8 @@ export interface NumberRange {
   readonly sliderMin: number;
   readonly sliderMax: number;
   readonly step: number;
+  /** nothing between whole numbers is allowed */
+  readonly whole: boolean;
 }
 
 /** Steps offered in shown units, smallest first. */
@@ -62,6 +64,7 @@ export function numberRange(path: string, design: Design, system: UnitSystem): N
     sliderMin: Math.max(toShown(min, quantity, system), snap(Math.min(low, value), Math.floor)),
     sliderMax: Math.min(toShown(max, quantity, system), snap(Math.max(high, value), Math.ceil)),
     step,
+    whole: limit.whole === true,
   };
 }
 

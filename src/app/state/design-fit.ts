@@ -4,7 +4,8 @@
 
 import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
-import { limitOf } from '../../design/limits.ts';
+import { LIMITS, limitOf } from '../../design/limits.ts';
+import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
   readonly design: Design;
@@ -18,10 +19,19 @@ export interface FitNote {
   readonly reason: string;
 }
 
+const WHOLE = LIMITS.filter(({ whole }) => whole);
+
 /** Draw dependent numbers back to what fits. */
 export function fittedDesign(design: Design): FittedDesign {
   const notes: FitNote[] = [];
   let fitted = design;
+  for (const { path } of WHOLE) {
+    const was = numberAt(design, path);
+    if (Number.isInteger(was)) continue;
+    const now = Math.round(was);
+    fitted = withValueAt(fitted, path, now);
+    notes.push({ path, was, now, reason: 'This is a whole number.' });
+  }
   const { house, sunspace } = design;
   if (sunspace.join !== 'none' && sunspace.lengthM > house.equatorWallM) {
     fitted = { ...fitted, sunspace: { ...sunspace, lengthM: house.equatorWallM } };

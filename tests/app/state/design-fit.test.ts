@@ -16,13 +16,18 @@ test('any single number within its limits leaves a design that the schema accept
   });
   fc.assert(
     fc.property(anyChange, ({ example, limit, share }) => {
-      const raw = limit.min + share * (limit.max - limit.min);
-      const value = limit.whole ? Math.round(raw) : raw;
+      const value = limit.min + share * (limit.max - limit.min);
       const { design } = fittedDesign(withValueAt(example.design, limit.path, value));
       expect(parseDesign(design)).toMatchObject({ ok: true });
     }),
     { numRuns: 600 },
   );
+});
+
+test('a whole number typed with a fraction is drawn to the next whole one and told', () => {
+  const fitted = fittedDesign(withValueAt(EXAMPLES[0]!.design, 'air.shelter', 3.99));
+  expect(fitted.design.air.shelter).toBe(4);
+  expect(fitted.notes).toMatchObject([{ path: 'air.shelter', was: 3.99, now: 4 }]);
 });
 
 test('glass that no longer fits is drawn back and the reason is told', () => {
