@@ -2,6 +2,7 @@
 // their captions stand for them.
 
 import type { Block, Report } from '../findings/report.ts';
+import { SEVERITY_WORDS } from '../findings/severity-words.ts';
 
 /** The text `report` prints. */
 export function reportMarkdown(report: Report): string {
@@ -17,7 +18,9 @@ function blockText(block: Block): string {
     case 'picture':
       return `*Picture: ${block.caption}*`;
     case 'findings':
-      return block.findings.map(({ severity, text }) => `- **${severity}** ${text}`).join('\n');
+      return block.findings
+        .map(({ severity, text }) => `- **${SEVERITY_WORDS[severity]}** ${text}`)
+        .join('\n');
     case 'table': {
       const width = block.rows[0]?.length ?? block.head.length;
       const head = block.head.length > 0 ? block.head : Array<string>(width).fill('');

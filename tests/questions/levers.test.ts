@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
-import { whatHelps } from '../../src/questions/what-helps.ts';
+import { helpFor, pullLevers } from '../../src/questions/what-helps.ts';
 
 const design = EXAMPLES[0]!.design;
 const figures = (overheatedHours: number, humidHours = 0, heatingKWh = 0) =>
@@ -51,22 +52,38 @@ describe('the best lever', () => {
 });
 
 describe('what helps', () => {
-  it('pulls every lever once, and the two best together', async () => {
-    let runs = 0;
-    const help = await whatHelps(design, async (run) => {
-      runs++;
-      const isShaded = run.glass.summerShade > 0.5;
-      const isBare = run.plants.bedM2 === 0;
-      return figures(isShaded ? 100 : 1500, isBare ? 5 : 3600, 1000);
-    });
-    expect(help!.hot).toMatchObject({ lever: { id: 'shade' }, from: 1500, to: 100 });
-    expect(help!.damp).toMatchObject({ lever: { id: 'no-plants' }, to: 5 });
-    expect(help!.heat).toBeNull();
-    expect(help!.both!.figures).toMatchObject({ overheatedHours: 100, humidHours: 5 });
-    expect(runs).toBe(leversOf(design).length + 2);
+  const hot = (run: Design) => (run.glass.summerShade > 0.5 ? 100 : 1500);
+  const damp = (run: Design) => (run.plants.bedM2 === 0 ? 5 : 3600);
+
+  it('pulls every lever alone, then the next best on top of the best', async () => {
+    const seen: Design[] = [];
+    const run = async (varied: Design) => {
+      seen.push(varied);
+      return figures(hot(varied), damp(varied), 1000);
+    };
+    const pulled = (await pullLevers(design, run))!;
+    expect(pulled.pulled).toHaveLength(leversOf(design).length);
+    const help = (await helpFor(design, pulled, run))!;
+    expect(help.steps.map(({ lever }) => lever.id)).toEqual(['no-plants', 'shade']);
+    expect(help.steps.map(({ figures: then }) => [then.overheatedHours, then.humidHours])).toEqual([
+      [1500, 5],
+      [100, 5],
+    ]);
+    // Where the last step leaves no more to be won, nothing else is run for it.
+    expect(seen.at(-1)!.plants.bedM2).toBe(0);
+  });
+
+  it('takes no step that wins next to nothing, and none for a calm house', async () => {
+    const little = async (varied: Design) => figures(varied.glass.summerShade > 0.5 ? 1460 : 1500, 100, 0);
+    const pulled = (await pullLevers(design, little))!;
+    expect((await helpFor(design, pulled, little))!.steps).toEqual([]);
+    const calm = async () => figures(50, 100, 0);
+    expect((await helpFor(design, (await pullLevers(design, calm))!, calm))!.steps).toEqual([]);
   });
 
   it('gives up with the runner', async () => {
-    expect(await whatHelps(design, async () => null)).toBeNull();
+    expect(await pullLevers(design, async () => null)).toBeNull();
+    const pulled = (await pullLevers(design, async (run) => figures(hot(run), damp(run), 0)))!;
+    expect(await helpFor(design, pulled, async () => null)).toBeNull();
   });
 });

@@ -5,7 +5,8 @@ import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { useSession } from '../state/session-context.ts';
-import { useHelp } from '../why/use-help.ts';
+import { helpOf } from '../why/pulled-levers.ts';
+import { useRunFor } from '../why/run-for.ts';
 import { ReportFields } from './ReportFields.tsx';
 import { ReportPaper } from './ReportPaper.tsx';
 import { MOST_BESIDE, type NamedAnswer, reportContent } from './report-content.ts';
@@ -21,7 +22,7 @@ export function ReportView() {
   const system = workspace.units.value;
   const others = useOthers(answer);
   const design = workspace.design.value;
-  const help = useHelp(workspace.stale.value ? null : (answer?.job.design ?? null));
+  const help = useRunFor(workspace.stale.value ? null : (answer?.job.design ?? null), helpOf);
   const isReady =
     answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';
   const report = useMemo(
