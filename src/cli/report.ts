@@ -7,11 +7,10 @@ import { reportOf } from '../findings/report.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
-import { figuresOf } from '../questions/figures.ts';
 import type { Question } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
-import { createJobRunner } from '../questions/run-job.ts';
-import { type FiguresRunner, type Help, helpFor, pullLevers } from '../questions/what-helps.ts';
+import { createPlainRunner } from '../questions/runner.ts';
+import { type Help, helpFor, pullLevers } from '../questions/what-helps.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
@@ -62,12 +61,9 @@ export const reportCommand: Command = {
 };
 
 /** What changes do to a design in a climate. */
-async function helpIn(design: Design, climate: PreparedClimate): Promise<Help | null> {
-  const runJob = createJobRunner(climate);
-  const run: FiguresRunner = async (varied) =>
-    figuresOf(runJob({ id: '', label: '', design: varied, at: {} }).outcome);
-  const pulled = await pullLevers(design, run);
-  return pulled === null ? null : helpFor(design, pulled, run);
+async function helpIn(design: Design, climate: PreparedClimate): Promise<Help> {
+  const runner = createPlainRunner(climate);
+  return helpFor(design, await pullLevers(design, runner), runner);
 }
 
 /** Questions by their ids, or what is wrong. */

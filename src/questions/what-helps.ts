@@ -1,13 +1,12 @@
 // What would help most: every lever pulled alone; then, as an adviser would, the best first, and on top of it the next.
-// Best is what leaves the fewest hours too hot or too damp. In: a design and something that runs designs. Out: the
+// Best is what leaves the fewest hours too hot or too damp. In: a design and a runner. Out: the
 // figures of each lever, and the steps with what stands after each.
 
 import type { Design } from '../design/design.ts';
-import type { Figures } from './figures.ts';
+import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, type Pulled } from './levers.ts';
-
-/** Runs a design in its climate; null when it was given up. */
-export type FiguresRunner = (design: Design) => Promise<Figures | null>;
+import type { RunJob } from './run-job.ts';
+import type { Runner } from './runner.ts';
 
 export interface PulledLevers {
   readonly drawn: Figures;
@@ -33,19 +32,21 @@ function trouble({ overheatedHours, humidHours }: Figures): number {
   return Math.max(0, overheatedHours - CALM_HOT_HOURS) + Math.max(0, humidHours - CALM_DAMP_HOURS);
 }
 
-/** Pull every lever of a design alone; null when a run was given up. */
-export async function pullLevers(design: Design, run: FiguresRunner): Promise<PulledLevers | null> {
-  const drawn = await run(design);
-  const pulled = drawn === null ? null : await pullEach(leversOf(design), design, run);
-  return drawn === null || pulled === null ? null : { drawn, pulled };
+/** Pull every lever of a design alone. */
+export async function pullLevers(design: Design, runner: Runner): Promise<PulledLevers> {
+  const [drawn, pulled] = await Promise.all([
+    runner.run([jobOf('as drawn', design)]),
+    pullEach(leversOf(design), design, runner),
+  ]);
+  return { drawn: figuresOf(drawn[0]!.outcome), pulled };
 }
 
-/** The steps that help most, one on top of the other; null when a run was given up. */
+/** The steps that help most, one on top of the other. */
 export async function helpFor(
   design: Design,
   { drawn, pulled }: PulledLevers,
-  run: FiguresRunner,
-): Promise<Help | null> {
+  runner: Runner,
+): Promise<Help> {
   const steps: Pulled[] = [];
   let [at, figures, tried] = [design, drawn, pulled];
   while (steps.length < MOST_STEPS && trouble(figures) > 0) {
@@ -58,13 +59,8 @@ export async function helpFor(
     figures = best.figures;
     if (steps.length === MOST_STEPS || trouble(figures) === 0) break;
     const taken = new Set(steps.map(({ lever }) => lever.id));
-    const next = await pullEach(
-      leversOf(at).filter(({ id }) => !taken.has(id)),
-      at,
-      run,
-    );
-    if (next === null) return null;
-    tried = next;
+    const left = leversOf(at).filter(({ id }) => !taken.has(id));
+    tried = await pullEach(left, at, runner);
   }
   return { drawn, pulled, steps };
 }
@@ -72,15 +68,14 @@ export async function helpFor(
 async function pullEach(
   levers: readonly Lever[],
   design: Design,
-  run: FiguresRunner,
-): Promise<readonly Pulled[] | null> {
-  const pulled: Pulled[] = [];
-  for (const lever of levers) {
-    const figures = await run(lever.apply(design));
-    if (figures === null) return null;
-    pulled.push({ lever, figures });
-  }
-  return pulled;
+  runner: Runner,
+): Promise<readonly Pulled[]> {
+  const results = await runner.run(levers.map(({ id, apply }) => jobOf(id, apply(design))));
+  return levers.map((lever, i) => ({ lever, figures: figuresOf(results[i]!.outcome) }));
+}
+
+function jobOf(id: string, design: Design): RunJob {
+  return { id, label: id, design, at: {} };
 }
 
 /** The lever that leaves the least trouble; of equals the first. */

@@ -42,7 +42,7 @@ async function openReport(page: Page, example: string, units: 'metric' | 'US'): 
   await page.locator('label.chip', { hasText: new RegExp(`^${units}$`) }).click();
   await settledFigure(page, 'house-overheated');
   await page.click('.keep-tools >> text=Report');
-  await page.waitForSelector('.paper');
+  await page.waitForSelector('.report-view[aria-busy="false"] .paper', { timeout: 60_000 });
   for (const [field, text] of Object.entries(TYPED)) await page.fill(`[data-report="${field}"]`, text);
   await page.waitForFunction(
     (text) => document.querySelector('.paper')?.textContent?.includes(text),
@@ -124,6 +124,7 @@ test.each(
       title!,
       ...Object.values(TYPED),
       'In short',
+      'one thing at a time',
       'What we find',
       'Take care',
       'What we assumed',

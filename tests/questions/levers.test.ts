@@ -4,7 +4,10 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
+import type { RunResult } from '../../src/questions/run-job.ts';
+import type { Runner } from '../../src/questions/runner.ts';
 import { helpFor, pullLevers } from '../../src/questions/what-helps.ts';
+import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
 const figures = (overheatedHours: number, humidHours = 0, heatingKWh = 0) =>
@@ -54,36 +57,56 @@ describe('the best lever', () => {
 describe('what helps', () => {
   const hot = (run: Design) => (run.glass.summerShade > 0.5 ? 100 : 1500);
   const damp = (run: Design) => (run.plants.bedM2 === 0 ? 5 : 3600);
+  const modest = EXAMPLES.find(({ id }) => id === 'modest')!.design;
+  const outcome = madeRun().outcome;
+
+  /** A runner by formula, which notes what it ran. */
+  function runnerOf(
+    hotOf: (run: Design) => number,
+    dampOf: (run: Design) => number,
+    seen: Design[] = [],
+  ): Runner {
+    return {
+      run: async (jobs) =>
+        jobs.map(({ id, design: ran }): RunResult => {
+          seen.push(ran);
+          const house = { ...outcome.zones.house, overheatedHours: hotOf(ran), humidHours: dampOf(ran) };
+          return { id, outcome: { ...outcome, zones: { house } }, frontGlass: null };
+        }),
+    };
+  }
 
   it('pulls every lever alone, then the next best on top of the best', async () => {
     const seen: Design[] = [];
-    const run = async (varied: Design) => {
-      seen.push(varied);
-      return figures(hot(varied), damp(varied), 1000);
-    };
-    const pulled = (await pullLevers(design, run))!;
+    const runner = runnerOf(hot, damp, seen);
+    const pulled = await pullLevers(design, runner);
     expect(pulled.pulled).toHaveLength(leversOf(design).length);
-    const help = (await helpFor(design, pulled, run))!;
+    expect(seen).toHaveLength(pulled.pulled.length + 1);
+    const help = await helpFor(design, pulled, runner);
     expect(help.steps.map(({ lever }) => lever.id)).toEqual(['no-plants', 'shade']);
     expect(help.steps.map(({ figures: then }) => [then.overheatedHours, then.humidHours])).toEqual([
       [1500, 5],
       [100, 5],
     ]);
-    // Where the last step leaves no more to be won, nothing else is run for it.
+    // What is tried next stands on the steps already taken.
     expect(seen.at(-1)!.plants.bedM2).toBe(0);
   });
 
   it('takes no step that wins next to nothing, and none for a calm house', async () => {
-    const little = async (varied: Design) => figures(varied.glass.summerShade > 0.5 ? 1460 : 1500, 100, 0);
-    const pulled = (await pullLevers(design, little))!;
-    expect((await helpFor(design, pulled, little))!.steps).toEqual([]);
-    const calm = async () => figures(50, 100, 0);
-    expect((await helpFor(design, (await pullLevers(design, calm))!, calm))!.steps).toEqual([]);
+    const little = runnerOf(
+      (run) => (run.glass.summerShade > 0.5 ? 1460 : 1500),
+      () => 100,
+    );
+    expect((await helpFor(modest, await pullLevers(modest, little), little)).steps).toEqual([]);
+    const calm = runnerOf(
+      () => 50,
+      () => 100,
+    );
+    expect((await helpFor(modest, await pullLevers(modest, calm), calm)).steps).toEqual([]);
   });
 
-  it('gives up with the runner', async () => {
-    expect(await pullLevers(design, async () => null)).toBeNull();
-    const pulled = (await pullLevers(design, async (run) => figures(hot(run), damp(run), 0)))!;
-    expect(await helpFor(design, pulled, async () => null)).toBeNull();
+  it('fails with its runner', async () => {
+    const broken: Runner = { run: () => Promise.reject(new Error('no thread')) };
+    await expect(pullLevers(design, broken)).rejects.toThrow('no thread');
   });
 });

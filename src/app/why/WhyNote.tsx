@@ -58,7 +58,11 @@ export function WhyNote() {
   const system = workspace.units.value;
   const id = asked.value?.figure ?? '';
   const isReady = answer !== null && climate.state === 'ready' && !workspace.stale.value;
-  const help = useRunFor(isReady ? answer.job.design : null, pulledLevers);
+  const help = useRunFor(
+    isReady ? answer : null,
+    climate.state === 'ready' ? climate.year : null,
+    pulledLevers,
+  );
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
     heading.current?.scrollIntoView({ block: 'center' });
