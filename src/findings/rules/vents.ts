@@ -70,7 +70,7 @@ export const VENT_RULES: readonly Rule[] = [
       overheatedHours: house.overheatedHours,
     }),
     says: (f) =>
-      `With ${f.habit}, a vent stands wrong for ${hours(f.neglectedHours)} a year. Run the same house with an automatic opener, and see what that changes.`,
+      `With ${f.habit}, a vent is open or shut at the wrong time for ${hours(f.neglectedHours)} a year. Run the same house with an automatic opener, and see what that changes.`,
   }),
   finding({
     id: 'vents-small',
