@@ -9,7 +9,7 @@ import {
   type Spell,
   summariseClimate,
 } from '../weather/climate-summary.ts';
-import { doubtsAbout } from '../weather/doubts.ts';
+import { DOUBT_WORDS, doubtsAbout } from '../weather/doubts.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { bundledClimates } from './bundled-climates.ts';
 import { type Command, refused } from './command.ts';
@@ -94,9 +94,6 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
   ];
   return lines.join('\n');
 }
-
-/** How much a doubt weighs, as a person would say it. */
-const DOUBT_WORDS = { look: 'Have a look', careful: 'Be careful', wrong: 'Do not use it yet' } as const;
 
 function rowOf(name: string, spell: Spell): readonly Cell[] {
   return [

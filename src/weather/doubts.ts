@@ -27,6 +27,13 @@ export interface Doubt {
   readonly effect: string;
 }
 
+/** How much a doubt weighs, as a person would say it. */
+export const DOUBT_WORDS: Readonly<Record<Doubt['weight'], string>> = {
+  look: 'Have a look',
+  careful: 'Be careful',
+  wrong: 'Do not use it yet',
+};
+
 /** Limits of each test, with the reason. */
 const LIMIT = {
   /** [W/m²] rms: good files show 0.5 to 4, single measured months raise a file to 7 to 12 */
