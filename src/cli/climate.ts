@@ -81,7 +81,7 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
   ];
   const rows = summary.months.map((spell, month) => rowOf(MONTH_NAMES[month]!, spell));
   const lines = [
-    `${site.name}: latitude ${site.latitudeDeg}°, longitude ${site.longitudeDeg}°, ${site.elevationM} m, UTC ${signed(site.utcOffsetH)} h`,
+    `${site.name}: latitude ${degrees(site.latitudeDeg)}, longitude ${degrees(site.longitudeDeg)}, ${site.elevationM} m, UTC ${signed(site.utcOffsetH)} h`,
     `${year.source}; ${year.credit}`,
     '',
     textTable([head, ...rows, rowOf('Year', summary.year)]),
@@ -113,4 +113,9 @@ function rowOf(name: string, spell: Spell): readonly Cell[] {
 
 function signed(value: number): string {
   return value < 0 ? `−${-value}` : `+${value}`;
+}
+
+/** To a thousandth; files of the oldest kind give minutes of arc. */
+function degrees(value: number): string {
+  return `${Number(value.toFixed(3))}°`;
 }
