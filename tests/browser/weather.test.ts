@@ -1,6 +1,8 @@
 // Weather of the person's own on the page: the columns of a table confirmed, faults where they are, what was filled
 // shown afterwards; the climate at a glance, in a hotter year, or made from monthly normals.
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
 import { warmTable } from './made-weather.ts';
@@ -259,6 +261,44 @@ test('twelve normals make a year: refused in their cells, kept while typed, then
   await openClimate(opened);
   await page.click('.normals-form > summary');
   expect(await page.inputValue('[data-normal="meanDailyHighC 6"]')).toBe('25');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('damaged, foreign and oversized files are each refused by name, and the page goes on', async () => {
+  const opened = await openPage(served);
+  const { page, complaints, close } = opened;
+  const before = await settledFigure(page, 'house-overheated');
+  const station = gunzipSync(readFileSync(new URL('../data/weather/723170TYA.CSV.gz', import.meta.url)));
+  const lines = station.toString('latin1').split('\n');
+  const huge = join(served.folder, 'huge.csv');
+  writeFileSync(huge, Buffer.alloc(100_000_000, '0,1\n'));
+  const bad: readonly (readonly [string, Buffer, string])[] = [
+    ['empty.csv', Buffer.alloc(0), 'the file is empty'],
+    ['cut.csv', station.subarray(0, station.length / 2), 'line'],
+    ['turned.csv', Buffer.from([...lines.slice(0, 2), ...lines.slice(2).reverse()].join('\n')), 'line'],
+    ['semicolons.csv', Buffer.from(lines.join('\n').replaceAll(',', ';')), 'expected'],
+    ['binary.csv', Buffer.from(Array.from({ length: 50_000 }, (_, i) => (i * 37) % 256)), 'binary data'],
+    ['half.csv.gz', gzipSync(station).subarray(0, 9000), 'damaged or cut-off gzip'],
+    ['sheet.xlsx', Buffer.from([0x50, 0x4b, 3, 4, 0, 0]), 'zip archive or spreadsheet'],
+  ];
+  for (const [name, buffer, cause] of bad) {
+    await page.setInputFiles('input[type="file"]', { name, mimeType: 'text/csv', buffer });
+    await page.waitForSelector(`.notices .is-trouble:has-text("${name}")`);
+    expect(await page.textContent(`.notices .is-trouble:has-text("${name}")`), name).toContain(cause);
+  }
+  await page.setInputFiles('input[type="file"]', huge);
+  await page.waitForSelector('.notices .is-trouble:has-text("huge.csv")');
+  expect(await page.textContent('.notices')).toContain('too large');
+  expect(await page.locator('.reading').count()).toBe(0);
+  expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  // A mark of byte order and decimal commas are no damage.
+  const commas = warmTable()
+    .replaceAll(',', ';')
+    .replace(/(\d)\.(\d)/g, '$1,$2');
+  await giveFile(opened, 'commas.csv', `\uFEFF${commas}`);
+  await page.waitForSelector('.table-question');
+  expect(await page.textContent('.table-question')).toContain('decimals with a comma');
   expect(complaints).toEqual([]);
   await close();
 });
