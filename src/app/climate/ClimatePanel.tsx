@@ -22,7 +22,7 @@ export function ClimatePanel() {
     void import('./ClimateSheet.tsx').then((loaded) => setSheet(loaded));
   };
   return (
-    <details class="ask-panel climate-panel" id={ID} onToggle={open}>
+    <details class="climate-panel" id={ID} onToggle={open}>
       <summary>
         <h2>The climate</h2>
       </summary>
