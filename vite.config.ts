@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto';
 import { VitePWA } from 'vite-plugin-pwa';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
+import { licenceText, shippedPackages } from './src/cli/shipped-packages.ts';
 
 // Two builds. The plain one is a site that works from any folder and, after the first visit, with no network.
 // `--mode one-file` makes dist/daystone.html, which opens from disk: everything is inside it, climates too.
@@ -13,10 +15,10 @@ export default defineConfig(({ mode }) => {
     build: { target: 'es2022', emptyOutDir: !oneFile, chunkSizeWarningLimit: oneFile ? 6000 : 500 },
     resolve: { alias: oneFile ? ONE_FILE_PARTS : [] },
     plugins: oneFile
-      ? [viteSingleFile(), iconInside(), namedPage('daystone.html')]
+      ? [viteSingleFile(), iconInside(), licencesInside(), door('one file'), namedPage('daystone.html')]
       : mode === 'test'
         ? []
-        : [offline()],
+        : [licencesBeside(), door('site'), offline()],
     test: {
       projects: [
         {
@@ -25,6 +27,8 @@ export default defineConfig(({ mode }) => {
             name: 'unit',
             include: ['tests/**/*.test.{ts,tsx}'],
             exclude: ['tests/published/**', 'tests/browser/**'],
+            // A loaded machine is no reason to fail.
+            testTimeout: 60_000,
           },
         },
         {
@@ -72,6 +76,72 @@ function offline() {
       ],
     },
   });
+}
+
+/**
+ * The content security policy, as the first thing in the built page: only its own files, and of these only what it
+ * uses. The one-file build has its script and style inside and allows exactly these, by hash. Styles that the page
+ * sets by script are no inline styles to a browser. A page that is served may say more by header (frame-ancestors).
+ */
+function door(build: 'site' | 'one file') {
+  const own = build === 'site';
+  return {
+    name: 'door',
+    apply: 'build' as const,
+    enforce: 'post' as const,
+    generateBundle: {
+      order: 'post' as const,
+      handler(_: unknown, bundle: Record<string, { fileName: string; source?: unknown }>) {
+        const page = Object.values(bundle).find(({ fileName }) => fileName.endsWith('.html'));
+        if (page === undefined) return;
+        const html = String(page.source);
+        const inside = (tag: 'script' | 'style') =>
+          [...html.matchAll(new RegExp(`<${tag}\\b(?![^>]*\\bsrc=)[^>]*>([^]*?)</${tag}>`, 'g'))].map(
+            ([, text]) => `'sha256-${createHash('sha256').update(text!).digest('base64')}'`,
+          );
+        const policy = {
+          'default-src': ["'none'"],
+          'script-src': own ? ["'self'"] : inside('script'),
+          'style-src': own ? ["'self'"] : inside('style'),
+          'font-src': [own ? "'self'" : 'data:'],
+          'img-src': own ? ["'self'", 'data:'] : ['data:'],
+          'worker-src': [own ? "'self'" : 'blob:'],
+          'connect-src': [own ? "'self'" : "'none'"],
+          'manifest-src': [own ? "'self'" : "'none'"],
+          'base-uri': ["'none'"],
+          'form-action': ["'none'"],
+        };
+        const text = Object.entries(policy).map(([name, from]) => `${name} ${from.join(' ')}`);
+        const meta = `<meta http-equiv="Content-Security-Policy" content="${text.join('; ')}" />`;
+        page.source = html.replace(/<meta charset="utf-8" \/>/, (charset) => `${charset}\n    ${meta}`);
+      },
+    },
+  };
+}
+
+/** The licences of what ships, as a file beside the page. */
+function licencesBeside() {
+  return {
+    name: 'licences-beside',
+    apply: 'build' as const,
+    generateBundle(this: { emitFile(file: { type: 'asset'; fileName: string; source: string }): void }) {
+      const source = licenceText(shippedPackages(import.meta.dirname));
+      this.emitFile({ type: 'asset', fileName: 'licences.txt', source });
+    },
+  };
+}
+
+/** The same at the end of a page that is one file; two dashes would end the comment. */
+function licencesInside() {
+  return {
+    name: 'licences-inside',
+    apply: 'build' as const,
+    transformIndexHtml: (html: string) =>
+      html.replace('</html>', () => {
+        const text = licenceText(shippedPackages(import.meta.dirname)).replaceAll('--', '- -');
+        return `</html>\n<!--\n${text}-->`;
+      }),
+  };
 }
 
 function iconInside() {

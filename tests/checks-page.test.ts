@@ -1,5 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checksMarkdown, checksOf } from './published/checks-page.ts';
+import listed from '../src/findings/checks-listed.json' with { type: 'json' };
+import { CHECKS, checksInShort, type ListedChecks } from '../src/findings/trust.ts';
+import errors from '../src/findings/what-errors-do.json' with { type: 'json' };
+import { checksMarkdown } from './published/checks-markdown.ts';
+import { checksOf } from './published/checks-page.ts';
 import type { Row } from './published/verdict.ts';
 
 const row = (source: string, ours: number, changes: Partial<Row> = {}): Row =>
@@ -31,9 +36,47 @@ describe('the checks in short', () => {
     ]);
   });
 
+  const none = { says: '', figures: [], houses: [] };
+
   it('lists what is no plain pass, and hides no failure', () => {
-    expect(checks.odd).toHaveLength(1);
-    expect(checksMarkdown(checks)).toContain('| Alpha, part two | c | q | 1 m | 2 m | FAIL |');
-    expect(checksMarkdown(checksOf([row('Beta', 1)]))).toContain('None.');
+    expect(checks.listed.odd).toHaveLength(1);
+    const markdown = (made: typeof checks) => checksMarkdown(made, made.listed, none);
+    expect(markdown(checks)).toContain('| Alpha, part two | part two: c | q | 1 m | 2 m | FAIL |');
+    expect(markdown(checksOf([row('Beta', 1)]))).toContain('None.');
+    expect(checksInShort(checks)).toContain('1 fail');
+  });
+
+  it('lists few rows each, and many by the one nearest to its limit', () => {
+    const many = checksOf(Array.from({ length: 20 }, (_, i) => row('Gamma', 1 + i / 250)));
+    expect(many.listed.sources[0]!.lines).toEqual([['c', 'q', '1 m', '1.076 m', 'pass', 20]]);
+    const few = checksOf(Array.from({ length: 8 }, () => row('Gamma', 1)));
+    expect(few.listed.sources[0]!.lines).toHaveLength(8);
+    const missed = checksOf([...Array.from({ length: 20 }, () => row('Gamma', 1.09)), row('Gamma', 3)]);
+    expect(missed.listed.sources[0]!.lines[0]).toEqual(['c', 'q', '1 m', '3 m', 'FAIL', 21]);
+  });
+});
+
+describe('docs/checks.md', () => {
+  const LISTED = listed as unknown as ListedChecks;
+
+  it('is what the page shows: both are made from the same files', () => {
+    // The formatter lines up the columns of tables and escapes what Markdown would read as markup.
+    const bare = (text: string) =>
+      text
+        .replace(/\\(?=[*_|<[])/g, '')
+        .replace(/\s+/g, ' ')
+        .replace(/-{3,}/g, '---');
+    const page = readFileSync(new URL('../docs/checks.md', import.meta.url), 'utf8');
+    expect(bare(page)).toBe(bare(checksMarkdown(CHECKS, LISTED, errors)));
+  });
+
+  it('stands for every row there is', () => {
+    for (const { source, checks } of CHECKS.sources) {
+      const lines = LISTED.sources.find((entry) => entry.source === source)!.lines;
+      expect(
+        lines.reduce((sum, line) => sum + line[5], 0),
+        source,
+      ).toBe(checks);
+    }
   });
 });

@@ -1,9 +1,10 @@
 // Between the page and the simulation worker: owns start, queue, cancel, restart and rest. The page sees async
 // functions and never a Worker. Two lanes: a live job replaces the live job still waiting before it, so that a
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
-// A call into a terminated worker never settles, so every call is raced against the end of its thread.
+// A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
+// dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy, type Remote } from 'comlink';
 import type { Design } from '../src/design/design.ts';
 import type { TableChoices } from '../src/weather/hourly-table.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
@@ -28,6 +29,8 @@ export interface Thread {
     Remote<SimulationService>,
     'keepClimate' | 'lookAtClimate' | 'readClimate' | 'glanceAt' | 'run'
   >;
+  /** rejects when the thread dies of itself */
+  readonly died: Promise<never>;
   end(): void;
 }
 
@@ -35,13 +38,18 @@ export interface BridgeOptions {
   readonly startThread: () => Thread;
   /** an idle thread is let go after this [ms] */
   readonly idleMs: number;
+  /** a thread silent on a year or a file for this long counts as dead [ms]; half a minute unless said */
+  readonly silentMs?: number;
 }
 
 interface Waiting {
+  readonly lane: 'live' | 'kept';
   readonly job: RunJob;
   readonly number: number;
   readonly settle: (answer: NumberedAnswer | null) => void;
   readonly fail: (reason: unknown) => void;
+  /** threads that died on it */
+  deaths: number;
 }
 
 interface Running {
@@ -49,10 +57,16 @@ interface Running {
   readonly given: Set<string>;
   /** rejects when the thread is ended */
   readonly ended: Promise<never>;
-  readonly end: () => void;
+  readonly end: (reason: unknown) => void;
 }
 
 const CANCELLED = Symbol('cancelled');
+/** A year takes some 0.1 s, the largest file a few seconds; the rest is room for slow and sleeping machines. */
+const SILENT_MS = 30_000;
+/** A job may bring a thread down this often before it is given up. */
+const MOST_DEATHS = 2;
+
+class Death extends Error {}
 
 export class SimulationBridge {
   readonly #options: BridgeOptions;
@@ -104,7 +118,7 @@ export class SimulationBridge {
   runLive(job: RunJob): Promise<NumberedAnswer | null> {
     return new Promise((settle, fail) => {
       this.#live?.settle(null);
-      this.#live = { job, number: ++this.#number, settle, fail };
+      this.#live = { lane: 'live', job, number: ++this.#number, settle, fail, deaths: 0 };
       void this.#pump();
     });
   }
@@ -112,7 +126,7 @@ export class SimulationBridge {
   /** Run a job that nothing replaces; live jobs go before it. Null when cancelled. */
   runKept(job: RunJob): Promise<NumberedAnswer | null> {
     return new Promise((settle, fail) => {
-      this.#kept.push({ job, number: ++this.#number, settle, fail });
+      this.#kept.push({ lane: 'kept', job, number: ++this.#number, settle, fail, deaths: 0 });
       void this.#pump();
     });
   }
@@ -125,13 +139,20 @@ export class SimulationBridge {
     this.#release();
   }
 
-  /** A call beside the runs; the thread is not let go under it. */
+  /** A call beside the runs: the thread is not let go under it, and one that dies is replaced once. */
   async #awake<T>(call: (service: Thread['service']) => Promise<T>): Promise<T> {
-    const running = this.#started();
     this.#reading++;
     clearTimeout(this.#idleTimer);
     try {
-      return await Promise.race([call(running.thread.service), running.ended]);
+      for (let deaths = 1; ; deaths++) {
+        const running = this.#started();
+        try {
+          return await this.#watched<T>(running, call(running.thread.service));
+        } catch (reason) {
+          if (!(reason instanceof Death)) throw reason;
+          if (deaths >= MOST_DEATHS) throw new Error(`The file could not be read: ${reason.message}.`);
+        }
+      }
     } finally {
       this.#reading--;
       this.#restLater();
@@ -149,6 +170,7 @@ export class SimulationBridge {
       next.settle(await this.#perform(next));
     } catch (reason) {
       if (reason === CANCELLED) next.settle(null);
+      else if (reason instanceof Death) this.#again(next, reason);
       else next.fail(reason);
     } finally {
       this.#busy = false;
@@ -157,18 +179,47 @@ export class SimulationBridge {
     }
   }
 
+  /** A job whose thread died goes back to the head of its lane, unless a newer live job stands there. */
+  #again(waiting: Waiting, death: Death): void {
+    waiting.deaths++;
+    if (waiting.deaths >= MOST_DEATHS) waiting.fail(new Error(`${death.message}, twice`));
+    else if (waiting.lane === 'kept') this.#kept.unshift(waiting);
+    else if (this.#live === null) this.#live = waiting;
+    else waiting.settle(null);
+  }
+
   async #perform({ job, number }: Waiting): Promise<NumberedAnswer> {
     const running = this.#started();
     if (!running.given.has(job.climateKey)) {
       const climate = this.#climates.get(job.climateKey);
       if (!climate) throw new RangeError(`climate is '${job.climateKey}'; allowed: one given by keepClimate`);
-      await Promise.race([running.thread.service.keepClimate(job.climateKey, climate), running.ended]);
+      await this.#watched(running, running.thread.service.keepClimate(job.climateKey, climate));
       running.given.add(job.climateKey);
     }
     const { design, climateKey, history, units } = job;
     const call = running.thread.service.run(design, climateKey, { history, units });
-    const answer = await Promise.race([call, running.ended]);
+    const answer = await this.#watched(running, call);
     return { ...answer, number, job };
+  }
+
+  /** The call's answer, or the end of its thread: by death, by silence, or because it was let go. */
+  async #watched<T>(running: Running, call: Promise<T>): Promise<T> {
+    const silentMs = this.#options.silentMs ?? SILENT_MS;
+    const watch = setTimeout(
+      () => this.#bury(running, `the simulation was silent for ${silentMs / 1000} seconds`),
+      silentMs,
+    );
+    try {
+      return await Promise.race([call, running.ended]);
+    } finally {
+      clearTimeout(watch);
+    }
+  }
+
+  #bury(running: Running, cause: string): void {
+    running.thread.end();
+    running.end(new Death(cause));
+    if (this.#thread === running) this.#thread = null;
   }
 
   #started(): Running {
@@ -179,8 +230,16 @@ export class SimulationBridge {
     });
     ended.catch(() => {});
     const thread = this.#options.startThread();
-    this.#thread = { thread, given: new Set(), ended, end: () => end(CANCELLED) };
-    return this.#thread;
+    const running: Running = { thread, given: new Set(), ended, end };
+    this.#thread = running;
+    thread.died.catch((cause) => {
+      if (this.#thread !== running) return;
+      this.#bury(
+        running,
+        `the simulation stopped (${cause instanceof Error ? cause.message : String(cause)})`,
+      );
+    });
+    return running;
   }
 
   /** Lets the thread go after a while, unless it runs or reads something by then. */
@@ -193,12 +252,7 @@ export class SimulationBridge {
   #release(): void {
     clearTimeout(this.#idleTimer);
     this.#thread?.thread.end();
-    this.#thread?.end();
+    this.#thread?.end(CANCELLED);
     this.#thread = null;
   }
-}
-
-/** A thread out of a Worker. */
-export function threadOfWorker(worker: Worker): Thread {
-  return { service: wrap<SimulationService>(worker), end: () => worker.terminate() };
 }

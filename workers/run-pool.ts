@@ -50,7 +50,7 @@ export class RunPool {
     return this.#pool.state;
   }
 
-  /** Remember a climate; a key stands for one climate for good. */
+  /** Remember a climate; another one under the same key reaches every thread before its next slice. */
   keepClimate(key: string, climate: TypicalYear): void {
     this.#climates.set(key, climate);
   }
@@ -72,18 +72,18 @@ export class RunPool {
   }
 
   #fitted({ service, died, end }: ServiceThread): PoolThread<RunTask, RunResult> {
-    const given = new Set<string>();
+    const given = new Map<string, TypicalYear>();
     return {
       died,
       end,
       perform: async (slice) => {
         // A slice is cut from one list, and a list stands in one climate.
         const { climateKey } = slice[0]!;
-        if (!given.has(climateKey)) {
-          const climate = this.#climates.get(climateKey);
-          if (!climate) throw new RangeError(`climate is '${climateKey}'; allowed: one given by keepClimate`);
+        const climate = this.#climates.get(climateKey);
+        if (!climate) throw new RangeError(`climate is '${climateKey}'; allowed: one given by keepClimate`);
+        if (given.get(climateKey) !== climate) {
           await service.keepClimate(climateKey, climate);
-          given.add(climateKey);
+          given.set(climateKey, climate);
         }
         return service.runJobs(
           slice.map(({ job }) => job),

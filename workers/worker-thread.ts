@@ -1,11 +1,17 @@
-// A pool's thread out of a browser Worker that runs simulation.worker.ts.
+// A thread of the bridge or the pool out of a browser Worker that runs simulation.worker.ts.
 
-import { wrap } from 'comlink';
-import type { ServiceThread } from './run-pool.ts';
+import { type Remote, wrap } from 'comlink';
 import type { SimulationService } from './service.ts';
 
-/** A thread for the pool; an error that reaches the worker's top counts as its death. */
-export function serviceThreadOf(worker: Worker): ServiceThread {
+export interface WorkerThread {
+  readonly service: Remote<SimulationService>;
+  /** rejects when the worker dies of itself; a death that the browser tells nobody stays unseen here */
+  readonly died: Promise<never>;
+  end(): void;
+}
+
+/** A thread out of a Worker; an error that reaches the worker's top counts as its death. */
+export function serviceThreadOf(worker: Worker): WorkerThread {
   const died = new Promise<never>((_, reject) => {
     worker.addEventListener('error', (event) => reject(new Error(event.message || 'the worker failed')));
     worker.addEventListener('messageerror', () => reject(new Error('a message could not be read')));

@@ -7,16 +7,20 @@ import './style/layout.css';
 import './style/section.css';
 import './style/charts.css';
 import './style/questions.css';
+import './style/take.css';
 import './style/climate.css';
 import './style/print.css';
 import { render } from 'preact';
-import { SimulationBridge, threadOfWorker } from '../../workers/bridge.ts';
+import { SimulationBridge } from '../../workers/bridge.ts';
 import { startSimulationThread } from '../../workers/simulation-thread.ts';
+import { serviceThreadOf } from '../../workers/worker-thread.ts';
 import { EXAMPLES } from '../design/examples.ts';
 import { climateText } from './climate/climate-texts.ts';
-import { keepSheet, readKept } from './keeping/autosave.ts';
+import { keepSheet, readKept, SHEET_KEY } from './keeping/autosave.ts';
+import { browserStore } from './keeping/browser-store.ts';
 import { keepOfflineCopy } from './keeping/offline-copy.ts';
 import { isOwnClimate, ownClimate } from './keeping/own-climates.ts';
+import { tabMark } from './keeping/tab-mark.ts';
 import { listenForFiles } from './page/file-drop.ts';
 import { Page } from './page/Page.tsx';
 import { listenForUndo } from './page/undo-keys.ts';
@@ -25,14 +29,19 @@ import { SessionProvider } from './state/session-context.ts';
 import { createWorkspace } from './state/workspace.ts';
 
 const IDLE_MS = 120_000;
+/** Steps of undo that outlive a reload. */
+const STEPS_KEPT = 20;
 
 const bridge = new SimulationBridge({
-  startThread: () => threadOfWorker(startSimulationThread()),
+  startThread: () => serviceThreadOf(startSimulationThread()),
   idleMs: IDLE_MS,
 });
-const kept = readKept(localStorage);
+const store = browserStore(() => localStorage);
+const tab = tabMark(browserStore(() => sessionStorage));
+const kept = readKept(store, tab);
 const workspace = createWorkspace({
   initial: kept.design ?? EXAMPLES[0]!.design,
+  earlier: kept.earlier,
   bridge,
   loadClimate: (key) => (isOwnClimate(key) ? ownClimate(key) : climateText(key)),
 });
@@ -40,6 +49,8 @@ if (kept.units) workspace.units.value = kept.units;
 
 const session = createSession({ workspace, kept: kept.versions, bridge, pageAddress: () => location.href });
 for (const trouble of kept.troubles) session.tell('trouble', trouble);
+if (kept.fromOtherTabs.length > 0)
+  session.tell('news', `Kept as versions: ${kept.fromOtherTabs.map((name) => `"${name}"`).join(', ')}.`);
 
 const openHash = async () => {
   if (await session.openLink(location.hash))
@@ -48,22 +59,45 @@ const openHash = async () => {
 void openHash();
 window.addEventListener('hashchange', () => void openHash());
 
-const writeNow = keepSheet(
-  localStorage,
-  () => ({
+let isToldOfOtherTab = false;
+const tellOfOtherTab = () => {
+  if (isToldOfOtherTab) return;
+  isToldOfOtherTab = true;
+  session.tell(
+    'news',
+    'This page is open in another tab too. Each tab keeps its own sheet; versions are shared.',
+  );
+};
+const keeper = keepSheet({
+  store: kept.mayWrite ? store : browserStore(() => null),
+  tab,
+  current: () => ({
     design: workspace.design.value,
+    earlier: workspace.history.steps(STEPS_KEPT),
     versions: session.list.versions.value,
     units: workspace.units.value,
   }),
-  () => session.tell('trouble', 'This browser keeps nothing for this page; save the design as a file.'),
-);
-window.addEventListener('pagehide', writeNow);
+  take: (versions) => session.list.replace(versions),
+  onFault: () =>
+    session.tell('trouble', 'This browser keeps nothing for this page; save the design as a file.'),
+});
+window.addEventListener('pagehide', keeper.writeNow);
+// A tab in the background may be thrown away without another word.
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') keeper.writeNow();
+});
+window.addEventListener('storage', ({ key }) => {
+  if (key !== SHEET_KEY) return;
+  keeper.heed();
+  tellOfOtherTab();
+});
 keepOfflineCopy((change) =>
   session.offer('A newer version of this page is ready. Your sheet is kept.', 'Change to it', () => {
-    writeNow();
+    keeper.writeNow();
     change();
   }),
 );
+window.addEventListener('online', () => void workspace.climateReady(workspace.design.value.climate));
 listenForFiles(window, (file) => void session.openFile(file));
 listenForUndo(window, workspace.history);
 

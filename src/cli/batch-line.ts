@@ -3,6 +3,7 @@
 
 import { EXAMPLES } from '../design/examples.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { MOST_LINE_CHARACTERS } from './capped-lines.ts';
 import { checkDesign, parseJson } from './design-file.ts';
 import { runDesign } from './run-design.ts';
 import { climateById } from './site-weather.ts';
@@ -17,6 +18,9 @@ const kept = new Map<string, Promise<PreparedClimate | string>>();
  * @returns one line of JSON, without its line feed
  */
 export async function answerLine(line: string, number: number): Promise<string> {
+  if (line.length > MOST_LINE_CHARACTERS) {
+    return errorLine(number, `a line of more than ${MOST_LINE_CHARACTERS} characters; allowed: at most that`);
+  }
   const parsed = parseJson(line);
   if (!parsed.ok) return errorLine(number, parsed.fault);
   const entry = parsed.value;
@@ -53,9 +57,12 @@ export function errorLine(id: string | number, error: string): string {
 function climateOf(id: string): Promise<PreparedClimate | string> {
   let climate = kept.get(id);
   if (climate === undefined) {
-    climate = climateById(id, 'climate').then((result) =>
-      result.ok ? prepareClimate(result.year) : result.faults.join('; '),
-    );
+    climate = climateById(id, 'climate').then((result) => {
+      if (result.ok) return prepareClimate(result.year);
+      // A million misspelt names are not worth remembering.
+      kept.delete(id);
+      return result.faults.join('; ');
+    });
     kept.set(id, climate);
   }
   return climate;

@@ -5,6 +5,7 @@ import { readFile, stat } from 'node:fs/promises';
 import type { Design } from '../design/design.ts';
 import { EXAMPLES } from '../design/examples.ts';
 import { describeDesignFault, parseDesign } from '../design/schema.ts';
+import { textOf } from '../weather/platform-streams.ts';
 
 /** Largest design file read [bytes]; one has about 3000. */
 const MOST_BYTES = 1_000_000;
@@ -33,7 +34,7 @@ export async function readDesign(place: string): Promise<DesignFileResult> {
   if (size > MOST_BYTES) return fault(`${place}: ${size} bytes; allowed: at most ${MOST_BYTES}`);
   let text: string;
   try {
-    text = await readFile(place, 'utf8');
+    text = textOf(await readFile(place));
   } catch (error) {
     return fault(
       `${place}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a design file`,
@@ -64,7 +65,7 @@ export function parseJson(text: string): JsonResult {
     const position = /position (\d+)/.exec(message);
     // Of short texts the platform tells no place, only whether they end too soon.
     if (position === null && !message.includes('end of JSON input')) {
-      return { ok: false, fault: `"${text.trim().slice(0, 40)}"; allowed: JSON` };
+      return { ok: false, fault: `"${oneLine(text.trim().slice(0, 40))}"; allowed: JSON` };
     }
     const at = position === null ? text.length : Number(position[1]);
     const before = text.slice(0, at).split('\n');
@@ -72,6 +73,11 @@ export function parseJson(text: string): JsonResult {
     const found = at < text.length ? `"${text.slice(at, at + 20).split('\n')[0]}"` : 'the end of the text';
     return { ok: false, fault: `${place}: ${found}; allowed: JSON` };
   }
+}
+
+/** A fault is one line, whatever the text holds. */
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, ' ');
 }
 
 function fault(line: string): DesignFileResult {

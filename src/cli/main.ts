@@ -1,16 +1,18 @@
 // The command line: finds the command, sorts its arguments, prints what it returns. Exit codes: 0 done, 2 the
 // input is wrong (nothing on standard output, one line a fault on standard error), 1 a fault of the program.
 
-import { createInterface } from 'node:readline';
+import { ImpossibleYear } from '../outcomes/impossible-year.ts';
 import { parseArguments } from './arguments.ts';
-import type { Command, Console } from './command.ts';
+import { cappedLines } from './capped-lines.ts';
+import { type Command, type CommandResult, type Console, refused } from './command.ts';
 import { COMMANDS } from './commands.ts';
+import { printable } from './printable.ts';
 import { textTable } from './text-table.ts';
 
 const HOW = 'npm run --silent daystone -- COMMAND …';
 
 const CONSOLE: Console = {
-  lines: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
+  lines: () => cappedLines(process.stdin),
   write,
   progress: (done, wanted) => {
     if (process.stderr.isTTY)
@@ -40,10 +42,16 @@ async function main(words: readonly string[]): Promise<number> {
   }
   const parsed = parseArguments(rest, command);
   if (!parsed.ok) return complain(parsed.faults);
-  const result = await command.run(parsed.args, CONSOLE);
+  const result = await command.run(parsed.args, CONSOLE).catch(inputAtFault);
   if (!result.ok) return complain(result.faults);
-  if (result.output !== '') await write(`${result.output}\n`);
+  if (result.output !== '') await write(`${printable(result.output)}\n`);
   return 0;
+}
+
+/** A run may find out what no check of the design can know beforehand. */
+function inputAtFault(error: unknown): CommandResult {
+  if (error instanceof ImpossibleYear) return refused(error.message);
+  throw error;
 }
 
 function write(text: string): Promise<void> {
@@ -53,7 +61,7 @@ function write(text: string): Promise<void> {
 }
 
 function complain(faults: readonly string[]): number {
-  for (const fault of faults) console.error(fault);
+  for (const fault of faults) console.error(printable(fault));
   return 2;
 }
 

@@ -7,8 +7,10 @@ import { reportOf } from '../findings/report.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
+import { figuresOf } from '../questions/figures.ts';
 import type { Question } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
+import { whatHelps } from '../questions/what-helps.ts';
 import { prepareClimate } from '../weather/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
@@ -59,6 +61,7 @@ export const reportCommand: Command = {
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),
       run: run!,
       others,
+      help: await whatHelps(designs[0]!, async (design) => figuresOf(runDesign(design, climate).outcome)),
       answers: await answersTo(asked, designs[0]!, weather.year, units, console),
     });
     return { ok: true, output: reportMarkdown(report) };

@@ -53,7 +53,7 @@ export async function climateById(id: string, from: string): Promise<WeatherResu
   const result = await bundledClimate(id);
   if (result === null) {
     const ids = (await bundledClimates()).map((climate) => climate.id).join(', ');
-    return faults(`${from}: ${id}; allowed: ${ids}`);
+    return faults(`${from}: ${id.length > 60 ? `${id.slice(0, 57)}…` : id}; allowed: ${ids}`);
   }
   return named(result, `climate ${id}`);
 }

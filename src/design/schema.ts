@@ -167,6 +167,9 @@ const DesignSchema = v.strictObject({
  * @returns the design, or up to 50 faults each with path, value and what is allowed
  */
 export function parseDesign(data: unknown): DesignResult {
+  if (Array.isArray(data)) {
+    return { ok: false, faults: [{ path: '', value: 'a list', allowed: 'one object with all its keys' }] };
+  }
   const result = v.safeParse(DesignSchema, data);
   if (result.success) {
     const design = result.output as Design;
@@ -174,8 +177,8 @@ export function parseDesign(data: unknown): DesignResult {
     return faults.length === 0 ? { ok: true, design } : { ok: false, faults };
   }
   const faults = result.issues.slice(0, MAX_FAULTS).map((issue) => ({
-    path: v.getDotPath(issue) ?? '',
-    value: shorten(issue.input),
+    path: shortened(v.getDotPath(issue) ?? ''),
+    value: printed(issue.input),
     allowed: allowedOf(issue),
   }));
   return { ok: false, faults };
@@ -213,14 +216,22 @@ function tiedFaults(design: Design): DesignFault[] {
 }
 
 function allowedOf(issue: v.BaseIssue<unknown>): string {
-  if (issue.type === 'strict_object') {
-    return issue.expected === 'never' ? 'no such key' : 'an object, present, with all its keys';
-  }
-  return issue.message;
+  if (issue.type !== 'strict_object') return issue.message;
+  if (issue.expected === 'never') return 'no such key';
+  return issue.input === undefined ? 'this key, with its value' : 'an object with all its keys';
 }
 
-function shorten(value: unknown): string {
+function printed(value: unknown): string {
   if (value === undefined) return 'missing';
-  const printed = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
-  return printed.length > 60 ? `${printed.slice(0, 57)}…` : printed;
+  if (typeof value === 'number') return String(value);
+  try {
+    return shortened(JSON.stringify(value) ?? String(value));
+  } catch {
+    // Lists within lists, deeper than the platform can print.
+    return Array.isArray(value) ? 'a list' : 'an object';
+  }
+}
+
+function shortened(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }

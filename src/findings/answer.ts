@@ -1,45 +1,57 @@
-// The answer in one paragraph: how the house does in a typical year, what is well, and what to change first.
+// The answer in one paragraph: how the house does in a typical year, what is well, and what to change first. The
+// changes were run (questions/what-helps.ts), so that the paragraph says what they do.
 
-import type { Finding } from '../outcomes/outcome.ts';
+import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
+import type { BestLever } from '../questions/levers.ts';
+import type { Help } from '../questions/what-helps.ts';
 import type { Context } from './context.ts';
+import { calmHours } from './rules/season.ts';
 import { hours, percent } from './wording.ts';
 
-/** What each grave finding asks to change, in a few words; the first two that apply are said. */
-export const CHANGES: readonly (readonly [id: string, change: string])[] = [
-  ['sunspace-open', 'shut the sunspace off from the rooms by a wall and a door'],
-  ['glass-leans', 'stand the glass upright under an overhang'],
-  ['glass-share', 'take less of the equator-facing glass'],
-  ['mass-too-little', 'put more mass where the sun falls'],
-  ['vents-small', 'make the vents larger'],
-  ['vents-neglected', 'let openers work the vents'],
-  ['vents-ask-much', 'let openers work the vents'],
-  ['damp-from-plants', 'keep the plants out of the air of the rooms'],
-  ['too-damp', 'bring less water into the air'],
-  ['too-hot', 'shade the glass from outside'],
-  ['too-cold', 'insulate better and cover the glass at night'],
-  ['mould-in-rooms', 'dry the air and warm the corners'],
-  ['stale-air', 'give the rooms steady fresh air'],
-];
+/** Share of the year the air may be damp before it is worth a word: the verdict "dry enough". House rule. */
+const CALM_DAMP_HOURS = 0.02 * 8760;
 
-/** The paragraph. */
-export function answerOf(context: Context, findings: readonly Finding[]): string {
+/**
+ * The paragraph.
+ *
+ * @param help what single changes do; null leaves them out
+ */
+export function answerOf(context: Context, help: Help | null): string {
   const { house, outcome, words, geometry, design } = context;
-  const grave = new Set(
-    findings.filter(({ severity }) => severity === 'danger' || severity === 'warning').map(({ id }) => id),
-  );
-  const changes = [...new Set(CHANGES.filter(([id]) => grave.has(id)).map(([, change]) => change))].slice(
-    0,
-    2,
-  );
   const opening = `${design.name} has ${words.area(geometry.glassM2)} of equator-facing glass, ${percent(geometry.shareOfFloor)} of its floor. `;
   const year =
     `In a typical year its rooms are above ${words.temperature(house.overheatLimitC)} for ${hours(house.overheatedHours)} ` +
     `and below ${words.temperature(house.underheatLimitC)} for ${hours(house.underheatedHours)}. ` +
     `They are above ${percent(house.humidLimit)} humidity for ${hours(house.humidHours)}, ` +
-    `and the heater adds ${words.energy(outcome.heating.energyKWh)}. `;
-  const closing =
-    changes.length === 0
-      ? 'As drawn, this house does what was asked of it.'
-      : `What would help most: ${changes.map((change, i) => (i === 0 ? `first ${change}` : `then ${change}`)).join(', ')}.`;
-  return opening + year + closing;
+    `and the heater adds ${words.energy(outcome.heating.energyKWh)}.`;
+  return [opening + year, ...(help === null ? [] : helpSentences(context, help))].join(' ');
+}
+
+function helpSentences(context: Context, { pulled, hot, damp, both }: Help): readonly string[] {
+  const { house, words } = context;
+  const isHot = house.overheatedHours > calmHours();
+  const isDamp = house.humidHours > CALM_DAMP_HOURS || house.mouldIndexMax >= MOULD_INDEX_LIMIT;
+  if (!isHot && !isDamp) return ['As drawn, this house does what was asked of it.'];
+  const tried = `We tried ${pulled.length} single changes.`;
+  const against = (what: string, best: BestLever | null, kind: string) =>
+    best === null
+      ? `None of them alone does much against the ${what}.`
+      : `Against the ${what}, most is won if you ${best.lever.words}: ${left(best.to, kind)}.`;
+  const sentences = [tried];
+  if (isHot) sentences.push(against('heat', hot, 'too hot'));
+  if (isDamp) sentences.push(against('damp', damp, 'too damp'));
+  if (isHot && isDamp && both !== null) {
+    const { overheatedHours, humidHours, heatingKWh } = both.figures;
+    sentences.push(
+      `Do both, and ${hours(overheatedHours)} are too hot and ${hours(humidHours)} too damp; the heater then adds ${words.energy(heatingKWh)}.`,
+    );
+  } else {
+    const only = isHot ? hot : damp;
+    if (only !== null) sentences.push(`The heater then adds ${words.energy(only.figures.heatingKWh)}.`);
+  }
+  return sentences;
+}
+
+function left(count: number, kind: string): string {
+  return Math.round(count) === 1 ? `1 hour is then ${kind}` : `${hours(count)} are then ${kind}`;
 }

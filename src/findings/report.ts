@@ -2,21 +2,23 @@
 // versions, findings, cautions, every input, how far to trust it. One or more runs in, sections of blocks out;
 // the page draws them, and a block of kind 'picture' names the picture it wants.
 
-import { extremeWeeks } from '../outcomes/extremes.ts';
+import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { VERSION } from '../outcomes/version.ts';
+import type { Help } from '../questions/what-helps.ts';
 import { answerOf } from './answer.ts';
 import { contextOf, type Run } from './context.ts';
+import { differencesOf } from './differences.ts';
 import { findingsOf } from './findings.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { RULES } from './rules.ts';
-import { CHECKS, TRUST } from './trust.ts';
+import { CHECKS, checksInShort, TRUST } from './trust.ts';
 import { moment, percent, wordingOf } from './wording.ts';
 
 export type Picture =
   | { readonly name: 'section' | 'year' | 'balance' }
-  | { readonly name: 'week'; readonly firstHour: number };
+  | { readonly name: 'week'; readonly kind: 'hot' | 'cold'; readonly firstHour: number };
 
 export type Block =
   | { readonly kind: 'text'; readonly text: string }
@@ -55,6 +57,11 @@ export interface ReportOrder {
   readonly others: readonly Run[];
   /** answers to questions that were asked of the design, one plain sentence each */
   readonly answers: readonly string[];
+  /** what single changes would do, run; null leaves them out */
+  readonly help: Help | null;
+  /** findings already made of the run, in its units; made here when absent. A year that has travelled between threads
+   * has left its panes behind, and findings need them. */
+  readonly findings?: readonly Finding[];
 }
 
 /** The report's content. */
@@ -63,14 +70,14 @@ export function reportOf(order: ReportOrder): Report {
   const units = run.units ?? 'metric';
   const words = wordingOf(units);
   const context = contextOf(run);
-  const findings = findingsOf(run);
+  const findings = order.findings ?? findingsOf(run);
   const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
-  const weeks = extremeWeeks(context.houseYear.operativeC);
+  const { hottestHour, coldestHour } = context.house;
   const { geometry, design, climate } = context;
   const who = [
     ['For', order.client],
     ['Place', order.place],
-    ['Adviser', order.adviser],
+    ['Prepared by', order.adviser],
     ['Weather', `${climate.year.site.name} (${climate.year.source})`],
     ['Question', order.question],
   ].filter(([, value]) => value !== '');
@@ -80,7 +87,7 @@ export function reportOf(order: ReportOrder): Report {
       title: 'In short',
       blocks: [
         { kind: 'table', head: [], rows: who as string[][] },
-        { kind: 'text', text: answerOf(context, findings) },
+        { kind: 'text', text: answerOf(context, order.help) },
         ...order.answers.map((text): Block => ({ kind: 'text', text })),
       ],
     },
@@ -106,17 +113,17 @@ export function reportOf(order: ReportOrder): Report {
         {
           kind: 'picture',
           picture: { name: 'year' },
-          caption: `Temperature of the rooms in every hour of the year; hottest on ${moment(context.house.hottestHour)}, coldest on ${moment(context.house.coldestHour)}.`,
+          caption: `Temperature of the rooms in every hour of the year; hottest on ${moment(hottestHour)}, coldest on ${moment(coldestHour)}.`,
         },
         {
           kind: 'picture',
-          picture: { name: 'week', firstHour: weeks.hottest },
-          caption: 'The hottest week.',
+          picture: { name: 'week', kind: 'hot', firstHour: weekAround(hottestHour) },
+          caption: 'The week with the hottest hour.',
         },
         {
           kind: 'picture',
-          picture: { name: 'week', firstHour: weeks.coldest },
-          caption: 'The coldest week.',
+          picture: { name: 'week', kind: 'cold', firstHour: weekAround(coldestHour) },
+          caption: 'The week with the coldest hour.',
         },
         {
           kind: 'picture',
@@ -127,7 +134,12 @@ export function reportOf(order: ReportOrder): Report {
     },
     ...(order.others.length === 0
       ? []
-      : [{ title: 'Beside other versions', blocks: [comparisonOf([run, ...order.others])] }]),
+      : [
+          {
+            title: 'Beside other versions',
+            blocks: [comparisonOf([run, ...order.others]), differencesOf([run, ...order.others])],
+          },
+        ]),
     {
       title: 'What we find',
       blocks: [{ kind: 'findings', findings: findings.filter(({ id }) => !isCaution.has(id)) }],
@@ -146,7 +158,7 @@ export function reportOf(order: ReportOrder): Report {
       title: 'How far to trust it',
       blocks: [
         ...TRUST.map((text): Block => ({ kind: 'text', text })),
-        { kind: 'table', head: ['Checked against', 'checks', 'pass', 'note', 'fail'], rows: CHECKS.rows },
+        { kind: 'text', text: checksInShort(CHECKS) },
       ],
     },
   ];

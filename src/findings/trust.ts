@@ -2,22 +2,79 @@
 // are written by `npm run published -- --write`; the words say what they mean for a client.
 
 import checks from './checks.json' with { type: 'json' };
+import { listed } from './wording.ts';
+
+/** What the model leaves out. */
+export const NOT_MODELLED: readonly string[] = [
+  'the difference between the top and the bottom of a room',
+  'sun on a person in a chair',
+  'furniture that shades a floor',
+  'warm pipes',
+  'water that moves through walls and soil',
+  'soil that runs dry',
+  'rain',
+  'wind round a particular hill',
+  'the strength of anything',
+];
 
 export const TRUST: readonly string[] = [
-  'The parts of the model are checked against published standards, handbook tables and worked examples. The command "npm run published" prints every check with its reference, our figure and the verdict.',
+  'The parts of the model are checked against published standards, handbook tables and worked examples. Among them are tables of the sun and the sky, the standards for glass, walls and floors, and the handbooks of comfort, damp and mould.',
   'The whole is checked against published test houses and by its own books: in every run the heat that came in, less what went out and what was stored, has to come to nothing, and the same for water.',
-  'Not in the model: the difference between the top and the bottom of a room, sun on a person in a chair, furniture that shades a floor, warm pipes, water that moves through walls and soil, wind round a particular hill, and the strength of anything.',
+  `Not in the model: ${listed(NOT_MODELLED)}.`,
   'The weather is a typical year. Real summers and winters are hotter and colder than it. Airtightness as built, the wetness of the ground and the habits of people move the figures as much. Compare versions of a house with each other, and leave a margin.',
 ];
 
-/** Outside checks by source: rows of source, checks, passes, notes and failures, as counted when last written. */
-export const CHECKS: { readonly total: number; readonly rows: readonly (readonly string[])[] } = {
-  total: checks.total,
-  rows: checks.sources.map(({ source, checks: count, pass, note, fail }) => [
-    source,
-    String(count),
-    String(pass),
-    String(note),
-    String(fail),
-  ]),
-};
+export interface SourceCount {
+  readonly source: string;
+  readonly checks: number;
+  readonly pass: number;
+  readonly note: number;
+  readonly fail: number;
+  /** where the numbers come from, most common first */
+  readonly marks: string;
+}
+
+export interface ChecksBySource {
+  readonly total: number;
+  readonly sources: readonly SourceCount[];
+}
+
+/** A check as it is read: the last number says for how many rows of its quantity it stands. */
+export type CheckLine = readonly [
+  which: string,
+  quantity: string,
+  reference: string,
+  ours: string,
+  verdict: string,
+  of: number,
+];
+
+export interface ListedChecks {
+  /** notes and failures, one by one */
+  readonly odd: readonly { readonly source: string; readonly line: CheckLine }[];
+  readonly sources: readonly { readonly source: string; readonly lines: readonly CheckLine[] }[];
+}
+
+/** Our own figures with one thing changed at a time, so that a reader sees what they lean on. */
+export interface ErrorTable {
+  readonly says: string;
+  readonly figures: readonly string[];
+  readonly houses: readonly {
+    readonly name: string;
+    readonly rows: readonly { readonly what: string; readonly values: readonly number[] }[];
+  }[];
+}
+
+/** Outside checks by source, as counted when last written. */
+export const CHECKS: ChecksBySource = checks;
+
+/** The count of the checks in a sentence or two. */
+export function checksInShort({ total, sources }: ChecksBySource): string {
+  const sum = (of: 'pass' | 'note' | 'fail') => sources.reduce((all, row) => all + row[of], 0);
+  const [notes, failures] = [sum('note'), sum('fail')];
+  return (
+    `${total} numbers were held against ${sources.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
+    `${notes} lie a little outside a range that was recalled from memory, and ${failures === 0 ? 'none fails' : `${failures} fail`}. ` +
+    'Each is listed under "How far to trust it" in the tool, with its source, its figure and ours.'
+  );
+}

@@ -1,65 +1,81 @@
-// Why a headline figure is what it is: the hours behind it (how many, which months, which times of day), the heat
-// that moved in those hours, and the one change that would move the figure most, as far as one run can tell. A
-// context and a figure's name in, a trace out. The change is a guess from the findings until the question "What
-// matters most?" has been asked; `change` then comes from its answer.
+// Why a headline figure is what it is: the hours behind it (how many, which months, which times of day) and the heat
+// and water that moved in them. A context, a figure's name and a zone in, a trace out. The change that would move the
+// figure most is not guessed here: questions/levers.ts runs the changes.
 
+import type { ZoneYear } from '../network/year.ts';
 import { hoursByMonth } from '../outcomes/calendar.ts';
-import { HOURS } from '../weather/typical-year.ts';
-import { CHANGES } from './answer.ts';
+import type { ZoneOutcome } from '../outcomes/outcome.ts';
+import { isoSaturationPressure } from '../physics/surface-humidity.ts';
+import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import type { Context } from './context.ts';
-import { findingsOf } from './findings.ts';
 import { monthsThatMatter } from './rules/season.ts';
-import { during, hours, listed } from './wording.ts';
+import { during, hours, listed, percent, plain } from './wording.ts';
 
-export const TRACED = ['overheatedHours', 'underheatedHours', 'humidHours', 'heatingKWh'] as const;
+export const TRACED = [
+  'overheatedHours',
+  'coldestHour',
+  'humidHours',
+  'mouldIndex',
+  'heatingKWh',
+  'ventMoves',
+] as const;
 export type Traced = (typeof TRACED)[number];
+export type TracedZone = 'house' | 'sunspace';
 
 export interface HeatFlow {
   readonly cause: string;
-  /** mean over the hours behind the figure; into the rooms is positive [W] */
+  /** mean over the hours behind the figure; into the zone is positive [W] */
   readonly watts: number;
 }
 
 export interface Trace {
   readonly figure: Traced;
+  readonly zone: TracedZone;
   /** hours of the year behind the figure, in their order */
   readonly hours: readonly number[];
   /** twelve counts, and twenty-four by hour of day */
   readonly byMonth: readonly number[];
   readonly byHourOfDay: readonly number[];
-  /** largest first, by size */
+  /** largest first, by size; the last named is what is left to close the sum */
   readonly flows: readonly HeatFlow[];
-  readonly change: string | null;
+  /** water released in the months of those hours, largest first [kg/day]; for damp and mould, else none */
+  readonly water: readonly { readonly cause: string; readonly kgPerDay: number }[];
   readonly text: string;
 }
 
 /** Heat capacity of air by volume [J/(m³·K)] at room temperature and sea level; enough for a mean flow. */
 const AIR_J_PER_M3K = 1206;
+/** Hours so near the coldest belong to it [K]. House rule. */
+const NEAR_COLDEST_K = 1;
+/** Humidity against a surface above which mould grows on sensitive materials: VTT model, about 0.8 at 20 °C. */
+const MOULD_SURFACE_RH = 0.8;
+/** An opening counts as open from here. */
+const LEAST_OPEN = 0.02;
+/** Flows smaller than this are not worth a word [W]. */
+const LEAST_WATTS = 1;
+const LEAST_KG_PER_DAY = 0.1;
+const PEOPLE = 'people and appliances';
+const REST = 'all else';
 
-/** Findings whose cure moves the figure. */
-const CURES: Readonly<Record<Traced, readonly string[]>> = {
-  overheatedHours: [
-    'sunspace-open',
-    'glass-leans',
-    'glass-share',
-    'mass-too-little',
-    'vents-neglected',
-    'too-hot',
-  ],
-  underheatedHours: ['too-cold'],
-  humidHours: ['damp-from-plants', 'sunspace-open', 'too-damp'],
-  heatingKWh: ['too-cold'],
+const MEANING: Readonly<Record<Traced, string>> = {
+  overheatedHours: 'above the limit',
+  coldestHour: 'within a degree of the coldest',
+  humidHours: 'above the limit of humidity',
+  mouldIndex: 'with damp enough for mould in the coldest corner',
+  heatingKWh: 'with the heater on',
+  ventMoves: 'with a vent open',
 };
 
 /**
- * Trace a headline figure of the rooms.
+ * Trace a headline figure.
  *
  * @param context one run
  * @param figure its name
+ * @param zone whose figure it is; one there is
  * @returns hours, flows and words; no hours and a plain sentence where the figure is zero
  */
-export function whyOf(context: Context, figure: Traced): Trace {
-  const isBehind = testOf(context, figure);
+export function whyOf(context: Context, figure: Traced, zone: TracedZone = 'house'): Trace {
+  const isBehind = testOf(context, figure, zone);
   const behind: number[] = [];
   const byHourOfDay = Array<number>(24).fill(0);
   const flags = new Float64Array(HOURS);
@@ -70,79 +86,144 @@ export function whyOf(context: Context, figure: Traced): Trace {
     byHourOfDay[hour % 24]!++;
   }
   const byMonth = hoursByMonth(flags, (flag) => flag > 0);
-  const flows = flowsIn(context, behind);
-  const change = changeFor(context, figure);
-  return {
-    figure,
-    hours: behind,
-    byMonth,
-    byHourOfDay,
-    flows,
-    change,
-    text: tell(behind, byMonth, byHourOfDay, flows, change),
-  };
+  const flows = behind.length === 0 ? [] : flowsIn(context, zone, behind, byMonth);
+  const isWater = figure === 'humidHours' || figure === 'mouldIndex';
+  const water = isWater && behind.length > 0 ? waterIn(context, zone, byMonth) : [];
+  const trace = { figure, zone, hours: behind, byMonth, byHourOfDay, flows, water };
+  return { ...trace, text: tell(trace, context) };
 }
 
-function testOf({ house, houseYear }: Context, figure: Traced): (hour: number) => boolean {
+function zoneYearOf(context: Context, zone: TracedZone): ZoneYear {
+  const found = zone === 'house' ? context.houseYear : context.sunspaceYear;
+  if (found === null) throw new RangeError("zone is 'sunspace'; allowed: one the design has");
+  return found;
+}
+
+function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: number) => boolean {
+  const year = zoneYearOf(context, zone);
+  const outcome: ZoneOutcome = zone === 'house' ? context.house : context.sunspace!;
   switch (figure) {
     case 'overheatedHours':
-      return (hour) => houseYear.operativeC[hour]! > house.overheatLimitC;
-    case 'underheatedHours':
-      return (hour) => houseYear.operativeC[hour]! < house.underheatLimitC;
+      return (hour) => year.operativeC[hour]! > outcome.overheatLimitC;
+    case 'coldestHour':
+      return (hour) => year.operativeC[hour]! <= outcome.minOperativeC + NEAR_COLDEST_K;
     case 'humidHours':
-      return (hour) => houseYear.relativeHumidity[hour]! > house.humidLimit;
+      return (hour) => year.relativeHumidity[hour]! > outcome.humidLimit;
+    case 'mouldIndex':
+      return (hour) => {
+        const vapour = year.relativeHumidity[hour]! * isoSaturationPressure(year.airC[hour]!);
+        return vapour > MOULD_SURFACE_RH * isoSaturationPressure(year.cornerC[hour]!);
+      };
     case 'heatingKWh':
-      return (hour) => houseYear.heatingW[hour]! > 0;
+      return (hour) => year.heatingW[hour]! > 0;
+    case 'ventMoves': {
+      const vents = context.year.openings.filter(({ kind }) => kind === 'vent');
+      return (hour) => vents.some(({ open }) => open[hour]! > LEAST_OPEN);
+    }
   }
 }
 
-/** Mean flows that the year keeps by the hour: sun, heater, air. */
-function flowsIn({ houseYear, climate, geometry }: Context, behind: readonly number[]): HeatFlow[] {
-  let [sun, heater, air] = [0, 0, 0];
-  for (const hour of behind) {
-    sun += houseYear.solarW[hour]!;
-    heater += houseYear.heatingW[hour]!;
-    const perK = (houseYear.ventAch[hour]! * geometry.houseVolumeM3 * AIR_J_PER_M3K) / 3600;
-    air += perK * (climate.year.dryBulbC[hour]! - houseYear.airC[hour]!);
-  }
-  const count = Math.max(behind.length, 1);
-  return [
-    { cause: 'sun', watts: sun / count },
-    { cause: 'heater', watts: heater / count },
-    { cause: 'outdoor air', watts: air / count },
-  ]
-    .filter(({ watts }) => Math.abs(watts) >= 1)
-    .sort((one, other) => Math.abs(other.watts) - Math.abs(one.watts));
-}
-
-function changeFor(context: Context, figure: Traced): string | null {
-  const grave = new Set(
-    findingsOf(context)
-      .filter(({ severity }) => severity === 'danger' || severity === 'warning')
-      .map(({ id }) => id),
-  );
-  const cure = CURES[figure].find((id) => grave.has(id));
-  return CHANGES.find(([id]) => id === cure)?.[1] ?? null;
-}
-
-function tell(
+/**
+ * Mean flows in the hours: sun, heater and outdoor air by the hour; people by their months; and what closes the sum,
+ * since air alone holds next to no heat.
+ */
+function flowsIn(
+  context: Context,
+  zone: TracedZone,
   behind: readonly number[],
   byMonth: readonly number[],
-  byHourOfDay: readonly number[],
-  flows: readonly HeatFlow[],
-  change: string | null,
-): string {
-  if (behind.length === 0) return 'No hour of the year stands behind this figure.';
-  const when = `${hours(behind.length)} stand behind it, mostly ${during(monthsThatMatter(byMonth))}, ${partOfDay(byHourOfDay)}. `;
-  const said = flows.map(
-    ({ cause, watts }) => `${cause} ${watts > 0 ? 'brings' : 'takes'} ${Math.round(Math.abs(watts))} W`,
+): HeatFlow[] {
+  const { climate, geometry, year } = context;
+  const zoneYear = zoneYearOf(context, zone);
+  const volumeM3 = zone === 'house' ? geometry.houseVolumeM3 : geometry.sunspaceVolumeM3;
+  let [sun, heater, air] = [0, 0, 0];
+  for (const hour of behind) {
+    sun += zoneYear.solarW[hour]!;
+    heater += zoneYear.heatingW[hour]!;
+    const perK = (zoneYear.ventAch[hour]! * volumeM3 * AIR_J_PER_M3K) / 3600;
+    air += perK * (climate.year.dryBulbC[hour]! - zoneYear.airC[hour]!);
+  }
+  const people = year.heat.find((row) => row.zone === zone && row.cause === PEOPLE);
+  const known = [
+    { cause: 'the sun', watts: sun / behind.length },
+    { cause: 'the heater', watts: heater / behind.length },
+    { cause: 'outdoor air', watts: air / behind.length },
+    {
+      cause: PEOPLE,
+      watts: people === undefined ? 0 : meanByMonth(people.monthJ, byMonth, 3600),
+    },
+  ];
+  const rest = { cause: REST, watts: -known.reduce((sum, { watts }) => sum + watts, 0) };
+  return [...known.sort((one, other) => Math.abs(other.watts) - Math.abs(one.watts)), rest].filter(
+    ({ watts }) => Math.abs(watts) >= LEAST_WATTS,
   );
-  const flow = said.length === 0 ? '' : `On average in those hours, ${listed(said)}. `;
-  return `${when}${flow}${change === null ? '' : `To move it: ${change}.`}`.trim();
 }
 
-/** The part of the day with the most hours, in words. */
+/** An open sunspace and the rooms share their air, so they share their water. */
+function waterIn(context: Context, zone: TracedZone, byMonth: readonly number[]): Trace['water'] {
+  const zones = context.design.sunspace.join === 'open' ? context.year.zones : [zoneYearOf(context, zone)];
+  const perDay = new Map<string, number>();
+  for (const { cause, monthKg } of zones.flatMap(({ moistureByCause }) => moistureByCause))
+    perDay.set(cause, (perDay.get(cause) ?? 0) + meanByMonth(monthKg, byMonth, 1 / 24));
+  return [...perDay]
+    .map(([cause, kgPerDay]) => ({ cause, kgPerDay }))
+    .filter(({ kgPerDay }) => kgPerDay >= LEAST_KG_PER_DAY)
+    .sort((one, other) => other.kgPerDay - one.kgPerDay);
+}
+
+/** Mean rate of monthly sums, each month weighed by its hours behind the figure; per hour over `per`. */
+function meanByMonth(sums: readonly number[], byMonth: readonly number[], per: number): number {
+  const total = byMonth.reduce((all, count) => all + count, 0);
+  return byMonth.reduce((all, count, month) => {
+    const inMonth = MONTH_START_HOUR[month + 1]! - MONTH_START_HOUR[month]!;
+    return all + (count / total) * (sums[month]! / (inMonth * per));
+  }, 0);
+}
+
+function tell(trace: Omit<Trace, 'text'>, { words, year, sunspace }: Context): string {
+  const { figure, zone, hours: behind, byMonth, byHourOfDay, flows, water } = trace;
+  if (behind.length === 0) return 'No hour of the year stands behind this figure.';
+  const matter = during(monthsThatMatter(byMonth));
+  const season = matter === 'all year' ? '' : `, mostly ${matter}`;
+  const when = `Behind it ${behind.length === 1 ? 'stands' : 'stand'} ${hours(behind.length)} ${MEANING[figure]}${season}, ${partOfDay(byHourOfDay)}.`;
+  const said = flows
+    .filter(({ cause }) => cause !== REST)
+    .map(({ cause, watts }) => {
+      const verb = cause === PEOPLE ? ['bring', 'take'] : ['brings', 'takes'];
+      return `${cause} ${watts > 0 ? verb[0] : verb[1]} ${wattsInWords(watts)}`;
+    });
+  const rest = flows.find(({ cause }) => cause === REST)?.watts ?? 0;
+  const parts = ['the mass', 'the glass', 'the walls', 'the earth'];
+  if (zone === 'sunspace') parts.push('the rooms');
+  else if (sunspace !== null) parts.push('the sunspace');
+  const restText =
+    rest === 0
+      ? ''
+      : ` The rest, ${wattsInWords(rest)}, ${rest > 0 ? 'comes from' : 'goes into'} ${listed(parts)}${zone === 'sunspace' && rest < 0 ? ', or turns water into vapour' : ''}.`;
+  const flow = said.length === 0 ? '' : ` On average in those hours ${listed(said)}.${restText}`;
+  const total = water.reduce((sum, { kgPerDay }) => sum + kgPerDay, 0);
+  const [first] = water;
+  const wet =
+    first === undefined
+      ? ''
+      : ` In those months ${words.water(total)} of water a day go into this air, ${percent(first.kgPerDay / total)} of it from ${first.cause}.`;
+  const moved =
+    figure === 'ventMoves'
+      ? ` In all, vents and doors are moved ${Math.round(year.openings.filter(({ kind }) => kind !== 'cracks').reduce((sum, { moves }) => sum + moves, 0))} times.`
+      : '';
+  return `${when}${moved}${wet}${flow}`;
+}
+
+/** Power without its sign: whole tens of watts, from a kilowatt on kilowatts. */
+function wattsInWords(watts: number): string {
+  const size = Math.abs(watts);
+  if (size >= 995) return `${plain(size / 1000, 1)} kW`;
+  return size >= 10 ? `${10 * Math.round(size / 10)} W` : `${Math.round(size)} W`;
+}
+
+/** The part of the day with the most hours, in words; "at all hours" where none stands out. */
 function partOfDay(byHourOfDay: readonly number[]): string {
+  const all = byHourOfDay.reduce((sum, count) => sum + count, 0) / 24;
   const parts = [
     { name: 'at night', from: 22, to: 30 },
     { name: 'in the morning', from: 6, to: 12 },
@@ -153,5 +234,6 @@ function partOfDay(byHourOfDay: readonly number[]): string {
     for (let hour = from; hour < to; hour++) count += byHourOfDay[hour % 24]!;
     return { name, perHour: count / (to - from) };
   });
-  return parts.reduce((most, part) => (part.perHour > most.perHour ? part : most)).name;
+  const most = parts.reduce((best, part) => (part.perHour > best.perHour ? part : best));
+  return most.perHour < 1.25 * all ? 'at all hours of the day' : most.name;
 }

@@ -98,34 +98,45 @@ function clock(start: number): string {
   return start < 18 ? `${start - 12} in the afternoon` : `${start - 12} in the evening`;
 }
 
+interface Runs {
+  /** months that stand alone or in pairs */
+  readonly single: readonly string[];
+  /** three months and more, first and last */
+  readonly long: readonly (readonly [from: string, to: string])[];
+}
+
+/** Months that follow each other; runs join over new year. */
+function runsOf(chosen: readonly boolean[]): Runs {
+  const single: string[] = [];
+  const long: [string, string][] = [];
+  for (let first = 0; first < 12; first++) {
+    if (!chosen[first] || chosen[(first + 11) % 12]) continue;
+    let length = 1;
+    while (chosen[(first + length) % 12]) length++;
+    const names = Array.from({ length }, (_, i) => MONTH_NAMES[(first + i) % 12]!);
+    if (length > 2) long.push([names[0]!, names.at(-1)!]);
+    else single.push(...names);
+  }
+  return { single, long };
+}
+
 /**
- * Months as a person names them: "July", "July and August", "November to February". Runs join over new year.
+ * Months as a person names them: "July", "July and August", "November to February".
  *
  * @param chosen twelve flags, January first
  */
 export function months(chosen: readonly boolean[]): string {
   if (chosen.every(Boolean)) return 'every month';
-  const runs: string[] = [];
-  for (let first = 0; first < 12; first++) {
-    if (!chosen[first] || chosen[(first + 11) % 12]) continue;
-    let length = 1;
-    while (chosen[(first + length) % 12]) length++;
-    const from = MONTH_NAMES[first]!;
-    const to = MONTH_NAMES[(first + length - 1) % 12]!;
-    runs.push(length === 1 ? from : length === 2 ? `${from} and ${to}` : `${from} to ${to}`);
-  }
-  return listed(runs);
+  const { single, long } = runsOf(chosen);
+  return listed([...single, ...long.map(([from, to]) => `${from} to ${to}`)]);
 }
 
 /** Months after a verb: "in July", "in July and August", "from November to February". */
 export function during(chosen: readonly boolean[]): string {
-  const named = months(chosen);
-  if (named === 'every month') return 'all year';
-  return listed(named.split(/, | and (?=[A-Z][a-z]+ to )/).map(withPreposition));
-}
-
-function withPreposition(run: string): string {
-  return run.includes(' to ') ? `from ${run}` : `in ${run}`;
+  if (chosen.every(Boolean)) return 'all year';
+  const { single, long } = runsOf(chosen);
+  const inThem = single.length === 0 ? [] : [`in ${listed(single)}`];
+  return listed([...inThem, ...long.map(([from, to]) => `from ${from} to ${to}`)]);
 }
 
 /** "a", "a and b", "a, b and c". */

@@ -153,12 +153,14 @@ export interface VentRule {
   readonly opensAboveC: number;
   /** width over which it goes from shut to full [K] */
   readonly bandK: number;
-  /** only while outdoors is cooler than the zone */
+  /** only while outdoors is cooler than the zone, or the zone so damp that drier air is worth its heat */
   readonly onlyCooler: boolean;
   /** share that may be open, by time (hours, days, months) */
   readonly schedule: Schedule;
   /** shut above this wind [m/s] */
   readonly shutAboveWind: number;
+  /** shut while it rains, where the weather says when */
+  readonly shutInRain: boolean;
 }
 
 export type Hand = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';

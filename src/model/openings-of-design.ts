@@ -114,6 +114,7 @@ function ruleOf(design: Design): VentRule {
     onlyCooler: true,
     schedule: { workday: new Array<number>(24).fill(1) },
     shutAboveWind: SHUT_ABOVE_WIND,
+    shutInRain: true,
   };
 }
 

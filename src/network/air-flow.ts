@@ -1,48 +1,70 @@
 // Air through every opening, step by step: the model's openings and zone temperatures in, mass flows with outdoors
 // and between zones out. Every flow is an exchange (as much in as out), so the air mass of each zone balances at
 // every step. Volume formulas: src/physics/leakage, openings, doorway.
-// Flow depends on temperature and temperature on flow: the run solves its hubs with trial flows and hands back
-// trial temperatures until both agree, so nothing chatters and a finer step changes little. Buoyant flows go by
-// damped substitution; an opener's position by secant and bracket, since more opening always means less need.
+// Flow depends on temperature and temperature on flow: the run tries temperatures until those the network answers to
+// their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
+// position in a step follows from the trial temperature too.
 
 import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
 import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
 import { type Moment, scheduled } from './clock.ts';
-import { act, easing, type HandState, notchFor, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
+import type { EngineRoom } from './engine-room.ts';
+import {
+  act,
+  easing,
+  HALF_BELOW_K,
+  type HandState,
+  isAwake,
+  isBedtime,
+  notchFor,
+  resetMoves,
+  restingHand,
+  shutAgainstCold,
+} from './hands.ts';
 
 /**
  * Vents begin to open at the rule's temperature less this, and are shut below it [K]: what is opened on a hot day
  * stays open until the room has cooled. People open at the rule's temperature and then let it run down as far.
  */
 const RUN_DOWN_K = 2;
-/** Anyone shuts a vent or door that has brought the room this far below the rule's temperature [K]. */
-const PLAINLY_COLD_K = 4;
+const NIGHT_RUN_DOWN_K = 5;
+/**
+ * A room this humid is aired even with hotter, drier air, until it is down to the second; a grower's rule: common
+ * practice, no source.
+ */
+const DAMP_HUMIDITY = 0.85;
+const DRIED_HUMIDITY = 0.7;
+/** Rain that makes people and sensors shut what is open to it [mm in the hour]; common practice, no source. */
+const FELT_RAIN_MM = 0.2;
 /** A door that obeys its rule opens for air at least this much warmer [K], and shuts when it is no warmer. */
 const DOOR_LEAD_K = 1;
 
-/** Flows agree when they change by no more than this: relative, and absolute [m³/s]. */
-const SETTLED_REL = 0.01;
-const SETTLED_M3S = 2e-4;
-const SETTLED_OPEN = 0.01;
 /** An opener this little open lets nothing through. */
 const SHUT = 1e-6;
-/** Buoyant flow goes with the square root of a difference it lowers: substituted this far it settles fastest. */
-const DAMPING = 0.7;
-
 /** What the flows depend on, written by the run before each step. */
 export interface AirState {
   readonly zoneC: Float64Array;
+  /** mean radiant temperature at a step's start [°C] */
+  readonly radiantC: Float64Array;
   /** humidity ratio of each zone [kg/kg] */
   readonly zoneRatio: Float64Array;
+  /** relative humidity of each zone, 0…1 */
+  readonly zoneHumidity: Float64Array;
   outdoorC: number;
+  /** humidity ratio outdoors [kg/kg] */
+  outdoorRatio: number;
+  /** rain in the hour [mm]; 0 where the weather knows of none */
+  rainMm: number;
   wind: number;
   /** outdoors [kg/m³] */
   density: number;
 }
 
 export interface AirFlow {
+  /** take a model's openings in, all shut */
+  load(model: Model, stepS: number): void;
   /** zone: mass exchanged with outdoors [kg/s] */
   readonly outdoors: Float64Array;
   /** zone · zones + zone, symmetric [kg/s] */
@@ -53,44 +75,66 @@ export interface AirFlow {
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
   /** before each step, from the temperatures it starts at; people at hand look up at quarter hours */
-  beginStep(moment: Moment, stepS: number, isQuarter: boolean): void;
-  /** new flows for the trial temperatures in zoneC; true when they are those the trial was made with */
-  refine(moment: Moment): boolean;
+  beginStep(moment: Moment, isQuarter: boolean): void;
+  /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
+  renew(moment: Moment): boolean;
+  /** the last renewal changed a flow */
+  readonly isNew: boolean;
+  /** whether an opener, shut as everything is, would open at these temperatures [°C] */
+  wouldOpen(moment: Moment, zoneC: Float64Array): boolean;
   /** moves start to count */
   startCounting(): void;
 }
 
-/** Compile a model's openings. */
-export function compileAirFlow(model: Model, state: AirState): AirFlow {
-  const zones = model.zones.length;
-  const openings = model.openings;
-  const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
-  const zoneOf = Int32Array.from(openings, (opening) => indexOf(opening.zone));
-  const otherOf = Int32Array.from(openings, (opening) =>
-    opening.kind === 'door' ? indexOf(opening.other) : -1,
-  );
-  const outdoors = new Float64Array(zones);
-  const between = new Float64Array(zones * zones);
-  const volume = new Float64Array(openings.length);
-  const hands = openings.map(() => restingHand());
-  /** an opener's position before the step, and the bracket its position in the step lies in */
-  const openBefore = new Float64Array(openings.length);
-  const least = new Float64Array(openings.length);
-  const most = new Float64Array(openings.length);
-  const lastOpen = new Float64Array(openings.length);
-  const lastOff = new Float64Array(openings.length);
+/** Openings of a run, with room for so many; load() before use. */
+export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
+  let zones = 0;
+  let count = 0;
+  let openings: readonly Opening[] = [];
+  let hands: HandState[] = [];
+  const zoneOf = new Int32Array(room.openings);
+  const otherOf = new Int32Array(room.openings);
+  /** 1 where people live */
+  const livedIn = new Uint8Array(room.zones);
+  const outdoors = new Float64Array(room.zones);
+  const between = new Float64Array(room.zones * room.zones);
+  const volume = new Float64Array(room.openings);
+  /** an opener's position before the step */
+  const openBefore = new Float64Array(room.openings);
   /** vents and doors; cracks and fans flow as the hour's start finds them */
-  const movable = Int32Array.from(
-    [...openings.keys()].filter((i) => openings[i]!.kind === 'vent' || openings[i]!.kind === 'door'),
-  );
+  const movable = new Int32Array(room.openings);
+  let movables = 0;
+  /** share of its way that an opener goes in a step */
   let ease = 0;
   let anyOpen = false;
   let stale = true;
+  let isNew = true;
+
+  function load(model: Model, stepS: number): void {
+    zones = model.zones.length;
+    openings = model.openings;
+    count = openings.length;
+    hands = openings.map(() => restingHand());
+    ease = easing(stepS);
+    anyOpen = false;
+    movables = 0;
+    for (const array of [outdoors, between, volume]) array.fill(0);
+    model.zones.forEach(({ people }, z) => {
+      livedIn[z] = people === null ? 0 : 1;
+    });
+    const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
+    openings.forEach((opening, i) => {
+      zoneOf[i] = indexOf(opening.zone);
+      otherOf[i] = opening.kind === 'door' ? indexOf(opening.other) : -1;
+      if (opening.kind === 'vent' || opening.kind === 'door') movable[movables++] = i;
+    });
+  }
 
   function beginHour(moment: Moment): void {
-    for (let i = 0; i < openings.length; i++) {
+    for (let i = 0; i < count; i++) {
       const opening = openings[i]!;
       const hand = hands[i]!;
+      if (opening.kind === 'vent') feelDamp(hand, state, zoneOf[i]!);
       if (opening.kind === 'vent') wantVent(opening, hand, moment, state, zoneOf[i]!);
       else if (opening.kind === 'door') wantDoor(opening, hand, state, zoneOf[i]!, otherOf[i]!);
       else {
@@ -102,64 +146,45 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     stale = true;
   }
 
-  function beginStep(moment: Moment, stepS: number, isQuarter: boolean): void {
-    ease = easing(stepS);
-    const wasOpen = anyOpen;
-    anyOpen = false;
-    for (let k = 0; k < movable.length; k++) {
+  function beginStep(moment: Moment, isQuarter: boolean): void {
+    for (let k = 0; k < movables; k++) {
       const i = movable[k]!;
       const opening = openings[i]!;
       const hand = hands[i]!;
-      const insideC = state.zoneC[zoneOf[i]!]!;
-      if (isQuarter) feelCold(opening, hand, moment, insideC);
+      openBefore[i] = hand.open;
+      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!, livedIn[zoneOf[i]!] === 1);
+      if (opening.kind === 'door') setDoor(opening, hand, ease);
+    }
+  }
+
+  function renew(moment: Moment): boolean {
+    const wasOpen = anyOpen;
+    anyOpen = false;
+    for (let k = 0; k < movables; k++) {
+      const i = movable[k]!;
+      const opening = openings[i]!;
+      const hand = hands[i]!;
       if (opening.kind === 'vent' && opening.hand === 'automatic') {
-        openBefore[i] = hand.open;
-        least[i] = 0;
-        most[i] = 1;
-        lastOff[i] = Number.NaN;
-        hand.open += ease * (ventTarget(opening, moment, state, insideC) - hand.open);
-      } else if (opening.kind === 'door') setDoor(opening, hand, ease);
+        const target = ventTarget(opening, hand, moment, state, state.zoneC[zoneOf[i]!]!);
+        hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
+        if (target > 0) anyOpen = true;
+      }
       if (hand.open > SHUT) anyOpen = true;
       volume[i] = hand.open > SHUT ? flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!) : 0;
     }
-    if (anyOpen || wasOpen || stale) sum();
+    isNew = anyOpen || wasOpen || stale;
+    if (isNew) sum();
     stale = false;
+    return anyOpen;
   }
 
-  function refine(moment: Moment): boolean {
-    if (!anyOpen) return true;
-    let settled = true;
-    for (let k = 0; k < movable.length; k++) {
-      const i = movable[k]!;
-      const opening = openings[i]!;
-      const moved =
-        opening.kind === 'vent' && opening.hand === 'automatic' && !placeOpener(opening, i, moment);
-      const flow = flowOf(opening, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
-      const change = flow - volume[i]!;
-      if (!moved && Math.abs(change) <= SETTLED_REL * volume[i]! + SETTLED_M3S) continue;
-      settled = false;
-      volume[i]! += moved ? change : DAMPING * change;
+  function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
+    for (let k = 0; k < movables; k++) {
+      const opening = openings[movable[k]!]!;
+      if (opening.kind !== 'vent' || opening.hand !== 'automatic') continue;
+      const hand = hands[movable[k]!]!;
+      if (ventTarget(opening, hand, moment, state, zoneC[zoneOf[movable[k]!]!]!) > 0) return true;
     }
-    if (!settled) sum();
-    return settled;
-  }
-
-  /** Toward the position that asks for itself; true when it does. */
-  function placeOpener(opening: VentOpening, i: number, moment: Moment): boolean {
-    const hand = hands[i]!;
-    const target = ventTarget(opening, moment, state, state.zoneC[zoneOf[i]!]!);
-    const asked = openBefore[i]! + ease * (target - openBefore[i]!);
-    const off = asked - hand.open;
-    if (Math.abs(off) <= SETTLED_OPEN) return true;
-    if (off > 0) least[i] = hand.open;
-    else most[i] = hand.open;
-    if (most[i]! - least[i]! <= SETTLED_OPEN) return true;
-    // Secant through the last two positions, kept inside the bracket; halving when it points outside.
-    const slope = (off - lastOff[i]!) / (hand.open - lastOpen[i]!);
-    lastOff[i] = off;
-    lastOpen[i] = hand.open;
-    const next = Number.isFinite(slope) && slope < 0 ? hand.open - off / slope : hand.open + off / 2;
-    hand.open = next > least[i]! && next < most[i]! ? next : (least[i]! + most[i]!) / 2;
     return false;
   }
 
@@ -167,7 +192,7 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     // Loops, not fill(): on arrays this short the call costs more than the work.
     for (let z = 0; z < zones; z++) outdoors[z] = 0;
     for (let z = 0; z < zones * zones; z++) between[z] = 0;
-    for (let i = 0; i < openings.length; i++) {
+    for (let i = 0; i < count; i++) {
       const zone = zoneOf[i]!;
       const other = otherOf[i]!;
       const mass = volume[i]! * state.density;
@@ -184,7 +209,23 @@ export function compileAirFlow(model: Model, state: AirState): AirFlow {
     for (const hand of hands) resetMoves(hand);
   }
 
-  return { outdoors, between, volume, hands, beginHour, beginStep, refine, startCounting };
+  return {
+    load,
+    outdoors,
+    between,
+    volume,
+    get hands() {
+      return hands;
+    },
+    beginHour,
+    beginStep,
+    renew,
+    get isNew() {
+      return isNew;
+    },
+    wouldOpen,
+    startCounting,
+  };
 }
 
 function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
@@ -193,9 +234,15 @@ function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
   else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
 }
 
-function feelCold(opening: Opening, hand: HandState, moment: Moment, insideC: number): void {
-  if (opening.kind !== 'vent' || insideC >= opening.rule.opensAboveC - PLAINLY_COLD_K) return;
-  shutAgainstCold(hand, opening.hand, moment);
+function feelCold(
+  opening: Opening,
+  hand: HandState,
+  moment: Moment,
+  feltC: number,
+  isLivedIn: boolean,
+): void {
+  if (opening.kind !== 'vent') return;
+  shutAgainstCold(hand, opening.hand, moment, opening.rule.opensAboveC - feltC, isLivedIn);
 }
 
 function flowOf(
@@ -231,13 +278,28 @@ function flowOf(
   }
 }
 
-/** Shut by season, hour, wind, or air outside that is no cooler. */
-function barred({ rule }: VentOpening, moment: Moment, state: AirState, insideC: number): boolean {
+/** Shut by season, hour, wind, rain, or air outside that is no cooler, unless damp asks for it. */
+function barred(
+  { rule }: VentOpening,
+  { airsDamp }: HandState,
+  moment: Moment,
+  state: AirState,
+  insideC: number,
+): boolean {
   return (
     scheduled(rule.schedule, moment) <= 0 ||
     state.wind > rule.shutAboveWind ||
-    (rule.onlyCooler && state.outdoorC >= insideC)
+    (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
+    (rule.onlyCooler && state.outdoorC >= insideC && !airsDamp)
   );
+}
+
+/** Damp asks for drier air, however hot it is, from DAMP until the room has dried. */
+function feelDamp(hand: HandState, state: AirState, zone: number): void {
+  const isDrierOutside = state.outdoorRatio < state.zoneRatio[zone]!;
+  const humidity = state.zoneHumidity[zone]!;
+  if (!isDrierOutside || humidity < DRIED_HUMIDITY) hand.airsDamp = false;
+  else if (humidity > DAMP_HUMIDITY) hand.airsDamp = true;
 }
 
 /** How far through the rule's band the room is, from where vents begin to open: 0 none, 1 or more all. */
@@ -246,12 +308,24 @@ function needOf({ rule }: VentOpening, insideC: number): number {
 }
 
 /** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
-function ventTarget(opening: VentOpening, moment: Moment, state: AirState, insideC: number): number {
-  if (barred(opening, moment, state, insideC)) return 0;
-  return scheduled(opening.rule.schedule, moment) * Math.min(1, Math.max(0, 2 * needOf(opening, insideC)));
+function ventTarget(
+  opening: VentOpening,
+  hand: HandState,
+  moment: Moment,
+  state: AirState,
+  insideC: number,
+): number {
+  if (barred(opening, hand, moment, state, insideC)) return 0;
+  const { rule } = opening;
+  const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
+  const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
+  return scheduled(rule.schedule, moment) * Math.min(1, Math.max(0, 2 * need));
 }
 
-/** What a person wants: nothing until the rule's temperature, then by notches until it has run down. */
+/**
+ * What a person wants: nothing until the rule's temperature, then by notches until it has run down. The last look of the
+ * day is for the night: whether walls and all the room is still warm enough to want air until morning.
+ */
 function wantVent(
   opening: VentOpening,
   hand: HandState,
@@ -260,13 +334,19 @@ function wantVent(
   zone: number,
 ): void {
   const { rule } = opening;
-  const insideC = state.zoneC[zone]!;
+  const airC = state.zoneC[zone]!;
+  const isForTheNight = isBedtime(moment);
+  const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
   const need = needOf(opening, insideC);
-  if (need <= 0 || barred(opening, moment, state, insideC)) {
+  if (need <= 0 || barred(opening, hand, moment, state, airC)) {
     hand.wanted = 0;
     return;
   }
   const notch = notchFor(need, rule.opensAboveC - state.outdoorC) * scheduled(rule.schedule, moment);
+  if (isForTheNight) {
+    hand.wanted = notch;
+    return;
+  }
   // Once open, a person widens when it gets hotter but does not fiddle on the way down.
   if (insideC > rule.opensAboveC || hand.wanted > 0) hand.wanted = Math.max(hand.wanted, notch);
   if (insideC < rule.opensAboveC && state.outdoorC < rule.opensAboveC)

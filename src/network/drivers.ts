@@ -7,12 +7,15 @@ import { planeSun } from '../weather/plane-sun.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { type Moment, scheduled } from './clock.ts';
+import type { EngineRoom } from './engine-room.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
-import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE, spreadLight } from './light-spread.ts';
+import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE, type LightSpread, spreadLight } from './light-spread.ts';
 import { type PaneLight, paneLight } from './pane-light.ts';
 import type { Stepper } from './stepper.ts';
 
 export interface Drivers {
+  /** take a model in; its network is in the stepper */
+  load(model: Model, layout: Layout, climate: PreparedClimate): void;
   /** set nodeW, radiant hubW, airGain and ground temperatures for an hour */
   renew(hour: number, moment: Moment): void;
   /** convective gains of people and appliances to each zone's air [W] */
@@ -33,6 +36,32 @@ export interface Drivers {
   isDark(): boolean;
 }
 
+/** A year's sun taken up in a sheet of glass [W/m²]. */
+interface PaneSun {
+  readonly node: number;
+  readonly zone: number;
+  readonly glassM2: number;
+  readonly watt: Float64Array;
+}
+
+interface Loaded {
+  readonly zones: Model['zones'];
+  readonly spread: LightSpread;
+  /** row 3 · zone + kind [W] */
+  readonly sources: readonly Float64Array[];
+  readonly panes: readonly PaneSun[];
+  readonly outside: readonly OutsideSun[];
+  readonly floors: readonly { lightOn(nodeW: Float64Array): number }[];
+  readonly ground: readonly {
+    readonly end: number;
+    readonly meanC: number;
+    readonly amplitudeK: number;
+    readonly coldestDay: number;
+  }[];
+}
+
+const NO_SPREAD: LightSpread = { nodes: [], shares: [], zoneShare: [], lost: new Float64Array(0) };
+
 /** A year's sun on an outside face, already times area and absorptance [W]. */
 interface OutsideSun {
   readonly chain: number;
@@ -40,94 +69,121 @@ interface OutsideSun {
   readonly watt: Float64Array;
 }
 
-/** Compile the drivers of a model in a climate. */
-export function compileDrivers(
-  model: Model,
-  layout: Layout,
-  stepper: Stepper,
-  climate: PreparedClimate,
-): Drivers {
-  const zones = model.zones.length;
-  const spread = spreadLight(model, layout, stepper.first);
-  const light = layout.panes.map((place) => (place.zoneFrom < 0 ? paneLight(place.pane, climate) : null));
-  const sources = sourcesOf(layout, light, zones);
-  const outside = outsideSunOf(layout, stepper, climate);
-  const floors = model.zones.map((_, zone) => litFloor(layout, stepper, zone));
-  const airGain = new Float64Array(zones);
-  const radiantGain = new Float64Array(zones);
-  const zoneSun = new Float64Array(zones);
-  const floorLight = new Float64Array(zones);
-  const outsideSun = new Float64Array(stepper.chains);
-  const frameConductance = new Float64Array(zones);
-  for (const { pane, zoneFrom, zoneTo } of layout.panes) {
-    if (zoneFrom < 0) frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
-  }
-
+/** Drivers written onto a stepper, with room for so much; load() before use. */
+export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
+  const airGain = new Float64Array(room.zones);
+  const radiantGain = new Float64Array(room.zones);
+  const zoneSun = new Float64Array(room.zones);
+  const floorLight = new Float64Array(room.zones);
+  const outsideSun = new Float64Array(room.chains);
+  const frameConductance = new Float64Array(room.zones);
+  const { nodeW, hubW, endBoundaryC } = stepper;
+  let loaded: Loaded = {
+    zones: [],
+    spread: NO_SPREAD,
+    sources: [],
+    panes: [],
+    outside: [],
+    floors: [],
+    ground: [],
+  };
+  let cosZenith: Float64Array = new Float64Array(0);
+  let light: readonly (PaneLight | null)[] = [];
   let dark = true;
 
+  function load(model: Model, layout: Layout, climate: PreparedClimate): void {
+    const zones = model.zones.length;
+    light = layout.panes.map((place) => (place.zoneFrom < 0 ? paneLight(place.pane, climate) : null));
+    cosZenith = climate.cosZenith;
+    for (const array of [airGain, radiantGain, zoneSun, floorLight, outsideSun, frameConductance])
+      array.fill(0);
+    for (const { pane, zoneFrom, zoneTo } of layout.panes) {
+      if (zoneFrom < 0) frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
+    }
+    loaded = {
+      zones: model.zones,
+      spread: spreadLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)),
+      sources: sourcesOf(layout, light, zones),
+      panes: layout.panes.flatMap(({ chain, glassM2, zoneTo }, p): PaneSun[] => {
+        const absorbed = light[p]?.absorbedW ?? [];
+        return absorbed.map((watt, i) => ({ node: stepper.first[chain]! + i, zone: zoneTo, glassM2, watt }));
+      }),
+      outside: outsideSunOf(layout, stepper, climate),
+      floors: model.zones.map((_, zone) => litFloor(layout, stepper, zone)),
+      ground: layout.elements.flatMap(({ element: { a }, chain }) =>
+        a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
+      ),
+    };
+  }
+
   function renew(hour: number, moment: Moment): void {
-    stepper.nodeW.fill(0);
-    zoneSun.fill(0);
-    dark = climate.cosZenith[hour]! <= 0;
+    const { zones, ground } = loaded;
+    for (let i = 0; i < stepper.nodes; i++) nodeW[i] = 0;
+    for (let z = 0; z < zones.length; z++) zoneSun[z] = 0;
+    dark = cosZenith[hour]! <= 0;
     if (!dark) shine(hour);
     else {
-      floorLight.fill(0);
-      outsideSun.fill(0);
+      for (let z = 0; z < zones.length; z++) floorLight[z] = 0;
+      for (let c = 0; c < stepper.chains; c++) outsideSun[c] = 0;
     }
-    for (let z = 0; z < zones; z++) {
-      airGain[z] = 0;
-      radiantGain[z] = 0;
-      for (const gain of model.zones[z]!.gains) {
-        const watt = scheduled(gain.power, moment);
-        airGain[z]! += watt * (1 - gain.radiantShare);
-        radiantGain[z]! += watt * gain.radiantShare;
+    for (let z = 0; z < zones.length; z++) {
+      let air = 0;
+      let radiant = 0;
+      const { gains } = zones[z]!;
+      for (let i = 0; i < gains.length; i++) {
+        const watt = scheduled(gains[i]!.power, moment);
+        air += watt * (1 - gains[i]!.radiantShare);
+        radiant += watt * gains[i]!.radiantShare;
       }
-      stepper.hubW[airHub(z, zones)] = airGain[z]!;
-      stepper.hubW[radiantHub(z)] = radiantGain[z]!;
+      airGain[z] = air;
+      radiantGain[z] = radiant;
+      hubW[airHub(z, zones.length)] = air;
+      hubW[radiantHub(z)] = radiant;
     }
-    for (const { element, chain } of layout.elements) {
-      if (element.a.kind !== 'ground') continue;
-      const { meanC, amplitudeK, coldestDay } = element.a.wave;
+    for (let i = 0; i < ground.length; i++) {
+      const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
       const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
-      stepper.endBoundaryC[2 * chain] = meanC - amplitudeK * Math.cos(angle);
+      endBoundaryC[end] = meanC - amplitudeK * Math.cos(angle);
     }
   }
 
   function shine(hour: number): void {
-    for (let source = 0; source < 3 * zones; source++) {
+    const { zones, spread, sources, panes, outside, floors } = loaded;
+    for (let source = 0; source < sources.length; source++) {
       const watt = sources[source]![hour]!;
       if (watt === 0) continue;
       const nodes = spread.nodes[source]!;
       const shares = spread.shares[source]!;
-      for (let i = 0; i < nodes.length; i++) stepper.nodeW[nodes[i]!]! += watt * shares[i]!;
-      for (let z = 0; z < zones; z++) zoneSun[z]! += watt * spread.zoneShare[source]![z]!;
+      const zoneShare = spread.zoneShare[source]!;
+      for (let i = 0; i < nodes.length; i++) nodeW[nodes[i]!]! += watt * shares[i]!;
+      for (let z = 0; z < zones.length; z++) zoneSun[z]! += watt * zoneShare[z]!;
     }
-    for (let z = 0; z < zones; z++) floorLight[z] = floors[z]!.lightOn(stepper.nodeW);
-    for (let p = 0; p < light.length; p++) {
-      const pane = light[p];
-      if (!pane) continue;
-      const place = layout.panes[p]!;
-      const first = stepper.first[place.chain]!;
-      for (let i = 0; i < pane.absorbedW.length; i++) {
-        const watt = place.glassM2 * pane.absorbedW[i]![hour]!;
-        stepper.nodeW[first + i]! += watt;
-        zoneSun[place.zoneTo]! += watt;
-      }
+    for (let z = 0; z < zones.length; z++) floorLight[z] = floors[z]!.lightOn(nodeW);
+    for (let i = 0; i < panes.length; i++) {
+      const sheet = panes[i]!;
+      const watt = sheet.glassM2 * sheet.watt[hour]!;
+      nodeW[sheet.node]! += watt;
+      zoneSun[sheet.zone]! += watt;
     }
-    for (const { chain, node, watt } of outside) {
-      outsideSun[chain] = watt[hour]!;
-      stepper.nodeW[node]! += watt[hour]!;
+    for (let i = 0; i < outside.length; i++) {
+      const face = outside[i]!;
+      const watt = face.watt[hour]!;
+      outsideSun[face.chain] = watt;
+      nodeW[face.node]! += watt;
     }
   }
 
   return {
+    load,
     renew,
     airGain,
     radiantGain,
     zoneSun,
     floorLight,
     frameConductance,
-    paneLight: light,
+    get paneLight() {
+      return light;
+    },
     outsideSun,
     isDark: () => dark,
   };
@@ -153,17 +209,15 @@ function addTo(sum: Float64Array, part: Float64Array, scale: number): void {
 
 function outsideSunOf(layout: Layout, stepper: Stepper, climate: PreparedClimate): OutsideSun[] {
   const faces: OutsideSun[] = [];
-  for (const { element, chain } of layout.elements) {
-    if (element.a.kind !== 'outdoors' || !element.a.exposed) continue;
-    const { tiltDeg, azimuthDeg, absorptance } = element.a;
-    const plane = planeSun(climate, tiltDeg, azimuthDeg);
-    const scale = element.areaM2 * absorptance;
+  for (const { members, chain } of layout.elements) {
     const watt = new Float64Array(HOURS);
-    for (let hour = 0; hour < HOURS; hour++) {
-      const sky = plane.circumsolar[hour]! + plane.isotropic[hour]! + plane.horizon[hour]!;
-      watt[hour] = scale * Math.max(0, plane.beam[hour]! + sky + plane.ground[hour]!);
+    let isExposed = false;
+    for (const { a, areaM2 } of members) {
+      if (a.kind !== 'outdoors' || !a.exposed) continue;
+      isExposed = true;
+      addTo(watt, planeSun(climate, a.tiltDeg, a.azimuthDeg).total, areaM2 * a.absorptance);
     }
-    faces.push({ chain, node: stepper.first[chain]!, watt });
+    if (isExposed) faces.push({ chain, node: stepper.first[chain]!, watt });
   }
   return faces;
 }

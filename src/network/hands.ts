@@ -1,7 +1,8 @@
 // Whoever moves an opening: what the rule wants and what the hand does, and what that costs in moves. Five hands:
 // an automatic opener (follows at once, nobody's work), an attentive person (at home and awake, acts within the
 // hour), the same person away on workdays, a forgetful one (acts three hours late), and nobody. A person opens by
-// notches, less far the colder it is outside, and anyone at hand shuts what has made the room plainly cold.
+// notches, less far the colder it is outside, and anyone at home, awake or woken by it, shuts what has made the room
+// plainly cold.
 // Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
 
 import type { Hand } from '../model/model.ts';
@@ -19,8 +20,12 @@ const RETURNS = 17;
 /** How far a person opens: ajar, half, full; the first notch that covers the need. */
 const NOTCHES = [0, 0.25, 0.5, 1] as const;
 /** With outdoors this much colder than the opening temperature, half open is the most; and ajar the most [K]. */
-const HALF_BELOW_K = 12;
+export const HALF_BELOW_K = 12;
 const AJAR_BELOW_K = 20;
+
+/** A vent or window that has brought the room this far below the rule's temperature is shut; or wakes a sleeper [K]. */
+const PLAINLY_COLD_K = 4;
+const WAKING_COLD_K = 5;
 
 /** Changes each step; one per opening that is moved. */
 export interface HandState {
@@ -28,6 +33,8 @@ export interface HandState {
   open: number;
   /** share the rule last wanted of a person */
   wanted: number;
+  /** open for drier air, whatever its warmth */
+  airsDamp: boolean;
   /** hours for which want and state have differed */
   waitingH: number;
   moves: number;
@@ -36,7 +43,15 @@ export interface HandState {
 }
 
 export function restingHand(): HandState {
-  return { open: 0, wanted: 0, waitingH: 0, moves: 0, neglectedHours: 0, movesByDay: new Float64Array(365) };
+  return {
+    open: 0,
+    wanted: 0,
+    airsDamp: false,
+    waitingH: 0,
+    moves: 0,
+    neglectedHours: 0,
+    movesByDay: new Float64Array(365),
+  };
 }
 
 /** Forget the moves of the warm-up, keep where things stand. */
@@ -75,9 +90,23 @@ export function act(state: HandState, hand: Hand, moment: Moment): void {
   state.neglectedHours++;
 }
 
-/** Every step: a person at hand shuts what has made the room plainly cold, forgetful or not. */
-export function shutAgainstCold(state: HandState, hand: Hand, moment: Moment): void {
-  if (state.open === 0 || hand === 'automatic' || hand === 'never' || !atHand(hand, moment)) return;
+/**
+ * Every quarter hour: a person at home shuts what has made the room plainly cold, forgetful or not; asleep, when the
+ * cold wakes them.
+ *
+ * @param colderK the room below the temperature the rule opens at [K]
+ * @param isLivedIn whether people live in the room
+ */
+export function shutAgainstCold(
+  state: HandState,
+  hand: Hand,
+  moment: Moment,
+  colderK: number,
+  isLivedIn: boolean,
+): void {
+  if (state.open === 0 || hand === 'automatic' || hand === 'never' || !isHome(hand, moment)) return;
+  if (colderK < (isAwake(moment) ? PLAINLY_COLD_K : isLivedIn ? WAKING_COLD_K : Number.POSITIVE_INFINITY))
+    return;
   state.wanted = 0;
   move(state, moment);
 }
@@ -94,7 +123,19 @@ export function easing(stepS: number): number {
   return 1 - Math.exp(-stepS / OPENER_S);
 }
 
-function atHand(hand: Hand, { hourOfDay, weekend }: Moment): boolean {
-  if (hourOfDay < WAKES || hourOfDay >= SLEEPS) return false;
+function atHand(hand: Hand, moment: Moment): boolean {
+  return isAwake(moment) && isHome(hand, moment);
+}
+
+/** The last look of the day. */
+export function isBedtime({ hourOfDay }: Moment): boolean {
+  return hourOfDay === SLEEPS - 1;
+}
+
+export function isAwake({ hourOfDay }: Moment): boolean {
+  return hourOfDay >= WAKES && hourOfDay < SLEEPS;
+}
+
+function isHome(hand: Hand, { hourOfDay, weekend }: Moment): boolean {
   return hand !== 'away' || weekend || hourOfDay < LEAVES || hourOfDay >= RETURNS;
 }

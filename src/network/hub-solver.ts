@@ -4,6 +4,8 @@
 // Symmetric and diagonally dominant throughout, so LDLᵀ without pivoting.
 
 export interface HubSolver {
+  /** so many hubs from now on, the first of them steady: their links and boundaries change only before refresh() */
+  load(hubs: number, steady: number): void;
   /** hubs · hubs, symmetric: what chain ends put on the hubs [W/K]; filled by the stepper, then refresh() */
   readonly base: Float64Array;
   /** eliminate the steady hubs anew */
@@ -19,10 +21,8 @@ export interface HubSolver {
   readonly heldW: Float64Array;
 }
 
+/** Arrays for at least the hubs that will be loaded; rows of matrices are as long as there are hubs. */
 export interface HubInputs {
-  readonly hubs: number;
-  /** the first so many hubs are steady: their links and boundaries change only before refresh() */
-  readonly steady: number;
   /** storage of each hub over the step [W/K] */
   readonly storage: Float64Array;
   readonly boundary: Float64Array;
@@ -38,27 +38,36 @@ export interface HubInputs {
 const HOLD_PASSES = 60;
 const HOLD_TOLERANCE_W = 1e-9;
 
-export function hubSolver(inputs: HubInputs): HubSolver {
-  const { hubs, steady, storage, boundary, boundaryC, link, holdLowC, holdHighC, holdMaxW, holdMinW } =
-    inputs;
-  const moving = hubs - steady;
-  const base = new Float64Array(hubs * hubs);
-  const hubC = new Float64Array(hubs);
-  const heldW = new Float64Array(hubs);
+/** A solver with room for `most` hubs; load() before use. */
+export function hubSolver(most: number, inputs: HubInputs): HubSolver {
+  const { storage, boundary, boundaryC, link, holdLowC, holdHighC, holdMaxW, holdMinW } = inputs;
+  let hubs = 0;
+  let steady = 0;
+  let moving = 0;
+  const base = new Float64Array(most * most);
+  const hubC = new Float64Array(most);
+  const heldW = new Float64Array(most);
   /** factors of the steady block */
-  const steadyLower = new Float64Array(steady * steady);
-  const steadyPivot = new Float64Array(steady);
+  const steadyLower = new Float64Array(most * most);
+  const steadyPivot = new Float64Array(most);
   /** steady block's answer to each moving hub: steady · moving; and to the step's right-hand side */
-  const carried = new Float64Array(steady * moving);
-  const alone = new Float64Array(steady);
+  const carried = new Float64Array(most * most);
+  const alone = new Float64Array(most);
   /** moving block with the steady one eliminated, before boundaries and links among the moving */
-  const condensed = new Float64Array(moving * moving);
-  const condensedRhs = new Float64Array(moving);
-  const lower = new Float64Array(moving * moving);
-  const pivot = new Float64Array(moving);
-  const answer = new Float64Array(moving);
-  const unit = new Float64Array(moving * moving);
-  const unitReady = new Uint8Array(moving);
+  const condensed = new Float64Array(most * most);
+  const condensedRhs = new Float64Array(most);
+  const lower = new Float64Array(most * most);
+  const pivot = new Float64Array(most);
+  const answer = new Float64Array(most);
+  const unit = new Float64Array(most * most);
+  const unitReady = new Uint8Array(most);
+
+  function load(count: number, first: number): void {
+    hubs = count;
+    steady = first;
+    moving = count - first;
+    for (const array of [base, hubC, heldW, condensedRhs, alone]) array.fill(0);
+  }
 
   /** Off-diagonal of the whole matrix between steady hub i and hub j. */
   const between = (i: number, j: number) => base[i * hubs + j]! - link[i * hubs + j]!;
@@ -107,6 +116,32 @@ export function hubSolver(inputs: HubInputs): HubSolver {
   }
 
   function solve(): void {
+    if (moving === 2) factorTwo();
+    else factorAny();
+    hold();
+    for (let i = 0; i < moving; i++) hubC[steady + i] = answer[i]!;
+  }
+
+  /** The same as factorAny for two moving hubs, a house and its sunspace, written out: it runs at every trial. */
+  function factorTwo(): void {
+    const one = steady;
+    const two = steady + 1;
+    const between = link[one * hubs + two]!;
+    const first = condensed[0]! + boundary[one]! + between;
+    const off = (condensed[2]! - between) / first;
+    const second = condensed[3]! + boundary[two]! + between - off * off * first;
+    const rightOne = condensedRhs[0]! + boundary[one]! * boundaryC[one]!;
+    const rightTwo = condensedRhs[1]! + boundary[two]! * boundaryC[two]! - off * rightOne;
+    lower[2] = off;
+    pivot[0] = first;
+    pivot[1] = second;
+    unitReady[0] = 0;
+    unitReady[1] = 0;
+    answer[1] = rightTwo / second;
+    answer[0] = rightOne / first - off * answer[1]!;
+  }
+
+  function factorAny(): void {
     for (let i = 0; i < moving; i++) {
       const hub = steady + i;
       answer[i] = condensedRhs[i]! + boundary[hub]! * boundaryC[hub]!;
@@ -123,8 +158,6 @@ export function hubSolver(inputs: HubInputs): HubSolver {
       unitReady[i] = 0;
     }
     solveFactored(lower, pivot, moving, answer, 0);
-    hold();
-    for (let i = 0; i < moving; i++) hubC[steady + i] = answer[i]!;
   }
 
   function finish(): void {
@@ -172,7 +205,7 @@ export function hubSolver(inputs: HubInputs): HubSolver {
     return unit[i * moving + i]!;
   }
 
-  return { base, refresh, begin, solve, finish, hubC, heldW };
+  return { load, base, refresh, begin, solve, finish, hubC, heldW };
 }
 
 /** Solve L D Lᵀ x = vector in place, from `offset` on. */

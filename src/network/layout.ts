@@ -13,7 +13,10 @@ const GLASS_DENSITY = 2500;
 const GLASS_SPECIFIC_HEAT = 750;
 
 export interface ElementPlace {
+  /** with the area of all its members */
   readonly element: Element;
+  /** elements alike but for the way they face, which share the chain */
+  readonly members: readonly Element[];
   readonly chain: number;
   readonly cut: Cut;
   /** zone index at each side, −1 where that side is no zone */
@@ -54,7 +57,8 @@ export function layOut(model: Model, airDensity: number): Layout {
   const zones = zoneIds.length;
   const zoneOf = (face: Face) => (face.kind === 'zone' ? zoneIds.indexOf(face.zone) : -1);
   const chains: Chain[] = [];
-  const elements = model.elements.map((element): ElementPlace => {
+  const elements = alikeTogether(model.elements).map((members): ElementPlace => {
+    const element = { ...members[0]!, areaM2: members.reduce((sum, { areaM2 }) => sum + areaM2, 0) };
     const cut = cutElement(element);
     chains.push({
       id: element.id,
@@ -63,7 +67,14 @@ export function layOut(model: Model, airDensity: number): Layout {
       a: elementEndA(element, cut, zoneOf(element.a), zones),
       b: zoneEnd(zoneOf(element.b), zones),
     });
-    return { element, chain: chains.length - 1, cut, zoneA: zoneOf(element.a), zoneB: zoneOf(element.b) };
+    return {
+      element,
+      members,
+      chain: chains.length - 1,
+      cut,
+      zoneA: zoneOf(element.a),
+      zoneB: zoneOf(element.b),
+    };
   });
   const panes = model.panes.map((pane): PanePlace => {
     const zoneFrom = pane.from === 'outdoors' ? -1 : zoneIds.indexOf(pane.from);
@@ -87,6 +98,23 @@ export function layOut(model: Model, airDensity: number): Layout {
     zoneIds,
     roomDensity: airDensity,
   };
+}
+
+/**
+ * Elements that differ only in area and azimuth, grouped: walls of one build-up around one zone. Heat through them is
+ * linear in the sun on them, so one chain with all their sun stands for them; what is lost is that their films, which
+ * depend a little on each wall's own temperature, follow the mean.
+ */
+function alikeTogether(elements: readonly Element[]): Element[][] {
+  const groups = new Map<string, Element[]>();
+  for (const element of elements) {
+    const { id: _id, areaM2: _area, a, ...rest } = element;
+    const key = JSON.stringify([rest, a.kind === 'outdoors' ? { ...a, azimuthDeg: 0 } : a]);
+    const group = groups.get(key);
+    if (group) group.push(element);
+    else groups.set(key, [element]);
+  }
+  return [...groups.values()];
 }
 
 /** Conductances start at 1 W/K and are set before the first step. */

@@ -5,6 +5,7 @@
 
 import type { Model } from '../model/model.ts';
 import type { Drivers } from './drivers.ts';
+import type { EngineRoom } from './engine-room.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 import type { Books, HeatByCause } from './year.ts';
@@ -25,16 +26,17 @@ export const HEAT_CAUSES = [
 type Cause = (typeof HEAT_CAUSES)[number];
 const CAUSES = HEAT_CAUSES.length;
 const at = (cause: Cause) => HEAT_CAUSES.indexOf(cause);
-const [SUN, GAINS, HEATING, COOLING, LATENT, AIR, GLASS] = [
-  at('sun'),
-  at('people and appliances'),
-  at('heating'),
-  at('cooling'),
-  at('evaporation and dew'),
-  at('air'),
-  at('glass'),
-];
+const SUN = at('sun');
+const GAINS = at('people and appliances');
+const HEATING = at('heating');
+const COOLING = at('cooling');
+const LATENT = at('evaporation and dew');
+const AIR = at('air');
+const GLASS = at('glass');
 const OTHER_ZONES = at('other zones');
+/** of what stands between zones: heat taken up, and given to the zones */
+const IN = 0;
+const OUT = 1;
 
 export interface WaterSums {
   readonly held: number;
@@ -44,6 +46,8 @@ export interface WaterSums {
 }
 
 export interface HeatLedger {
+  /** take a laid-out model in; its network is in the stepper */
+  load(model: Model, layout: Layout): void;
   /** forget the warm-up */
   open(): void;
   beginHour(): void;
@@ -58,51 +62,71 @@ interface Entry {
   readonly chain: number;
   readonly zone: number;
   readonly cause: number;
-  readonly through: boolean;
+  /** stands between two zones */
+  readonly isShared: boolean;
 }
 
-/** Compile the books of a laid-out model. */
-export function compileLedger(
-  model: Model,
-  layout: Layout,
+/**
+ * Books of a run, with room for so much; load() before use.
+ *
+ * @param paneLatentW latent heat on each pane's inner node in the step that runs [W]
+ */
+export function createLedger(
+  room: EngineRoom,
   stepper: Stepper,
   drivers: Drivers,
   paneLatentW: Float64Array,
 ): HeatLedger {
-  const zones = model.zones.length;
-  const hubs = stepper.hubs;
-  const stepS = stepper.stepS;
-  const entries = entriesOf(layout);
-  const monthly = new Float64Array(zones * CAUSES * 12);
-  const hourly = new Float64Array(zones * CAUSES);
-  const { endSum } = stepper;
-  const hubSum = new Float64Array(hubs);
-  const sunOn = new Float64Array(stepper.chains);
-  const startNode = new Float64Array(stepper.nodes);
-  const startHub = new Float64Array(hubs);
+  let zones = 0;
+  let hubs = 0;
+  let chains = 0;
+  let panes = 0;
+  let zoneIds: readonly string[] = [];
+  let entries: readonly Entry[] = [];
+  const { hubC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW, nodeW, endSum, first } = stepper;
+  const { airGain, radiantGain, frameConductance, outsideSun } = drivers;
+  const monthly = new Float64Array(room.zones * CAUSES * 12);
+  const hourly = new Float64Array(room.zones * CAUSES);
+  const hubSum = new Float64Array(2 * room.zones);
+  const sunOn = new Float64Array(room.chains);
+  const startNode = new Float64Array(room.nodes);
+  const startHub = new Float64Array(2 * room.zones);
+  const paneFrom = new Int32Array(room.panes);
+  const paneTo = new Int32Array(room.panes);
   let steps = 0;
   /** what panes and walls between zones took up, and gave to the zones [J] */
-  let throughIn = 0;
-  let throughOut = 0;
+  const through = new Float64Array(2);
+
+  function load(model: Model, layout: Layout): void {
+    zones = model.zones.length;
+    zoneIds = layout.zoneIds;
+    ({ hubs, chains } = stepper);
+    entries = entriesOf(layout);
+    panes = layout.panes.length;
+    layout.panes.forEach(({ zoneFrom, zoneTo }, p) => {
+      paneFrom[p] = zoneFrom;
+      paneTo[p] = zoneTo;
+    });
+  }
 
   function open(): void {
     monthly.fill(0);
-    throughIn = 0;
-    throughOut = 0;
+    through.fill(0);
     startNode.set(stepper.nodeC);
-    startHub.set(stepper.hubC);
+    startHub.set(hubC);
   }
 
   /** Called when the hour's sun is on the nodes and nothing else is. */
   function beginHour(): void {
     steps = 0;
-    hourly.fill(0);
-    endSum.fill(0);
-    hubSum.fill(0);
-    sunOn.fill(0);
-    if (drivers.isDark()) return;
-    const { nodeW, first } = stepper;
-    for (let c = 0; c < sunOn.length; c++) {
+    for (let i = 0; i < zones * CAUSES; i++) hourly[i] = 0;
+    for (let e = 0; e < 2 * chains; e++) endSum[e] = 0;
+    for (let h = 0; h < hubs; h++) hubSum[h] = 0;
+    if (drivers.isDark()) {
+      for (let c = 0; c < chains; c++) sunOn[c] = 0;
+      return;
+    }
+    for (let c = 0; c < chains; c++) {
       let watt = 0;
       for (let i = first[c]!; i < first[c + 1]!; i++) watt += nodeW[i]!;
       sunOn[c] = watt;
@@ -111,55 +135,60 @@ export function compileLedger(
 
   function addStep(): void {
     steps++;
-    for (let h = 0; h < hubs; h++) hubSum[h]! += stepper.hubC[h]!;
-    for (let z = 0; z < zones; z++) addZoneStep(z);
-    for (let p = 0; p < layout.panes.length; p++) {
-      const { zoneFrom, zoneTo } = layout.panes[p]!;
-      if (zoneFrom >= 0) throughIn += paneLatentW[p]! * stepS;
-      else hourly[zoneTo * CAUSES + LATENT!]! += paneLatentW[p]!;
+    for (let h = 0; h < hubs; h++) hubSum[h]! += hubC[h]!;
+    for (let z = 0; z < zones; z++) {
+      const row = z * CAUSES;
+      const air = airHub(z, zones);
+      const held = heldW[air]!;
+      hourly[row + (held > 0 ? HEATING : COOLING)]! += held;
+      // What is on the hubs beyond gains is the latent heat of the zone's air.
+      hourly[row + LATENT]! += hubW[air]! - airGain[z]!;
+      const ownC = hubC[air]!;
+      hourly[row + AIR]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - ownC);
+      for (let y = 0; y < zones; y++) {
+        const next = airHub(y, zones);
+        if (y !== z) hourly[row + OTHER_ZONES]! += hubLink[air * hubs + next]! * (hubC[next]! - ownC);
+      }
+    }
+    for (let p = 0; p < panes; p++) {
+      if (paneFrom[p]! >= 0) through[IN]! += paneLatentW[p]! * stepper.stepS;
+      else hourly[paneTo[p]! * CAUSES + LATENT]! += paneLatentW[p]!;
     }
   }
 
-  function addZoneStep(z: number): void {
+  /** What stands still within an hour, from the sums of temperatures over its steps. */
+  function addZoneHour(z: number): void {
     const row = z * CAUSES;
     const air = airHub(z, zones);
-    const radiant = radiantHub(z);
-    const held = stepper.heldW[air]!;
-    hourly[row + (held > 0 ? HEATING! : COOLING!)]! += held;
-    const gains = drivers.airGain[z]! + drivers.radiantGain[z]!;
-    hourly[row + GAINS!]! += gains;
-    // What is on the hubs beyond gains is the latent heat of the zone's air.
-    hourly[row + LATENT!]! += stepper.hubW[air]! + stepper.hubW[radiant]! - gains;
-    const outward = stepper.hubBoundaryC[air]! - stepper.hubC[air]!;
-    hourly[row + GLASS!]! += drivers.frameConductance[z]! * outward;
-    hourly[row + AIR!]! += (stepper.hubBoundary[air]! - drivers.frameConductance[z]!) * outward;
+    hourly[row + GAINS]! += steps * (airGain[z]! + radiantGain[z]!);
+    hourly[row + GLASS]! += frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
+    const own = radiantHub(z);
     for (let y = 0; y < zones; y++) {
-      if (y === z) continue;
-      const next = airHub(y, zones);
       const seen = radiantHub(y);
-      hourly[row + OTHER_ZONES]! +=
-        stepper.hubLink[air * hubs + next]! * (stepper.hubC[next]! - stepper.hubC[air]!) +
-        stepper.hubLink[radiant * hubs + seen]! * (stepper.hubC[seen]! - stepper.hubC[radiant]!);
+      if (y !== z) hourly[row + OTHER_ZONES]! += hubLink[own * hubs + seen]! * (hubSum[seen]! - hubSum[own]!);
     }
   }
 
   function endHour(month: number): void {
-    for (const { chain, zone, cause, through } of entries) {
-      if (through) {
-        throughIn += sunOn[chain]! * steps * stepS;
+    const { stepS } = stepper;
+    for (let z = 0; z < zones; z++) addZoneHour(z);
+    for (let i = 0; i < entries.length; i++) {
+      const { chain, zone, cause, isShared } = entries[i]!;
+      if (isShared) {
+        through[IN]! += sunOn[chain]! * steps * stepS;
         addShared(2 * chain);
         addShared(2 * chain + 1);
         continue;
       }
       // Sun on the outside counts with the wall it falls on, not as sun in the zone.
-      const outside = drivers.outsideSun[chain]! * steps;
-      hourly[zone * CAUSES + SUN!]! += sunOn[chain]! * steps - outside;
+      const outside = outsideSun[chain]! * steps;
+      hourly[zone * CAUSES + SUN]! += sunOn[chain]! * steps - outside;
       hourly[zone * CAUSES + cause]! += outside;
       const end = 2 * chain;
       const g = stepper.endBoundary[end]!;
       if (g > 0) hourly[zone * CAUSES + cause]! += g * (steps * stepper.endBoundaryC[end]! - endSum[end]!);
     }
-    for (let i = 0; i < hourly.length; i++) monthly[i * 12 + month]! += hourly[i]! * stepS;
+    for (let i = 0; i < zones * CAUSES; i++) monthly[i * 12 + month]! += hourly[i]! * stepS;
   }
 
   /** Heat from an end between two zones to the zone it faces. */
@@ -169,15 +198,15 @@ export function compileLedger(
       if (hub < 0) continue;
       const given = stepper.endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
       hourly[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
-      throughOut += given * stepS;
+      through[OUT]! += given * stepper.stepS;
     }
   }
 
   function byCause(): HeatByCause[] {
-    return model.zones.flatMap((zone, z) =>
+    return zoneIds.flatMap((zone, z) =>
       HEAT_CAUSES.map((cause, c) => {
         const row = (z * CAUSES + c) * 12;
-        return { zone: zone.id, cause, monthJ: [...monthly.subarray(row, row + 12)] };
+        return { zone, cause, monthJ: [...monthly.subarray(row, row + 12)] };
       }),
     );
   }
@@ -186,15 +215,15 @@ export function compileLedger(
     const stored = new Float64Array(zones);
     let throughStored = 0;
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
-    for (const { chain, zone, through } of entries) {
+    for (const { chain, zone, isShared } of entries) {
       let joule = 0;
       for (let i = stepper.first[chain]!; i < stepper.first[chain + 1]!; i++) {
         joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
       }
-      if (through) throughStored += joule;
+      if (isShared) throughStored += joule;
       else stored[zone]! += joule;
     }
-    let total = throughIn - throughOut - throughStored;
+    let total = through[IN]! - through[OUT]! - throughStored;
     let scale = 0;
     const zoneHeatResidual: number[] = [];
     for (let z = 0; z < zones; z++) {
@@ -220,22 +249,22 @@ export function compileLedger(
 
   function sunOf(z: number): number {
     let sun = 0;
-    for (let m = 0; m < 12; m++) sun += monthly[(z * CAUSES + SUN!) * 12 + m]!;
+    for (let m = 0; m < 12; m++) sun += monthly[(z * CAUSES + SUN) * 12 + m]!;
     return sun;
   }
 
-  return { open, beginHour, addStep, endHour, byCause, close };
+  return { load, open, beginHour, addStep, endHour, byCause, close };
 }
 
 function entriesOf(layout: Layout): Entry[] {
   const elements = layout.elements.map(({ element, chain, zoneA, zoneB }): Entry => {
     const { a } = element;
-    const through = zoneA >= 0;
+    const isShared = zoneA >= 0;
     const cause = a.kind === 'ground' ? 'ground' : a.kind === 'outdoors' && a.tiltDeg < 60 ? 'roof' : 'walls';
-    return { chain, zone: zoneB, cause: at(cause), through };
+    return { chain, zone: zoneB, cause: at(cause), isShared };
   });
   const panes = layout.panes.map(({ chain, zoneFrom, zoneTo }): Entry => {
-    return { chain, zone: zoneTo, cause: GLASS!, through: zoneFrom >= 0 };
+    return { chain, zone: zoneTo, cause: GLASS, isShared: zoneFrom >= 0 };
   });
   return [...elements, ...panes];
 }

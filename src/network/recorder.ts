@@ -1,12 +1,13 @@
 // Writes the hourly year while a run goes on: means over the steps of each hour, moisture by cause and month,
 // carbon dioxide, panes, openings and, when asked for, the temperature of every node.
 
-import type { Model } from '../model/model.ts';
+import type { Model, Opening } from '../model/model.ts';
 import { carbonDioxideRelease } from '../physics/carbon-dioxide.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import type { AirFlow } from './air-flow.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { Drivers } from './drivers.ts';
+import type { EngineRoom } from './engine-room.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 import type { Vapour } from './vapour.ts';
@@ -18,7 +19,12 @@ const OUTDOOR_CO2_PPM = 425;
 const ACTIVITY_MET = 1.2;
 const ADULT_SKIN_M2 = 1.8;
 
+/** What round-off may leave on a pane that has dried [kg]. */
+const DRY_KG = 1e-9;
+
 export interface Recorder {
+  /** take a laid-out model in, with empty columns for its year */
+  load(model: Model, layout: Layout, keepHistory: boolean): void;
   beginHour(): void;
   addStep(): void;
   endHour(hour: number, moment: Moment, outdoorC: number): void;
@@ -28,77 +34,112 @@ export interface Recorder {
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
-export function compileRecorder(
-  model: Model,
-  layout: Layout,
+/** A recorder with room for so much; load() before use. */
+export function createRecorder(
+  room: EngineRoom,
   stepper: Stepper,
   flows: AirFlow,
   vapour: Vapour,
   drivers: Drivers,
-  keepHistory: boolean,
 ): Recorder {
-  const zones = model.zones.length;
-  const causes = vapour.causes.length;
-  const years = model.zones.map((zone) => blankZone(zone.id));
-  const byCauseKg = new Float64Array(zones * causes * 12);
-  const panes = layout.panes.map(({ pane, glassM2 }, p) => blankPane(pane, glassM2, drivers.paneLight[p]));
-  const innerNode = Int32Array.from(layout.panes, ({ chain }) => stepper.first[chain + 1]! - 1);
-  const openings = model.openings.map((opening) => ({
-    id: opening.id,
-    kind: opening.kind,
-    open: new Float64Array(HOURS),
-    flow: new Float64Array(HOURS),
-  }));
-  const history = keepHistory ? layout.elements.map(blankHistory) : null;
-  const volume = model.zones.map((zone) => zone.volumeM3);
-  const co2 = new Float64Array(zones).fill(OUTDOOR_CO2_PPM);
+  let zones = 0;
+  let causes = 0;
+  let openingCount = 0;
+  let roomDensity = 0;
+  let modelZones: Model['zones'] = [];
+  /** chain of each element whose history is kept */
+  const historyChain: number[] = [];
+  let years: Writable<ZoneYear>[] = [];
+  let panes: Writable<PaneYear>[] = [];
+  let openings: { id: string; kind: Opening['kind']; open: Float64Array; flow: Float64Array }[] = [];
+  let history: ElementHistory[] | null = null;
+  const innerNode = new Int32Array(room.panes);
+  const byCauseKg = new Float64Array(room.zones * room.causes * 12);
+  const co2 = new Float64Array(room.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
 
-  // One block of sums over the steps of an hour, cleared in one loop; the names are windows on it.
-  const block = new Float64Array(8 * zones + zones * zones + zones * causes + 2 * openings.length);
-  let taken = 0;
-  const window = (length: number) => {
-    taken += length;
-    return block.subarray(taken - length, taken);
-  };
-  const air = window(zones);
-  const radiant = window(zones);
-  const held = window(zones);
-  const cooled = window(zones);
-  const humidity = window(zones);
-  const outdoorKg = window(zones);
-  const betweenKg = window(zones * zones);
-  const released = window(zones);
-  const dew = window(zones);
-  const byCause = window(zones * causes);
-  const flow = window(openings.length);
-  const open = window(openings.length);
+  // Sums over the steps of an hour.
+  const air = new Float64Array(room.zones);
+  const radiant = new Float64Array(room.zones);
+  const held = new Float64Array(room.zones);
+  const cooled = new Float64Array(room.zones);
+  const humidity = new Float64Array(room.zones);
+  const outdoorKg = new Float64Array(room.zones);
+  const betweenKg = new Float64Array(room.zones * room.zones);
+  const dew = new Float64Array(room.zones);
+  const flow = new Float64Array(room.openings);
+  const open = new Float64Array(room.openings);
   let steps = 0;
-  let releasedKg = 0;
+  /** kg */
+  const releasedSum = new Float64Array(1);
+  const { hubC, heldW, nodeC } = stepper;
+
+  function load(model: Model, layout: Layout, keepHistory: boolean): void {
+    zones = model.zones.length;
+    causes = vapour.causes.length;
+    openingCount = model.openings.length;
+    roomDensity = layout.roomDensity;
+    modelZones = model.zones;
+    years = model.zones.map((zone) => blankZone(zone.id));
+    panes = layout.panes.map(({ pane, glassM2 }, p) => blankPane(pane, glassM2, drivers.paneLight[p]));
+    layout.panes.forEach(({ chain }, p) => {
+      innerNode[p] = stepper.first[chain + 1]! - 1;
+    });
+    openings = model.openings.map(({ id, kind }) => ({
+      id,
+      kind,
+      open: new Float64Array(HOURS),
+      flow: new Float64Array(HOURS),
+    }));
+    historyChain.length = 0;
+    history = null;
+    if (keepHistory) {
+      const kept = layout.elements.flatMap(({ members, cut, chain }) =>
+        members.map(({ id }) => ({ chain, history: blankHistory(id, cut.depthM) })),
+      );
+      historyChain.push(...kept.map(({ chain }) => chain));
+      history = kept.map((one) => one.history);
+    }
+    co2.fill(OUTDOOR_CO2_PPM);
+    byCauseKg.fill(0);
+    releasedSum.fill(0);
+  }
 
   function beginHour(): void {
     steps = 0;
-    for (let i = 0; i < block.length; i++) block[i] = 0;
+    for (let z = 0; z < zones; z++) {
+      air[z] = 0;
+      radiant[z] = 0;
+      held[z] = 0;
+      cooled[z] = 0;
+      humidity[z] = 0;
+      outdoorKg[z] = 0;
+      dew[z] = 0;
+    }
+    for (let i = 0; i < zones * zones; i++) betweenKg[i] = 0;
+    for (let o = 0; o < openingCount; o++) {
+      flow[o] = 0;
+      open[o] = 0;
+    }
   }
 
   function addStep(): void {
     steps++;
     for (let z = 0; z < zones; z++) {
-      air[z]! += stepper.hubC[airHub(z, zones)]!;
-      radiant[z]! += stepper.hubC[radiantHub(z)]!;
-      const watt = stepper.heldW[airHub(z, zones)]!;
+      air[z]! += hubC[airHub(z, zones)]!;
+      radiant[z]! += hubC[radiantHub(z)]!;
+      const watt = heldW[airHub(z, zones)]!;
       if (watt > 0) held[z]! += watt;
       else cooled[z]! -= watt;
       humidity[z]! += vapour.humidity[z]!;
       outdoorKg[z]! += flows.outdoors[z]!;
-      released[z]! += vapour.released[z]!;
       dew[z]! += vapour.dew[z]!;
     }
-    for (let i = 0; i < betweenKg.length; i++) betweenKg[i]! += flows.between[i]!;
-    for (let i = 0; i < byCause.length; i++) byCause[i]! += vapour.byCause[i]!;
-    for (let o = 0; o < flow.length; o++) {
+    for (let i = 0; i < zones * zones; i++) betweenKg[i]! += flows.between[i]!;
+    const { hands } = flows;
+    for (let o = 0; o < openingCount; o++) {
       flow[o]! += flows.volume[o]!;
-      open[o]! += flows.hands[o]!.open;
+      open[o]! += hands[o]!.open;
     }
   }
 
@@ -114,19 +155,21 @@ export function compileRecorder(
       year.solarW[hour] = drivers.zoneSun[z]!;
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = airChanges(z, perStep);
-      year.moistureG[hour] = released[z]! * perStep * 3.6e6;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
-      year.cornerC[hour] = outdoorC + model.zones[z]!.cornerFactor * (year.operativeC[hour]! - outdoorC);
-      releasedKg += released[z]! * perStep * 3600;
+      year.cornerC[hour] = outdoorC + modelZones[z]!.cornerFactor * (year.operativeC[hour]! - outdoorC);
+      let givenOff = 0;
       for (let c = 0; c < causes; c++) {
-        byCauseKg[(z * causes + c) * 12 + moment.month]! += byCause[z * causes + c]! * perStep * 3600;
+        givenOff += vapour.byCause[z * causes + c]!;
+        byCauseKg[(z * causes + c) * 12 + moment.month]! += vapour.byCause[z * causes + c]!;
       }
+      year.moistureG[hour] = givenOff * 1000;
+      releasedSum[0]! += givenOff;
     }
     breathe(moment, perStep);
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
     for (let p = 0; p < panes.length; p++) {
-      panes[p]!.innerC[hour] = stepper.nodeC[innerNode[p]!]!;
-      if (vapour.film[p]! > 0) {
+      panes[p]!.innerC[hour] = nodeC[innerNode[p]!]!;
+      if (vapour.film[p]! > DRY_KG) {
         panes[p]!.wetHours++;
         if (panes[p]!.innerC[hour]! < 0) panes[p]!.frostHours++;
       }
@@ -136,27 +179,27 @@ export function compileRecorder(
       openings[o]!.open[hour] = open[o]! * perStep;
     }
     if (history !== null) {
-      layout.elements.forEach(({ chain }, e) => {
+      const kept = history;
+      historyChain.forEach((chain, e) => {
         const first = stepper.first[chain]!;
         const last = stepper.first[chain + 1]!;
         for (let i = first; i < last; i++) {
-          history[e]!.temperatureC[hour * (last - first) + i - first] = stepper.nodeC[i]!;
+          kept[e]!.temperatureC[hour * (last - first) + i - first] = nodeC[i]!;
         }
       });
     }
   }
 
-  const { roomDensity } = layout;
   function airChanges(z: number, perStep: number): number {
-    return (outdoorKg[z]! * perStep * 3600) / (roomDensity * volume[z]!);
+    return (outdoorKg[z]! * perStep * 3600) / (roomDensity * modelZones[z]!.volumeM3);
   }
 
   /** Carbon dioxide of the hour, zone after zone, implicit in its own concentration. */
   function breathe(moment: Moment, perStep: number): void {
     for (let z = 0; z < zones; z++) {
-      const people = model.zones[z]!.people;
+      const { people } = modelZones[z]!;
       const source = people === null ? 0 : scheduled(people, moment) * release * 1e6;
-      const mass = roomDensity * volume[z]!;
+      const mass = roomDensity * modelZones[z]!.volumeM3;
       let gain = (mass * co2[z]!) / 3600 + outdoorKg[z]! * perStep * OUTDOOR_CO2_PPM;
       gain += (source * roomDensity) / 3600;
       let loss = mass / 3600 + outdoorKg[z]! * perStep;
@@ -196,7 +239,7 @@ export function compileRecorder(
     };
   }
 
-  return { beginHour, addStep, endHour, releasedKg: () => releasedKg, year };
+  return { load, beginHour, addStep, endHour, releasedKg: () => releasedSum[0]!, year };
 }
 
 function blankZone(id: string): Writable<ZoneYear> {
@@ -246,10 +289,6 @@ function blankPane(
   };
 }
 
-function blankHistory({ element, cut }: Layout['elements'][number]): ElementHistory {
-  return {
-    id: element.id,
-    depthM: cut.depthM,
-    temperatureC: new Float32Array(HOURS * cut.depthM.length),
-  };
+function blankHistory(id: string, depthM: readonly number[]): ElementHistory {
+  return { id, depthM, temperatureC: new Float32Array(HOURS * depthM.length) };
 }

@@ -1,19 +1,21 @@
-// One year of one model in one climate: the model laid out and compiled, warmed up across the year's end, then
-// run hour by hour with four steps each. A model and a prepared climate in, a Year out; nothing else is touched.
+// One year of one model in one climate: the model laid out and loaded, warmed up across the year's end, then
+// run hour by hour with four steps each. A model and a prepared climate in, a Year out.
 // Each hour renews films, sun and set-points; each step renews air flows and water, then steps the network.
 
 import type { Model } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
-import { type AirState, compileAirFlow } from './air-flow.ts';
+import { type AirState, createAirFlow } from './air-flow.ts';
 import { momentOf, scheduled, scheduledWithin } from './clock.ts';
-import { compileDrivers } from './drivers.ts';
-import { AIR_SPECIFIC_HEAT, airHub, layOut } from './layout.ts';
-import { compileLedger } from './ledger.ts';
-import { compileRecorder } from './recorder.ts';
-import { compileStepper } from './stepper.ts';
-import { compileFilms, type OutdoorHour } from './surface-films.ts';
-import { compileVapour } from './vapour.ts';
+import { createDrivers } from './drivers.ts';
+import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
+import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout.ts';
+import { createLedger } from './ledger.ts';
+import { createRecorder } from './recorder.ts';
+import { createStepper } from './stepper.ts';
+import { createFilms, type OutdoorHour } from './surface-films.ts';
+import { createTemperatureSearch } from './temperature-search.ts';
+import { createVapour, moistureCauses, type VapourInputs } from './vapour.ts';
 import type { Year } from './year.ts';
 
 export interface SimulateOptions {
@@ -32,8 +34,13 @@ const WARM_UP_DAYS = 28;
 const START_C = 18;
 /** Share of the latent heat owed that a step pays; of 0.5 to 1 the one whose year changed least with a finer step. */
 const LATENT_SHARE = 0.6;
-/** Rounds of flow and temperature in a step; two or three are usual, an opener on the move takes up to ten. */
-const MOST_TRIALS = 12;
+/** Less than this is paid at once [W]: owed forever it would shrink to numbers too small to reckon with quickly. */
+const LEAST_OWED_W = 1e-6;
+/** Rounds of flow and temperature in a step; two to four are usual. */
+const MOST_TRIALS = 30;
+
+/** The engine of this thread; every run loads it anew. */
+let engine: Engine | null = null;
 
 /**
  * Run a year.
@@ -43,45 +50,77 @@ const MOST_TRIALS = 12;
  * @returns the hourly year with its books
  */
 export function simulate(model: Model, climate: PreparedClimate, options: SimulateOptions = {}): Year {
-  const stepsPerHour = options.stepsPerHour ?? STEPS_PER_HOUR;
-  const warmUpHours = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS)) * 24;
-  const stepS = 3600 / stepsPerHour;
-  const withWater = options.water ?? true;
-  const zones = model.zones.length;
-  const roomDensity = climate.year.pressurePa[0]! / (287.05 * 293.15);
-  const layout = layOut(model, roomDensity);
-  const stepper = compileStepper(layout.network, stepS, START_C);
-  const films = compileFilms(model, layout, stepper);
-  const drivers = compileDrivers(model, layout, stepper, climate);
-  const zoneC = new Float64Array(zones).fill(START_C);
-  const vapour = compileVapour(model, layout, roomDensity, START_C);
-  const air: AirState = { zoneC, zoneRatio: vapour.ratio, outdoorC: START_C, wind: 0, density: roomDensity };
-  const flows = compileAirFlow(model, air);
-  const recorder = compileRecorder(model, layout, stepper, flows, vapour, drivers, options.history === true);
-  /** latent heat on each pane's inner node in the step that runs [W] */
-  const latentInNodes = new Float64Array(layout.panes.length);
-  const ledger = compileLedger(model, layout, stepper, drivers, latentInNodes);
-  const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
-  const paneC = new Float64Array(layout.panes.length);
-  const paneInner = Int32Array.from(layout.panes, ({ chain }) => stepper.first[chain + 1]! - 1);
-  const frames = drivers.frameConductance;
-  const owedAir = new Float64Array(zones);
-  const owedPanes = new Float64Array(layout.panes.length);
+  const layout = layOut(model, climate.year.pressurePa[0]! / (287.05 * 293.15));
+  const needed = roomFor(model, layout, moistureCauses(model).length);
+  if (engine === null || !fits(needed, engine.room)) {
+    engine = createEngine(largerRoom(needed, engine?.room ?? USUAL_ROOM));
+  }
+  return engine.run(model, layout, climate, options);
+}
+
+interface Engine {
+  readonly room: EngineRoom;
+  run(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): Year;
+}
+
+function createEngine(room: EngineRoom): Engine {
+  const stepper = createStepper({ nodes: room.nodes, chains: room.chains, hubs: 2 * room.zones });
+  const films = createFilms(room, stepper);
+  const drivers = createDrivers(room, stepper);
+  const zoneC = new Float64Array(room.zones);
+  const zoneRatio = new Float64Array(room.zones);
+  const radiantC = new Float64Array(room.zones);
+  const zoneHumidity = new Float64Array(room.zones);
+  const air: AirState = {
+    zoneC,
+    radiantC,
+    zoneRatio,
+    zoneHumidity,
+    outdoorRatio: 0,
+    rainMm: 0,
+    outdoorC: START_C,
+    wind: 0,
+    density: 1.2,
+  };
+  const flows = createAirFlow(room, air);
+  const paneC = new Float64Array(room.panes);
   const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
-  const vapourInputs = {
+  const water: VapourInputs = {
     moment,
-    stepS,
+    stepS: 0,
     outdoorRatio: 0,
     pressurePa: 0,
     outdoors: flows.outdoors,
     between: flows.between,
     zoneC,
+    ratio: zoneRatio,
+    humidity: zoneHumidity,
     floorLight: drivers.floorLight,
     paneC,
   };
+  const vapour = createVapour(room, water);
+  const search = createTemperatureSearch(room);
+  const answerC = new Float64Array(room.zones);
+  const recorder = createRecorder(room, stepper, flows, vapour, drivers);
+  /** latent heat on each pane's inner node in the step that runs [W] */
+  const latentInNodes = new Float64Array(room.panes);
+  const ledger = createLedger(room, stepper, drivers, latentInNodes);
+  const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
+  const paneInner = new Int32Array(room.panes);
+  const frames = drivers.frameConductance;
+  const owedAir = new Float64Array(room.zones);
+  const owedPanes = new Float64Array(room.panes);
+  const { hubC, trialC, hubW, nodeC, hubBoundary, hubBoundaryC, hubLink } = stepper;
+  const { holdLowC, holdHighC, holdMaxW, holdMinW } = stepper;
+  let zones = 0;
+  let panes = 0;
+  let stepsPerHour = STEPS_PER_HOUR;
+  let withWater = true;
+  let modelZones: Model['zones'] = [];
 
-  function runHour(hour: number, counting: boolean): void {
+  function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
+    for (let p = 0; p < panes; p++) latentInNodes[p] = 0;
     outdoor.dryBulbC = climate.year.dryBulbC[hour]!;
     outdoor.groundC = outdoor.dryBulbC;
     outdoor.skyC = climate.skyTempC[hour]!;
@@ -90,19 +129,21 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     air.outdoorC = outdoor.dryBulbC;
     air.wind = outdoor.wind;
     air.density = climate.airDensity[hour]!;
-    vapourInputs.outdoorRatio = climate.humidityRatio[hour]!;
-    vapourInputs.pressurePa = climate.year.pressurePa[hour]!;
+    water.outdoorRatio = climate.humidityRatio[hour]!;
+    air.outdoorRatio = water.outdoorRatio;
+    air.rainMm = climate.year.rainMm?.[hour] ?? 0;
+    water.pressurePa = climate.year.pressurePa[hour]!;
     films.renew(outdoor);
     drivers.renew(hour, moment);
-    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
+    for (let z = 0; z < zones; z++) hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
     stepper.refreshSources();
-    for (let z = 0; z < zones; z++) zoneC[z] = stepper.hubC[airHub(z, zones)]!;
+    for (let z = 0; z < zones; z++) readZone(z);
     flows.beginHour(moment);
-    if (withWater) vapour.beginHour(vapourInputs);
+    if (withWater) vapour.beginHour();
     recorder.beginHour();
     ledger.beginHour();
     for (let n = 0; n < stepsPerHour; n++) {
-      runStep((n + 1) / stepsPerHour);
+      runStep(n);
       if (!counting) continue;
       recorder.addStep();
       ledger.addStep();
@@ -113,31 +154,40 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
     }
   }
 
-  function runStep(through: number): void {
+  function runStep(n: number): void {
     for (let z = 0; z < zones; z++) {
-      zoneC[z] = stepper.hubC[airHub(z, zones)]!;
-      setThermostat(z, through);
+      readZone(z);
+      if (n === 0 || modelZones[z]!.thermostat?.heatC?.ramp) setThermostat(z, (n + 1) / stepsPerHour);
     }
-    flows.beginStep(moment, stepS, ((through - 1 / stepsPerHour) * 4) % 1 === 0);
-    applyLatent();
+    flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
+    if (withWater) applyLatent();
     stepper.beginStep();
+    search.begin();
     for (let trial = 0; trial < MOST_TRIALS; trial++) {
-      linkAir();
+      const depends = flows.renew(moment);
+      if (flows.isNew || (n === 0 && trial === 0)) linkAir();
       stepper.solve();
-      for (let z = 0; z < zones; z++) zoneC[z] = stepper.trialC[airHub(z, zones)]!;
-      if (flows.refine(moment)) break;
+      for (let z = 0; z < zones; z++) answerC[z] = trialC[airHub(z, zones)]!;
+      if (!depends && !flows.wouldOpen(moment, answerC)) break;
+      if (search.settles(zoneC, answerC)) break;
     }
+    for (let z = 0; z < zones; z++) zoneC[z] = answerC[z]!;
     stepper.endStep();
-    for (let p = 0; p < paneC.length; p++) paneC[p] = stepper.nodeC[paneInner[p]!]!;
-    if (withWater) vapour.step(vapourInputs);
+    for (let p = 0; p < panes; p++) paneC[p] = nodeC[paneInner[p]!]!;
+    if (withWater) vapour.step();
+  }
+
+  function readZone(z: number): void {
+    zoneC[z] = hubC[airHub(z, zones)]!;
+    radiantC[z] = hubC[radiantHub(z)]!;
   }
 
   function linkAir(): void {
     for (let z = 0; z < zones; z++) {
-      stepper.hubBoundary[airHub(z, zones)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
+      hubBoundary[airHub(z, zones)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
       for (let y = 0; y < zones; y++) {
         if (y === z) continue;
-        stepper.hubLink[airHub(z, zones) * 2 * zones + airHub(y, zones)] =
+        hubLink[airHub(z, zones) * 2 * zones + airHub(y, zones)] =
           flows.between[z * zones + y]! * AIR_SPECIFIC_HEAT;
       }
     }
@@ -152,52 +202,70 @@ export function simulate(model: Model, climate: PreparedClimate, options: Simula
       owedAir[z]! += vapour.airW[z]!;
       const paid = owedAir[z]! * LATENT_SHARE;
       owedAir[z]! -= paid;
-      stepper.hubW[airHub(z, zones)] = drivers.airGain[z]! + paid;
+      hubW[airHub(z, zones)] = drivers.airGain[z]! + paid;
     }
-    let changed = false;
-    for (let p = 0; p < paneC.length; p++) {
-      owedPanes[p]! += vapour.paneW[p]!;
-      const paid = owedPanes[p]! * LATENT_SHARE;
-      owedPanes[p]! -= paid;
-      if (paid === latentInNodes[p]!) continue;
-      stepper.nodeW[paneInner[p]!]! += paid - latentInNodes[p]!;
+    for (let p = 0; p < panes; p++) {
+      const owed = owedPanes[p]! + vapour.paneW[p]!;
+      if (owed === 0 && latentInNodes[p]! === 0) continue;
+      const paid = Math.abs(owed) > LEAST_OWED_W ? owed * LATENT_SHARE : owed;
+      owedPanes[p] = owed - paid;
+      stepper.addHeat(paneInner[p]!, paid - latentInNodes[p]!);
       latentInNodes[p] = paid;
-      changed = true;
     }
-    if (changed) stepper.refreshSources();
   }
 
   function setThermostat(z: number, through: number): void {
-    const { thermostat } = model.zones[z]!;
+    const { thermostat } = modelZones[z]!;
     if (thermostat === null) return;
     const hub = airHub(z, zones);
-    stepper.holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
-    stepper.holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
-    stepper.holdMaxW[hub] = thermostat.heatCapacityW;
-    stepper.holdMinW[hub] = -thermostat.coolCapacityW;
+    holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
+    holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
+    holdMaxW[hub] = thermostat.heatCapacityW;
+    holdMinW[hub] = -thermostat.coolCapacityW;
   }
 
-  for (let n = warmUpHours; n > 0; n--) {
-    latentInNodes.fill(0);
-    runHour(HOURS - n, false);
+  function load(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): void {
+    stepsPerHour = options.stepsPerHour ?? STEPS_PER_HOUR;
+    withWater = options.water ?? true;
+    zones = model.zones.length;
+    panes = layout.panes.length;
+    modelZones = model.zones;
+    water.stepS = 3600 / stepsPerHour;
+    stepper.load(layout.network, water.stepS, START_C);
+    films.load(model, layout);
+    drivers.load(model, layout, climate);
+    vapour.load(model, layout, START_C);
+    flows.load(model, water.stepS);
+    recorder.load(model, layout, options.history === true);
+    ledger.load(model, layout);
+    zoneC.fill(START_C);
+    search.load(zones);
+    for (const array of [paneC, owedAir, owedPanes, latentInNodes]) array.fill(0);
+    layout.panes.forEach(({ chain }, p) => {
+      paneInner[p] = stepper.first[chain + 1]! - 1;
+    });
   }
-  flows.startCounting();
-  vapour.startCounting();
-  ledger.open();
-  const heldBefore = vapour.held();
-  for (let hour = 0; hour < HOURS; hour++) {
-    latentInNodes.fill(0);
-    runHour(hour, true);
+
+  function run(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): Year {
+    load(model, layout, climate, options);
+    const warmUpHours = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS)) * 24;
+    for (let n = warmUpHours; n > 0; n--) runHour(climate, HOURS - n, false);
+    flows.startCounting();
+    vapour.startCounting();
+    ledger.open();
+    const heldBefore = vapour.held();
+    for (let hour = 0; hour < HOURS; hour++) runHour(climate, hour, true);
+    return {
+      ...recorder.year(),
+      heat: ledger.byCause(),
+      books: ledger.close({
+        held: vapour.held() - heldBefore,
+        received: vapour.received(),
+        released: recorder.releasedKg(),
+        entered: vapour.entered(),
+      }),
+    };
   }
-  const water = vapour.held() - heldBefore;
-  return {
-    ...recorder.year(),
-    heat: ledger.byCause(),
-    books: ledger.close({
-      held: water,
-      received: vapour.received(),
-      released: recorder.releasedKg(),
-      entered: vapour.entered(),
-    }),
-  };
+
+  return { room, run };
 }

@@ -8,7 +8,7 @@
 // tests/published/annual-network.test.ts.
 
 import { hubSolver } from './hub-solver.ts';
-import { type LinearNetwork, requireNetwork } from './linear-network.ts';
+import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
 
 /** Arrays are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
 export interface Stepper {
@@ -54,6 +54,8 @@ export interface Stepper {
   refreshEnds(): void;
   /** after nodeW or endBoundaryC changed */
   refreshSources(): void;
+  /** put more heat into a node [W], with no need to refresh */
+  addHeat(node: number, watt: number): void;
   /** beginStep, solve, endStep */
   step(): void;
   /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
@@ -66,8 +68,20 @@ export interface Stepper {
   endStep(): void;
 }
 
+// What is kept of a chain, by place in its row: end temperature per watt at a, at b from a, at b [K/W]; the same with
+// the ends tied to their hubs; shares of the free end temperatures that remain when tied; those temperatures [°C].
+const [OWN_A, CROSS, OWN_B, TIED_A, TIED_CROSS, TIED_B] = [0, 1, 2, 3, 4, 5] as const;
+const [FREE_AA, FREE_AB, FREE_BA, FREE_BB, END_FREE_A, END_FREE_B] = [6, 7, 8, 9, 10, 11] as const;
+const CHAIN_PLACES = 12;
+
+/** Arrays are live and have room to spare: read and write the first `nodes`, `hubs`, `chains` places. */
+export interface LoadableStepper extends Stepper {
+  /** take a network in, everything at `initialC` [°C]; refused with RangeError when it cannot be stepped */
+  load(network: LinearNetwork, stepS: number, initialC: number): void;
+}
+
 /**
- * Compile a network into a stepper.
+ * Compile a network into a stepper of its own size.
  *
  * @param network the description; refused with RangeError when it cannot be stepped
  * @param stepS time step [s]; above 0
@@ -75,95 +89,59 @@ export interface Stepper {
  */
 export function compileStepper(network: LinearNetwork, stepS: number, initialC: number): Stepper {
   requireNetwork(network);
-  if (!(stepS > 0 && Number.isFinite(stepS))) throw new RangeError(`stepS is ${stepS} s; allowed above 0`);
-  const chains = network.chains.length;
-  const hubs = network.hubs.length;
-  const first = new Int32Array(chains + 1);
-  network.chains.forEach((chain, c) => {
-    first[c + 1] = first[c]! + chain.capacity.length;
-  });
-  const nodes = first[chains]!;
+  const nodes = network.chains.reduce((sum, { capacity }) => sum + capacity.length, 0);
+  const stepper = createStepper({ nodes, chains: network.chains.length, hubs: network.hubs.length });
+  stepper.load(network, stepS, initialC);
+  return stepper;
+}
 
-  const nodeJ = new Float64Array(nodes);
-  const link = new Float64Array(nodes);
-  const endBoundary = new Float64Array(2 * chains);
-  const endBoundaryC = new Float64Array(2 * chains).fill(initialC);
-  const endHubG = new Float64Array(4 * chains);
-  const endHub = new Int32Array(4 * chains).fill(-1);
-  network.chains.forEach((chain, c) => {
-    nodeJ.set(chain.capacity, first[c]!);
-    link.set(chain.link, first[c]!);
-    [chain.a, chain.b].forEach((end, side) => {
-      const e = 2 * c + side;
-      endBoundary[e] = end.boundary;
-      end.hubs.forEach(({ hub, conductance }, slot) => {
-        endHub[2 * e + slot] = hub;
-        endHubG[2 * e + slot] = conductance;
-      });
-    });
-  });
+/** A stepper with room for so many nodes, chains and hubs; load() before use. */
+export function createStepper(room: { nodes: number; chains: number; hubs: number }): LoadableStepper {
+  let nodes = 0;
+  let chains = 0;
+  let hubs = 0;
+  const first = new Int32Array(room.chains + 1);
+  const nodeJ = new Float64Array(room.nodes);
+  const link = new Float64Array(room.nodes);
+  const endBoundary = new Float64Array(2 * room.chains);
+  const endBoundaryC = new Float64Array(2 * room.chains);
+  const endHubG = new Float64Array(4 * room.chains);
+  const endHub = new Int32Array(4 * room.chains);
+  /** the same with the place after the last hub for none, so that the sweeps need not ask */
+  const hubAt = new Int32Array(4 * room.chains);
   /** chains both of whose ends touch hubs */
-  const through = Uint8Array.from(network.chains, (chain) => (chain.a.hubs.length > 0 ? 1 : 0));
+  const through = new Uint8Array(room.chains);
+  const hubJ = new Float64Array(room.hubs);
+  const hubBoundary = new Float64Array(room.hubs);
+  const hubLink = new Float64Array(room.hubs * room.hubs);
 
-  const hubJ = Float64Array.from(network.hubs, (hub) => hub.capacity);
-  const hubBoundary = Float64Array.from(network.hubs, (hub) => hub.boundary);
-  const hubLink = new Float64Array(hubs * hubs);
-  for (const { from, to, conductance } of network.hubLinks) {
-    hubLink[from * hubs + to]! += conductance;
-    hubLink[to * hubs + from]! += conductance;
-  }
-
-  // Everything per node in one block, so that the loops follow one base address.
-  const pool = new Float64Array(7 * nodes);
+  // Everything per node in one block and everything per chain in another, so that the loops follow two base addresses.
+  // A section of the first has one place more than there are nodes: the factor beyond the last node is always 0.
+  const places = room.nodes + 1;
+  const pool = new Float64Array(7 * places);
   const [AT_CAPACITY, AT_SOURCE, AT_FACTOR, AT_INVERSE, AT_SWEPT, AT_CARRY] = [1, 2, 3, 4, 5, 6].map(
-    (k) => k * nodes,
+    (k) => k * places,
   ) as [number, number, number, number, number, number];
-  const section = (from: number) => pool.subarray(from, from + nodes);
-  const nodeC = section(0).fill(initialC);
-  // One hub more than there are, always at 0 and coupled by 0: where an end without a hub points, so that the sweeps
-  // need not ask.
-  const hubsAndNone = new Float64Array(hubs + 1);
-  const hubC = hubsAndNone.subarray(0, hubs).fill(initialC);
-  const hubAt = endHub.map((hub) => (hub < 0 ? hubs : hub));
-  const endSum = new Float64Array(2 * chains);
-  const nodeW = new Float64Array(nodes);
-  const hubW = new Float64Array(hubs);
-  const hubBoundaryC = new Float64Array(hubs).fill(initialC);
-  const holdLowC = new Float64Array(hubs).fill(Number.NEGATIVE_INFINITY);
-  const holdHighC = new Float64Array(hubs).fill(Number.POSITIVE_INFINITY);
-  const holdMaxW = new Float64Array(hubs).fill(Number.POSITIVE_INFINITY);
-  const holdMinW = new Float64Array(hubs).fill(Number.NEGATIVE_INFINITY);
-
+  const section = (from: number) => pool.subarray(from, from + room.nodes);
+  const nodeC = section(0);
   const nodePerS = section(AT_CAPACITY);
-  nodePerS.set(nodeJ.map((joule) => joule / stepS));
-  const hubPerS = hubJ.map((joule) => joule / stepS);
   /** nodeW plus boundary terms; right-hand side less storage */
   const source = section(AT_SOURCE);
-  /** elimination factor link/pivot of the node before, and 1/pivot */
-  const factor = section(AT_FACTOR);
-  const inverse = section(AT_INVERSE);
-  /** what a watt into node 0 does to the swept right-hand side, over the pivot */
-  const carryOver = section(AT_CARRY);
-  /** per chain: end temperature per watt at end a from a, b from a (= a from b), b from b [K/W] */
-  const aa = new Float64Array(chains);
-  const ab = new Float64Array(chains);
-  const bb = new Float64Array(chains);
-  /** the same with the ends tied to their hubs, and the share of a free end temperature that remains */
-  const kaa = new Float64Array(chains);
-  const kab = new Float64Array(chains);
-  const kbb = new Float64Array(chains);
-  const freeAA = new Float64Array(chains);
-  const freeAB = new Float64Array(chains);
-  const freeBA = new Float64Array(chains);
-  const freeBB = new Float64Array(chains);
-  /** free end temperatures with ends tied [°C] */
-  const endFreeA = new Float64Array(chains);
-  const endFreeB = new Float64Array(chains);
-  const fixedRhs = new Float64Array(hubs + 1);
+  const perChain = new Float64Array(CHAIN_PLACES * room.chains);
+  const hubsAndNone = new Float64Array(room.hubs + 1);
+  const hubC = hubsAndNone.subarray(0, room.hubs);
+  const endSum = new Float64Array(2 * room.chains);
+  const nodeW = new Float64Array(room.nodes);
+  const hubW = new Float64Array(room.hubs);
+  const hubBoundaryC = new Float64Array(room.hubs);
+  const holdLowC = new Float64Array(room.hubs);
+  const holdHighC = new Float64Array(room.hubs);
+  const holdMaxW = new Float64Array(room.hubs);
+  const holdMinW = new Float64Array(room.hubs);
+  const hubPerS = new Float64Array(room.hubs);
+  const fixedRhs = new Float64Array(room.hubs + 1);
 
-  const solver = hubSolver({
-    hubs,
-    steady: network.steadyHubs ?? 0,
+  const solver = hubSolver(room.hubs, {
     storage: hubPerS,
     boundary: hubBoundary,
     boundaryC: hubBoundaryC,
@@ -175,76 +153,135 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   });
   const { base } = solver;
 
+  function load(network: LinearNetwork, stepS: number, initialC: number): void {
+    requireNetwork(network);
+    if (!(stepS > 0 && Number.isFinite(stepS))) throw new RangeError(`stepS is ${stepS} s; allowed above 0`);
+    chains = network.chains.length;
+    hubs = network.hubs.length;
+    for (const array of [nodeW, hubW, link, endSum, hubLink, endHubG, fixedRhs]) array.fill(0);
+    endHub.fill(-1);
+    network.chains.forEach(loadChain);
+    nodes = first[chains]!;
+    for (let i = 0; i < nodes; i++) nodePerS[i] = nodeJ[i]! / stepS;
+    for (let e = 0; e < endHub.length; e++) hubAt[e] = endHub[e]! < 0 ? hubs : endHub[e]!;
+    network.hubs.forEach(({ capacity, boundary }, h) => {
+      hubJ[h] = capacity;
+      hubPerS[h] = capacity / stepS;
+      hubBoundary[h] = boundary;
+    });
+    for (const { from, to, conductance } of network.hubLinks) {
+      hubLink[from * hubs + to]! += conductance;
+      hubLink[to * hubs + from]! += conductance;
+    }
+    for (const array of [nodeC, hubC, hubBoundaryC, endBoundaryC]) array.fill(initialC);
+    holdLowC.fill(Number.NEGATIVE_INFINITY);
+    holdHighC.fill(Number.POSITIVE_INFINITY);
+    holdMaxW.fill(Number.POSITIVE_INFINITY);
+    holdMinW.fill(Number.NEGATIVE_INFINITY);
+    solver.load(hubs, network.steadyHubs ?? 0);
+    Object.assign(stepper, { stepS, nodes, hubs, chains });
+    for (let c = 0; c < chains; c++) refreshChain(c);
+    refreshEnds();
+    refreshSources();
+  }
+
+  function loadChain(chain: Chain, c: number): void {
+    first[c + 1] = first[c]! + chain.capacity.length;
+    nodeJ.set(chain.capacity, first[c]!);
+    link.set(chain.link, first[c]!);
+    through[c] = chain.a.hubs.length > 0 ? 1 : 0;
+    [chain.a, chain.b].forEach((end, side) => {
+      const e = 2 * c + side;
+      endBoundary[e] = end.boundary;
+      end.hubs.forEach(({ hub, conductance }, slot) => {
+        endHub[2 * e + slot] = hub;
+        endHubG[2 * e + slot] = conductance;
+      });
+    });
+  }
+
   function refreshChain(c: number): void {
+    const p = pool;
     const start = first[c]!;
     const end = first[c + 1]! - 1;
+    const isThrough = through[c] === 1;
     let before = 0;
     let linkBefore = 0;
     let along = 1;
     let response = 0;
+    let inv = 0;
     for (let i = start; i <= end; i++) {
-      let diagonal = nodePerS[i]! + linkBefore - before * linkBefore;
-      if (i < end) diagonal += link[i]!;
+      const linkAfter = i < end ? link[i]! : endBoundary[2 * c + 1]!;
+      let diagonal = p[AT_CAPACITY + i]! + linkBefore - before * linkBefore + linkAfter;
       if (i === start) diagonal += endBoundary[2 * c]!;
-      if (i === end) diagonal += endBoundary[2 * c + 1]!;
-      factor[i] = before;
-      if (i > start) along *= before;
+      p[AT_FACTOR + i] = before;
       // A massless node held by nothing but its hub leaves a zero pivot; the floor keeps it finite and is
       // 1e-12 W/K against conductances of order one.
-      const inv = 1 / Math.max(diagonal, 1e-12);
-      inverse[i] = inv;
-      carryOver[i] = along * inv;
-      response += along * along * inv;
-      linkBefore = link[i]!;
-      before = linkBefore * inv;
+      inv = 1 / Math.max(diagonal, 1e-12);
+      p[AT_INVERSE + i] = inv;
+      if (isThrough) {
+        if (i > start) along *= before;
+        p[AT_CARRY + i] = along * inv;
+        response += along * along * inv;
+      }
+      linkBefore = linkAfter;
+      before = linkAfter * inv;
     }
-    aa[c] = response;
-    ab[c] = along * inverse[end]!;
-    bb[c] = inverse[end]!;
+    const k = CHAIN_PLACES * c;
+    perChain[k + OWN_A] = response;
+    perChain[k + CROSS] = along * inv;
+    perChain[k + OWN_B] = inv;
   }
 
   function refreshEnds(): void {
-    base.fill(0);
+    const p = perChain;
+    const g = endHubG;
+    for (let i = 0; i < hubs * hubs; i++) base[i] = 0;
     for (let c = 0; c < chains; c++) {
-      const gb = endHubG[4 * c + 2]! + endHubG[4 * c + 3]!;
+      const k = CHAIN_PLACES * c;
+      const b = 4 * c + 2;
+      const ownB = p[k + OWN_B]!;
+      const gb = g[b]! + g[b + 1]!;
       if (through[c] === 0) {
-        const tied = 1 / (1 + bb[c]! * gb);
-        freeBB[c] = tied;
-        kbb[c] = bb[c]! * tied;
-        addEnd(4 * c + 2, 4 * c + 2, kbb[c]!);
+        const tied = 1 / (1 + ownB * gb);
+        p[k + FREE_BB] = tied;
+        p[k + TIED_B] = ownB * tied;
+        addEnd(b, ownB * tied);
         continue;
       }
-      const ga = endHubG[4 * c]! + endHubG[4 * c + 1]!;
-      const m11 = 1 + aa[c]! * ga;
-      const m12 = ab[c]! * gb;
-      const m21 = ab[c]! * ga;
-      const m22 = 1 + bb[c]! * gb;
+      const ga = g[b - 2]! + g[b - 1]!;
+      const ownA = p[k + OWN_A]!;
+      const cross = p[k + CROSS]!;
+      const m11 = 1 + ownA * ga;
+      const m12 = cross * gb;
+      const m21 = cross * ga;
+      const m22 = 1 + ownB * gb;
       const inverseDeterminant = 1 / (m11 * m22 - m12 * m21);
-      freeAA[c] = m22 * inverseDeterminant;
-      freeAB[c] = -m12 * inverseDeterminant;
-      freeBA[c] = -m21 * inverseDeterminant;
-      freeBB[c] = m11 * inverseDeterminant;
-      kaa[c] = freeAA[c]! * aa[c]! + freeAB[c]! * ab[c]!;
-      kab[c] = freeAA[c]! * ab[c]! + freeAB[c]! * bb[c]!;
-      kbb[c] = freeBA[c]! * ab[c]! + freeBB[c]! * bb[c]!;
-      addEnd(4 * c, 4 * c, kaa[c]!);
-      addEnd(4 * c + 2, 4 * c + 2, kbb[c]!);
-      addCross(4 * c, 4 * c + 2, kab[c]!);
+      p[k + FREE_AA] = m22 * inverseDeterminant;
+      p[k + FREE_AB] = -m12 * inverseDeterminant;
+      p[k + FREE_BA] = -m21 * inverseDeterminant;
+      p[k + FREE_BB] = m11 * inverseDeterminant;
+      p[k + TIED_A] = p[k + FREE_AA]! * ownA + p[k + FREE_AB]! * cross;
+      p[k + TIED_CROSS] = p[k + FREE_AA]! * cross + p[k + FREE_AB]! * ownB;
+      p[k + TIED_B] = p[k + FREE_BA]! * cross + p[k + FREE_BB]! * ownB;
+      addEnd(b - 2, p[k + TIED_A]!);
+      addEnd(b, p[k + TIED_B]!);
+      addCross(b - 2, b, p[k + TIED_CROSS]!);
     }
     solver.refresh();
   }
 
   /** An end's own couplings on the hub system: +g on the diagonal, −g·k·g among its hubs. */
-  function addEnd(slotA: number, slotB: number, k: number): void {
-    for (let s = slotA; s < slotA + 2; s++) {
-      const hub = endHub[s]!;
-      if (hub < 0) continue;
-      base[hub * hubs + hub]! += endHubG[s]!;
-      for (let t = slotB; t < slotB + 2; t++) {
-        const other = endHub[t]!;
-        if (other >= 0) base[hub * hubs + other]! -= endHubG[s]! * k * endHubG[t]!;
-      }
-    }
+  function addEnd(slot: number, k: number): void {
+    const g0 = endHubG[slot]!;
+    const g1 = endHubG[slot + 1]!;
+    const h0 = hubAt[slot]!;
+    const h1 = hubAt[slot + 1]!;
+    if (h0 < hubs) base[h0 * hubs + h0]! += g0 - g0 * k * g0;
+    if (h1 < hubs) base[h1 * hubs + h1]! += g1 - g1 * k * g1;
+    if (h0 === hubs || h1 === hubs) return;
+    base[h0 * hubs + h1]! -= g0 * k * g1;
+    base[h1 * hubs + h0]! -= g0 * k * g1;
   }
 
   /** The coupling between hubs of one end and hubs of the other, both ways. */
@@ -263,51 +300,53 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
   }
 
   function refreshSources(): void {
-    source.set(nodeW);
+    for (let i = 0; i < nodes; i++) source[i] = nodeW[i]!;
     for (let c = 0; c < chains; c++) {
       source[first[c]!]! += endBoundary[2 * c]! * endBoundaryC[2 * c]!;
       source[first[c + 1]! - 1]! += endBoundary[2 * c + 1]! * endBoundaryC[2 * c + 1]!;
     }
   }
 
-  // The two sweeps are the hot loops. What they use is copied into locals first: reached through the closure, the
-  // same code runs half as fast on every network but the first one the engine has seen.
+  function addHeat(node: number, watt: number): void {
+    nodeW[node]! += watt;
+    source[node]! += watt;
+  }
+
+  // The two sweeps are the hot loops. What they use is copied into locals first: where the code has run on arrays of
+  // more than one engine, reaching them through the closure takes twice as long.
   function beginStep(): void {
     const p = pool;
+    const k = perChain;
     const starts = first;
     const atCapacity = AT_CAPACITY;
     const atSource = AT_SOURCE;
     const atFactor = AT_FACTOR;
     const atSwept = AT_SWEPT;
     const atCarry = AT_CARRY;
-    const pivotInverse = inverse;
     const g = endHubG;
     const at = hubAt;
     const right = fixedRhs;
-    const last = chains;
     for (let i = 0; i < hubs; i++) right[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
-    for (let c = 0; c < last; c++) {
+    for (let c = 0, row = 0, b = 2; c < chains; c++, row += CHAIN_PLACES, b += 4) {
+      const start = starts[c]!;
       const stop = starts[c + 1]!;
       let sweep = 0;
-      for (let i = starts[c]!; i < stop; i++) {
+      for (let i = start; i < stop; i++) {
         sweep = p[atCapacity + i]! * p[i]! + p[atSource + i]! + p[atFactor + i]! * sweep;
         p[atSwept + i] = sweep;
       }
-      const atB = sweep * pivotInverse[stop - 1]!;
-      const b = 4 * c + 2;
-      let freeB: number;
-      if (through[c] === 0) {
-        freeB = atB * freeBB[c]!;
-      } else {
+      const atB = sweep * k[row + OWN_B]!;
+      let freeB = k[row + FREE_BB]! * atB;
+      if (through[c] === 1) {
         let atA = 0;
-        for (let i = starts[c]!; i < stop; i++) atA += p[atSwept + i]! * p[atCarry + i]!;
-        const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
-        freeB = freeBA[c]! * atA + freeBB[c]! * atB;
-        endFreeA[c] = freeA;
+        for (let i = start; i < stop; i++) atA += p[atSwept + i]! * p[atCarry + i]!;
+        const freeA = k[row + FREE_AA]! * atA + k[row + FREE_AB]! * atB;
+        freeB += k[row + FREE_BA]! * atA;
+        k[row + END_FREE_A] = freeA;
         right[at[b - 2]!]! += g[b - 2]! * freeA;
         right[at[b - 1]!]! += g[b - 1]! * freeA;
       }
-      endFreeB[c] = freeB;
+      k[row + END_FREE_B] = freeB;
       right[at[b]!]! += g[b]! * freeB;
       right[at[b + 1]!]! += g[b + 1]! * freeB;
     }
@@ -316,10 +355,10 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
 
   function endStep(): void {
     solver.finish();
-    for (let i = 0; i < hubs; i++) hubC[i] = solver.hubC[i]!;
     const p = pool;
+    const k = perChain;
     const starts = first;
-    const atFactor = AT_FACTOR;
+    const atFactor = AT_FACTOR + 1;
     const atInverse = AT_INVERSE;
     const atSwept = AT_SWEPT;
     const atCarry = AT_CARRY;
@@ -327,31 +366,30 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     const at = hubAt;
     const hub = hubsAndNone;
     const sums = endSum;
-    const last = chains;
-    for (let c = 0; c < last; c++) {
+    for (let i = 0; i < hubs; i++) hub[i] = solver.hubC[i]!;
+    // The place after the last hub stands for none; it holds no temperature and is coupled by 0.
+    hub[hubs] = 0;
+    for (let c = 0, row = 0, b = 2; c < chains; c++, row += CHAIN_PLACES, b += 4) {
       const start = starts[c]!;
       const end = starts[c + 1]! - 1;
-      const b = 4 * c + 2;
       const pullB = g[b]! * hub[at[b]!]! + g[b + 1]! * hub[at[b + 1]!]!;
-      let above = endFreeB[c]! + kbb[c]! * pullB;
-      let wattA = 0;
-      if (through[c] === 1) {
-        const pullA = g[b - 2]! * hub[at[b - 2]!]! + g[b - 1]! * hub[at[b - 1]!]!;
-        const endA = endFreeA[c]! + kaa[c]! * pullA + kab[c]! * pullB;
-        wattA = pullA - (g[b - 2]! + g[b - 1]!) * endA;
-        above += kab[c]! * pullA;
-      }
-      p[end] = above;
-      sums[2 * c + 1]! += above;
-      if (wattA === 0) {
+      let above = k[row + END_FREE_B]! + k[row + TIED_B]! * pullB;
+      if (through[c] === 0) {
+        p[end] = above;
+        sums[2 * c + 1]! += above;
         for (let i = end - 1; i >= start; i--) {
-          above = p[atSwept + i]! * p[atInverse + i]! + p[atFactor + i + 1]! * above;
+          above = p[atSwept + i]! * p[atInverse + i]! + p[atFactor + i]! * above;
           p[i] = above;
         }
       } else {
+        const pullA = g[b - 2]! * hub[at[b - 2]!]! + g[b - 1]! * hub[at[b - 1]!]!;
+        const endA = k[row + END_FREE_A]! + k[row + TIED_A]! * pullA + k[row + TIED_CROSS]! * pullB;
+        const wattA = pullA - (g[b - 2]! + g[b - 1]!) * endA;
+        above += k[row + TIED_CROSS]! * pullA;
+        p[end] = above;
+        sums[2 * c + 1]! += above;
         for (let i = end - 1; i >= start; i--) {
-          above =
-            p[atSwept + i]! * p[atInverse + i]! + wattA * p[atCarry + i]! + p[atFactor + i + 1]! * above;
+          above = p[atSwept + i]! * p[atInverse + i]! + wattA * p[atCarry + i]! + p[atFactor + i]! * above;
           p[i] = above;
         }
       }
@@ -359,11 +397,9 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     }
   }
 
-  for (let c = 0; c < chains; c++) refreshChain(c);
-  refreshEnds();
-  refreshSources();
-  return {
-    stepS,
+  const stepper: LoadableStepper = {
+    load,
+    stepS: 0,
     nodes,
     hubs,
     chains,
@@ -391,6 +427,7 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     refreshChain,
     refreshEnds,
     refreshSources,
+    addHeat,
     step() {
       beginStep();
       solver.solve();
@@ -401,4 +438,5 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
     trialC: solver.hubC,
     endStep,
   };
+  return stepper;
 }

@@ -9,6 +9,7 @@ import { outsideConvection } from '../physics/films.ts';
 import { STEFAN_BOLTZMANN } from '../physics/sky-temperature.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
 import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './convection-table.ts';
+import type { EngineRoom } from './engine-room.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
 import { airHub, type Layout, type PanePlace, paneLink, radiantHub } from './layout.ts';
@@ -30,6 +31,8 @@ export interface OutdoorHour {
 }
 
 export interface SurfaceFilms {
+  /** take the faces of a laid-out model in; its network is in the stepper */
+  load(model: Model, layout: Layout): void;
   /** write this hour's conductances, open sides between zones among them, and outside boundary temperatures */
   renew(hour: OutdoorHour): void;
 }
@@ -39,63 +42,92 @@ const fixedConvection = (film: Film) => (film.kind === 'fixed' ? film.convection
 const fixedRadiation = (film: Film) =>
   film.kind === 'fixed' && film.radiation !== 'computed' ? film.radiation : Number.NaN;
 
-/** Compile the films of a model onto a stepper. */
-export function compileFilms(model: Model, layout: Layout, stepper: Stepper): SurfaceFilms {
-  const zones = layout.zoneIds.length;
-  const exchange = exchangeAreas(model, layout);
-  const renewInside = compileInside(layout, stepper, exchange.faces);
-  const outdoorSides = outdoorSidesOf(layout, stepper);
-  const renewOutside = compileOutside(outdoorSides, stepper);
-  const paneGaps = layout.panes.filter(
-    ({ pane }) => pane.glass.sheets > 1 && pane.glass.gapConductance === undefined,
-  );
-  const gaps = paneGaps.map(({ pane }) => gapTable(pane.glass, pane.tiltDeg));
-  const outdoorChains = outdoorSides.map(({ end }) => end >> 1);
-  const changing = Int32Array.from(new Set([...outdoorChains, ...layout.panes.map(({ chain }) => chain)]));
-  for (const place of layout.panes) setPaneLinks(place, stepper, place.pane.glass.gapConductance ?? 5);
+/** Films written onto a stepper, with room for so many faces; load() before use. */
+export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
+  const inside = createInside(2 * room.chains, stepper);
+  const outside = createOutside(room.chains, stepper);
+  let zones = 0;
+  let open: ReturnType<typeof exchangeAreas>['open'] = [];
+  let paneGaps: readonly PanePlace[] = [];
+  let gaps: readonly GapTable[] = [];
+  /** chains whose own conductances change by the hour */
+  const changing = new Int32Array(room.chains);
+  let changes = 0;
+
+  function load(model: Model, layout: Layout): void {
+    zones = layout.zoneIds.length;
+    const exchange = exchangeAreas(model, layout);
+    open = exchange.open;
+    inside.load(layout, exchange.faces);
+    const outdoorSides = outdoorSidesOf(layout, stepper);
+    outside.load(outdoorSides);
+    paneGaps = layout.panes.filter(
+      ({ pane }) => pane.glass.sheets > 1 && pane.glass.gapConductance === undefined,
+    );
+    gaps = paneGaps.map(({ pane }) => gapTable(pane.glass, pane.tiltDeg));
+    const outdoorChains = outdoorSides.map(({ end }) => end >> 1);
+    const chains = new Set([...outdoorChains, ...layout.panes.map(({ chain }) => chain)]);
+    changing.set([...chains]);
+    changes = chains.size;
+    for (const place of layout.panes) setPaneLinks(place, stepper, place.pane.glass.gapConductance ?? 5);
+  }
 
   function renew(hour: OutdoorHour): void {
-    renewInside(hour.dark);
-    renewOutside(hour);
+    inside.renew(hour.dark);
+    outside.renew(hour);
     for (let p = 0; p < paneGaps.length; p++) {
       setPaneLinks(paneGaps[p]!, stepper, gapOf(paneGaps[p]!, gaps[p]!, stepper));
     }
-    for (const { from, to, areaM2 } of exchange.open) {
+    for (let i = 0; i < open.length; i++) {
+      const { from, to, areaM2 } = open[i]!;
       const meanK = (stepper.hubC[radiantHub(from)]! + stepper.hubC[radiantHub(to)]!) / 2 + KELVIN;
       const conductance = 4 * STEFAN_BOLTZMANN * meanK * meanK * meanK * areaM2;
       stepper.hubLink[radiantHub(from) * 2 * zones + radiantHub(to)] = conductance;
       stepper.hubLink[radiantHub(to) * 2 * zones + radiantHub(from)] = conductance;
     }
-    for (let i = 0; i < changing.length; i++) stepper.refreshChain(changing[i]!);
+    for (let i = 0; i < changes; i++) stepper.refreshChain(changing[i]!);
     stepper.refreshEnds();
   }
 
-  return { renew };
+  return { load, renew };
 }
 
 /** Films to zones: convection from its table, long-wave by the zone's radiant temperature. */
-function compileInside(layout: Layout, stepper: Stepper, exchange: ReadonlyMap<number, number>) {
-  const sides = zoneSidesOf(layout, stepper, exchange);
-  const column = (of: (side: (typeof sides)[number]) => number) => Float64Array.from(sides, of);
-  const slots = Int32Array.from(sides, ({ slot }) => slot);
-  const nodes = Int32Array.from(sides, ({ node }) => node);
-  const airs = Int32Array.from(sides, ({ zone }) => airHub(zone, layout.zoneIds.length));
-  const radiants = Int32Array.from(sides, ({ zone }) => radiantHub(zone));
-  const areas = column(({ areaM2 }) => areaM2);
-  const exchanges = column(({ exchangeM2 }) => exchangeM2);
-  const nights = column(({ nightResistance }) => nightResistance);
-  const convections = column(({ film }) => fixedConvection(film));
-  const radiations = column(({ film }) => fixedRadiation(film));
-  const tables = new Float64Array(sides.length * CONVECTION_ENTRIES);
-  sides.forEach(({ faceTiltDeg, lengthM }, i) => {
-    tables.set(convectionTable(faceTiltDeg, lengthM), i * CONVECTION_ENTRIES);
-  });
+function createInside(most: number, stepper: Stepper) {
+  let count = 0;
+  const slots = new Int32Array(most);
+  const nodes = new Int32Array(most);
+  const airs = new Int32Array(most);
+  const radiants = new Int32Array(most);
+  const areas = new Float64Array(most);
+  const exchanges = new Float64Array(most);
+  const nights = new Float64Array(most);
+  const convections = new Float64Array(most);
+  const radiations = new Float64Array(most);
+  const tables = new Float64Array(most * CONVECTION_ENTRIES);
   const half = (CONVECTION_ENTRIES - 1) / 2;
   const furthest = half - 1e-9;
+  const { nodeC, hubC, endHubG } = stepper;
 
-  return (dark: boolean): void => {
-    const { nodeC, hubC, endHubG } = stepper;
-    for (let i = 0; i < slots.length; i++) {
+  function load(layout: Layout, exchange: ReadonlyMap<number, number>): void {
+    const sides = zoneSidesOf(layout, stepper, exchange);
+    count = sides.length;
+    sides.forEach((side, i) => {
+      slots[i] = side.slot;
+      nodes[i] = side.node;
+      airs[i] = airHub(side.zone, layout.zoneIds.length);
+      radiants[i] = radiantHub(side.zone);
+      areas[i] = side.areaM2;
+      exchanges[i] = side.exchangeM2;
+      nights[i] = side.nightResistance;
+      convections[i] = fixedConvection(side.film);
+      radiations[i] = fixedRadiation(side.film);
+      tables.set(convectionTable(side.faceTiltDeg, side.lengthM), i * CONVECTION_ENTRIES);
+    });
+  }
+
+  function renew(dark: boolean): void {
+    for (let i = 0; i < count; i++) {
       const air = airs[i]!;
       const area = areas[i]!;
       let convection = convections[i]!;
@@ -122,34 +154,48 @@ function compileInside(layout: Layout, stepper: Stepper, exchange: ReadonlyMap<n
       endHubG[slots[i]!] = convection;
       endHubG[slots[i]! + 1] = radiation;
     }
-  };
+  }
+
+  return { load, renew };
 }
 
 /** Films to outdoors: wind, and ε σ (T₁² + T₂²)(T₁ + T₂) to sky, ground and air, as one equivalent temperature. */
-function compileOutside(sides: readonly OutdoorSide[], stepper: Stepper) {
-  const column = (of: (side: OutdoorSide) => number) => Float64Array.from(sides, of);
-  const ends = Int32Array.from(sides, ({ end }) => end);
-  const nodes = Int32Array.from(sides, ({ node }) => node);
-  const areas = column(({ areaM2 }) => areaM2);
-  // A face that sees neither sun nor sky exchanges with air alone, and without long-wave of its own.
-  const emissivities = column(({ emissivity, exposed }) => (exposed ? emissivity : 0));
-  const skies = column(({ skyShare }) => skyShare);
-  const grounds = column(({ groundShare }) => groundShare);
-  const convections = column(({ film }) => fixedConvection(film));
-  const radiations = column(({ film, exposed }) => {
-    const fixed = fixedRadiation(film);
-    return exposed ? fixed : Number.isNaN(fixed) ? 0 : fixed;
-  });
+function createOutside(most: number, stepper: Stepper) {
+  let count = 0;
+  const ends = new Int32Array(most);
+  const nodes = new Int32Array(most);
+  const areas = new Float64Array(most);
+  const emissivities = new Float64Array(most);
+  const skies = new Float64Array(most);
+  const grounds = new Float64Array(most);
+  const convections = new Float64Array(most);
+  const radiations = new Float64Array(most);
   const windFactor = windAtHeight(1, WIND_HEIGHT_M, WIND_TERRAIN);
+  const { nodeC, endBoundary, endBoundaryC } = stepper;
 
-  return (hour: OutdoorHour): void => {
-    const { nodeC, endBoundary, endBoundaryC } = stepper;
+  function load(sides: readonly OutdoorSide[]): void {
+    count = sides.length;
+    sides.forEach((side, i) => {
+      ends[i] = side.end;
+      nodes[i] = side.node;
+      areas[i] = side.areaM2;
+      // A face that sees neither sun nor sky exchanges with air alone, and without long-wave of its own.
+      emissivities[i] = side.exposed ? side.emissivity : 0;
+      skies[i] = side.skyShare;
+      grounds[i] = side.groundShare;
+      convections[i] = fixedConvection(side.film);
+      const fixed = fixedRadiation(side.film);
+      radiations[i] = !side.exposed && Number.isNaN(fixed) ? 0 : fixed;
+    });
+  }
+
+  function renew(hour: OutdoorHour): void {
     const { dryBulbC, skyC, groundC } = hour;
     const airK = dryBulbC + KELVIN;
     const skyK = skyC + KELVIN;
     const groundK = groundC + KELVIN;
     const windy = outsideConvection(hour.wind * windFactor);
-    for (let i = 0; i < ends.length; i++) {
+    for (let i = 0; i < count; i++) {
       const k = nodeC[nodes[i]!]! + KELVIN;
       const k2 = k * k;
       const grey = emissivities[i]! * STEFAN_BOLTZMANN;
@@ -170,7 +216,9 @@ function compileOutside(sides: readonly OutdoorSide[], stepper: Stepper) {
       endBoundary[ends[i]!] = all * areas[i]!;
       endBoundaryC[ends[i]!] = ((convection + air) * dryBulbC + sky * skyC + ground * groundC) / all;
     }
-  };
+  }
+
+  return { load, renew };
 }
 
 /** EN 673 for each gap; with three sheets both gaps take the mean of the two. */

@@ -7,15 +7,17 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../model/model.ts';
-import { saturationPressure, saturationPressureUnchecked } from '../physics/moist-air.ts';
+import { dewPointUnchecked, saturationPressure, saturationPressureUnchecked } from '../physics/moist-air.ts';
 import { bufferCapacity } from '../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
 import { type Moment, scheduled } from './clock.ts';
+import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
-import { LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
+import { type Bed, LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
 
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
+const BUFFER_S = BUFFER_HOURS * 3600;
 /** Specific gas constant of water vapour [J/(kg·K)] */
 const VAPOUR_GAS = 461.5;
 const KELVIN = 273.15;
@@ -26,6 +28,8 @@ const START_HUMIDITY = 0.5;
 const FOG_PULL = 1000;
 
 export interface Vapour {
+  /** take a laid-out model in; air everywhere at half saturation */
+  load(model: Model, layout: Layout, startC: number): void;
   /** [kg/kg dry air] */
   readonly ratio: Float64Array;
   /** vapour pressure [Pa] */
@@ -36,9 +40,7 @@ export interface Vapour {
   readonly airW: Float64Array;
   /** latent heat to each pane's inner node [W], to be applied in the next step */
   readonly paneW: Float64Array;
-  /** released in the last step by zone [kg/s] */
-  readonly released: Float64Array;
-  /** by zone · causes + cause [kg/s] */
+  /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
   readonly causes: readonly string[];
   /** net dew of the last step by zone [kg/s] */
@@ -54,131 +56,190 @@ export interface Vapour {
   entered(): number;
   startCounting(): void;
   /** before the steps of an hour */
-  beginHour(inputs: VapourInputs): void;
-  step(inputs: VapourInputs): void;
+  beginHour(): void;
+  step(): void;
 }
 
+/** What the water depends on, written by the run: scalars before each hour, arrays before each step. */
 export interface VapourInputs {
   readonly moment: Moment;
-  readonly stepS: number;
-  readonly outdoorRatio: number;
-  readonly pressurePa: number;
+  stepS: number;
+  outdoorRatio: number;
+  pressurePa: number;
   /** exchange of each zone with outdoors, and between zones [kg/s] */
   readonly outdoors: Float64Array;
   readonly between: Float64Array;
   readonly zoneC: Float64Array;
+  /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
+  readonly ratio: Float64Array;
+  /** relative humidity of each zone over water, written by the step, 0…1 */
+  readonly humidity: Float64Array;
   /** light on each zone's floor [W/m²] */
   readonly floorLight: Float64Array;
   /** inner face of each pane [°C] */
   readonly paneC: Float64Array;
 }
 
+/** places in the sums */
+const RECEIVED = 0;
+const ENTERED = 1;
+
 export const PLANT_CAUSE = 'plants';
 export const SOIL_CAUSE = 'soil and water';
 
-/** Compile a model's water. */
-export function compileVapour(model: Model, layout: Layout, airDensity: number, startC: number): Vapour {
-  const zones = model.zones.length;
-  const panes = layout.panes.length;
-  const causes = causesOf(model);
-  const airKg = Float64Array.from(model.zones, (zone) => zone.volumeM3 * airDensity);
-  const bufferKg = bufferOf(model, layout);
-  const bufferHumidity = new Float64Array(zones).fill(START_HUMIDITY);
-  const startPa = START_HUMIDITY * saturationPressure(startC);
-  const ratio = new Float64Array(zones).fill((0.622 * startPa) / (101_325 - startPa));
-  const pressure = new Float64Array(zones).fill(startPa);
-  const airW = new Float64Array(zones);
-  const paneW = new Float64Array(panes);
-  const released = new Float64Array(zones);
-  const byCause = new Float64Array(zones * causes.length);
-  const dew = new Float64Array(zones);
-  const film = new Float64Array(panes);
-  const drained = new Float64Array(zones);
-  const fullFilm = Float64Array.from(layout.panes, (place) => (place.glassM2 * PANE_FILM_G_M2) / 1000);
-  const dewMode = new Uint8Array(panes);
-  const dewPull = new Float64Array(panes);
-  const paneSaturation = new Float64Array(panes);
-  const matrix = new Float64Array(zones * zones);
-  const rhs = new Float64Array(zones);
-  const saturated = new Float64Array(zones);
-  const humidity = new Float64Array(zones).fill(START_HUMIDITY);
+/** Water of a run, with room for so much; load() before use. */
+export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
+  const { moment, outdoors, between, zoneC, ratio, humidity, floorLight, paneC } = inputs;
+  let zones = 0;
+  let panes = 0;
+  let causes: readonly string[] = [];
+  let modelZones: Model['zones'] = [];
+  let beds: Bed[] = [];
+  let sourceCause: readonly (readonly number[])[] = [];
+  let plantCause = -1;
+  let soilCause = -1;
+  const perZone = () => new Float64Array(room.zones);
+  const perPane = () => new Float64Array(room.panes);
+  const airKg = perZone();
+  /** storage of the air over the step, and of the buffer's exchange with it [kg/s] */
+  const airPerS = perZone();
+  const bufferPulls = perZone();
+  const dewPointC = perZone();
+  const bufferKg = perZone();
+  const bufferHumidity = perZone();
+  const pressure = perZone();
+  const airW = perZone();
+  const paneW = perPane();
+  /** in the step [kg/s] */
+  const released = perZone();
+  const byCause = new Float64Array(room.zones * room.causes);
+  const dew = perZone();
+  const film = perPane();
+  const drained = perZone();
+  const paneZone = new Int32Array(room.panes);
+  const fullFilm = perPane();
+  /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
+  const transfer = perPane();
+  /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
+  const wet = new Int32Array(room.panes);
+  let wets = 0;
+  const dewMode = new Uint8Array(room.panes);
+  const dewPull = perPane();
+  const paneSaturation = perPane();
+  const matrix = new Float64Array(room.zones * room.zones);
+  const rhs = perZone();
+  const saturated = perZone();
   /** 1 while a zone's air is held at saturation, 2 once it turned out not to need it; that ratio [kg/kg] */
-  const foggy = new Uint8Array(zones);
-  const full = new Float64Array(zones);
-  const beds = model.zones.map(restingBed);
-  const isPlanted = model.zones.map(({ planting }) => planting !== null && planting.bedM2 > 0);
+  const foggy = new Uint8Array(room.zones);
+  const full = perZone();
+  const isPlanted = new Uint8Array(room.zones);
   /** 1 while the deficit drives a zone's bed */
-  const bedDries = new Uint8Array(zones);
-  const scheduledKg = new Float64Array(zones);
-  const sourceCause = model.zones.map((zone) => zone.moisture.map(({ cause }) => causes.indexOf(cause)));
-  const plantCause = causes.indexOf(PLANT_CAUSE);
-  const soilCause = causes.indexOf(SOIL_CAUSE);
-  const before = new Float64Array(zones);
-  let received = 0;
-  let entered = 0;
+  const bedDries = new Uint8Array(room.zones);
+  /** released by schedule [kg/s] */
+  const scheduledKg = perZone();
+  /** vapour pressure by humidity ratio, about the ratio a step starts from [Pa] */
+  const perRatioOf = perZone();
+  /** water received, and entered [kg] */
+  const sums = new Float64Array(2);
 
-  function step(inputs: VapourInputs): void {
-    const { stepS, outdoors, zoneC } = inputs;
-    for (let p = 0; p < panes; p++) paneW[p] = 0;
+  function load(model: Model, layout: Layout, startC: number): void {
+    zones = model.zones.length;
+    panes = layout.panes.length;
+    modelZones = model.zones;
+    causes = moistureCauses(model);
+    plantCause = causes.indexOf(PLANT_CAUSE);
+    soilCause = causes.indexOf(SOIL_CAUSE);
+    sourceCause = model.zones.map((zone) => zone.moisture.map(({ cause }) => causes.indexOf(cause)));
+    beds = model.zones.map(restingBed);
+    const startPa = START_HUMIDITY * saturationPressure(startC);
+    for (const array of [airW, paneW, released, byCause, dew, film, drained, scheduledKg, sums])
+      array.fill(0);
+    bufferKg.set(bufferOf(model, layout));
+    ratio.fill((0.622 * startPa) / (101_325 - startPa));
+    pressure.fill(startPa);
+    humidity.fill(START_HUMIDITY);
+    bufferHumidity.fill(START_HUMIDITY);
+    model.zones.forEach(({ volumeM3, planting }, z) => {
+      airKg[z] = volumeM3 * layout.roomDensity;
+      airPerS[z] = airKg[z]! / inputs.stepS;
+      bufferPulls[z] = bufferKg[z]! / (BUFFER_S + inputs.stepS);
+      isPlanted[z] = planting !== null && planting.bedM2 > 0 ? 1 : 0;
+    });
+    layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
+      paneZone[p] = zoneTo;
+      transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / VAPOUR_GAS;
+      fullFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
+    });
+  }
+
+  function step(): void {
+    const { stepS, outdoorRatio, pressurePa } = inputs;
     for (let z = 0; z < zones; z++) {
-      before[z] = ratio[z]!;
+      perRatioOf[z] = pressurePa / (0.622 + ratio[z]!);
       airW[z] = 0;
       dew[z] = 0;
-    }
-    for (let z = 0; z < zones; z++) saturated[z] = saturationPressureUnchecked(clampC(zoneC[z]!));
-    for (let z = 0; z < zones; z++) bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
-    for (let z = 0; z < zones; z++) {
+      const saturation = saturationPressureUnchecked(clampC(zoneC[z]!));
+      saturated[z] = saturation;
+      full[z] = (0.622 * saturation) / (pressurePa - saturation);
       foggy[z] = 0;
-      full[z] = (0.622 * saturated[z]!) / (inputs.pressurePa - saturated[z]!);
+      bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
+      dewPointC[z] = dewPointUnchecked(pressure[z]!);
     }
-    for (let p = 0; p < panes; p++) meetPane(p, inputs);
-    balance(inputs);
+    wets = 0;
+    for (let p = 0; p < panes; p++) {
+      paneW[p] = 0;
+      // A dry pane above the dew point takes no dew: no need to know its saturation.
+      if (film[p]! > 0 || paneC[p]! <= dewPointC[paneZone[p]!]!) meetPane(p);
+    }
+    balance();
     // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
-    for (let pass = 0; pass < panes + 3 * zones && corrects(inputs); pass++) balance(inputs);
-    for (let z = 0; z < zones; z++) ratio[z] = rhs[z]!;
+    for (let pass = 0; pass < wets + 3 * zones && corrects(); pass++) balance();
     for (let z = 0; z < zones; z++) {
-      settleBed(z, before[z]!, inputs);
-      received += outdoors[z]! * (inputs.outdoorRatio - ratio[z]!) * stepS + released[z]! * stepS;
-      entered += (outdoors[z]! * inputs.outdoorRatio + released[z]!) * stepS;
-      settleZone(z, before[z]!, inputs);
+      ratio[z] = rhs[z]!;
+      settleBed(z);
+      sums[RECEIVED]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
+      sums[ENTERED]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
+      settleZone(z);
     }
-    for (let p = 0; p < panes; p++) settlePane(p, inputs);
-    for (let z = 0; z < zones; z++) settleFog(z, inputs);
+    for (let w = 0; w < wets; w++) settlePane(wet[w]!);
+    for (let z = 0; z < zones; z++) settleFog(z);
   }
 
   /** The humidity ratios at the step's end, into `rhs`. */
-  function balance({ stepS, pressurePa, outdoors, between, outdoorRatio }: VapourInputs): void {
-    for (let i = 0; i < zones * zones; i++) matrix[i] = 0;
+  function balance(): void {
+    const { outdoorRatio } = inputs;
     for (let z = 0; z < zones; z++) {
-      const perRatio = pressurePa / (0.622 + ratio[z]!);
-      const bufferPull = buffering(z, stepS);
-      let diagonal = airKg[z]! / stepS + outdoors[z]! + (bufferPull * perRatio) / saturated[z]!;
-      let right = (airKg[z]! / stepS) * ratio[z]! + outdoors[z]! * outdoorRatio + scheduledKg[z]!;
-      right += bufferPull * bufferHumidity[z]! + beds[z]!.plantsW / LATENT_J_PER_KG + beds[z]!.soil;
+      const perRatio = perRatioOf[z]!;
+      const bufferPull = bufferPulls[z]!;
+      let diagonal = airPerS[z]! + outdoors[z]! + (bufferPull * perRatio) / saturated[z]!;
+      let right = airPerS[z]! * ratio[z]! + outdoors[z]! * outdoorRatio + scheduledKg[z]!;
+      right += bufferPull * bufferHumidity[z]!;
+      if (isPlanted[z] === 1) right += beds[z]!.plantsW / LATENT_J_PER_KG + beds[z]!.soil;
       if (bedDries[z] === 1) {
         const pull = beds[z]!.plantsPerPa / LATENT_J_PER_KG + beds[z]!.soilPerPa;
         diagonal += pull * perRatio;
         right += pull * saturated[z]!;
       }
       if (foggy[z] === 1) {
-        const pull = (FOG_PULL * airKg[z]!) / stepS;
+        const pull = FOG_PULL * airPerS[z]!;
         diagonal += pull;
         right += pull * full[z]!;
       }
       for (let y = 0; y < zones; y++) {
         const flow = between[z * zones + y]!;
         diagonal += flow;
-        matrix[z * zones + y]! -= flow;
+        matrix[z * zones + y] = -flow;
       }
       matrix[z * zones + z]! += diagonal;
       rhs[z] = right;
     }
-    for (let p = 0; p < panes; p++) {
-      const z = layout.panes[p]!.zoneTo;
+    for (let w = 0; w < wets; w++) {
+      const p = wet[w]!;
+      const z = paneZone[p]!;
       if (dewMode[p] === 1) {
-        matrix[z * zones + z]! += (dewPull[p]! * pressurePa) / (0.622 + ratio[z]!);
+        matrix[z * zones + z]! += dewPull[p]! * perRatioOf[z]!;
         rhs[z]! += dewPull[p]! * paneSaturation[p]!;
-      } else if (dewMode[p] === 2) {
+      } else {
         rhs[z]! += dewPull[p]!;
       }
     }
@@ -189,10 +250,11 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
    * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
    * saturation stop at what light drives. True if there was one.
    */
-  function corrects({ stepS, pressurePa }: VapourInputs): boolean {
+  function corrects(): boolean {
+    const { stepS } = inputs;
     let found = false;
     for (let z = 0; z < zones; z++) {
-      if (bedDries[z] === 0 || (rhs[z]! * pressurePa) / (0.622 + ratio[z]!) <= saturated[z]!) continue;
+      if (bedDries[z] === 0 || rhs[z]! * perRatioOf[z]! <= saturated[z]!) continue;
       bedDries[z] = 0;
       found = true;
     }
@@ -201,10 +263,11 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
       foggy[z]!++;
       found = true;
     }
-    for (let p = 0; p < panes; p++) {
+    for (let w = 0; w < wets; w++) {
+      const p = wet[w]!;
       if (dewMode[p] !== 1) continue;
-      const z = layout.panes[p]!.zoneTo;
-      const air = (rhs[z]! * pressurePa) / (0.622 + ratio[z]!);
+      const z = paneZone[p]!;
+      const air = rhs[z]! * perRatioOf[z]!;
       if (dewPull[p]! * (air - paneSaturation[p]!) * stepS >= -film[p]!) continue;
       dewMode[p] = 2;
       dewPull[p] = film[p]! / stepS;
@@ -213,28 +276,17 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     return found;
   }
 
-  /** Conductance of the buffer in humidity terms [kg/s per unit RH]. */
-  function buffering(z: number, stepS: number): number {
-    const share = stepS / (BUFFER_HOURS * 3600);
-    return ((bufferKg[z]! / stepS) * share) / (1 + share);
-  }
-
   /** Dew, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
-  function meetPane(p: number, { stepS, paneC, zoneC }: VapourInputs): void {
-    const z = layout.panes[p]!.zoneTo;
-    // A dry pane as warm as the air takes no dew: no need to know its saturation.
-    if (film[p] === 0 && paneC[p]! >= zoneC[z]!) {
-      dewMode[p] = 0;
-      return;
-    }
+  function meetPane(p: number): void {
+    const { stepS } = inputs;
+    const z = paneZone[p]!;
     const saturation = saturationPressureUnchecked(clampC(paneC[p]!));
     paneSaturation[p] = saturation;
-    const pull =
-      (massTransferCoefficient(PANE_CONVECTION) * layout.panes[p]!.glassM2) /
-      (VAPOUR_GAS * (paneC[p]! + KELVIN));
+    const pull = transfer[p]! / (paneC[p]! + KELVIN);
     const drying = pull * (saturation - pressure[z]!);
-    if (drying <= 0 || film[p]! >= drying * stepS) {
-      dewMode[p] = drying <= 0 || film[p]! > 0 ? 1 : 0;
+    wet[wets++] = p;
+    if (film[p]! >= drying * stepS) {
+      dewMode[p] = 1;
       dewPull[p] = pull;
     } else {
       dewMode[p] = 2;
@@ -242,18 +294,18 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
     }
   }
 
-  function settleZone(z: number, before: number, { stepS, pressurePa }: VapourInputs): void {
+  function settleZone(z: number): void {
     const saturation = saturated[z]!;
-    const air = ratio[z]! * (pressurePa / (0.622 + before));
-    const share = stepS / (BUFFER_HOURS * 3600);
+    const air = ratio[z]! * perRatioOf[z]!;
+    const share = inputs.stepS / BUFFER_S;
     bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturation) / (1 + share);
     // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
     pressure[z] = air;
   }
 
-  function settlePane(p: number, { stepS }: VapourInputs): void {
-    if (dewMode[p] === 0) return;
-    const z = layout.panes[p]!.zoneTo;
+  function settlePane(p: number): void {
+    const { stepS } = inputs;
+    const z = paneZone[p]!;
     const rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - paneSaturation[p]!) : -dewPull[p]!;
     film[p] = Math.max(0, film[p]! + rate * stepS);
     dew[z]! += rate;
@@ -262,7 +314,7 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
       const run = film[p]! - fullFilm[p]!;
       film[p] = fullFilm[p]!;
       drained[z]! += run;
-      received -= run;
+      sums[RECEIVED]! -= run;
     }
   }
 
@@ -270,14 +322,15 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
    * Air past saturation drops the excess on the coldest surfaces, from where it drains: most of it within the
    * balance, so that what comes in from next door knows of it, the last thousandth after it.
    */
-  function settleFog(z: number, { stepS, pressurePa }: VapourInputs): void {
+  function settleFog(z: number): void {
+    const { stepS, pressurePa } = inputs;
     const within = foggy[z] === 1 ? FOG_PULL * airKg[z]! * (ratio[z]! - full[z]!) : 0;
     const beyond = Math.max(0, ratio[z]! - full[z]!) * airKg[z]!;
     const excess = within + beyond;
     if (excess > 0) {
       ratio[z] = full[z]!;
       drained[z]! += excess;
-      received -= excess;
+      sums[RECEIVED]! -= excess;
       dew[z]! += excess / stepS;
       airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
     }
@@ -286,18 +339,19 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   }
 
   /** Releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start. */
-  function beginHour({ moment, zoneC, floorLight, pressurePa }: VapourInputs): void {
-    byCause.fill(0);
+  function beginHour(): void {
+    const { pressurePa } = inputs;
+    for (let i = 0; i < zones * causes.length; i++) byCause[i] = 0;
     for (let z = 0; z < zones; z++) {
       const row = z * causes.length;
-      const zone = model.zones[z]!;
+      const zone = modelZones[z]!;
       for (let i = 0; i < zone.moisture.length; i++) {
-        byCause[row + sourceCause[z]![i]!]! += scheduled(zone.moisture[i]!.rate, moment) / 3.6e6;
+        byCause[row + sourceCause[z]![i]!]! += scheduled(zone.moisture[i]!.rate, moment) / 1000;
       }
       let sum = 0;
       for (let c = 0; c < causes.length; c++) sum += byCause[row + c]!;
-      scheduledKg[z] = sum;
-      if (zone.planting !== null && isPlanted[z]) {
+      scheduledKg[z] = sum / 3600;
+      if (zone.planting !== null && isPlanted[z] === 1) {
         const tempC = clampC(zoneC[z]!);
         readyBed(beds[z]!, zone.planting, tempC, pressure[z]!, floorLight[z]!, pressurePa);
       }
@@ -305,15 +359,15 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   }
 
   /** What the bed gave in the step, by the air at its end; it takes its latent heat from the zone's air. */
-  function settleBed(z: number, before: number, { pressurePa }: VapourInputs): void {
+  function settleBed(z: number): void {
     const bed = beds[z]!;
     released[z] = scheduledKg[z]!;
-    if (!isPlanted[z]) return;
-    const deficit = bedDries[z] === 1 ? saturated[z]! - (ratio[z]! * pressurePa) / (0.622 + before) : 0;
+    if (isPlanted[z] === 0) return;
+    const deficit = bedDries[z] === 1 ? saturated[z]! - ratio[z]! * perRatioOf[z]! : 0;
     const plants = (bed.plantsW + bed.plantsPerPa * deficit) / LATENT_J_PER_KG;
     const soil = bed.soil + bed.soilPerPa * deficit;
-    byCause[z * causes.length + plantCause] = plants;
-    byCause[z * causes.length + soilCause] = soil;
+    byCause[z * causes.length + plantCause]! += plants * inputs.stepS;
+    byCause[z * causes.length + soilCause]! += soil * inputs.stepS;
     released[z]! += plants + soil;
     airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
   }
@@ -326,23 +380,24 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   }
 
   return {
+    load,
     ratio,
     pressure,
     humidity,
     airW,
     paneW,
-    released,
     byCause,
-    causes,
+    get causes() {
+      return causes;
+    },
     dew,
     film,
     drained,
     held,
-    received: () => received,
-    entered: () => entered,
+    received: () => sums[RECEIVED]!,
+    entered: () => sums[ENTERED]!,
     startCounting() {
-      received = 0;
-      entered = 0;
+      sums.fill(0);
       drained.fill(0);
     },
     beginHour,
@@ -350,7 +405,8 @@ export function compileVapour(model: Model, layout: Layout, airDensity: number, 
   };
 }
 
-function causesOf(model: Model): string[] {
+/** What gives off water in a model. */
+export function moistureCauses(model: Model): string[] {
   const causes = new Set<string>();
   for (const zone of model.zones) {
     for (const source of zone.moisture) causes.add(source.cause);

@@ -38,6 +38,13 @@ export interface DampSpot {
 /** Leaves against a wall double the still air: the corner's factor less this; common practice, no source. */
 const BEHIND_LEAVES = 0.1;
 const LEAST_FACTOR = 0.3;
+/**
+ * Ends of the monthly check [°C], and the most vapour its dew point reaches at the limit [Pa]. A room beyond them is judged as one at the end: in the heat that asks for more than
+ * the truth does, in the cold nothing grows.
+ */
+const HOTTEST_MONTH_C = 60;
+const COLDEST_MONTH_C = -30;
+const DAMPEST_MONTH_PA = 20_000 * MOULD_SURFACE_HUMIDITY;
 /** Convection in a corner's still air [W/(m²K)]; common practice, no source. */
 const STILL_CONVECTION = 1.5;
 
@@ -125,6 +132,10 @@ function monthsOf(zone: ZoneYear, vapour: Float64Array, outdoorC: Float64Array) 
   return Array.from({ length: 12 }, (_, month) => {
     const [from, to] = [MONTH_START_HOUR[month]!, MONTH_START_HOUR[month + 1]!];
     const mean = (values: Float64Array) => meanOver(values, from, to);
-    return { tempInC: mean(zone.airC), tempOutC: mean(outdoorC), vapourPressurePa: mean(vapour) };
+    return {
+      tempInC: Math.min(HOTTEST_MONTH_C, Math.max(COLDEST_MONTH_C, mean(zone.airC))),
+      tempOutC: mean(outdoorC),
+      vapourPressurePa: Math.min(DAMPEST_MONTH_PA, mean(vapour)),
+    };
   });
 }

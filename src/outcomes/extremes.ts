@@ -1,6 +1,6 @@
-// Means, extremes and the weeks worth looking at. Hourly arrays in, plain numbers out.
+// Means, extremes and the week around an hour worth looking at. Hourly arrays in, plain numbers out.
 
-import { DAYS, dailyMeans } from './calendar.ts';
+import { HOURS } from '../weather/typical-year.ts';
 
 export interface Extremes {
   readonly mean: number;
@@ -29,30 +29,15 @@ export function extremesOf(hourly: Float64Array): Extremes {
   return { mean: sum / hourly.length, max: hourly[maxHour]!, min: hourly[minHour]!, maxHour, minHour };
 }
 
-export interface Weeks {
-  /** first hour of the seven whole days with the highest and lowest mean, 0…8592 */
-  readonly hottest: number;
-  readonly coldest: number;
-}
+const WEEK_HOURS = 168;
 
 /**
- * The hottest and coldest seven days on end, starting at a midnight and not reaching across new year.
+ * The week around an hour.
  *
- * @param hourly a temperature [°C], 8760 hours
- * @returns first hours; of equal weeks the earlier
+ * @param hour of the year, 0…8759
+ * @returns first hour of seven whole days with that hour in their middle day, kept inside the year
  */
-export function extremeWeeks(hourly: Float64Array): Weeks {
-  const days = dailyMeans(hourly);
-  let sum = 0;
-  for (let day = 0; day < 7; day++) sum += days[day]!;
-  let hottest = 0;
-  let coldest = 0;
-  let hottestSum = sum;
-  let coldestSum = sum;
-  for (let first = 1; first + 7 <= DAYS; first++) {
-    sum += days[first + 6]! - days[first - 1]!;
-    if (sum > hottestSum + 1e-9) [hottest, hottestSum] = [first, sum];
-    if (sum < coldestSum - 1e-9) [coldest, coldestSum] = [first, sum];
-  }
-  return { hottest: hottest * 24, coldest: coldest * 24 };
+export function weekAround(hour: number): number {
+  const day = Math.floor(hour / 24) - 3;
+  return Math.min(HOURS - WEEK_HOURS, Math.max(0, day * 24));
 }

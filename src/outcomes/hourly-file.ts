@@ -5,6 +5,7 @@ import type { Year, ZoneYear } from '../network/year.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { dateOfHour } from './calendar.ts';
+import { csvCell } from './csv-cell.ts';
 
 interface Column {
   readonly suffix: string;
@@ -30,9 +31,10 @@ const ZONE_COLUMNS: readonly Column[] = [
  * @param climate the weather the year was run in
  * @param year one run
  */
-export function hourlyFile(climate: PreparedClimate, year: Year): string {
+export function hourlyFile(climate: Pick<PreparedClimate, 'year'>, year: Year): string {
   const zoneNames = year.zones.flatMap(({ id }) => ZONE_COLUMNS.map(({ suffix }) => `${id}${suffix}`));
-  const lines = [['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames].join(',')];
+  const head = ['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames];
+  const lines = [head.map(csvCell).join(',')];
   const columns = year.zones.flatMap((zone) =>
     ZONE_COLUMNS.map(({ of, decimals }) => ({ values: of(zone), decimals })),
   );

@@ -11,6 +11,7 @@ import { dampSpots } from './damp-spots.ts';
 import { extremesOf } from './extremes.ts';
 import { freshAir } from './fresh-air.ts';
 import { equatorGlass, massInside } from './glass-and-mass.ts';
+import { requirePossible } from './impossible-year.ts';
 import { moistureLoad } from './moisture-load.ts';
 import type { Outcome, ZoneOutcome } from './outcome.ts';
 import { ventMoves } from './vent-moves.ts';
@@ -23,9 +24,10 @@ import { VERSION } from './version.ts';
  * @param model what it meant
  * @param climate the weather it was run in
  * @param year the hourly result
- * @returns the outcome, with `findings` empty
+ * @returns the outcome, with `findings` empty; throws ImpossibleYear for rooms no house can have
  */
 export function summarise(design: Design, model: Model, climate: PreparedClimate, year: Year): Outcome {
+  requirePossible(year);
   const { name, latitudeDeg, longitudeDeg, elevationM } = climate.year.site;
   const glass = equatorGlass(design, year);
   const house = year.zones.find((zone) => zone.id === 'house');

@@ -54,6 +54,11 @@ export function saturationPressureUnchecked(tempC: number): number {
  */
 export function dewPointFromVapourPressure(vapourPressure: number): number {
   requireRange('vapourPressure', vapourPressure, 0.001, 101_000, 'Pa');
+  return dewPointUnchecked(vapourPressure);
+}
+
+/** dewPointFromVapourPressure for loops that keep to its range themselves: no guard. */
+export function dewPointUnchecked(vapourPressure: number): number {
   const x = Math.log(vapourPressure / 611.2);
   return (243.12 * x) / (17.62 - x);
 }

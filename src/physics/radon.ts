@@ -1,7 +1,6 @@
 // Radon in the air of a house that touches much earth. In: how fast it enters, volume, air change. Out: steady
 // concentration, and the levels at which health bodies ask for action. Only a measurement of at least three months in
-// the heating season settles it; an estimate or a map clears no house. Local rules decide. Levels were read in a 2017
-// review of action levels and in quoted agency texts.
+// the heating season settles it; an estimate or a map clears no house. Local rules decide.
 import { requireRange } from './require-range.ts';
 
 /** Decay constant of radon-222, 1/h: ln 2 / 3.82 days. */
@@ -15,22 +14,41 @@ export interface RadonLevel {
   /** [Bq/m³] */
   readonly level: number;
   readonly meaning: string;
+  readonly source: string;
 }
+
+const REVIEW = 'review of action levels for residential radon in a European respiratory journal (2017)';
 
 /** Ascending by level. */
 export const RADON_LEVELS: readonly RadonLevel[] = [
-  { body: 'US EPA', level: 74, meaning: 'consider mending (2 pCi/L)' },
-  { body: 'WHO', level: 100, meaning: 'reference level' },
-  { body: 'United Kingdom', level: 100, meaning: 'target level' },
-  { body: 'US EPA', level: 148, meaning: 'act (4 pCi/L)' },
-  { body: 'Health Canada', level: 200, meaning: 'guideline' },
-  { body: 'United Kingdom', level: 200, meaning: 'action level' },
-  { body: 'Ireland', level: 200, meaning: 'reference level' },
-  { body: 'WHO', level: 300, meaning: 'not above, where 100 cannot be met' },
+  {
+    body: 'US EPA',
+    level: 74,
+    meaning: 'consider mending (2 pCi/L)',
+    source: `${REVIEW}; home inspectors quoting the agency (2017)`,
+  },
+  { body: 'WHO', level: 100, meaning: 'reference level', source: REVIEW },
+  { body: 'United Kingdom', level: 100, meaning: 'target level', source: REVIEW },
+  {
+    body: 'US EPA',
+    level: 148,
+    meaning: 'act (4 pCi/L)',
+    source: `${REVIEW}; home inspectors quoting the agency (2017)`,
+  },
+  {
+    body: 'Health Canada',
+    level: 200,
+    meaning: 'guideline',
+    source: 'Canadian guideline for radon in indoor air, quoted text (2007)',
+  },
+  { body: 'United Kingdom', level: 200, meaning: 'action level', source: REVIEW },
+  { body: 'Ireland', level: 200, meaning: 'reference level', source: REVIEW },
+  { body: 'WHO', level: 300, meaning: 'not above, where 100 cannot be met', source: REVIEW },
   {
     body: 'European Union, directive 2013/59',
     level: 300,
     meaning: 'highest national reference level allowed',
+    source: REVIEW,
   },
 ];
 

@@ -17,6 +17,8 @@ export interface RawYear {
   readonly columns: { readonly [key in HourlyColumn]: Float64Array };
   readonly skyLongwave: Float64Array | null;
   readonly albedo: Float64Array | null;
+  /** null or absent where the format has none */
+  readonly rainMm?: Float64Array | null;
   readonly notes: readonly string[];
   /** line of the file each hour was read from, for messages */
   readonly lineOfHour: Int32Array | null;
@@ -35,11 +37,11 @@ export type HourlyColumn =
 
 /**
  * What is possible on Earth, generously: lowest, highest, unit, and the name in plain words. Air temperature
- * and wind by the world's records of the World Meteorological Organization (−89.2…56.7 °C, 113 m/s gust),
+ * wind and rain by the world's records of the World Meteorological Organization (−89.2…56.7 °C, 113 m/s gust, 305 mm h),
  * pressure from sea level to above the highest town, radiation by the solar constant plus cloud enhancement.
  */
 export const POSSIBLE: Readonly<
-  Record<HourlyColumn | 'skyLongwave' | 'albedo', readonly [number, number, string, string]>
+  Record<HourlyColumn | 'skyLongwave' | 'albedo' | 'rainMm', readonly [number, number, string, string]>
 > = {
   dryBulbC: [-90, 60, '°C', 'air temperature'],
   dewPointC: [-100, 50, '°C', 'dew point'],
@@ -52,6 +54,7 @@ export const POSSIBLE: Readonly<
   skyCover: [0, 1, '', 'sky cover'],
   skyLongwave: [30, 700, 'W/m²', 'long-wave radiation of the sky'],
   albedo: [0, 1, '', 'ground reflectance'],
+  rainMm: [0, 500, 'mm', 'rain'],
 };
 
 /** Radiation meters read a little below zero at night; as far as this it is taken as zero [W/m²]. */
@@ -82,7 +85,8 @@ export function assembleYear(raw: RawYear): ReadResult {
   const coverIsUsable = isUsable('skyCover', raw.columns.skyCover, notes);
   const skyLongwave = isUsable('skyLongwave', raw.skyLongwave, notes) ? raw.skyLongwave : null;
   const albedo = isUsable('albedo', raw.albedo, notes) ? raw.albedo : null;
-  const all = Object.entries({ ...raw.columns, skyLongwave, albedo });
+  const rainMm = isUsable('rainMm', raw.rainMm ?? null, notes) ? raw.rainMm! : null;
+  const all = Object.entries({ ...raw.columns, skyLongwave, albedo, rainMm });
   for (const [key, column] of all) {
     if (column === null || (key === 'skyCover' && !coverIsUsable)) continue;
     const name = key as keyof typeof POSSIBLE;
@@ -104,6 +108,7 @@ export function assembleYear(raw: RawYear): ReadResult {
     ...columns,
     skyLongwave,
     albedo,
+    rainMm,
     notes,
   };
   return { ok: true, year };

@@ -23,6 +23,7 @@ const STEPS = {
   skyCover: 0.1,
   skyLongwave: 1,
   albedo: 0.01,
+  rainMm: 0.1,
 } as const;
 type StoredColumn = keyof typeof STEPS;
 const STORED = Object.keys(STEPS) as StoredColumn[];
@@ -186,6 +187,7 @@ function yearOf(
     columns,
     skyLongwave: found.get('skyLongwave') ?? null,
     albedo: found.get('albedo') ?? null,
+    rainMm: found.get('rainMm') ?? null,
     notes,
     lineOfHour: null,
   };

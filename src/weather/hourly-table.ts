@@ -142,6 +142,7 @@ function yearOfNumbers(
     columns: { dryBulbC, ...air, ...radiation, skyCover: hourly('skyCover') ?? newColumn() },
     skyLongwave: hourly('skyLongwave'),
     albedo: hourly('albedo'),
+    rainMm: hourly('rain'),
     notes,
     lineOfHour: linesOfHours(table, times, shiftMin),
   });

@@ -96,6 +96,7 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     },
     skyLongwave: null,
     albedo: null,
+    rainMm: null,
     notes: [
       'This year is made: its monthly means are those given, its days and hours are invented from published statistics. It has no wind direction, no snow and no local habit such as morning fog.',
       NORMALS_ERROR,

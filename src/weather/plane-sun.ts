@@ -20,6 +20,8 @@ export interface PlaneSun {
   /** sky light from the band along the horizon; may be negative */
   readonly horizon: Float64Array;
   readonly ground: Float64Array;
+  /** all of it, never negative */
+  readonly total: Float64Array;
 }
 
 /** Planes remembered per climate; a design has far fewer, a dragged slider passes through many. */
@@ -66,6 +68,7 @@ function lightOn(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number):
   const isotropic = new Float64Array(HOURS);
   const horizon = new Float64Array(HOURS);
   const ground = new Float64Array(HOURS);
+  const total = new Float64Array(HOURS);
   const east = Math.sin(tiltDeg * DEG) * Math.sin(azimuthDeg * DEG);
   const north = Math.sin(tiltDeg * DEG) * Math.cos(azimuthDeg * DEG);
   const up = Math.cos(tiltDeg * DEG);
@@ -89,6 +92,7 @@ function lightOn(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number):
     isotropic[hour] = sky.isotropic;
     horizon[hour] = sky.horizon;
     ground[hour] = groundOnPlane(globalHorizontal[hour]!, albedo[hour]!, tiltDeg);
+    total[hour] = Math.max(0, beam[hour]! + sky.circumsolar + sky.isotropic + sky.horizon + ground[hour]!);
   }
-  return { cosIncidence, beam, circumsolar, isotropic, horizon, ground };
+  return { cosIncidence, beam, circumsolar, isotropic, horizon, ground, total };
 }

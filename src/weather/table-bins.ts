@@ -13,7 +13,8 @@ const MISSING_WORD = /^(|na|n\/a|nan|null|none|nil|-+|m|missing|\?|\*+)$/i;
 const MISSING_NUMBER = /^-(99|999|9999|99999|9900|8888)(\.0*|\.9+)?$/;
 
 const YEAR_MIN = HOURS * 60;
-const ENERGY = /h\/m²$|J\/(m²|cm²)$/;
+/** Units of amounts in a row, not of rates. */
+const AMOUNT = /h\/m²$|J\/(m²|cm²)$|^mm$|^in$/;
 
 /** Numbers of one column, row by row, in our unit; NaN where missing. */
 export function columnNumbers(
@@ -37,7 +38,7 @@ export function columnNumbers(
 
 /** Energies belong to one row: half an hour's 100 Wh/m² are 200 W/m². */
 function rowScale(unit: Unit, stepMin: number): number {
-  return ENERGY.test(unit.name) ? (unit.factor * 60) / stepMin : unit.factor;
+  return AMOUNT.test(unit.name) ? (unit.factor * 60) / stepMin : unit.factor;
 }
 
 /**

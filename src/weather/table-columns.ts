@@ -20,6 +20,7 @@ const NAMES: readonly (readonly [Role, RegExp, RegExp | null])[] = [
   ],
   ['skyCover', /cloud|cover|okta|^sky/i, /type|flag|base|height|low|mid|high/i],
   ['albedo', /albedo|reflect/i, null],
+  ['rain', /^rain|precip|^rr$|niederschlag/i, /able|days|prob|type|flag|snow/i],
   [
     'dryBulb',
     /dry.?bulb|air.*temp|temp.*(air|2m|out|amb)|^temp|^t2m$|^ta$|^t$|t.?out|tair|temperature/i,

@@ -22,6 +22,7 @@ export const ROLES = [
   'skyCover',
   'skyLongwave',
   'albedo',
+  'rain',
 ] as const;
 export type Role = (typeof ROLES)[number];
 
@@ -86,6 +87,8 @@ export const UNITS: Readonly<Partial<Record<Role, readonly Unit[]>>> = {
     unit('oktas', /^(oktas?|octas?|eighths?)$/i, 0.125),
   ],
   albedo: [unit('share', /^(0-1|share|fraction|unitless|-|1)$/i), unit('%', /^%$/, 0.01)],
+  // Depths are those of one row and become mm in the hour with the length of the row.
+  rain: [unit('mm', /^mm$/i), unit('in', /^in(ch(es)?)?$/i, 25.4)],
 };
 
 /** Each role as a person calls it. */
@@ -110,4 +113,5 @@ export const ROLE_WORDS: Readonly<Record<Role, string>> = {
   skyCover: 'sky cover',
   skyLongwave: 'long-wave radiation of the sky',
   albedo: 'ground reflectance',
+  rain: 'rain',
 };

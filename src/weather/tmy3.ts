@@ -33,6 +33,7 @@ const NEEDED = {
   windFromDeg: 'Wdir (degrees)',
   windSpeed: 'Wspd (m/s)',
   albedo: 'Alb (unitless)',
+  rain: 'Lprecip depth (mm)',
 } as const;
 type Need = keyof typeof NEEDED;
 
@@ -57,7 +58,9 @@ export function readTmy3(text: string): ReadResult {
   const at = Object.fromEntries(
     Object.entries(NEEDED).map(([key, name]) => [key, header.indexOf(name)]),
   ) as Record<Need, number>;
-  const absent = (Object.keys(NEEDED) as Need[]).filter((key) => at[key] < 0 && key !== 'albedo');
+  const absent = (Object.keys(NEEDED) as Need[]).filter(
+    (key) => at[key] < 0 && key !== 'albedo' && key !== 'rain',
+  );
   if (absent.length > 0) {
     const faults = absent.map((key) => ({
       line: headerAt + 1,
@@ -100,6 +103,7 @@ function readRows(
 ): ReadResult {
   const columns = newColumns();
   const albedo = newColumn();
+  const rain = newColumn();
   const humidity = newColumn();
   const stampOf = (cells: readonly string[]) => stampOfLabel(cells[at.date], cells[at.time]);
   const rows = numberedCells(lines, firstRow, cellsOf);
@@ -107,7 +111,7 @@ function readRows(
     const value = (key: Need): number => {
       const number = numberOf(cells[at[key]]);
       if (Number.isNaN(number)) miss(NEEDED[key], cells[at[key]] ?? '');
-      return number === MISSING ? Number.NaN : number;
+      return unlessMissing(number);
     };
     columns.globalHorizontal[hour] = value('globalHorizontal');
     columns.beamNormal[hour] = value('beamNormal');
@@ -120,6 +124,7 @@ function readRows(
     columns.windSpeed[hour] = value('windSpeed');
     humidity[hour] = numberOf(cells[at.humidity]);
     albedo[hour] = numberOf(cells[at.albedo]);
+    rain[hour] = unlessMissing(numberOf(cells[at.rain]));
   });
   if (walked.faults.length > 0) return { ok: false, faults: walked.faults };
   return assembleYear({
@@ -132,9 +137,19 @@ function readRows(
     columns,
     skyLongwave: null,
     albedo: albedoIsUsable(albedo) ? albedo : null,
+    rainMm: rainIsWhole(rain) ? rain : null,
     notes: [...humidityNote(columns.dryBulbC, columns.dewPointC, humidity), albedoNote(albedo)],
     lineOfHour: walked.lineOfHour,
   });
+}
+
+/** The 2008 edition leaves out most hours: what is left says nothing of the others. */
+function rainIsWhole(rain: Float64Array): boolean {
+  return rain.every((depth) => depth >= 0);
+}
+
+function unlessMissing(value: number): number {
+  return value === MISSING ? Number.NaN : value;
 }
 
 /** A label such as 1/1/1995 24:00:00: the hour that ends then. */

@@ -76,6 +76,8 @@ export interface TypicalYear {
   readonly skyLongwave: Float64Array | null;
   /** ground reflectance 0…1 by hour, snow included where the file has it; null where the file has none */
   readonly albedo: Float64Array | null;
+  /** rain in the hour [mm]; null where the file has none */
+  readonly rainMm: Float64Array | null;
   /** what was added to a typical year to make it hotter (hotter-year.ts); absent for the year as read */
   readonly hotter?: Hotter;
   /** what was filled, shifted or doubted on the way in, one plain sentence each */

@@ -41,6 +41,19 @@ test('axe finds nothing while an hour is shown and versions are compared', async
   await close();
 });
 
+test.each(['light', 'dark'] as const)('axe finds nothing in the report, %s', async (colorScheme) => {
+  const { page, close } = await openPage(served, { colorScheme });
+  await settledFigure(page, 'house-overheated');
+  await page.click('.version-keep button');
+  await page.selectOption('.head-example select', 'modest');
+  await page.click('.keep-tools >> text=Report');
+  await page.waitForSelector('.paper');
+  expect(await violations(page)).toEqual([]);
+  await page.setViewportSize({ width: 390, height: 800 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await close();
+});
+
 test('the keyboard alone reaches a number, a handle and an hour', async () => {
   const { page, close } = await openPage(served);
   const before = await settledFigure(page, 'house-overheated');

@@ -77,6 +77,7 @@ describe('advice on any run', () => {
             adviser: '',
             question: '',
             date: '',
+            help: null,
             others: [run],
             answers: [],
           };

@@ -2,6 +2,9 @@ import { describe, expect, it, vi } from 'vitest';
 import { inputsOf } from '../../src/findings/inputs.ts';
 import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
+import type { Figures } from '../../src/questions/figures.ts';
+import { bestLever, type Lever } from '../../src/questions/levers.ts';
+import type { Help } from '../../src/questions/what-helps.ts';
 import { runExample } from './example-run.ts';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
@@ -22,6 +25,7 @@ function order(changes: Partial<ReportOrder> = {}): ReportOrder {
     run: RUNS.leaning,
     others: [],
     answers: [],
+    help: null,
     ...changes,
   };
 }
@@ -67,7 +71,7 @@ describe('the report', () => {
 
   it('leaves out what nobody typed', () => {
     const words = wordsOf(reportOf(order({ client: '', place: '', question: '' })));
-    expect(words).not.toContain('Adviser');
+    expect(words).not.toContain('Prepared by');
     expect(words).not.toContain('Question');
     expect(reportOf(order({ client: '', place: '' })).subtitle).toBe('');
   });
@@ -95,10 +99,39 @@ describe('the report', () => {
     expect(reportOf(order()).sections.some(({ title }) => title === 'Beside other versions')).toBe(false);
   });
 
-  it('says in one paragraph what would help most', () => {
-    const words = wordsOf(reportOf(order()));
-    expect(words).toContain('What would help most: first shut the sunspace off');
-    expect(wordsOf(reportOf(order({ run: RUNS.closed })))).not.toContain('shut the sunspace off');
+  it('says in one paragraph what was tried and what it would do', () => {
+    const figures = (overheatedHours: number, humidHours: number) =>
+      ({ overheatedHours, humidHours, heatingKWh: 2000 }) as Figures;
+    const lever = (words: string): Lever => ({ id: words, words, apply: (design) => design });
+    const [shade, plants] = [lever('shade the glass'), lever('plant nothing indoors')];
+    const pulled = [
+      { lever: shade, figures: figures(80, 5600) },
+      { lever: plants, figures: figures(2200, 1) },
+    ];
+    const drawn = figures(1512, 3638);
+    const help: Help = {
+      drawn,
+      pulled,
+      hot: bestLever(drawn, pulled, 'overheatedHours', 20),
+      damp: bestLever(drawn, pulled, 'humidHours', 20),
+      heat: null,
+      both: { levers: [shade, plants], figures: figures(120, 30) },
+    };
+    const words = wordsOf(reportOf(order({ help })));
+    expect(words).toContain('We tried 2 single changes.');
+    expect(words).toContain(
+      'Against the heat, most is won if you shade the glass: 80 hours are then too hot.',
+    );
+    expect(words).toContain(
+      'Against the damp, most is won if you plant nothing indoors: 1 hour is then too damp.',
+    );
+    expect(words).toContain(
+      'Do both, and 120 hours are too hot and 30 hours too damp; the heater then adds 2000 kWh.',
+    );
+    expect(wordsOf(reportOf(order({ help: { ...help, damp: null, both: null } })))).toContain(
+      'None of them alone does much against the damp.',
+    );
+    expect(wordsOf(reportOf(order()))).not.toContain('single changes');
   });
 
   it('asks for every picture once, the weeks by their first hour', () => {

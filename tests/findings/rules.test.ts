@@ -83,16 +83,36 @@ describe('the findings of a run', () => {
     expect(grave.find(({ id }) => id === 'too-hot')?.severity).toBe('danger');
   });
 
-  it('name the radon levels of the bodies where the site is', () => {
+  it('name the radon level of the country where the site is, and its body', () => {
     const said = (latitudeDeg: number, longitudeDeg: number) =>
       findingsOf(madeRun({ climate: { latitudeDeg, longitudeDeg } })).find(
         ({ id }) => id === 'caution-radon',
-      )!.text;
+      )!;
     // Levels: review of action levels in a European respiratory journal, 2017
-    expect(said(40, -105)).toContain('148 Bq/m³ (4 pCi/L) for the US EPA and 200 Bq/m³ for Health Canada');
-    expect(said(54.6, -5.9)).toContain('200 Bq/m³ for the United Kingdom');
-    expect(said(54.6, -5.9)).toContain('300 Bq/m³ for the European Union, at most');
-    expect(said(-38.3, -72)).toContain('100 Bq/m³ for the World Health Organization');
+    expect(said(40, -105).text).toContain(
+      'is 148 Bq/m³ (4 pCi/L) in the United States, by the US EPA. The World Health Organization asks for less than 100 Bq/m³, and never more than 300.',
+    );
+    expect(said(40, -105).text).not.toContain('Canada');
+    expect(said(53.5, -113.5).text).toContain('is 200 Bq/m³ in Canada, by Health Canada.');
+    expect(said(54.6, -5.9).text).toContain('is 200 Bq/m³ in the United Kingdom.');
+    expect(said(53.3, -6.3).text).toContain('is 200 Bq/m³ in Ireland.');
+    expect(said(40.4, -3.7).text).toContain('is 300 Bq/m³ at most in a state of the European Union.');
+    // On a border both stand side by side: Detroit and Windsor, Derry and Donegal.
+    expect(said(42.3, -83.05).text).toContain(
+      'by the US EPA and 200 Bq/m³ in Canada, by Health Canada: take',
+    );
+    expect(said(55, -7.4).text).toContain(
+      '200 Bq/m³ in the United Kingdom, 200 Bq/m³ in Ireland and 300 Bq/m³',
+    );
+    expect(said(-38.3, -72).text).toContain('The World Health Organization asks for less than 100 Bq/m³');
+    expect(said(-38.3, -72).text).not.toContain('calls for action');
+    for (const [latitudeDeg, longitudeDeg] of [
+      [40, -105],
+      [42.3, -83.05],
+      [-38.3, -72],
+    ] as const) {
+      expect(said(latitudeDeg, longitudeDeg).figures.source).toMatch(/WHO: review of action levels/);
+    }
   });
 });
 

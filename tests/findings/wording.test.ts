@@ -25,6 +25,7 @@ describe('months as a person names them', () => {
     expect(during(chosen(6, 7))).toBe('in July and August');
     expect(during(chosen(10, 11, 0, 1))).toBe('from November to February');
     expect(during(chosen(0, 4, 5, 6))).toBe('in January and from May to July');
+    expect(during(chosen(0, 1, 3))).toBe('in January, February and April');
     expect(during(Array(12).fill(true))).toBe('all year');
   });
 });

@@ -257,6 +257,7 @@ function vent(zone: string): fc.Arbitrary<Opening> {
       onlyCooler: fc.boolean(),
       schedule: schedule(0, 1),
       shutAboveWind: fc.constantFrom(8, 1000),
+      shutInRain: fc.boolean(),
     }),
     hand,
   });

@@ -2,6 +2,8 @@
 // light, a finer step changes little, the other hemisphere is the mirror image, an even world stays even.
 import { describe, expect, test } from 'vitest';
 import { requireModel } from '../../src/model/check-model.ts';
+import type { Model } from '../../src/model/model.ts';
+import { USUAL_ROOM } from '../../src/network/engine-room.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
@@ -102,6 +104,69 @@ describe('steps', () => {
       expect(zone.airC).toEqual(b.zones[z]!.airC);
       expect(zone.relativeHumidity).toEqual(b.zones[z]!.relativeHumidity);
     });
+  });
+});
+
+describe('the engine', () => {
+  const bare = (model: Model): Model => ({
+    ...model,
+    zones: model.zones.slice(0, 1),
+    elements: inHouse(model),
+    panes: [],
+    openings: [],
+  });
+  const inHouse = (model: Model) =>
+    model.elements.filter(({ a, b }) => b.zone === 'house' && a.kind !== 'zone');
+
+  test('a run leaves nothing behind that the next one could feel', () => {
+    const first = simulate(smallHouse(), climate);
+    simulate(bare(smallHouse({ equatorDeg: 0 })), climate, { stepsPerHour: 7, history: true });
+    simulate(smallHouse({ planted: false, heated: false }), climate, { water: false });
+    expect(simulate(smallHouse(), climate)).toEqual(first);
+  });
+
+  test('a model with more of everything than the engine holds runs the same year', () => {
+    const house = smallHouse({ moved: false });
+    // The house's floor in slices, each too different in its ground to share a chain with its neighbours. Films of
+    // its own, since computed ones depend on the size of a face.
+    const whole = house.elements.find(({ id }) => id === 'house floor')!;
+    const floor = {
+      ...whole,
+      b: { ...whole.b, film: { kind: 'fixed', convection: 2, radiation: 5 } as const },
+    };
+    const slices = Array.from({ length: 80 }, (_, i) => ({
+      ...floor,
+      id: `slice ${i}`,
+      areaM2: floor.areaM2 / 80,
+      a: floor.a.kind === 'ground' ? { ...floor.a, resistance: floor.a.resistance + i * 1e-12 } : floor.a,
+    }));
+    const others = house.elements.filter((element) => element !== whole);
+    const model = { ...house, elements: [...others, floor] };
+    const many = { ...house, elements: [...others, ...slices] };
+    const [one, other] = [simulate(model, climate), simulate(many, climate)];
+    expect(slices.length).toBeGreaterThan(USUAL_ROOM.chains);
+    // Not to the last digit: slices have exchange areas with each other, which a whole floor has not with itself.
+    expect(largest(one.zones[0]!.airC, other.zones[0]!.airC)).toBeLessThan(0.02);
+    expect(other.books.heatResidual).toBeLessThan(1e-9);
+    expect(simulate(model, climate)).toEqual(one);
+  });
+
+  test('walls that share a chain give the air they gave with a chain each, within 0.03 K', () => {
+    const model = smallHouse({ moved: false });
+    const apart = {
+      ...model,
+      elements: model.elements.map((element) => ({
+        ...element,
+        layers: element.layers.map((layer) => ({ ...layer, name: `${layer.name} of ${element.id}` })),
+      })),
+    };
+    const [together, each] = [simulate(model, climate), simulate(apart, climate)];
+    expect(together.nodes).toBeLessThan(each.nodes);
+    together.zones.forEach((zone, z) => {
+      expect(Math.abs(mean(zone.airC) - mean(each.zones[z]!.airC))).toBeLessThan(0.03);
+    });
+    const heating = (year: Year) => mean(year.zones[0]!.heatingW);
+    expect(Math.abs(heating(together) / heating(each) - 1)).toBeLessThan(0.005);
   });
 });
 

@@ -189,7 +189,14 @@ const OPENINGS: readonly Opening[] = [
     openingHeightM: 0.5,
     discharge: 0.61,
     windCoefficient: 0.2,
-    rule: { opensAboveC: 27, bandK: 3, onlyCooler: true, schedule: always(1), shutAboveWind: 15 },
+    rule: {
+      opensAboveC: 27,
+      bandK: 3,
+      onlyCooler: true,
+      schedule: always(1),
+      shutAboveWind: 15,
+      shutInRain: true,
+    },
     hand: 'automatic',
   },
   {

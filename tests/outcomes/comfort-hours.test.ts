@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hoursAbove, hoursBelow, meanDailySwing, overheating } from '../../src/outcomes/comfort-hours.ts';
-import { extremesOf, extremeWeeks } from '../../src/outcomes/extremes.ts';
+import { extremesOf, weekAround } from '../../src/outcomes/extremes.ts';
 import { hourly } from './made-year.ts';
 
 const DEG = Math.PI / 12;
@@ -41,13 +41,8 @@ describe('extremes', () => {
     });
   });
 
-  it('finds the hottest and coldest seven days', () => {
-    const inWeek = (hour: number, firstDay: number) => hour >= firstDay * 24 && hour < (firstDay + 7) * 24;
-    const year = hourly((hour) => (inWeek(hour, 200) ? 30 : inWeek(hour, 358) ? 5 : 20));
-    expect(extremeWeeks(year)).toEqual({ hottest: 4800, coldest: 358 * 24 });
-  });
-
-  it('takes the first week of a year without weather', () => {
-    expect(extremeWeeks(hourly(20))).toEqual({ hottest: 0, coldest: 0 });
+  it('puts an hour into the middle day of its week, inside the year', () => {
+    expect(weekAround(5000)).toBe((208 - 3) * 24);
+    expect([weekAround(0), weekAround(8759)]).toEqual([0, 8760 - 168]);
   });
 });

@@ -51,6 +51,7 @@ function yearOf(made: MadeClimate): TypicalYear {
     skyCover: hourly(0.4),
     skyLongwave: null,
     albedo: null,
+    rainMm: null,
     notes: [],
   };
 }

@@ -1,32 +1,17 @@
-// The checks in short, by source: what the trust page of the report and docs/checks.md are made from. Ledger rows
-// in; a row a source, and every row that is no plain pass, out.
+// The checks by source: what the page "How far to trust it", the report and docs/checks.md are made from. Ledger rows
+// in; counts, every row that is no plain pass, and the list of checks out. A quantity with many rows of one source is
+// listed by the row that comes nearest to what was allowed.
+import type { CheckLine, ListedChecks, SourceCount } from '../../src/findings/trust.ts';
 import { judge, type Row } from './verdict.ts';
-
-export interface SourceChecks {
-  readonly source: string;
-  readonly checks: number;
-  readonly pass: number;
-  readonly note: number;
-  readonly fail: number;
-  /** where the numbers come from, most common first */
-  readonly marks: string;
-}
-
-export interface OddCheck {
-  readonly source: string;
-  readonly case: string;
-  readonly quantity: string;
-  readonly reference: string;
-  readonly ours: string;
-  readonly verdict: string;
-}
 
 export interface Checks {
   readonly total: number;
-  readonly sources: readonly SourceChecks[];
-  /** notes and failures, one by one */
-  readonly odd: readonly OddCheck[];
+  readonly sources: readonly SourceCount[];
+  readonly listed: ListedChecks;
 }
+
+/** More rows of one quantity and source than this are listed by one. */
+const MOST_LISTED = 8;
 
 /** Parts of one source that the ledger enters under several names are told as one: the words before the comma. */
 function familyOf(source: string): string {
@@ -51,8 +36,41 @@ export function checksOf(rows: readonly Row[]): Checks {
         marks: marksOf(group).join(', '),
       };
     });
-  const odd = rows.filter((row) => judge(row).verdict !== 'pass').map(oddOf);
-  return { total: rows.length, sources, odd };
+  return {
+    total: rows.length,
+    sources,
+    listed: {
+      odd: rows
+        .filter((row) => judge(row).verdict !== 'pass')
+        .map((row) => ({ source: row.source, line: lineOf(row, 1) })),
+      sources: sources.map(({ source }) => ({ source, lines: linesOf(families.get(source)!) })),
+    },
+  };
+}
+
+function linesOf(rows: readonly Row[]): readonly CheckLine[] {
+  const groups = new Map<string, Row[]>();
+  for (const row of rows) {
+    const key = `${row.source} ${row.quantity}`;
+    groups.set(key, [...(groups.get(key) ?? []), row]);
+  }
+  return [...groups.values()].flatMap((group) =>
+    group.length <= MOST_LISTED
+      ? group.map((row) => lineOf(row, 1))
+      : [
+          lineOf(
+            group.reduce((worst, row) => (strain(row) > strain(worst) ? row : worst)),
+            group.length,
+          ),
+        ],
+  );
+}
+
+/** How much of what was allowed a row takes up; a miss goes before all. */
+function strain(row: Row): number {
+  const { verdict, deviation, limit } = judge(row);
+  if (verdict !== 'pass') return Number.POSITIVE_INFINITY;
+  return limit > 0 ? deviation / limit : 0;
 }
 
 function marksOf(rows: readonly Row[]): string[] {
@@ -61,53 +79,21 @@ function marksOf(rows: readonly Row[]): string[] {
   return [...counts].sort((one, other) => other[1] - one[1]).map(([mark]) => mark);
 }
 
-function oddOf(row: Row): OddCheck {
+function lineOf(row: Row, of: number): CheckLine {
   const reference =
     row.kind === 'range' ? `${short(row.referenceMin)} to ${short(row.referenceMax)}` : short(row.reference);
-  return {
-    source: row.source,
-    case: row.case,
-    quantity: row.quantity,
-    reference: `${reference} ${row.unit}`.trim(),
-    ours: `${short(row.ours)} ${row.unit}`.trim(),
-    verdict: judge(row).verdict,
-  };
+  // Sources are told by their family; the rest of the name goes to the case.
+  const part = row.source.split(',').slice(1).join(',').trim();
+  return [
+    part === '' ? row.case : `${part}: ${row.case}`,
+    row.quantity,
+    `${reference} ${row.unit}`.trim(),
+    `${short(row.ours)} ${row.unit}`.trim(),
+    judge(row).verdict,
+    of,
+  ];
 }
 
 function short(value: number): string {
   return Number.isFinite(value) ? Number(value.toPrecision(4)).toString() : String(value);
-}
-
-/** docs/checks.md. */
-export function checksMarkdown({ total, sources, odd }: Checks): string {
-  const line = (...cells: readonly (string | number)[]) => `| ${cells.join(' | ')} |`;
-  const sum = (of: (row: SourceChecks) => number) => sources.reduce((all, row) => all + of(row), 0);
-  return [
-    '# What was checked against what',
-    '',
-    'Made by `npm run published -- --write`; `npm run published` prints the rows themselves, with reference, ours and what was allowed. A note is a figure outside a range that was recalled from memory, by less than the margin such a range is worth. Marks: document = read in the source or a table that cites its method; memory = recalled from a standard that was not open; computed = worked independently from the published formula; practice = common practice, no source.',
-    '',
-    line('source', 'checks', 'pass', 'note', 'fail', 'numbers from'),
-    line('---', '---', '---', '---', '---', '---'),
-    ...sources.map((row) => line(row.source, row.checks, row.pass, row.note, row.fail, row.marks)),
-    line(
-      'all',
-      total,
-      sum((row) => row.pass),
-      sum((row) => row.note),
-      sum((row) => row.fail),
-      '',
-    ),
-    '',
-    '## Notes and failures',
-    '',
-    ...(odd.length === 0
-      ? ['None.']
-      : [
-          line('source', 'case', 'quantity', 'reference', 'ours', 'verdict'),
-          line('---', '---', '---', '---', '---', '---'),
-          ...odd.map((row) => line(row.source, row.case, row.quantity, row.reference, row.ours, row.verdict)),
-        ]),
-    '',
-  ].join('\n');
 }

@@ -1,19 +1,25 @@
 // `npm run published`: runs every test of tests/published/ and prints one table of all outside checks, each with
 // its source, what was allowed and the verdict. Exit code 1 when a check or any test around it fails. With
-// `-- --write` also docs/checks.md and the checks by source that the report prints (src/findings/checks.json).
+// `-- --write` also the files the page and the report read (src/findings/checks.json, checks-listed.json,
+// what-errors-do.json) and docs/checks.md, which is made from the same.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { checksMarkdown, checksOf } from './checks-page.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { readWeather } from '../../src/weather/reader.ts';
+import type { TypicalYear } from '../../src/weather/typical-year.ts';
+import { checksMarkdown } from './checks-markdown.ts';
+import { checksOf } from './checks-page.ts';
 import { tableOf } from './table.ts';
 import { judge, type Row } from './verdict.ts';
+import { errorTable } from './what-errors-do.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 
-process.exitCode = main();
+process.exitCode = await main();
 
-function main(): number {
+async function main(): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), 'daystone-published-'));
   const ledger = join(folder, 'ledger.jsonl');
   try {
@@ -28,7 +34,7 @@ function main(): number {
     console.log(
       `\n${rows.length} checks: ${count('pass')} pass, ${count('note')} note, ${count('FAIL')} fail`,
     );
-    if (process.argv.includes('--write') && rows.length > 0) writePages(rows);
+    if (process.argv.includes('--write') && rows.length > 0) await writePages(rows);
     if (run.status !== 0) console.error(`${run.stdout}\n${run.stderr}`);
     return run.status === 0 && rows.length > 0 && count('FAIL') === 0 ? 0 : 1;
   } finally {
@@ -36,16 +42,30 @@ function main(): number {
   }
 }
 
-function writePages(rows: readonly Row[]): void {
-  const checks = checksOf(rows);
+async function writePages(rows: readonly Row[]): Promise<void> {
+  const { total, sources, listed } = checksOf(rows);
+  const years = new Map<string, TypicalYear>();
+  for (const { design } of EXAMPLES) {
+    const text = readFileSync(join(ROOT, `climates/${design.climate}.txt`), 'utf8');
+    const read = await readWeather(text);
+    if (!read.ok) throw new Error(`climates/${design.climate}.txt does not read`);
+    years.set(design.climate, read.year);
+  }
+  const errors = errorTable((id) => years.get(id)!);
   mkdirSync(join(ROOT, 'docs'), { recursive: true });
-  writeFileSync(join(ROOT, 'docs/checks.md'), checksMarkdown(checks));
-  const { total, sources } = checks;
-  writeFileSync(join(ROOT, 'src/findings/checks.json'), `${JSON.stringify({ total, sources }, null, 2)}\n`);
+  const files = {
+    'src/findings/checks.json': asJson({ total, sources }),
+    'src/findings/checks-listed.json': asJson(listed),
+    'src/findings/what-errors-do.json': asJson(errors),
+    'docs/checks.md': checksMarkdown({ total, sources }, listed, errors),
+  };
+  for (const [file, text] of Object.entries(files)) writeFileSync(join(ROOT, file), text);
   const biome = join(ROOT, 'node_modules/@biomejs/biome/bin/biome');
-  spawnSync(process.execPath, [biome, 'format', '--write', 'docs/checks.md', 'src/findings/checks.json'], {
-    cwd: ROOT,
-  });
+  spawnSync(process.execPath, [biome, 'format', '--write', ...Object.keys(files)], { cwd: ROOT });
+}
+
+function asJson(data: unknown): string {
+  return `${JSON.stringify(data)}\n`;
 }
 
 /** Ledger lines; JSON writes NaN as null, which is turned back so that it fails. */

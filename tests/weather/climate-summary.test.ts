@@ -22,6 +22,7 @@ function inventedYear(dryBulb: (hour: number) => number): TypicalYear {
     pressurePa: columns.pressurePa.fill(101_325),
     skyLongwave: null,
     albedo: null,
+    rainMm: null,
     notes: [],
   };
 }

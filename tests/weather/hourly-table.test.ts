@@ -48,6 +48,23 @@ test('ISO stamps at the start of the hour, our own units', () => {
   );
 });
 
+test('rain of half-hourly rows adds up to the hour, inches too', () => {
+  const text = (unit: string, depth: string) =>
+    madeTable(`time,temp (°C),dew point (°C),GHI (W/m²),rain (${unit})`, (h, at) => [
+      `2021-${two(at.month)}-${two(at.day)}T${two(at.hour)}:00`,
+      truth.dryBulbC[h]!,
+      truth.dewPointC[h]!,
+      truth.globalHorizontal[h]!,
+      h === 4000 ? depth : 0,
+    ]);
+  const hourly = yearOf(readHourlyTable(text('in', '0.1'), placeOfYear(truth)));
+  expect(hourly.rainMm![4000]).toBeCloseTo(2.54, 9);
+  const [head, ...rows] = text('mm', '1').trimEnd().split('\n');
+  const halves = rows.flatMap((row) => [row, row.replace(':00,', ':30,')]);
+  const halfHourly = yearOf(readHourlyTable([head, ...halves].join('\n'), placeOfYear(truth)));
+  expect(halfHourly.rainMm![4000]).toBeCloseTo(2, 9);
+});
+
 test('stamps at the end of the hour are found by the sun and moved back', () => {
   const text = madeTable(
     'timestamp;Temperature;RH;Global',

@@ -143,3 +143,11 @@ test('every month carries the calendar year printed in its rows', async () => {
   const printed = MONTH_START_HOUR.slice(0, 12).map((hour) => Number(lines[hour + 2]!.slice(6, 10)));
   expect(year.monthYears).toEqual(printed);
 });
+
+test('rain is read where no hour of it is missing', async () => {
+  const { rainMm } = await fileYear('725650TYA.CSV');
+  // 110 lines of the file have a depth; the first, line 1522, is 5 March 08:00 with 3 mm.
+  expect(rainMm!.filter((depth) => depth > 0)).toHaveLength(110);
+  expect([rainMm!.findIndex((depth) => depth > 0), rainMm![1519]]).toEqual([1519, 3]);
+  expect((await fileYear('723650TY.csv')).rainMm).toBeNull();
+});

@@ -10,11 +10,15 @@ import type { RunAnswer } from '../../workers/service.ts';
 function heldThreads() {
   const log: string[] = [];
   const finish: (() => void)[] = [];
+  const kill: ((cause: Error) => void)[] = [];
   let started = 0;
   const startThread = (): Thread => {
     const id = ++started;
     let ended = false;
+    const died = new Promise<never>((_, reject) => kill.push(reject));
+    died.catch(() => {});
     return {
+      died,
       service: {
         keepClimate: async (key: string) => void log.push(`${id} keeps ${key}`),
         readClimate: () =>
@@ -37,7 +41,7 @@ function heldThreads() {
       },
     };
   };
-  return { log, finish, startThread };
+  return { log, finish, kill, startThread };
 }
 
 const climate = { id: 'x' } as unknown as TypicalYear;
@@ -51,8 +55,8 @@ const job = (name: string): RunJob => ({
 /** Lets every promise that can settle do so. */
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
-function bridgeOf(threads: ReturnType<typeof heldThreads>, idleMs = 60_000) {
-  const bridge = new SimulationBridge({ startThread: threads.startThread, idleMs });
+function bridgeOf(threads: ReturnType<typeof heldThreads>, idleMs = 60_000, silentMs = 60_000) {
+  const bridge = new SimulationBridge({ startThread: threads.startThread, idleMs, silentMs });
   bridge.keepClimate('x', climate);
   return bridge;
 }
@@ -168,5 +172,82 @@ test('a climate nobody gave is refused by name', async () => {
   await expect(bridge.runLive({ ...job('a'), climateKey: 'nowhere' })).rejects.toThrow(
     "climate is 'nowhere'",
   );
+  bridge.cancel();
+});
+
+test('a thread that dies at work is replaced, and its design run again with its climate', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const answers = [bridge.runLive(job('a')), bridge.runKept(job('k'))];
+  await settle();
+  threads.kill[0]!(new Error('out of memory'));
+  await settle();
+  threads.finish[1]!();
+  await settle();
+  threads.finish[2]!();
+  expect((await Promise.all(answers)).map((answer) => answer?.job.design.name)).toEqual(['a', 'k']);
+  expect(threads.log).toEqual(['1 keeps x', '1 runs a', '1 ends', '2 keeps x', '2 runs a', '2 runs k']);
+  bridge.cancel();
+});
+
+test('a design that brings two threads down is given up with the cause, and the next one runs', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const heavy = bridge.runLive(job('heavy'));
+  heavy.catch(() => {});
+  await settle();
+  threads.kill[0]!(new Error('out of memory'));
+  await settle();
+  threads.kill[1]!(new Error('out of memory'));
+  await expect(heavy).rejects.toThrow('the simulation stopped (out of memory), twice');
+  const next = bridge.runLive(job('next'));
+  await settle();
+  threads.finish[2]!();
+  expect((await next)?.job.design.name).toBe('next');
+  bridge.cancel();
+});
+
+test('after a death a newer design goes before the one that was running', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const old = bridge.runLive(job('old'));
+  await settle();
+  const newer = bridge.runLive(job('newer'));
+  threads.kill[0]!(new Error('gone'));
+  await settle();
+  threads.finish[1]!();
+  expect(await old).toBe(null);
+  expect((await newer)?.job.design.name).toBe('newer');
+  bridge.cancel();
+});
+
+test('a thread that falls silent, told to nobody, counts as dead: for a year and for a file', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, 60_000, 20);
+  const answer = bridge.runLive(job('a'));
+  await new Promise((resolve) => setTimeout(resolve, 30));
+  expect(threads.log.at(-1)).toBe('2 runs a');
+  threads.finish[1]!();
+  expect((await answer)?.job.design.name).toBe('a');
+  await expect(bridge.readClimate('a file that hangs')).rejects.toThrow(
+    'The file could not be read: the simulation was silent for 0.02 seconds.',
+  );
+  bridge.cancel();
+});
+
+test('a thread that dies while it rests is not used again', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const first = bridge.runLive(job('a'));
+  await settle();
+  threads.finish[0]!();
+  await first;
+  threads.kill[0]!(new Error('gone'));
+  await settle();
+  const second = bridge.runLive(job('b'));
+  await settle();
+  threads.finish[1]!();
+  expect((await second)?.job.design.name).toBe('b');
+  expect(threads.log.at(-1)).toBe('2 runs b');
   bridge.cancel();
 });

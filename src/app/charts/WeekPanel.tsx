@@ -1,10 +1,11 @@
 // The hottest and the coldest week, one under the other, each with the sentence that says what to notice.
 
 import { useRef } from 'preact/hooks';
+import { weekAround } from '../../outcomes/extremes.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useChartAnswer } from './chart-turns.ts';
 import { WeekChart } from './WeekChart.tsx';
-import { weekColumns, weekSentence, weekStart } from './week-hours.ts';
+import { weekColumns, weekSentence } from './week-hours.ts';
 
 export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
   const workspace = useWorkspace();
@@ -15,7 +16,7 @@ export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
   if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" id={`${kind}-week`} />;
   const { house } = answer.outcome.zones;
   const { comfort } = answer.job.design;
-  const from = weekStart(kind === 'hot' ? house.hottestHour : house.coldestHour);
+  const from = weekAround(kind === 'hot' ? house.hottestHour : house.coldestHour);
   return (
     <section ref={ref} class="chart" aria-labelledby={`${kind}-week-title`} id={`${kind}-week`}>
       <div class="chart-head">

@@ -14,6 +14,8 @@ const SLOTS: Readonly<Record<string, string>> = {
   roof: 'roof',
   ground: 'ground',
   'other zones': 'zones',
+  sunspace: 'zones',
+  rooms: 'zones',
   cooking: 'heating',
   washing: 'glass',
   drying: 'roof',
@@ -23,9 +25,14 @@ const SLOTS: Readonly<Record<string, string>> = {
 };
 const SPARE = ['air', 'walls', 'zones', 'dew', 'roof'];
 
+/** Which of the colours a cause has. */
+export function causeSlot(cause: string): string {
+  return (
+    SLOTS[cause] ?? SPARE[[...cause].reduce((sum, letter) => sum + letter.charCodeAt(0), 0) % SPARE.length]!
+  );
+}
+
 /** Class that colours a cause. */
 export function causeClass(cause: string): string {
-  const slot =
-    SLOTS[cause] ?? SPARE[[...cause].reduce((sum, letter) => sum + letter.charCodeAt(0), 0) % SPARE.length];
-  return `cause cause-${slot}`;
+  return `cause cause-${causeSlot(cause)}`;
 }

@@ -2,7 +2,7 @@
 // hour. Out: seven whole days, each series in the units shown, and a sentence that says what to notice.
 
 import type { Year, ZoneYear } from '../../network/year.ts';
-import { HOURS, type TypicalYear } from '../../weather/typical-year.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
 import { toShown, type UnitSystem } from '../units/display-unit.ts';
 import { quantityText } from '../units/number-text.ts';
 
@@ -16,12 +16,6 @@ export interface WeekColumns {
   readonly sun: Float64Array;
   readonly house: Float64Array;
   readonly sunspace: Float64Array | null;
-}
-
-/** First hour of the seven days with the given hour in their middle day, kept inside the year. */
-export function weekStart(hour: number): number {
-  const day = Math.floor(hour / 24) - 3;
-  return Math.min(HOURS - WEEK_HOURS, Math.max(0, day * 24));
 }
 
 /** Columns of one week. */
@@ -59,8 +53,13 @@ export function weekSentence(
   const sunspace = zoneOf(year, 'sunspace')?.operativeC.subarray(from, from + WEEK_HOURS);
   const glass = sunspace ? `, the sunspace between ${t(min(sunspace))} and ${t(max(sunspace))}` : '';
   const swing = dailySwing(house);
-  const steady = `By day and night the rooms swing by ${quantityText(swing, 'temperatureStep', system, 1)}${swing < 4 ? ', a steady house' : swing < 8 ? '' : ', far too much for the mass there is'}.`;
+  const steady = `By day and night the rooms swing by ${degrees(swing, system)}${swing < 4 ? ', a steady house' : swing < 8 ? '' : ', far too much for the mass there is'}.`;
   return `In the ${kind === 'hot' ? 'hottest' : 'coldest'} week ${rooms}${glass}, ${outside}. ${steady}`;
+}
+
+/** A difference as people say it: in degrees, not in kelvin. */
+function degrees(kelvin: number, system: UnitSystem): string {
+  return `${toShown(kelvin, 'temperatureStep', system).toFixed(1)}\u202f${system === 'us' ? '°F' : '°C'}`;
 }
 
 function dailySwing(week: Float64Array): number {

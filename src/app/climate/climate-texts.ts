@@ -10,8 +10,12 @@ const ADDRESSES = import.meta.glob<string>('../../../climates/*.txt', {
 /** Rejects with a sentence for the person when it cannot be had. */
 export async function climateText(id: string): Promise<string> {
   const address = ADDRESSES[`../../../climates/${id}.txt`];
-  if (address === undefined) throw new Error(`There is no climate '${id}' with this page.`);
+  if (address === undefined)
+    throw new Error(
+      `There is no climate '${id}' with this page. A newer page may have it; the design is kept as it is.`,
+    );
   const response = await fetch(address).catch(() => null);
-  if (!response?.ok) throw new Error(`The climate '${id}' could not be loaded. Is the network gone?`);
-  return response.text();
+  const text = response?.ok ? await response.text().catch(() => null) : null;
+  if (text === null) throw new Error(`The climate '${id}' could not be loaded. Is the network gone?`);
+  return text;
 }

@@ -5,7 +5,7 @@ import { HotterMark } from '../climate/HotterMark.tsx';
 import { useWorkspace } from '../state/session-context.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { changeText, numberText, quantityText } from '../units/number-text.ts';
-import type { Explanation, HeadlineFigure } from './headline-figures.ts';
+import type { HeadlineFigure } from './headline-figures.ts';
 import { headlineFigures } from './headline-figures.ts';
 
 const ZONE_TITLES = {
@@ -14,7 +14,7 @@ const ZONE_TITLES = {
   sunspace: 'The sunspace',
 } as const;
 
-export function FigurePanel({ onOpen }: { onOpen: (what: Explanation, zone: 'house' | 'sunspace') => void }) {
+export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => void }) {
   const workspace = useWorkspace();
   const answer = workspace.answer.value;
   const system = workspace.units.value;
@@ -51,7 +51,7 @@ export function FigurePanel({ onOpen }: { onOpen: (what: Explanation, zone: 'hou
                   figure={figure}
                   before={before.find(({ id }) => id === figure.id)?.value ?? null}
                   system={system}
-                  onOpen={() => onOpen(figure.opens, zone === 'sunspace' ? 'sunspace' : 'house')}
+                  onOpen={() => onOpen(figure)}
                 />
               ))}
           </div>

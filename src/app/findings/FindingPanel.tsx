@@ -4,14 +4,9 @@
 import { useRef } from 'preact/hooks';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
+import { SEVERITY_WORDS } from './severity-words.ts';
 
 const SHOWN = 5;
-const MARKS: Readonly<Record<Finding['severity'], string>> = {
-  danger: 'Serious',
-  warning: 'Watch',
-  note: 'Note',
-  good: 'Good',
-};
 
 export function FindingPanel() {
   const ref = useRef<HTMLElement>(null);
@@ -50,7 +45,7 @@ function FindingList({ findings }: { findings: readonly Finding[] }) {
     <ul class="finding-list">
       {findings.map((finding) => (
         <li key={finding.id} class={`finding is-${finding.severity}`}>
-          <strong>{MARKS[finding.severity]}</strong>
+          <strong>{SEVERITY_WORDS[finding.severity]}</strong>
           <p>{finding.text}</p>
         </li>
       ))}

@@ -14,6 +14,7 @@ const UPGRADES: readonly ((data: Record<string, unknown>) => Record<string, unkn
 /** Longest link part read; a whole design packs into about a thousand characters. */
 const MOST_LINK_CHARACTERS = 60_000;
 const MOST_TEXT_CHARACTERS = 1_000_000;
+const MOST_TEXT = '1 MB';
 
 /** A design as the text of a file. */
 export function designToText(design: Design): string {
@@ -22,7 +23,9 @@ export function designToText(design: Design): string {
 
 /** A design from the text of a file, or why not. */
 export function designFromText(text: string): ReadDesign {
-  if (text.length > MOST_TEXT_CHARACTERS) return refused('This is far too long for a design.');
+  if (text.length > MOST_TEXT_CHARACTERS) {
+    return refused(`This has ${text.length} characters; a design has at most ${MOST_TEXT}.`);
+  }
   let data: unknown;
   try {
     data = JSON.parse(text.replace(/^\uFEFF/, ''));
@@ -62,15 +65,24 @@ export async function designToLink(design: Design): Promise<string> {
 /** Unpack a link. */
 export async function designFromLink(packed: string): Promise<ReadDesign> {
   const broken = 'The link is broken or cut off; nothing was changed.';
-  if (packed.length > MOST_LINK_CHARACTERS) return refused(broken);
+  if (packed.length > MOST_LINK_CHARACTERS) {
+    return refused(
+      `The link has ${packed.length} characters; allowed: at most ${MOST_LINK_CHARACTERS}. Nothing was changed.`,
+    );
+  }
   try {
     const bytes = await throughStream(fromBase64Url(packed), new DecompressionStream('deflate-raw'));
     const read = designFromText(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
     return read.ok ? read : refused(`The link does not hold a design. ${read.message}`);
-  } catch {
-    return refused(broken);
+  } catch (error) {
+    if (!(error instanceof TooLong)) return refused(broken);
+    return refused(
+      `The link unpacks to more than a design has, which is at most ${MOST_TEXT}; nothing was changed.`,
+    );
   }
 }
+
+class TooLong extends Error {}
 
 async function throughStream(
   bytes: Uint8Array<ArrayBuffer>,
@@ -95,7 +107,7 @@ async function readAll(readable: ReadableStream<Uint8Array>): Promise<Uint8Array
     length += value.length;
     if (length > MOST_TEXT_CHARACTERS) {
       await reader.cancel();
-      throw new RangeError(`${length} bytes unpacked; allowed: ${MOST_TEXT_CHARACTERS}`);
+      throw new TooLong();
     }
   }
   const all = new Uint8Array(length);

@@ -2,6 +2,7 @@
 // weather, or one sentence that says what is wrong. Nothing on the sheet changes here.
 
 import type { Design } from '../../design/design.ts';
+import { textOf } from '../../weather/platform-streams.ts';
 import { designFromText } from './design-text.ts';
 
 export type TakenFile =
@@ -17,15 +18,19 @@ export async function takeFile(file: File): Promise<TakenFile> {
   const refused = (message: string): TakenFile => ({ kind: 'refused', message: `${file.name}: ${message}` });
   if (file.size === 0) return refused('the file is empty.');
   if (file.size > MOST_BYTES) return refused('the file is too large for a design or a year of weather.');
-  const bytes = new Uint8Array(await file.arrayBuffer());
+  const content = await file.arrayBuffer().catch(() => null);
+  if (content === null) return refused('the file could not be read; was it moved, or is it a folder?');
+  const bytes = new Uint8Array(content);
   if (!looksLikeDesign(bytes)) return { kind: 'weather', bytes };
-  const read = designFromText(new TextDecoder().decode(bytes));
+  const read = designFromText(textOf(bytes));
   return read.ok ? { kind: 'design', design: read.design } : refused(read.message);
 }
 
 /** JSON with the blocks of a design; weather may be JSON too. */
 function looksLikeDesign(bytes: Uint8Array): boolean {
-  const head = new TextDecoder().decode(bytes.subarray(0, 4000)).trimStart();
+  const head = textOf(bytes.subarray(0, 4000))
+    .replace(/^\uFEFF/, '')
+    .trimStart();
   return (
     head.startsWith('{') &&
     /"(house|glass|sunspace|version)"\s*:/.test(head) &&

@@ -39,7 +39,12 @@ export async function keepOwnClimate(key: string, year: TypicalYear): Promise<vo
 
 /** Rejects with a sentence for the person when it is not here. */
 export async function ownClimate(key: string): Promise<TypicalYear> {
-  const found = await get<TypicalYear>(key, ownStore()).catch(() => undefined);
+  let found: TypicalYear | undefined;
+  try {
+    found = await get<TypicalYear>(key, ownStore());
+  } catch {
+    // No IndexedDB, or it is denied: as if the file had never been kept.
+  }
   if (found) return found;
   throw new Error(
     `The design stands in a weather file of its own (${key.slice(OWN_PREFIX.length)}) that this browser does not have. Drop that file on the page, or choose a place.`,

@@ -1,6 +1,7 @@
-// Save, open, link, print: what takes the design out of the browser and back in.
+// Save, open, link, report: what takes the design out of the browser and back in.
 
 import { useRef } from 'preact/hooks';
+import { saveFile } from '../keeping/save-file.ts';
 import { useSession } from '../state/session-context.ts';
 
 export function KeepTools() {
@@ -10,12 +11,7 @@ export function KeepTools() {
 
   const save = () => {
     const { name, text } = session.fileOf(design.value);
-    const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+    saveFile(name, new Blob([text], { type: 'application/json' }));
   };
   const share = async () => {
     const address = await session.linkOf(design.value);
@@ -56,9 +52,9 @@ export function KeepTools() {
       <button type="button" onClick={() => void share()}>
         Copy link
       </button>
-      <button type="button" onClick={() => window.print()}>
-        Print
-      </button>
+      <a class="button" href="#report">
+        Report
+      </a>
     </div>
   );
 }

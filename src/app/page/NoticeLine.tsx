@@ -8,7 +8,6 @@ export function NoticeLine() {
   const { workspace, notices, dismiss } = useSession();
   const climate = workspace.climate.value;
   const standing = [
-    ...(climate.state === 'failed' ? [climate.message] : []),
     ...(workspace.runFault.value === null
       ? []
       : [`This year could not be computed: ${workspace.runFault.value}`]),
@@ -16,6 +15,18 @@ export function NoticeLine() {
   ];
   return (
     <div class="notices" role="status">
+      {climate.state === 'failed' && (
+        <p class="is-trouble">
+          {climate.message}
+          <button
+            type="button"
+            class="notice-action"
+            onClick={() => void workspace.climateReady(climate.key)}
+          >
+            Try again
+          </button>
+        </p>
+      )}
       {standing.map((text) => (
         <p key={text} class="is-trouble">
           {text}

@@ -1,4 +1,5 @@
-// The sheet: heading with place and tools, inputs, the section with its figures beside it, the charts under it.
+// The sheet: heading with place and tools, inputs, the section with its figures beside it, the charts under it. The
+// other views take its place and leave it as it was.
 
 import { BalancePanel } from '../charts/BalancePanel.tsx';
 import { VentDiary } from '../charts/VentDiary.tsx';
@@ -8,29 +9,46 @@ import { ClimatePanel } from '../climate/ClimatePanel.tsx';
 import { WeatherQuestions } from '../climate/WeatherQuestions.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
-import type { Explanation } from '../figures/headline-figures.ts';
+import type { HeadlineFigure } from '../figures/headline-figures.ts';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
 import { AskPanel } from '../questions/AskPanel.tsx';
 import { FactLine } from '../section/FactLine.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
+import { useSession } from '../state/session-context.ts';
+import { TakePanel } from '../take/TakePanel.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
+import { WhyPlace } from '../why/WhyPlace.tsx';
+import { Late } from './Late.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
 import { SheetHead } from './SheetHead.tsx';
+import { useView } from './view.ts';
 
-const PICTURES: Readonly<Record<Explanation, string>> = {
-  'hot-week': 'hot-week',
-  'cold-week': 'cold-week',
-  heat: 'heat',
-  moisture: 'moisture',
-  vents: 'vents',
-};
+const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
+const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
 
 export function Page() {
+  const view = useView();
   return (
-    <div class="sheet">
+    <>
+      <div class="sheet" hidden={view !== 'sheet'}>
+        <Sheet />
+      </div>
+      {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}
+      {view === 'trust' && <Late load={loadTrust} wait="Fetching the checks…" />}
+    </>
+  );
+}
+
+function Sheet() {
+  const { asked } = useSession();
+  const showReasons = ({ id, opens }: HeadlineFigure) => {
+    asked.value = { figure: id, picture: opens };
+  };
+  return (
+    <>
       <SheetHead />
       <NoticeLine />
       <WeatherQuestions />
@@ -54,18 +72,22 @@ export function Page() {
           <div id="year">
             <YearMap />
           </div>
+          <WhyPlace picture="hot-week" />
           <WeekPanel kind="hot" />
+          <WhyPlace picture="cold-week" />
           <WeekPanel kind="cold" />
+          <WhyPlace picture="heat" />
           <BalancePanel kind="heat" />
+          <WhyPlace picture="moisture" />
           <BalancePanel kind="moisture" />
+          <WhyPlace picture="vents" />
           <VentDiary />
+          <TakePanel />
         </div>
-        <FigurePanel
-          onOpen={(what) => document.getElementById(PICTURES[what])?.scrollIntoView({ block: 'start' })}
-        />
+        <FigurePanel onOpen={showReasons} />
       </main>
       <SheetFoot />
       <FigureBar />
-    </div>
+    </>
   );
 }

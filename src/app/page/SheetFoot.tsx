@@ -18,6 +18,9 @@ export function SheetFoot() {
         trust the difference between two designs more than any single figure. Your building code comes before
         this page.
       </p>
+      <p>
+        <a href="#trust">How far to trust it: what was checked, what is left out, what errors do</a>
+      </p>
     </footer>
   );
 }

@@ -5,13 +5,17 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** Width of an element, watched. */
-export function useElementWidth<T extends Element>(): { ref: RefObject<T | null>; width: number | null } {
+export function useElementWidth<T extends HTMLElement>(): { ref: RefObject<T | null>; width: number | null } {
   const ref = useRef<T>(null);
   const [width, setWidth] = useState<number | null>(null);
   useLayoutEffect(() => {
     const element = ref.current;
     if (!element) return;
-    const measure = () => setWidth(Math.round(element.getBoundingClientRect().width));
+    const measure = () => {
+      const wide = Math.round(element.getBoundingClientRect().width);
+      // What is hidden for a while keeps the width it had.
+      if (wide > 0 || element.offsetParent !== null) setWidth(wide);
+    };
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(element);

@@ -6,7 +6,7 @@ import type { Design } from '../../design/design.ts';
 import type { Answer, Table } from '../../questions/question.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { HotterMark } from '../climate/HotterMark.tsx';
-import { useWorkspace } from '../state/session-context.ts';
+import { useSession } from '../state/session-context.ts';
 import { AnswerChart } from './AnswerChart.tsx';
 import { AnswerMap } from './AnswerMap.tsx';
 import type * as Engine from './question-engine.ts';
@@ -26,8 +26,9 @@ interface Asked {
 }
 
 export function AskPanel() {
-  const workspace = useWorkspace();
+  const { workspace, told } = useSession();
   const [engine, setEngine] = useState<typeof Engine | null>(null);
+  const [isOutOfReach, setOutOfReach] = useState(false);
   const [questionId, setQuestionId] = useState('how-much-glass');
   const [criterionId, setCriterionId] = useState('');
   const [asked, setAsked] = useState<Asked | null>(null);
@@ -37,7 +38,11 @@ export function AskPanel() {
 
   const open = (event: Event) => {
     if (!(event.currentTarget as HTMLDetailsElement).open || engine) return;
-    void import('./question-engine.ts').then((loaded) => setEngine(loaded));
+    setOutOfReach(false);
+    import('./question-engine.ts').then(
+      (loaded) => setEngine(loaded),
+      () => setOutOfReach(true),
+    );
   };
 
   const ask = async () => {
@@ -73,8 +78,12 @@ export function AskPanel() {
           show({ done, wanted, answer: soFar() });
         },
       });
-      if (!controller.signal.aborted)
-        show({ answer, done: answer.runs.length, wanted: answer.runs.length, running: false });
+      if (controller.signal.aborted) return;
+      show({ answer, done: answer.runs.length, wanted: answer.runs.length, running: false });
+      const others = told.value.filter(
+        (entry) => entry.design !== of || entry.answer.question !== answer.question,
+      );
+      told.value = [...others, { design: of, answer }];
     } catch (reason) {
       if (controller.signal.aborted) return;
       show({ running: false, fault: reason instanceof Error ? reason.message : String(reason) });
@@ -91,7 +100,13 @@ export function AskPanel() {
       <summary>
         <h2>Ask a question</h2>
       </summary>
-      {!engine && <p>Fetching the questions…</p>}
+      {!engine && (
+        <p role="status">
+          {isOutOfReach
+            ? 'The questions could not be fetched. Is the network gone? Fold this panel and open it again, or reload the page; the sheet is kept.'
+            : 'Fetching the questions…'}
+        </p>
+      )}
       {engine && (
         <form
           class="ask-form"

@@ -16,15 +16,21 @@ export interface DesignHistory {
   change(next: Design, gesture: string): void;
   undo(): void;
   redo(): void;
+  /** the designs undo goes back to, the latest last */
+  steps(most: number): readonly Design[];
 }
 
-/** A history that starts with one design and nothing to undo. */
-export function createDesignHistory(initial: Design): DesignHistory {
+/**
+ * A history that starts with one design.
+ *
+ * @param earlier designs that undo goes back to, the latest last
+ */
+export function createDesignHistory(initial: Design, earlier: readonly Design[] = []): DesignHistory {
   const design = signal(initial);
-  const before = signal<Design | null>(null);
-  const canUndo = signal(false);
+  const before = signal<Design | null>(earlier.at(-1) ?? null);
+  const canUndo = signal(earlier.length > 0);
   const canRedo = signal(false);
-  const past: Design[] = [];
+  const past: Design[] = [...earlier];
   const future: Design[] = [];
   let lastGesture = '';
 
@@ -61,6 +67,9 @@ export function createDesignHistory(initial: Design): DesignHistory {
       past.push(design.value);
       lastGesture = '';
       settle(next);
+    },
+    steps(most) {
+      return past.slice(-most);
     },
   };
 }

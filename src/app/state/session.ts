@@ -2,12 +2,14 @@
 // files, links. In: the workspace, the versions kept before, the bridge. Out: the actions behind the buttons, each
 // of which either does its whole job or says why not and changes nothing.
 
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { ClimateGlance } from '../../../workers/service.ts';
 import type { Design } from '../../design/design.ts';
+import type { Answer } from '../../questions/question.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { type ClimateIntake, createClimateIntake } from '../climate/climate-intake.ts';
+import type { Explanation } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
@@ -19,6 +21,18 @@ export interface Notice {
   readonly kind: 'news' | 'trouble';
   readonly text: string;
   readonly action?: { readonly label: string; readonly run: () => void };
+}
+
+export interface AskedFigure {
+  /** id among the headline figures */
+  readonly figure: string;
+  /** the picture that explains it */
+  readonly picture: Explanation;
+}
+
+export interface ToldAnswer {
+  readonly design: Design;
+  readonly answer: Answer;
 }
 
 export interface Session {
@@ -38,6 +52,10 @@ export interface Session {
   fileOf(design: Design): { readonly name: string; readonly text: string };
   /** Figures and doubts of a climate, worked out once. */
   glanceAt(year: TypicalYear): Promise<ClimateGlance>;
+  /** answers to the questions asked in this visit, each with the design it was asked of */
+  readonly told: Signal<readonly ToldAnswer[]>;
+  /** the headline figure whose reasons are asked for, null for none */
+  readonly asked: Signal<AskedFigure | null>;
   /** Year of a version, run once and remembered. */
   answerOf(design: Design): Promise<NumberedAnswer | null>;
 }
@@ -77,6 +95,8 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
     intake,
+    told: signal<readonly ToldAnswer[]>([]),
+    asked: signal<AskedFigure | null>(null),
     async openFile(file) {
       const taken = await takeFile(file);
       if (taken.kind === 'refused') return tell('trouble', taken.message);

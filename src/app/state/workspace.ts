@@ -53,14 +53,16 @@ export interface Workspace {
 
 export interface WorkspaceOptions {
   readonly initial: Design;
+  /** designs that undo goes back to, the latest last */
+  readonly earlier?: readonly Design[];
   readonly bridge: Pick<SimulationBridge, 'keepClimate' | 'readClimate' | 'runLive'>;
   /** text of a climate that comes with the page, or a year kept earlier */
   readonly loadClimate: (key: string) => Promise<string | TypicalYear>;
 }
 
 /** A workspace that starts computing at once. */
-export function createWorkspace({ initial, bridge, loadClimate }: WorkspaceOptions): Workspace {
-  const history = createDesignHistory(initial);
+export function createWorkspace({ initial, earlier, bridge, loadClimate }: WorkspaceOptions): Workspace {
+  const history = createDesignHistory(initial, earlier);
   const { design } = history;
   const years = signal<ReadonlyMap<string, TypicalYear>>(new Map());
   const failures = signal<ReadonlyMap<string, string>>(new Map());

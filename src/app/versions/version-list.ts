@@ -15,6 +15,8 @@ export interface VersionList {
   keep(name: string, design: Design): KeptVersion;
   rename(id: string, name: string): void;
   remove(id: string): void;
+  /** Another list in its place, such as that of two tabs brought together. */
+  replace(versions: readonly KeptVersion[]): void;
   /** Put in or take out of the comparison; a fifth pushes nothing out and is refused. */
   toggle(id: string): void;
 }
@@ -46,6 +48,10 @@ export function createVersionList(kept: readonly KeptVersion[]): VersionList {
     remove(id) {
       versions.value = versions.value.filter((version) => version.id !== id);
       compared.value = compared.value.filter((other) => other !== id);
+    },
+    replace(next) {
+      versions.value = next;
+      compared.value = compared.value.filter((id) => next.some((version) => version.id === id));
     },
     toggle(id) {
       const chosen = compared.value;

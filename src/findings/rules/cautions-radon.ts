@@ -1,46 +1,51 @@
-// Radon in houses that touch much earth. Levels by body: physics/radon.ts (a 2017 review of action levels and
-// quoted agency texts). Building in the pipe: US EPA, Building Radon Out (2001). Only a measurement settles it.
+// Radon in houses that touch much earth. Levels by body, each with its source: physics/radon.ts. Which of them the site
+// is held to: radon-country.ts. Building in the pipe: US EPA, Building Radon Out (2001). Only a measurement settles it.
 
 import { BECQUEREL_PER_PICOCURIE, RADON_LEVELS, type RadonLevel } from '../../physics/radon.ts';
 import type { Context } from '../context.ts';
+import { type RadonCountry, radonCountries } from '../radon-country.ts';
 import { caution, type Rule } from '../rule.ts';
 import { listed, plain } from '../wording.ts';
 
-type Region = 'north-america' | 'europe' | 'elsewhere';
-
-/** Bodies whose level a site is held to, by a region wide enough that its border towns are safe in it. */
-const BODIES: Readonly<Record<Region, readonly string[]>> = {
-  'north-america': ['US EPA', 'Health Canada'],
-  europe: ['United Kingdom', 'Ireland', 'European Union, directive 2013/59'],
-  elsewhere: ['WHO'],
+/** The row of each country: the level at which its body asks for action. */
+const ROWS: Readonly<Record<RadonCountry, { readonly body: string; readonly level: number }>> = {
+  US: { body: 'US EPA', level: 148 },
+  Canada: { body: 'Health Canada', level: 200 },
+  'United Kingdom': { body: 'United Kingdom', level: 200 },
+  Ireland: { body: 'Ireland', level: 200 },
+  'European Union': { body: 'European Union, directive 2013/59', level: 300 },
 };
 
-/** Where a site lies, by coordinates alone. */
-export function regionOf(latitudeDeg: number, longitudeDeg: number): Region {
-  if (latitudeDeg > 24 && longitudeDeg > -170 && longitudeDeg < -50) return 'north-america';
-  if (latitudeDeg > 34 && longitudeDeg > -25 && longitudeDeg < 35) return 'europe';
-  return 'elsewhere';
+/** Whose level it is, as said. */
+const NAMES: Readonly<Record<RadonCountry, string>> = {
+  US: 'in the United States, by the US EPA',
+  Canada: 'in Canada, by Health Canada',
+  'United Kingdom': 'in the United Kingdom',
+  Ireland: 'in Ireland',
+  'European Union': 'at most in a state of the European Union',
+};
+
+function rowOf(country: RadonCountry): RadonLevel {
+  const wanted = ROWS[country];
+  const found = RADON_LEVELS.find(({ body, level }) => body === wanted.body && level === wanted.level);
+  if (found === undefined) throw new RangeError(`radon level of '${country}' is not in the table`);
+  return found;
 }
 
-/** The level each body of the region acts at: the highest of its rows, but the WHO's reference level. */
-function levelsOf(region: Region): readonly RadonLevel[] {
-  return BODIES[region].map((body) => {
-    const rows = RADON_LEVELS.filter((row) => row.body === body);
-    return body === 'WHO' ? rows[0]! : rows[rows.length - 1]!;
-  });
+const [WHO_REFERENCE, WHO_MOST] = RADON_LEVELS.filter(({ body }) => body === 'WHO') as [
+  RadonLevel,
+  RadonLevel,
+];
+
+function levelIn(country: RadonCountry): string {
+  const { level } = rowOf(country);
+  const inUs = country === 'US' ? ` (${plain(level / BECQUEREL_PER_PICOCURIE, 0)} pCi/L)` : '';
+  return `${level} Bq/m³${inUs} ${NAMES[country]}`;
 }
 
 function earthCoupled({ design }: Context): boolean {
   return design.envelope.bermShare > 0 || design.plants.bedM2 > 0 || design.floor.resistance < 1;
 }
-
-const BODY_NAMES: Readonly<Record<string, string>> = {
-  'US EPA': 'the US EPA',
-  'United Kingdom': 'the United Kingdom',
-  WHO: 'the World Health Organization',
-  'European Union, directive 2013/59': 'the European Union, at most',
-};
-const bodyName = (body: string) => BODY_NAMES[body] ?? body;
 
 export const RADON_CAUTIONS: readonly Rule[] = [
   caution({
@@ -49,22 +54,39 @@ export const RADON_CAUTIONS: readonly Rule[] = [
     applies: () => true,
     figures: (context) => {
       const { latitudeDeg, longitudeDeg } = context.climate.year.site;
-      const levels = levelsOf(regionOf(latitudeDeg, longitudeDeg));
+      const countries = radonCountries(latitudeDeg, longitudeDeg);
+      const rows = [...countries.map(rowOf), WHO_REFERENCE];
       return {
-        levels: listed(
-          levels.map(({ body, level }) => {
-            const inUs = body === 'US EPA' ? ` (${plain(level / BECQUEREL_PER_PICOCURIE, 0)} pCi/L)` : '';
-            return `${level} Bq/m³${inUs} for ${bodyName(body)}`;
-          }),
-        ),
+        countries: countries.length,
+        levels: listed(countries.map(levelIn)),
+        whoBqPerM3: WHO_REFERENCE.level,
+        whoMostBqPerM3: WHO_MOST.level,
         earthCoupled: earthCoupled(context) ? 'yes' : 'no',
-        source: 'action levels: review of 2017; measures: US EPA 402-K-01-002 (2001)',
+        source: `${[...new Set(rows.map(({ body, source }) => `${body}: ${source}`))].join('; ')}; measures: US EPA 402-K-01-002 (2001)`,
       };
     },
     says: (f) =>
       (f.earthCoupled === 'yes'
         ? 'This house touches a lot of earth, and radon comes out of the earth. '
         : 'Radon can enter any house that stands on the ground. ') +
-      `You cannot smell it, and it causes lung cancer. Before you pour the floor, plan a layer of gravel under it, a sealed sheet on top, and a pipe from the gravel up through the roof. When you have moved in, test for at least three months of the heating season. The level that calls for action is ${f.levels}. Your health authority knows the local level and who may test.`,
+      `You cannot smell it, and it causes lung cancer. Before you pour the floor, plan a layer of gravel under it, a sealed sheet on top, and a pipe from the gravel up through the roof. When you have moved in, test for at least three months of the heating season. ${levelText(f)} Your health authority knows the local level and who may test.`,
   }),
 ];
+
+interface LevelFigures {
+  readonly countries: number;
+  readonly levels: string;
+  readonly whoBqPerM3: number;
+  readonly whoMostBqPerM3: number;
+}
+
+/** One country's level, or those that may be meant side by side, and the world's. */
+function levelText({ countries, levels, whoBqPerM3, whoMostBqPerM3 }: LevelFigures): string {
+  const world = `The World Health Organization asks for less than ${whoBqPerM3} Bq/m³, and never more than ${whoMostBqPerM3}.`;
+  if (countries === 0) return world;
+  const own =
+    countries === 1
+      ? `The level that calls for action is ${levels}.`
+      : `The level that calls for action is ${levels}: take the one of your country.`;
+  return `${own} ${world}`;
+}

@@ -5,8 +5,8 @@ import { dayText, hourText } from '../../../src/app/charts/calendar-words.ts';
 import { colourOf, comfortScale, HUMIDITY_SCALE } from '../../../src/app/charts/colour-scale.ts';
 import { barField, roundStep } from '../../../src/app/charts/month-bars.ts';
 import { ventDiary, ventSentence } from '../../../src/app/charts/vent-diary.ts';
-import { weekStart } from '../../../src/app/charts/week-hours.ts';
 import type { OpeningYear, Year } from '../../../src/network/year.ts';
+import { weekAround } from '../../../src/outcomes/extremes.ts';
 
 /** Relative luminance of WCAG 2.2. */
 function luminance([r, g, b]: readonly [number, number, number]): number {
@@ -44,7 +44,7 @@ test('the humidity scale only gets darker with damp', () => {
 test('a week has its hour in the middle day and never leaves the year', () => {
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 8759 }), (hour) => {
-      const from = weekStart(hour);
+      const from = weekAround(hour);
       expect(from % 24).toBe(0);
       expect(from).toBeGreaterThanOrEqual(0);
       expect(from + 168).toBeLessThanOrEqual(8760);

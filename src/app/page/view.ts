@@ -1,0 +1,42 @@
+// Which view stands on the page: the sheet, or one that takes its place for a while. The address says it, so that the
+// browser's own "back" leads to the sheet again. Where the sheet was scrolled to is kept.
+
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+
+export type View = 'sheet' | 'report' | 'trust';
+
+/** The view an address asks for. */
+export function viewOf(hash: string): View {
+  if (hash === '#report') return 'report';
+  return hash === '#trust' ? 'trust' : 'sheet';
+}
+
+/** The view now, followed as the address changes. */
+export function useView(): View {
+  const [view, setView] = useState<View>(() => viewOf(location.hash));
+  const scrolled = useRef(0);
+  const shown = useRef(view);
+  useLayoutEffect(() => {
+    const follow = () => {
+      if (shown.current === 'sheet') scrolled.current = lastScroll;
+      setView(viewOf(location.hash));
+    };
+    // The browser may scroll before it tells that the address has changed.
+    let lastScroll = window.scrollY;
+    const note = () => {
+      if (viewOf(location.hash) === 'sheet' && shown.current === 'sheet') lastScroll = window.scrollY;
+    };
+    window.addEventListener('hashchange', follow);
+    window.addEventListener('scroll', note, { passive: true });
+    return () => {
+      window.removeEventListener('hashchange', follow);
+      window.removeEventListener('scroll', note);
+    };
+  }, []);
+  useLayoutEffect(() => {
+    if (shown.current === view) return;
+    shown.current = view;
+    window.scrollTo({ top: view === 'sheet' ? scrolled.current : 0, behavior: 'instant' });
+  }, [view]);
+  return view;
+}

@@ -1,0 +1,126 @@
+// The report: what is typed for it, which versions stand beside the design, and the paper as it will be printed. The
+// browser prints it, to paper or to a PDF file.
+
+import '../style/report.css';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { NumberedAnswer } from '../../../workers/bridge.ts';
+import { useSession } from '../state/session-context.ts';
+import { useHelp } from '../why/use-help.ts';
+import { ReportFields } from './ReportFields.tsx';
+import { ReportPaper } from './ReportPaper.tsx';
+import { MOST_BESIDE, type NamedAnswer, reportContent } from './report-content.ts';
+import { keptReportWords } from './report-words.ts';
+
+const words = keptReportWords(localStorage);
+
+export function ReportView() {
+  const { workspace, told } = useSession();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const answer = workspace.answer.value;
+  const climate = workspace.climate.value;
+  const system = workspace.units.value;
+  const others = useOthers(answer);
+  const design = workspace.design.value;
+  const help = useHelp(workspace.stale.value ? null : (answer?.job.design ?? null));
+  const isReady =
+    answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';
+  const report = useMemo(
+    () =>
+      isReady && others !== null && help !== 'running'
+        ? reportContent({
+            words: words.value,
+            answer,
+            climate: climate.year,
+            others,
+            answers: told.value
+              .filter((entry) => entry.design === design)
+              .flatMap(({ answer: { title, finding } }) => (finding ? [`${title} ${finding.text}`] : [])),
+            help: help === 'failed' ? null : help,
+            units: system,
+            today: new Date(),
+          })
+        : null,
+    [isReady, answer, others, help, words.value, told.value, design, system],
+  );
+  useEffect(() => heading.current?.focus(), []);
+  useEffect(() => {
+    const before = document.title;
+    // Browsers offer the title as the name of the PDF file.
+    document.title = `${design.name}, report`;
+    return () => {
+      document.title = before;
+    };
+  }, [design.name]);
+
+  return (
+    <main class="report-view" aria-busy={report === null}>
+      <div class="report-tools">
+        <div class="report-bar">
+          <h1 ref={heading} tabIndex={-1}>
+            The report
+          </h1>
+          <a class="button" href="#trust">
+            How far to trust it
+          </a>
+          <a class="button" href="#sheet">
+            Back to the sheet
+          </a>
+          <button type="button" disabled={report === null} onClick={() => window.print()}>
+            Print, or save as PDF
+          </button>
+        </div>
+        <ReportFields words={words} />
+        {workspace.runFault.value !== null && (
+          <p class="is-trouble" role="alert">
+            This year could not be computed: {workspace.runFault.value}
+          </p>
+        )}
+        {climate.state === 'failed' && (
+          <p class="is-trouble" role="alert">
+            {climate.message}
+          </p>
+        )}
+      </div>
+      {report && answer && climate.state === 'ready' ? (
+        <>
+          <style>{pageFoot(report.foot)}</style>
+          <ReportPaper report={report} answer={answer} climate={climate.year} system={system} />
+        </>
+      ) : (
+        <p class="late" role="status">
+          Computing the year…
+        </p>
+      )}
+    </main>
+  );
+}
+
+/** Years of the versions ticked for comparison, in the weather of the design; null until all are there. */
+function useOthers(answer: NumberedAnswer | null): readonly NamedAnswer[] | null {
+  const session = useSession();
+  const chosen = session.list.comparedVersions.value
+    .filter(({ design }) => design !== session.workspace.design.value)
+    .slice(0, MOST_BESIDE);
+  const climate = answer?.job.climateKey ?? null;
+  const key = JSON.stringify([climate, chosen.map(({ id, name }) => [id, name])]);
+  const [found, setFound] = useState<{ key: string; others: readonly NamedAnswer[] } | null>(null);
+  useEffect(() => {
+    let current = true;
+    if (climate === null) return;
+    const running = chosen.map(async ({ name, design }) => {
+      const answerOf = await session.answerOf(design.climate === climate ? design : { ...design, climate });
+      return answerOf === null ? [] : [{ name, answer: answerOf }];
+    });
+    void Promise.all(running).then((others) => current && setFound({ key, others: others.flat() }));
+    return () => {
+      current = false;
+    };
+  }, [key]);
+  return found?.key === key ? found.others : null;
+}
+
+/** The foot of every printed page: what the report is of, and the page's number. */
+function pageFoot(text: string): string {
+  const quoted = text.replace(/[\\"<]/g, ' ').replace(/\s+/g, ' ');
+  return `@page { @bottom-left { content: "${quoted}"; } @bottom-right { content: counter(page) " / " counter(pages); } }`;
+}

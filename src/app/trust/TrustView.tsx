@@ -1,0 +1,147 @@
+// How far to trust it: every outside check with reference, ours and verdict, what is not in the model, what an error in
+// weather, airtightness or habits does to the answer. Made from the files `npm run published` writes, as docs/checks.md.
+
+import '../style/report.css';
+import '../style/trust.css';
+import { useEffect, useRef } from 'preact/hooks';
+import listed from '../../findings/checks-listed.json' with { type: 'json' };
+import {
+  CHECKS,
+  type CheckLine,
+  checksInShort,
+  type ErrorTable,
+  type ListedChecks,
+  NOT_MODELLED,
+  TRUST,
+} from '../../findings/trust.ts';
+import errors from '../../findings/what-errors-do.json' with { type: 'json' };
+import { ScrollTable } from '../charts/ScrollTable.tsx';
+import { numberText } from '../units/number-text.ts';
+
+const LISTED = listed as unknown as ListedChecks;
+const ERRORS: ErrorTable = errors;
+
+export function TrustView() {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  return (
+    <main class="trust-view">
+      <div class="report-bar">
+        <h1 ref={heading} tabIndex={-1}>
+          How far to trust it
+        </h1>
+        <a class="button" href="#sheet">
+          Back to the sheet
+        </a>
+      </div>
+      {TRUST.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <h2>What is not in the model</h2>
+      <ul class="trust-list">
+        {NOT_MODELLED.map((what) => (
+          <li key={what}>{what}</li>
+        ))}
+      </ul>
+      <h2>What an error does to the answer</h2>
+      <p>{ERRORS.says}</p>
+      {ERRORS.houses.map(({ name, rows }) => (
+        <ScrollTable key={name} label={`What an error does: ${name}`}>
+          <table>
+            <caption>{name}</caption>
+            <thead>
+              <tr>
+                <th scope="col">if</th>
+                {ERRORS.figures.map((figure) => (
+                  <th key={figure} scope="col">
+                    {figure}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map(({ what, values }) => (
+                <tr key={what}>
+                  <th scope="row">{what}</th>
+                  {values.map((value, i) => (
+                    <td key={ERRORS.figures[i]}>{numberText(value, 0)}</td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </ScrollTable>
+      ))}
+      <h2>What was checked</h2>
+      <p>{checksInShort(CHECKS)}</p>
+      <h3>What is no plain pass</h3>
+      {LISTED.odd.length === 0 ? (
+        <p>Nothing.</p>
+      ) : (
+        <CheckTable
+          label="What is no plain pass"
+          rows={LISTED.odd.map(({ source, line }) => ({ source, line }))}
+        />
+      )}
+      <h3>Source by source</h3>
+      <p>
+        Where a source has many rows of one quantity, the row that comes nearest to what was allowed stands
+        for all of them. A number is from a document that was open, computed anew from the published formula,
+        recalled from memory, or common practice without a source.
+      </p>
+      {CHECKS.sources.map(({ source, checks, pass, note, fail, marks }) => (
+        <details key={source} class="trust-source">
+          <summary>
+            <span>{source}</span>{' '}
+            <small>
+              {checks} checked, {pass} pass{note > 0 && `, ${note} noted`}
+              {fail > 0 && `, ${fail} FAIL`}; numbers: {marks}
+            </small>
+          </summary>
+          <CheckTable
+            label={source}
+            rows={(LISTED.sources.find((entry) => entry.source === source)?.lines ?? []).map((line) => ({
+              line,
+            }))}
+          />
+        </details>
+      ))}
+    </main>
+  );
+}
+
+function CheckTable({
+  label,
+  rows,
+}: {
+  label: string;
+  rows: readonly { readonly source?: string; readonly line: CheckLine }[];
+}) {
+  const isMixed = rows.some(({ source }) => source !== undefined);
+  return (
+    <ScrollTable label={label}>
+      <table class="check-table">
+        <thead>
+          <tr>
+            {isMixed && <th scope="col">source</th>}
+            {['case', 'quantity', 'reference', 'ours', 'verdict', 'rows'].map((name) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ source, line }, i) => (
+            <tr key={i}>
+              {isMixed && <td>{source}</td>}
+              {line.map((cell, column) => (
+                <td key={column}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollTable>
+  );
+}

@@ -1,0 +1,94 @@
+// Whose radon level a site is held to, as far as coordinates honestly tell: boxes that lie wholly in one country, drawn
+// well inside its borders. Near a border, or where no box is drawn, every country that may be meant is told and the
+// reader takes the own one. Latitude and longitude in, countries out. Borders read off an atlas; nothing rests on a
+// tenth of a degree, since a box ends before the border does.
+
+export type RadonCountry = 'US' | 'Canada' | 'United Kingdom' | 'Ireland' | 'European Union';
+
+type Box = readonly [south: number, north: number, west: number, east: number];
+
+const INSIDE: readonly (readonly [RadonCountry, readonly Box[]])[] = [
+  [
+    'US',
+    [
+      // between Mexico and the southern tip of Canada, coast to coast
+      [33, 41.6, -124.5, -69.9],
+      // south of the 49th parallel, west of the Lake of the Woods, east of the Salish Sea
+      [41.6, 48.9, -122.7, -95.3],
+      [41.6, 48.1, -124.8, -122.7],
+      // Minnesota to lower Michigan, short of Ontario
+      [41.6, 45.9, -95.3, -83.6],
+      // New York and New England, short of the lakes and of Quebec
+      [41.6, 43.2, -78.6, -74.6],
+      [41.6, 44.9, -74.6, -68],
+      // Arizona and New Mexico, Texas, the Gulf, Florida: away from the Mexican border
+      [31.9, 33, -111, -106.8],
+      [30.2, 33, -102, -94],
+      [29, 33, -97, -88],
+      [25, 33, -88, -79.9],
+      // Alaska west of the 141st meridian, Hawaii
+      [54.6, 71.5, -168, -141.3],
+      [18.8, 22.4, -160.6, -154.7],
+    ],
+  ],
+  [
+    'Canada',
+    [
+      [49.2, 60, -129.5, -57.5],
+      [60, 75, -140.5, -75],
+      [47.3, 49.2, -59.5, -52.5],
+      [43.3, 46.9, -65.9, -60],
+    ],
+  ],
+  [
+    'United Kingdom',
+    [
+      // Britain, short of the coast of France and of Ireland
+      [51.2, 54, -4.2, 1.4],
+      [54.5, 59, -3.7, 1.4],
+      [50, 51.2, -5.8, 0.6],
+      [55.6, 58.7, -6.5, -3.7],
+      // the east of Northern Ireland
+      [54.4, 55.2, -6.5, -5.4],
+    ],
+  ],
+  ['Ireland', [[51.4, 53.8, -10.5, -6]]],
+  [
+    'European Union',
+    [
+      // the Iberian peninsula, France, Italy, the middle of the continent: away from states that are no members
+      [36.3, 42.3, -9.5, 3.3],
+      [43.5, 48.8, -1.6, 5.7],
+      [44.1, 45.6, 8, 13.4],
+      [37, 43.7, 8, 15.5],
+      [49.2, 54.1, 3.2, 21.8],
+    ],
+  ],
+];
+
+/** Wide enough that whoever lives near a border finds the own country among those told. */
+const NEAR: readonly (readonly [readonly RadonCountry[], Box])[] = [
+  [
+    ['US', 'Canada'],
+    [24, 84, -170, -50],
+  ],
+  [
+    ['United Kingdom', 'Ireland', 'European Union'],
+    [34, 72, -25, 35],
+  ],
+];
+
+/**
+ * Countries whose level a site may be held to.
+ *
+ * @param latitudeDeg north positive
+ * @param longitudeDeg east positive
+ * @returns one where the site surely lies in it; more near borders; none where no level is kept here
+ */
+export function radonCountries(latitudeDeg: number, longitudeDeg: number): readonly RadonCountry[] {
+  const holds = ([south, north, west, east]: Box) =>
+    latitudeDeg >= south && latitudeDeg <= north && longitudeDeg >= west && longitudeDeg <= east;
+  const sure = INSIDE.find(([, boxes]) => boxes.some(holds));
+  if (sure !== undefined) return [sure[0]];
+  return NEAR.find(([, box]) => holds(box))?.[0] ?? [];
+}

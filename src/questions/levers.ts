@@ -1,0 +1,171 @@
+// The single changes an adviser would try first, each to be run as a design of its own, so that "what would help most"
+// is computed and not guessed. A design in, levers out; with the figures of each pulled lever, the one that moves a figure most.
+
+import type { Design } from '../design/design.ts';
+import { geometryOf } from '../design/geometry.ts';
+import type { FigureKey, Figures } from './figures.ts';
+import { type Changes, varied, withGlassM2 } from './variation.ts';
+
+export interface Lever {
+  readonly id: string;
+  /** as said to a person: "stand the glass upright" */
+  readonly words: string;
+  readonly apply: (design: Design) => Design;
+}
+
+export interface Pulled {
+  readonly lever: Lever;
+  readonly figures: Figures;
+}
+
+/** Sizes of the moves: what people do build. House rules. */
+const LESS_GLASS = 0.7;
+const OVERHANG_M = 0.6;
+const SUMMER_SHADE = 0.7;
+const NIGHT_RESISTANCE = 1;
+const MORE_MASS_M2 = 30;
+const PURGE_ACH = 5;
+const DOOR_M2 = 2;
+/** windows that open, as a share of the floor; a twentieth is common practice, no source */
+const OPENABLE_SHARE = 0.05;
+const FRESH_ACH50_LEAST = 1;
+const WALL_RESISTANCE = 6;
+const ROOF_RESISTANCE = 10;
+const FLOOR_RESISTANCE = 2.5;
+
+/**
+ * Levers that this design has not pulled already.
+ *
+ * @param design a checked design
+ */
+export function leversOf(design: Design): readonly Lever[] {
+  const { glass, sunspace, mass, floor, envelope, air, vents, people, plants, house } = design;
+  const hasSunspace = sunspace.join !== 'none';
+  const glassM2 = geometryOf(design).glassM2;
+  const openableM2 = OPENABLE_SHARE * house.floorAreaM2;
+  const lever = (id: string, when: boolean, words: string, changes: Changes): Lever[] =>
+    when ? [{ id, words, apply: (to) => varied(to, changes) }] : [];
+  return [
+    ...(glassM2 > 1
+      ? [
+          {
+            id: 'less-glass',
+            words: 'take away a third of the equator-facing glass',
+            apply: (to: Design) => withGlassM2(to, LESS_GLASS * glassM2),
+          },
+        ]
+      : []),
+    ...lever('upright', glass.tiltDeg < 85, 'stand the glass upright under an overhang', {
+      'glass.tiltDeg': 90,
+      'glass.overhangM': Math.max(OVERHANG_M, glass.overhangM),
+    }),
+    ...lever('overhang', glass.tiltDeg >= 85 && glass.overhangM < 0.3, 'put an overhang over the glass', {
+      'glass.overhangM': OVERHANG_M,
+    }),
+    ...lever('shade', glass.summerShade < 0.5, 'shade the glass from outside in summer', {
+      'glass.summerShade': SUMMER_SHADE,
+    }),
+    ...lever('night-cover', glass.nightResistance < 0.5, 'cover the glass at night with insulation', {
+      'glass.nightResistance': NIGHT_RESISTANCE,
+    }),
+    ...lever(
+      'better-glass',
+      glass.type === 'double-clear' || glass.type === 'single-clear',
+      'use better glass',
+      {
+        'glass.type': 'double-low-e',
+      },
+    ),
+    ...lever(
+      'close-off',
+      sunspace.join === 'open',
+      'shut the sunspace off from the rooms by a wall and a door',
+      {
+        'sunspace.join': 'closed',
+        'sunspace.doorM2': Math.min(DOOR_M2, sunspace.doorM2),
+      },
+    ),
+    ...lever(
+      'more-mass',
+      mass.areaM2 < 60,
+      mass.areaM2 > 0 && mass.place === 'shaded'
+        ? 'move the mass into the sun, and add to it'
+        : 'add mass where the sun falls',
+      { 'mass.place': 'sunlit', 'mass.areaM2': mass.areaM2 + MORE_MASS_M2 },
+    ),
+    ...lever(
+      'bare-floor',
+      floor.cover === 'carpet' || floor.cover === 'wood',
+      'leave the sunlit floor bare or tiled',
+      { 'floor.cover': 'tile' },
+    ),
+    ...lever('floor-insulation', floor.resistance < 1.5, 'insulate under the floor', {
+      'floor.resistance': FLOOR_RESISTANCE,
+      'floor.edgeResistance': Math.max(1.5, floor.edgeResistance),
+    }),
+    ...lever('wall-insulation', envelope.wallResistance < 4, 'insulate the walls better', {
+      'envelope.wallResistance': WALL_RESISTANCE,
+    }),
+    ...lever('roof-insulation', envelope.roofResistance < 7, 'insulate the roof better', {
+      'envelope.roofResistance': ROOF_RESISTANCE,
+    }),
+    ...lever('tighter', air.ach50 > 2, 'build the house more tightly', {
+      'air.ach50': Math.max(FRESH_ACH50_LEAST, air.ach50 / 2),
+    }),
+    ...lever('openers', vents.habit !== 'automatic', 'let openers work the vents', {
+      'vents.habit': 'automatic',
+    }),
+    ...lever('windows', vents.houseM2 < openableM2, 'make more of the windows open', {
+      'vents.houseM2': openableM2,
+    }),
+    ...lever(
+      'sunspace-vents',
+      hasSunspace && vents.sunspaceM2 < glassM2 / 6,
+      'make the sunspace vents larger',
+      {
+        'vents.sunspaceM2': glassM2 / 6,
+      },
+    ),
+    ...lever('purge', vents.nightPurgeAch === 0, 'blow cool night air through the house', {
+      'vents.nightPurgeAch': PURGE_ACH,
+    }),
+    ...lever('dry-living', people.living !== 'dry', 'cook under a hood and dry the washing outdoors', {
+      'people.living': 'dry',
+    }),
+    ...lever('no-plants', plants.bedM2 > 0, 'plant nothing indoors', { 'plants.bedM2': 0 }),
+  ];
+}
+
+/** Figures of which more is better. */
+const MORE_IS_BETTER: readonly FigureKey[] = ['coldestC', 'sunspaceColdestC'];
+
+export interface BestLever {
+  readonly lever: Lever;
+  readonly figures: Figures;
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The lever that moves a figure most to the better.
+ *
+ * @param least smallest move worth a word, in the figure's unit
+ * @returns null when none moves it so far
+ */
+export function bestLever(
+  drawn: Figures,
+  pulled: readonly Pulled[],
+  key: FigureKey,
+  least: number,
+): BestLever | null {
+  const from = drawn[key];
+  if (from === null) return null;
+  const sign = MORE_IS_BETTER.includes(key) ? 1 : -1;
+  let best: BestLever | null = null;
+  for (const { lever, figures } of pulled) {
+    const to = figures[key];
+    if (to === null || sign * (to - from) < least) continue;
+    if (best === null || sign * (to - best.to) > 0) best = { lever, figures, from, to };
+  }
+  return best;
+}

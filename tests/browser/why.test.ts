@@ -1,0 +1,64 @@
+// A click on a headline figure leads to its reasons: the hours behind it, the flows in them, the change that moves it.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let served: ServedPage;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(async () => {
+  await served?.close();
+});
+
+test('every headline figure has its reasons, and one change that was run', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  const figures = await page
+    .locator('[data-figure]')
+    .evaluateAll((all) => all.map((element) => element.getAttribute('data-figure')!));
+  expect(figures).toHaveLength(10);
+  for (const figure of figures) {
+    await page.click(`[data-figure="${figure}"]`);
+    await page.waitForFunction(
+      (label) => document.querySelector('#why-title')?.textContent?.includes(label),
+      (await page.textContent(`[data-figure="${figure}"] .figure-label`))!,
+    );
+    await page.waitForSelector('[data-why="told"]');
+    const text = (await page.textContent('.why-note'))!;
+    expect(text, figure).toMatch(/Behind it stands?|No hour of the year/);
+    expect(text, figure).toMatch(/single changes that were run|run for the rooms only/);
+    expect(text, figure).not.toMatch(/undefined|NaN/);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('why-title');
+  }
+  await page.click('[data-figure="house-overheated"]');
+  await page.waitForSelector('text=hours above the limit');
+  await page.waitForSelector('[data-why="told"]');
+  // The leaning example: the adviser's own remedies are among the changes, and one of them takes most hours away.
+  expect(await page.textContent('.why-note')).toMatch(
+    /one moves it most: .+ That takes it from 1500 hours to \d+ hours/,
+  );
+  await page.evaluate(AXE);
+  expect(
+    await page.evaluate(async () => {
+      const { axe } = globalThis as unknown as {
+        axe: { run: (o: object) => Promise<{ violations: { id: string }[] }> };
+      };
+      return (
+        await axe.run({ runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag22aa'] } })
+      ).violations.map(({ id }) => id);
+    }),
+  ).toEqual([]);
+  await page.click('.why-note button');
+  expect(await page.locator('.why-note').count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-figure'))).toBe(
+    'house-overheated',
+  );
+  expect(complaints).toEqual([]);
+  await close();
+});

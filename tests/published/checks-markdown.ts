@@ -1,0 +1,75 @@
+// docs/checks.md, made from the same files as the page "How far to trust it", so that the two cannot drift apart.
+import {
+  type ChecksBySource,
+  checksInShort,
+  type ErrorTable,
+  type ListedChecks,
+  NOT_MODELLED,
+  type SourceCount,
+} from '../../src/findings/trust.ts';
+
+const line = (...cells: readonly (string | number)[]) =>
+  `| ${cells.map((cell) => String(cell).replaceAll('|', '\\|')).join(' | ')} |`;
+const head = (...cells: readonly string[]) => [line(...cells), line(...cells.map(() => '---'))];
+
+/** The page. */
+export function checksMarkdown(checks: ChecksBySource, listed: ListedChecks, errors: ErrorTable): string {
+  const { total, sources } = checks;
+  const sum = (of: (row: SourceCount) => number) => sources.reduce((all, row) => all + of(row), 0);
+  return [
+    '# What was checked against what',
+    '',
+    'Made by `npm run published -- --write`; `npm run published` prints every row itself, with reference, ours and what was allowed. A note is a figure outside a range that was recalled from memory, by less than the margin such a range is worth. Marks: document = read in the source or a table that cites its method; memory = recalled from a standard that was not open; computed = worked independently from the published formula; practice = common practice, no source.',
+    '',
+    checksInShort(checks),
+    '',
+    ...head('source', 'checks', 'pass', 'note', 'fail', 'numbers from'),
+    ...sources.map((row) => line(row.source, row.checks, row.pass, row.note, row.fail, row.marks)),
+    line(
+      'all',
+      total,
+      sum((row) => row.pass),
+      sum((row) => row.note),
+      sum((row) => row.fail),
+      '',
+    ),
+    '',
+    '## Notes and failures',
+    '',
+    ...(listed.odd.length === 0
+      ? ['None.']
+      : [
+          ...head('source', 'case', 'quantity', 'reference', 'ours', 'verdict'),
+          ...listed.odd.map(({ source, line: [which, quantity, reference, ours, verdict] }) =>
+            line(source, which, quantity, reference, ours, verdict),
+          ),
+        ]),
+    '',
+    '## What is not in the model',
+    '',
+    ...NOT_MODELLED.map((what) => `- ${what}`),
+    '',
+    '## What an error does to the answer',
+    '',
+    errors.says,
+    '',
+    ...errors.houses.flatMap(({ name, rows }) => [
+      `### ${name}`,
+      '',
+      ...head('if', ...errors.figures),
+      ...rows.map(({ what, values }) => line(what, ...values)),
+      '',
+    ]),
+    '## Check by check',
+    '',
+    'Where a source has many rows of one quantity, the row that comes nearest to what was allowed stands for all; the last column says for how many.',
+    '',
+    ...listed.sources.flatMap(({ source, lines }) => [
+      `### ${source}`,
+      '',
+      ...head('case', 'quantity', 'reference', 'ours', 'verdict', 'rows'),
+      ...lines.map((cells) => line(...cells)),
+      '',
+    ]),
+  ].join('\n');
+}
