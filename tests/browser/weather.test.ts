@@ -199,6 +199,16 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   await page.reload();
   expect(await settledFigure(page, 'house-overheated')).toBe(wave);
   expect(complaints).toEqual([]);
+  await page.click('.keep-tools >> text=Report');
+  await page.waitForSelector('.paper');
+  const paper = (await page.textContent('.paper'))!;
+  for (const words of [
+    'hotter (+2.0 K all year',
+    'The figures of a hotter year',
+    'Made hotter',
+    'a hotter year, not',
+  ])
+    expect(paper).toContain(words);
   await close();
   const second = await openPage(served, { path: hash });
   await second.page.waitForSelector('.figures .hotter-mark');
