@@ -19,7 +19,7 @@ export function answerOf(context: Context, help: Help | null): string {
   const { movesPerDayInBusiestMonth } = outcome.vents;
   return [
     `${design.name} has ${words.area(geometry.glassM2)} of glass to the sun, ${percent(geometry.shareOfFloor)} of its floor.`,
-    `In a typical year its rooms are above ${words.temperature(house.overheatLimitC)} for ${hours(house.overheatedHours)} ` +
+    `In a ${design.hotter === undefined ? 'typical' : 'hotter'} year its rooms are above ${words.temperature(house.overheatLimitC)} for ${hours(house.overheatedHours)} ` +
       `and below ${words.temperature(house.underheatLimitC)} for ${hours(house.underheatedHours)}.`,
     `They are above ${percent(house.humidLimit)} humidity for ${hours(house.humidHours)}, ` +
       `and the heater adds ${words.energy(outcome.heating.energyKWh)}.`,

@@ -103,7 +103,7 @@ export function reportOf(order: ReportOrder): Report {
       ].filter((block) => block.kind !== 'text' || block.text !== '') as Block[],
     },
     {
-      title: 'The figures of a typical year',
+      title: `The figures of a ${design.hotter === undefined ? 'typical' : 'hotter'} year`,
       blocks: [
         {
           kind: 'table',

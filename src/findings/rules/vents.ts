@@ -43,7 +43,7 @@ export const VENT_RULES: readonly Rule[] = [
     }),
     says: (f) =>
       `The vents and doors need a hand ${f.moves} times a year. In ${f.busiestMonth} that is ${plain(f.movesPerDay, 1)} times a day, and ${f.movesOnBusiestDay} on the busiest day. ` +
-      'Few people keep that up. Wax-driven or electric openers would do it for you, but they do not look ahead as a careful person does: run the year with them too.',
+      'Few people keep that up. Openers driven by wax or a motor would do it for you: run the year with them too.',
   }),
   finding({
     id: 'vents-easy',
