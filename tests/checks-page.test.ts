@@ -41,7 +41,7 @@ describe('the checks in short', () => {
   it('lists what is no plain pass, and hides no failure', () => {
     expect(checks.listed.odd).toHaveLength(1);
     const markdown = (made: typeof checks) => checksMarkdown(made, made.listed, none);
-    expect(markdown(checks)).toContain('| Alpha, part two | part two: c | q | 1 m | 2 m | FAIL |');
+    expect(markdown(checks)).toContain('| Alpha | part two: c | q | 1 m | 2 m | FAIL |');
     expect(markdown(checksOf([row('Beta', 1)]))).toContain('None.');
     expect(checksInShort(checks)).toContain('1 fail');
   });

@@ -65,7 +65,9 @@ export const askCommand: Command = {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
       });
       const head = { daystone: VERSION, design: design.name, site };
-      const output = args.switches.has('json') ? JSON.stringify({ ...head, ...answer }) : answerText(answer);
+      const output = args.switches.has('json')
+        ? JSON.stringify({ ...head, ...answer })
+        : `${design.hotter === undefined ? '' : `In ${site.name}.\n\n`}${answerText(answer)}`;
       return { ok: true, output };
     } finally {
       pool.close();

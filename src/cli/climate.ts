@@ -9,7 +9,7 @@ import {
   type Spell,
   summariseClimate,
 } from '../weather/climate-summary.ts';
-import { doubtsAbout } from '../weather/doubts.ts';
+import { DOUBT_WORDS, doubtsAbout } from '../weather/doubts.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { bundledClimates } from './bundled-climates.ts';
 import { type Command, refused } from './command.ts';
@@ -81,7 +81,7 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
   ];
   const rows = summary.months.map((spell, month) => rowOf(MONTH_NAMES[month]!, spell));
   const lines = [
-    `${site.name}: latitude ${site.latitudeDeg}°, longitude ${site.longitudeDeg}°, ${site.elevationM} m, UTC ${signed(site.utcOffsetH)} h`,
+    `${site.name}: latitude ${degrees(site.latitudeDeg)}, longitude ${degrees(site.longitudeDeg)}, ${site.elevationM} m, UTC ${signed(site.utcOffsetH)} h`,
     `${year.source}; ${year.credit}`,
     '',
     textTable([head, ...rows, rowOf('Year', summary.year)]),
@@ -94,9 +94,6 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
   ];
   return lines.join('\n');
 }
-
-/** How much a doubt weighs, as a person would say it. */
-const DOUBT_WORDS = { look: 'Have a look', careful: 'Be careful', wrong: 'Do not use it yet' } as const;
 
 function rowOf(name: string, spell: Spell): readonly Cell[] {
   return [
@@ -116,4 +113,9 @@ function rowOf(name: string, spell: Spell): readonly Cell[] {
 
 function signed(value: number): string {
   return value < 0 ? `−${-value}` : `+${value}`;
+}
+
+/** To a thousandth; files of the oldest kind give minutes of arc. */
+function degrees(value: number): string {
+  return `${Number(value.toFixed(3))}°`;
 }

@@ -3,6 +3,7 @@
 // picture or a heading in Markdown is escaped, so that it is read as the characters it is.
 
 import type { Block, Report } from '../findings/report.ts';
+import { SEVERITY_WORDS } from '../findings/severity-words.ts';
 
 /** The text `report` prints. */
 export function reportMarkdown(report: Report): string {
@@ -22,7 +23,7 @@ function blockText(block: Block): string {
       return `*Picture: ${plain(oneLine(block.caption))}*`;
     case 'findings':
       return block.findings
-        .map(({ severity, text }) => `- **${severity}** ${plain(oneLine(text))}`)
+        .map(({ severity, text }) => `- **${SEVERITY_WORDS[severity]}** ${plain(oneLine(text))}`)
         .join('\n');
     case 'table': {
       const width = block.rows[0]?.length ?? block.head.length;

@@ -7,11 +7,11 @@ import { reportOf } from '../findings/report.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
-import { figuresOf } from '../questions/figures.ts';
 import type { Question } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
-import { whatHelps } from '../questions/what-helps.ts';
-import { prepareClimate } from '../weather/prepared-climate.ts';
+import { createPlainRunner } from '../questions/runner.ts';
+import { type Help, helpFor, pullLevers } from '../questions/what-helps.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
@@ -61,12 +61,18 @@ export const reportCommand: Command = {
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),
       run: run!,
       others,
-      help: await whatHelps(designs[0]!, async (design) => figuresOf(runDesign(design, climate).outcome)),
+      help: await helpIn(designs[0]!, climate),
       answers: await answersTo(asked, designs[0]!, weather.year, units, console),
     });
     return { ok: true, output: reportMarkdown(report) };
   },
 };
+
+/** What changes do to a design in a climate. */
+async function helpIn(design: Design, climate: PreparedClimate): Promise<Help> {
+  const runner = createPlainRunner(climate);
+  return helpFor(design, await pullLevers(design, runner), runner);
+}
 
 /** Questions by their ids, or what is wrong. */
 function questionsAsked(list: string): readonly Question[] | string {

@@ -3,6 +3,7 @@
 
 import type { TableChoices } from '../weather/hourly-table.ts';
 import { columnChoicesFrom } from '../weather/table-choices.ts';
+import { ROLES } from '../weather/table-roles.ts';
 import type { ParsedArguments } from './arguments.ts';
 
 export const TABLE_FLAGS: readonly string[] = ['column', 'stamp', 'clock'];
@@ -14,6 +15,7 @@ export const REPEATED_WEATHER_FLAGS: readonly string[] = ['column'];
 export const WEATHER_USAGE = [
   '--latitude N --longitude N --elevation M --utc-offset H --site-name NAME: what the file does not say of its place',
   '--column ROLE=HEADER[:UNIT]: what a column of a table is, once for each; -=HEADER leaves one out',
+  `  roles: temperature, ${ROLES.filter((role) => role !== 'dryBulb').join(', ')}`,
   '--stamp start | end | instant: what a time in the table stands for',
   '--clock local | utc: which clock its times are by',
 ] as const;

@@ -115,6 +115,10 @@ export interface Design {
     readonly habit: Habit;
     /** mechanical night purge of the house in the warm season, air changes an hour */
     readonly nightPurgeAch: number;
+    /** mechanical extract from the house, all year, air changes of the house an hour */
+    readonly extractAch: number;
+    /** fan from a closed-off sunspace to the rooms while they want its heat, air changes of the house an hour */
+    readonly sunspaceFanAch: number;
   };
   readonly people: {
     readonly count: number;

@@ -49,6 +49,8 @@ const MODEST: Design = {
     opensAboveC: 24,
     habit: 'attentive',
     nightPurgeAch: 0,
+    extractAch: 0,
+    sunspaceFanAch: 0,
   },
   people: { count: 3, living: 'moist', awayWorkdays: false, appliancesW: 250 },
   plants: { bedM2: 0, leafAreaIndex: 2, soil: 'mulched' },

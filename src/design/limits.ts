@@ -74,6 +74,8 @@ export const LIMITS: readonly Limit[] = [
   limit('vents.stackM', 'Height between vents', 'length', 0.2, 10, 0.1, [1, 3.5]),
   limit('vents.opensAboveC', 'Vents open above', 'temperature', 15, 40, 0.5, [22, 28]),
   limit('vents.nightPurgeAch', 'Night purge fan', 'airChanges', 0, 30, 0.5, [0, 10]),
+  limit('vents.extractAch', 'Extract fan', 'airChanges', 0, 5, 0.05, [0, 0.5]),
+  limit('vents.sunspaceFanAch', 'Fan from the sunspace to the rooms', 'airChanges', 0, 30, 0.1, [0, 5]),
   limit('people.count', 'People', 'count', 0, 30, 1, [1, 6]),
   limit('people.appliancesW', 'Lights and appliances', 'power', 0, 10000, 10, [100, 500]),
   limit('plants.bedM2', 'Planted bed', 'area', 0, 500, 0.5, [0, 20]),

@@ -136,6 +136,9 @@ const DesignSchema = v.strictObject({
     opensAboveC: numberAt('vents.opensAboveC'),
     habit: oneOf('automatic', 'attentive', 'away', 'forgetful', 'never'),
     nightPurgeAch: numberAt('vents.nightPurgeAch'),
+    // Files from before there were these fans have none.
+    extractAch: v.optional(numberAt('vents.extractAch'), 0),
+    sunspaceFanAch: v.optional(numberAt('vents.sunspaceFanAch'), 0),
   }),
   people: v.strictObject({
     count: numberAt('people.count'),

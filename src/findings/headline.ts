@@ -29,7 +29,10 @@ const ZONE_ROWS: readonly Row[] = [
   },
   { label: () => 'Water given off a day', of: (zone, { words }) => words.water(zone.moistureLoadKgPerDay) },
   { label: () => 'Condensed on glass a year', of: (zone, { words }) => words.water(zone.condensationKg) },
-  { label: () => 'Mould index, 0 to 6, limit 3', of: (zone) => plain(zone.mouldIndexMax, 1) },
+  {
+    label: () => 'Mould index of the coldest corner, 0 to 6, limit 3',
+    of: (zone) => plain(zone.mouldIndexMax, 1),
+  },
 ];
 
 /** What the house as a whole needs. */

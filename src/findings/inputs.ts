@@ -80,7 +80,7 @@ const CHOICES: Readonly<
 };
 
 /** Inputs that mean nothing without a wall between sunspace and rooms. */
-const NEEDS_WALL = /^sunspace\.(common|doorRule)/;
+const NEEDS_WALL = /^(sunspace\.(common|doorRule)|vents\.sunspaceFanAch)/;
 /** Inputs that mean nothing without a sunspace. */
 const NEEDS_SUNSPACE = /^(sunspace\.(?!join)|air\.sunspaceAch50|vents\.sunspaceM2)/;
 

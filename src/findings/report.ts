@@ -103,7 +103,7 @@ export function reportOf(order: ReportOrder): Report {
       ].filter((block) => block.kind !== 'text' || block.text !== '') as Block[],
     },
     {
-      title: 'The figures of a typical year',
+      title: `The figures of a ${design.hotter === undefined ? 'typical' : 'hotter'} year`,
       blocks: [
         {
           kind: 'table',
@@ -113,7 +113,7 @@ export function reportOf(order: ReportOrder): Report {
         {
           kind: 'picture',
           picture: { name: 'year' },
-          caption: `Temperature of the rooms in every hour of the year; hottest on ${moment(hottestHour)}, coldest on ${moment(coldestHour)}.`,
+          caption: `The rooms in every hour of the year: a column is a day, with midnight at its foot and noon half way up. Hottest on ${moment(hottestHour)}, coldest on ${moment(coldestHour)}.`,
         },
         {
           kind: 'picture',
@@ -158,7 +158,10 @@ export function reportOf(order: ReportOrder): Report {
       title: 'How far to trust it',
       blocks: [
         ...TRUST.map((text): Block => ({ kind: 'text', text })),
-        { kind: 'text', text: checksInShort(CHECKS) },
+        {
+          kind: 'text',
+          text: `${checksInShort(CHECKS)} Each is listed in the tool under "How far to trust it", with its source, its figure and ours.`,
+        },
       ],
     },
   ];

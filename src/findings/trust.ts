@@ -17,10 +17,13 @@ export const NOT_MODELLED: readonly string[] = [
   'the strength of anything',
 ];
 
+/** The same in a sentence. */
+export const LEFT_OUT = `Not in the model: ${listed(NOT_MODELLED)}.`;
+
 export const TRUST: readonly string[] = [
   'The parts of the model are checked against published standards, handbook tables and worked examples. Among them are tables of the sun and the sky, the standards for glass, walls and floors, and the handbooks of comfort, damp and mould.',
   'The whole is checked against published test houses and by its own books: in every run the heat that came in, less what went out and what was stored, has to come to nothing, and the same for water.',
-  `Not in the model: ${listed(NOT_MODELLED)}.`,
+  LEFT_OUT,
   'The weather is a typical year. Real summers and winters are hotter and colder than it. Airtightness as built, the wetness of the ground and the habits of people move the figures as much. Compare versions of a house with each other, and leave a margin.',
 ];
 
@@ -74,7 +77,6 @@ export function checksInShort({ total, sources }: ChecksBySource): string {
   const [notes, failures] = [sum('note'), sum('fail')];
   return (
     `${total} numbers were held against ${sources.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
-    `${notes} lie a little outside a range that was recalled from memory, and ${failures === 0 ? 'none fails' : `${failures} fail`}. ` +
-    'Each is listed under "How far to trust it" in the tool, with its source, its figure and ours.'
+    `${notes} lie a little outside a range that was recalled from memory, and ${failures === 0 ? 'none fails' : `${failures} fail`}. `
   );
 }

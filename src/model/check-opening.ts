@@ -8,7 +8,7 @@ import {
   requireSchedule,
   requireZoneName,
 } from './check-number.ts';
-import type { DoorOpening, Opening, VentOpening } from './model.ts';
+import type { DoorOpening, HeatGiving, Opening, VentOpening } from './model.ts';
 
 /** Refuse an opening by the first thing wrong with it. */
 export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): void {
@@ -21,6 +21,8 @@ export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): 
       requireAtLeastZero(of('windCoefficient'), opening.windCoefficient, '');
       return;
     case 'fixed':
+      if (opening.other !== undefined) requireOtherZone(of('other'), opening.other, opening.zone, zoneIds);
+      if (opening.gives !== undefined) requireGiving(of, opening.gives);
       requireSchedule(of('flow'), opening.flow, 0, 'm³/s');
       if (opening.onlyAboveC !== undefined) requireFinite(of('onlyAboveC'), opening.onlyAboveC, '°C');
       return;
@@ -49,12 +51,19 @@ function requireVent(of: (what: string) => string, vent: VentOpening): void {
 }
 
 function requireDoor(of: (what: string) => string, door: DoorOpening, zoneIds: ReadonlySet<string>): void {
-  requireZoneName(of('other'), door.other, zoneIds);
-  if (door.other === door.zone)
-    throw new RangeError(`${of('other')} is '${door.other}'; allowed: another zone than its own`);
+  requireOtherZone(of('other'), door.other, door.zone, zoneIds);
   requirePositive(of('widthM'), door.widthM, 'm');
   requirePositive(of('heightM'), door.heightM, 'm');
   requireRange(of('discharge'), door.discharge, 0.05, 1, '');
-  requireFinite(of('wantsHeatBelowC'), door.wantsHeatBelowC, '°C');
-  requireFinite(of('dampLimit'), door.dampLimit, 'kg/kg');
+  requireGiving(of, door);
+}
+
+function requireGiving(of: (what: string) => string, { wantsHeatBelowC, dampLimit }: HeatGiving): void {
+  requireFinite(of('wantsHeatBelowC'), wantsHeatBelowC, '°C');
+  requireFinite(of('dampLimit'), dampLimit, 'kg/kg');
+}
+
+function requireOtherZone(what: string, other: string, own: string, zoneIds: ReadonlySet<string>): void {
+  requireZoneName(what, other, zoneIds);
+  if (other === own) throw new RangeError(`${what} is '${other}'; allowed: another zone than its own`);
 }

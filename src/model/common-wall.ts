@@ -9,7 +9,7 @@ import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
 import { glassSystem, paneWith } from './glazing.ts';
 import { faceIn, LEAST_AREA_M2, layerOf } from './layers.ts';
-import type { DoorOpening, Element, Pane } from './model.ts';
+import type { DoorOpening, Element, HeatGiving, Pane } from './model.ts';
 
 /** Windows inside carry frames as others do. */
 const FRAME_SHARE = 0.25;
@@ -69,6 +69,11 @@ export function commonPane(design: Design, site: Site): Pane | null {
   });
 }
 
+/** When the sunspace gives heat to the house, by its door and its fan. */
+export function heatGiving({ heating }: Design): HeatGiving {
+  return { wantsHeatBelowC: heating.dayC + WELCOME_ABOVE_K, dampLimit: DAMP_LIMIT };
+}
+
 /** The way for air between sunspace and house; null for none. */
 export function commonDoor(design: Design): DoorOpening | null {
   const { join, lengthM, doorRule } = design.sunspace;
@@ -78,8 +83,7 @@ export function commonDoor(design: Design): DoorOpening | null {
     other: 'house',
     discharge: DOOR_DISCHARGE,
     hand: design.vents.habit,
-    wantsHeatBelowC: design.heating.dayC + WELCOME_ABOVE_K,
-    dampLimit: DAMP_LIMIT,
+    ...heatGiving(design),
   } as const;
   if (join === 'open') {
     const heightM = geometryOf(design).heightM;

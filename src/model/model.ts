@@ -153,8 +153,10 @@ export interface VentRule {
   readonly opensAboveC: number;
   /** width over which it goes from shut to full [K] */
   readonly bandK: number;
-  /** only while outdoors is cooler than the zone, or the zone so damp that drier air is worth its heat */
-  readonly onlyCooler: boolean;
+  /** only while outdoors is so against the zone; in place of cooler also drier, while the zone stands damp */
+  readonly onlyWhileOutside: 'cooler' | 'warmer' | 'either';
+  /** in proportion to the need, or full at the temperature and shut once the room has run down */
+  readonly opens: 'by-degrees' | 'all-at-once';
   /** share that may be open, by time (hours, days, months) */
   readonly schedule: Schedule;
   /** shut above this wind [m/s] */
@@ -178,15 +180,27 @@ export interface CrackOpening extends OpeningBase {
   readonly windCoefficient: number;
 }
 
-/** A prescribed exchange with outdoors. */
+/** A prescribed exchange with outdoors, or with another zone. */
 export interface FixedOpening extends OpeningBase {
   readonly kind: 'fixed';
+  /** absent = outdoors */
+  readonly other?: string;
   /** volume flow at the site's air density [m³/s] */
   readonly flow: Schedule;
   /** counted as ventilation someone runs, not as leakage */
   readonly fan: boolean;
   /** fan runs only while outdoors is cooler than the zone and the zone above this [°C]; absent = always */
   readonly onlyAboveC?: number;
+  /** fan runs only while `other` wants what warmer air `zone` has, by a door's rule; absent = always */
+  readonly gives?: HeatGiving;
+}
+
+/** When a zone gives heat to another, which wants it: the rule of doors and fans between them. */
+export interface HeatGiving {
+  /** `zone` gives to `other` while other is below this and zone is warmer [°C] */
+  readonly wantsHeatBelowC: number;
+  /** not while `zone` holds this much more vapour than `other` [kg/kg dry air] */
+  readonly dampLimit: number;
 }
 
 /** Vents or windows to outdoors that somebody or something moves. */
@@ -206,17 +220,14 @@ export interface VentOpening extends OpeningBase {
 }
 
 /** A door or open side between two zones, with two-way buoyant exchange; light and radiation may pass. */
-export interface DoorOpening extends OpeningBase {
+export interface DoorOpening extends OpeningBase, HeatGiving {
   readonly kind: 'door';
   readonly other: string;
   readonly widthM: number;
   readonly heightM: number;
   readonly discharge: number;
+  /** by-need: as giving heat asks for it */
   readonly rule: 'open' | 'shut' | 'by-need';
-  /** by-need: `zone` gives to `other` while other is below this and zone is warmer [°C] */
-  readonly wantsHeatBelowC: number;
-  /** by-need: stays shut while `zone` holds this much more vapour than `other` [kg/kg dry air] */
-  readonly dampLimit: number;
   readonly hand: Hand;
   /** beam and diffuse light and long-wave radiation pass (a missing wall, not a door) */
   readonly seeThrough: boolean;

@@ -1,4 +1,4 @@
-// Every way for air: cracks, vents and windows somebody moves, the night fan, the door between sunspace and house. A
+// Every way for air: cracks, vents and windows somebody moves, fans, the door between sunspace and house. A
 // design and site in; openings out. Coefficients: ASHRAE basic leakage model, BS 5925 openings, ASHRAE simple wind.
 
 import type { Design } from '../design/design.ts';
@@ -14,10 +14,10 @@ import {
 import { SHARP_EDGE_DISCHARGE } from '../physics/openings.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
 import type { Site } from '../weather/typical-year.ts';
-import { commonDoor } from './common-wall.ts';
+import { commonDoor, heatGiving } from './common-wall.ts';
 import { warmMonths } from './compass.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
-import type { CrackOpening, FixedOpening, Opening, VentOpening, VentRule } from './model.ts';
+import type { CrackOpening, FixedOpening, Opening, Schedule, VentOpening, VentRule } from './model.ts';
 
 const CM2_PER_M2 = 1e4;
 /** High vents a third larger than low ones: of their sum, 3/7 low and 4/7 high; from memory, medium confidence. */
@@ -47,6 +47,8 @@ export function openingsOf(design: Design, site: Site): Opening[] {
     houseWindows(design),
     hasSunspace ? sunspaceVents(design) : null,
     nightPurge(design, site),
+    extractFan(design),
+    hasSunspace ? sunspaceFan(design) : null,
     commonDoor(design),
   ];
   return openings.filter((opening) => opening !== null);
@@ -111,12 +113,39 @@ function ruleOf(design: Design): VentRule {
   return {
     opensAboveC: design.vents.opensAboveC,
     bandK: BAND_K,
-    onlyCooler: true,
-    schedule: { workday: new Array<number>(24).fill(1) },
+    onlyWhileOutside: 'cooler',
+    opens: 'by-degrees',
+    schedule: always(1),
     shutAboveWind: SHUT_ABOVE_WIND,
     shutInRain: true,
   };
 }
+
+/** Runs all the time, as a kitchen and bath extract with its own inlets would; it adds to what cracks let through. */
+function extractFan(design: Design): FixedOpening | null {
+  const { extractAch } = design.vents;
+  if (extractAch <= 0) return null;
+  const flow = (extractAch * geometryOf(design).houseVolumeM3) / 3600;
+  return { kind: 'fixed', id: 'extract fan', zone: 'house', flow: always(flow), fan: true };
+}
+
+/** From a closed-off sunspace to the rooms and back; through an open side the air goes by itself. */
+function sunspaceFan(design: Design): FixedOpening | null {
+  const { sunspaceFanAch } = design.vents;
+  if (sunspaceFanAch <= 0 || design.sunspace.join !== 'closed') return null;
+  const flow = (sunspaceFanAch * geometryOf(design).houseVolumeM3) / 3600;
+  return {
+    kind: 'fixed',
+    id: 'sunspace fan',
+    zone: 'sunspace',
+    other: 'house',
+    flow: always(flow),
+    fan: true,
+    gives: heatGiving(design),
+  };
+}
+
+const always = (value: number): Schedule => ({ workday: new Array<number>(24).fill(value) });
 
 function nightPurge(design: Design, site: Site): FixedOpening | null {
   const { nightPurgeAch } = design.vents;

@@ -5,7 +5,7 @@
 // their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
 // position in a step follows from the trial temperature too.
 
-import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
+import type { DoorOpening, HeatGiving, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
 import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
@@ -101,9 +101,12 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   const volume = new Float64Array(room.openings);
   /** an opener's position before the step */
   const openBefore = new Float64Array(room.openings);
-  /** vents and doors; cracks and fans flow as the hour's start finds them */
+  /** vents and doors; cracks and most fans flow as the hour's start finds them */
   const movable = new Int32Array(room.openings);
   let movables = 0;
+  /** fans between zones, switched by the quarter hour: they soon use up what they run on */
+  const switched = new Int32Array(room.openings);
+  let switches = 0;
   /** share of its way that an opener goes in a step */
   let ease = 0;
   let anyOpen = false;
@@ -118,6 +121,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     ease = easing(stepS);
     anyOpen = false;
     movables = 0;
+    switches = 0;
     for (const array of [outdoors, between, volume]) array.fill(0);
     model.zones.forEach(({ people }, z) => {
       livedIn[z] = people === null ? 0 : 1;
@@ -125,8 +129,10 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
     openings.forEach((opening, i) => {
       zoneOf[i] = indexOf(opening.zone);
-      otherOf[i] = opening.kind === 'door' ? indexOf(opening.other) : -1;
+      const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
+      otherOf[i] = other === undefined ? -1 : indexOf(other);
       if (opening.kind === 'vent' || opening.kind === 'door') movable[movables++] = i;
+      if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
     });
   }
 
@@ -147,6 +153,11 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
+    for (let k = 0; k < switches && isQuarter; k++) {
+      const i = switched[k]!;
+      volume[i] = flowOf(openings[i]!, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
+      stale = true;
+    }
     for (let k = 0; k < movables; k++) {
       const i = movable[k]!;
       const opening = openings[i]!;
@@ -154,6 +165,9 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       openBefore[i] = hand.open;
       if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!, livedIn[zoneOf[i]!] === 1);
       if (opening.kind === 'door') setDoor(opening, hand, ease);
+      else if (isQuarter && opening.kind === 'vent' && opening.hand === 'automatic') {
+        switchOpener(opening, hand, moment, state, state.zoneC[zoneOf[i]!]!);
+      }
     }
   }
 
@@ -264,9 +278,10 @@ function flowOf(
         state.wind,
       );
     case 'fixed': {
-      const runs =
+      const cools =
         opening.onlyAboveC === undefined || (insideC > opening.onlyAboveC && state.outdoorC < insideC);
-      return runs ? scheduled(opening.flow, moment) : 0;
+      const gives = opening.gives === undefined || givesHeat(opening.gives, state, zone, other);
+      return cools && gives ? scheduled(opening.flow, moment) : 0;
     }
     case 'vent':
       return ventFlow(opening, hand.open, insideC, state);
@@ -290,7 +305,8 @@ function barred(
     scheduled(rule.schedule, moment) <= 0 ||
     state.wind > rule.shutAboveWind ||
     (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
-    (rule.onlyCooler && state.outdoorC >= insideC && !airsDamp)
+    (rule.onlyWhileOutside === 'cooler' && state.outdoorC >= insideC && !airsDamp) ||
+    (rule.onlyWhileOutside === 'warmer' && state.outdoorC <= insideC)
   );
 }
 
@@ -307,6 +323,20 @@ function needOf({ rule }: VentOpening, insideC: number): number {
   return (insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK;
 }
 
+/** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
+function switchOpener(
+  opening: VentOpening,
+  hand: HandState,
+  moment: Moment,
+  state: AirState,
+  insideC: number,
+): void {
+  const { rule } = opening;
+  if (rule.opens !== 'all-at-once') return;
+  if (needOf(opening, insideC) <= 0 || barred(opening, hand, moment, state, insideC)) hand.wanted = 0;
+  else if (insideC > rule.opensAboveC) hand.wanted = scheduled(rule.schedule, moment);
+}
+
 /** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
 function ventTarget(
   opening: VentOpening,
@@ -315,8 +345,9 @@ function ventTarget(
   state: AirState,
   insideC: number,
 ): number {
-  if (barred(opening, hand, moment, state, insideC)) return 0;
   const { rule } = opening;
+  if (rule.opens === 'all-at-once') return hand.wanted;
+  if (barred(opening, hand, moment, state, insideC)) return 0;
   const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
   return scheduled(rule.schedule, moment) * Math.min(1, Math.max(0, 2 * need));
@@ -342,7 +373,8 @@ function wantVent(
     hand.wanted = 0;
     return;
   }
-  const notch = notchFor(need, rule.opensAboveC - state.outdoorC) * scheduled(rule.schedule, moment);
+  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.outdoorC);
+  const notch = share * scheduled(rule.schedule, moment);
   if (isForTheNight) {
     hand.wanted = notch;
     return;
@@ -359,12 +391,30 @@ function wantDoor(opening: DoorOpening, hand: HandState, state: AirState, zone: 
     hand.open = hand.wanted;
     return;
   }
-  const giverC = state.zoneC[zone]!;
+  if (givesHeat(opening, state, zone, other)) hand.wanted = 1;
+  else if (!mayGiveOn(opening, state, zone, other)) hand.wanted = 0;
+}
+
+/** Begins to give: the other zone wants heat, this one is plainly warmer and not damper. */
+function givesHeat(giving: HeatGiving, state: AirState, zone: number, other: number): boolean {
   const takerC = state.zoneC[other]!;
-  const wantsHeat = takerC < opening.wantsHeatBelowC;
-  const damper = state.zoneRatio[zone]! > state.zoneRatio[other]! + opening.dampLimit;
-  if (giverC <= takerC || takerC > opening.wantsHeatBelowC + RUN_DOWN_K || damper) hand.wanted = 0;
-  else if (wantsHeat && giverC > takerC + DOOR_LEAD_K) hand.wanted = 1;
+  return (
+    mayGiveOn(giving, state, zone, other) &&
+    takerC < giving.wantsHeatBelowC &&
+    state.zoneC[zone]! > takerC + DOOR_LEAD_K
+  );
+}
+
+/** Goes on giving what it gives: still warmer, not damper, and the other zone not yet too warm. */
+function mayGiveOn(
+  { wantsHeatBelowC, dampLimit }: HeatGiving,
+  state: AirState,
+  zone: number,
+  other: number,
+): boolean {
+  const takerC = state.zoneC[other]!;
+  const isDamper = state.zoneRatio[zone]! > state.zoneRatio[other]! + dampLimit;
+  return state.zoneC[zone]! > takerC && takerC <= wantsHeatBelowC + RUN_DOWN_K && !isDamper;
 }
 
 /** Stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */

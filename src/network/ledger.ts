@@ -50,9 +50,9 @@ export interface HeatLedger {
   load(model: Model, layout: Layout): void;
   /** forget the warm-up */
   open(): void;
-  beginHour(): void;
+  beginHour(month: number): void;
   addStep(): void;
-  endHour(month: number): void;
+  endHour(): void;
   byCause(): HeatByCause[];
   close(water: WaterSums): Books;
 }
@@ -86,7 +86,9 @@ export function createLedger(
   const { hubC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW, nodeW, endSum, first } = stepper;
   const { airGain, radiantGain, frameConductance, outsideSun } = drivers;
   const monthly = new Float64Array(room.zones * CAUSES * 12);
-  const hourly = new Float64Array(room.zones * CAUSES);
+  /** of the month that runs, watts of its steps added up */
+  const running = new Float64Array(room.zones * CAUSES);
+  let runningMonth = 0;
   const hubSum = new Float64Array(2 * room.zones);
   const sunOn = new Float64Array(room.chains);
   const startNode = new Float64Array(room.nodes);
@@ -111,15 +113,16 @@ export function createLedger(
 
   function open(): void {
     monthly.fill(0);
+    running.fill(0);
     through.fill(0);
     startNode.set(stepper.nodeC);
     startHub.set(hubC);
   }
 
   /** Called when the hour's sun is on the nodes and nothing else is. */
-  function beginHour(): void {
+  function beginHour(month: number): void {
     steps = 0;
-    for (let i = 0; i < zones * CAUSES; i++) hourly[i] = 0;
+    if (month !== runningMonth) closeMonth(month);
     for (let e = 0; e < 2 * chains; e++) endSum[e] = 0;
     for (let h = 0; h < hubs; h++) hubSum[h] = 0;
     if (drivers.isDark()) {
@@ -140,19 +143,19 @@ export function createLedger(
       const row = z * CAUSES;
       const air = airHub(z, zones);
       const held = heldW[air]!;
-      hourly[row + (held > 0 ? HEATING : COOLING)]! += held;
+      running[row + (held > 0 ? HEATING : COOLING)]! += held;
       // What is on the hubs beyond gains is the latent heat of the zone's air.
-      hourly[row + LATENT]! += hubW[air]! - airGain[z]!;
+      running[row + LATENT]! += hubW[air]! - airGain[z]!;
       const ownC = hubC[air]!;
-      hourly[row + AIR]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - ownC);
+      running[row + AIR]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - ownC);
       for (let y = 0; y < zones; y++) {
         const next = airHub(y, zones);
-        if (y !== z) hourly[row + OTHER_ZONES]! += hubLink[air * hubs + next]! * (hubC[next]! - ownC);
+        if (y !== z) running[row + OTHER_ZONES]! += hubLink[air * hubs + next]! * (hubC[next]! - ownC);
       }
     }
     for (let p = 0; p < panes; p++) {
       if (paneFrom[p]! >= 0) through[IN]! += paneLatentW[p]! * stepper.stepS;
-      else hourly[paneTo[p]! * CAUSES + LATENT]! += paneLatentW[p]!;
+      else running[paneTo[p]! * CAUSES + LATENT]! += paneLatentW[p]!;
     }
   }
 
@@ -160,16 +163,17 @@ export function createLedger(
   function addZoneHour(z: number): void {
     const row = z * CAUSES;
     const air = airHub(z, zones);
-    hourly[row + GAINS]! += steps * (airGain[z]! + radiantGain[z]!);
-    hourly[row + GLASS]! += frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
+    running[row + GAINS]! += steps * (airGain[z]! + radiantGain[z]!);
+    running[row + GLASS]! += frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
     const own = radiantHub(z);
     for (let y = 0; y < zones; y++) {
       const seen = radiantHub(y);
-      if (y !== z) hourly[row + OTHER_ZONES]! += hubLink[own * hubs + seen]! * (hubSum[seen]! - hubSum[own]!);
+      if (y !== z)
+        running[row + OTHER_ZONES]! += hubLink[own * hubs + seen]! * (hubSum[seen]! - hubSum[own]!);
     }
   }
 
-  function endHour(month: number): void {
+  function endHour(): void {
     const { stepS } = stepper;
     for (let z = 0; z < zones; z++) addZoneHour(z);
     for (let i = 0; i < entries.length; i++) {
@@ -182,13 +186,21 @@ export function createLedger(
       }
       // Sun on the outside counts with the wall it falls on, not as sun in the zone.
       const outside = outsideSun[chain]! * steps;
-      hourly[zone * CAUSES + SUN]! += sunOn[chain]! * steps - outside;
-      hourly[zone * CAUSES + cause]! += outside;
+      running[zone * CAUSES + SUN]! += sunOn[chain]! * steps - outside;
+      running[zone * CAUSES + cause]! += outside;
       const end = 2 * chain;
       const g = stepper.endBoundary[end]!;
-      if (g > 0) hourly[zone * CAUSES + cause]! += g * (steps * stepper.endBoundaryC[end]! - endSum[end]!);
+      if (g > 0) running[zone * CAUSES + cause]! += g * (steps * stepper.endBoundaryC[end]! - endSum[end]!);
     }
-    for (let i = 0; i < zones * CAUSES; i++) monthly[i * 12 + month]! += hourly[i]! * stepS;
+  }
+
+  /** What has run up goes to its month, and the next one begins. */
+  function closeMonth(next: number): void {
+    for (let i = 0; i < zones * CAUSES; i++) {
+      monthly[i * 12 + runningMonth]! += running[i]! * stepper.stepS;
+      running[i] = 0;
+    }
+    runningMonth = next;
   }
 
   /** Heat from an end between two zones to the zone it faces. */
@@ -197,12 +209,13 @@ export function createLedger(
       const hub = stepper.endHub[slot]!;
       if (hub < 0) continue;
       const given = stepper.endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
-      hourly[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
+      running[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
       through[OUT]! += given * stepper.stepS;
     }
   }
 
   function byCause(): HeatByCause[] {
+    closeMonth(runningMonth);
     return zoneIds.flatMap((zone, z) =>
       HEAT_CAUSES.map((cause, c) => {
         const row = (z * CAUSES + c) * 12;
@@ -212,6 +225,7 @@ export function createLedger(
   }
 
   function close(water: WaterSums): Books {
+    closeMonth(runningMonth);
     const stored = new Float64Array(zones);
     let throughStored = 0;
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);

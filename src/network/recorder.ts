@@ -138,6 +138,7 @@ export function createRecorder(
     for (let i = 0; i < zones * zones; i++) betweenKg[i]! += flows.between[i]!;
     const { hands } = flows;
     for (let o = 0; o < openingCount; o++) {
+      if (flows.volume[o] === 0 && hands[o]!.open === 0) continue;
       flow[o]! += flows.volume[o]!;
       open[o]! += hands[o]!.open;
     }
@@ -158,9 +159,9 @@ export function createRecorder(
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
       year.cornerC[hour] = outdoorC + modelZones[z]!.cornerFactor * (year.operativeC[hour]! - outdoorC);
       let givenOff = 0;
-      for (let c = 0; c < causes; c++) {
-        givenOff += vapour.byCause[z * causes + c]!;
-        byCauseKg[(z * causes + c) * 12 + moment.month]! += vapour.byCause[z * causes + c]!;
+      for (let i = z * causes; i < (z + 1) * causes; i++) {
+        givenOff += vapour.byCause[i]!;
+        byCauseKg[i * 12 + moment.month]! += vapour.byCause[i]!;
       }
       year.moistureG[hour] = givenOff * 1000;
       releasedSum[0]! += givenOff;

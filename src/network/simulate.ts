@@ -141,7 +141,7 @@ function createEngine(room: EngineRoom): Engine {
     flows.beginHour(moment);
     if (withWater) vapour.beginHour();
     recorder.beginHour();
-    ledger.beginHour();
+    ledger.beginHour(moment.month);
     for (let n = 0; n < stepsPerHour; n++) {
       runStep(n);
       if (!counting) continue;
@@ -150,7 +150,7 @@ function createEngine(room: EngineRoom): Engine {
     }
     if (counting) {
       recorder.endHour(hour, moment, outdoor.dryBulbC);
-      ledger.endHour(moment.month);
+      ledger.endHour();
     }
   }
 

@@ -183,13 +183,19 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
       full[z] = (0.622 * saturation) / (pressurePa - saturation);
       foggy[z] = 0;
       bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
-      dewPointC[z] = dewPointUnchecked(pressure[z]!);
+      dewPointC[z] = Number.NaN;
     }
     wets = 0;
     for (let p = 0; p < panes; p++) {
       paneW[p] = 0;
-      // A dry pane above the dew point takes no dew: no need to know its saturation.
-      if (film[p]! > 0 || paneC[p]! <= dewPointC[paneZone[p]!]!) meetPane(p);
+      const z = paneZone[p]!;
+      // A dry pane above the dew point takes no dew: no need to know its saturation; nor the dew point, by a warm pane.
+      if (film[p] === 0) {
+        if (paneC[p]! >= zoneC[z]!) continue;
+        if (Number.isNaN(dewPointC[z]!)) dewPointC[z] = dewPointUnchecked(pressure[z]!);
+        if (paneC[p]! > dewPointC[z]!) continue;
+      }
+      meetPane(p);
     }
     balance();
     // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.

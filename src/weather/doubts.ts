@@ -27,6 +27,13 @@ export interface Doubt {
   readonly effect: string;
 }
 
+/** How much a doubt weighs, as a person would say it. */
+export const DOUBT_WORDS: Readonly<Record<Doubt['weight'], string>> = {
+  look: 'Have a look',
+  careful: 'Be careful',
+  wrong: 'Do not use it yet',
+};
+
 /** Limits of each test, with the reason. */
 const LIMIT = {
   /** [W/m²] rms: good files show 0.5 to 4, single measured months raise a file to 7 to 12 */
@@ -40,6 +47,8 @@ const LIMIT = {
   nightShare: 0.005,
   /** hours: real air is read to 0.1 K and hardly ever stays for a day and a half */
   stuckHours: 36,
+  /** hours beyond the possible: single ones come from a low sun or the edge of a cloud, a wrong unit makes hundreds */
+  strayHours: 24,
   /** [K]: whole days of calm fog change less, fronts change as much */
   yearEnd: 6,
   /** [m]: the mean pressure tells the height to about 130 m */
@@ -152,9 +161,12 @@ function impossibleSun({ year, cosZenith }: PreparedClimate): Doubt | null {
   if (hours < 5) return null;
   return {
     id: 'impossible-sun',
-    weight: hours > 100 ? 'wrong' : 'careful',
+    weight: hours > 100 ? 'wrong' : hours > LIMIT.strayHours ? 'careful' : 'look',
     text: `In ${hours} hours the radiation is stronger than clear air lets through, the first on ${dateOfHour(first)}.`,
-    effect: 'Gains and overheating come out too high; a wrong unit or a wrong clock is likely.',
+    effect:
+      hours > LIMIT.strayHours
+        ? 'Gains and overheating come out too high; a wrong unit or a wrong clock is likely.'
+        : 'So few hours hardly move the answer.',
   };
 }
 

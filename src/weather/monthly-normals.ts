@@ -5,6 +5,7 @@ import { standardPressure } from '../physics/altitude.ts';
 import { assembleYear, MONTH_NAMES, newColumn } from './assembled-year.ts';
 import { madeDewPoint, madeDryBulb, madeWind } from './made-air.ts';
 import { isPossibleClearness, lightAboveAir, madeSunlight } from './made-sunlight.ts';
+import { NORMALS_ERROR, NORMALS_LIMITS } from './normals-limits.ts';
 import { completeParts } from './radiation-parts.ts';
 import { randomSource } from './random-source.ts';
 import type { Fault, ReadResult } from './read-result.ts';
@@ -41,21 +42,8 @@ export const NORMALS_TOLERANCE = {
   windShare: 0.001,
 };
 
-/** How far houses in made years are from the same houses in real ones (tests/published/monthly-normals-houses.test.ts). */
-export const NORMALS_ERROR =
-  'In six places where both are known, heating in the made year came within 12 % of the real one as a rule (single houses 25 % and 200 kWh), overheated hours within 20 % and 200 hours.';
-
 /** Calendar year the sun's position is computed in. */
 const SUN_YEAR = 2021;
-
-const LIMITS: readonly (readonly [keyof MonthlyNormals, string, number, number, string])[] = [
-  ['meanDailyHighC', 'mean daily high', -60, 50, '°C'],
-  ['meanDailyLowC', 'mean daily low', -70, 40, '°C'],
-  ['humidityPercent', 'relative humidity', 5, 97, '%'],
-  ['dailyGlobalKWh', 'daily global radiation', 0, 12, 'kWh/m²'],
-  ['sunshineHours', 'hours of sunshine a day', 0, 24, 'h'],
-  ['windSpeed', 'wind', 0.2, 20, 'm/s'],
-];
 
 /** Make the year, or say which numbers cannot be. */
 export function yearFromNormals(normals: MonthlyNormals): ReadResult {
@@ -165,8 +153,8 @@ function numberFaults(normals: MonthlyNormals): Fault[] {
     const expected = 'twelve values of daily global radiation or of sunshine hours';
     faults.push({ line: null, column: 'sun', value: '', expected });
   }
-  for (const [key, words, low, high, unit] of LIMITS) {
-    const values = normals[key] as readonly number[] | undefined;
+  for (const { key, words, low, high, unit } of NORMALS_LIMITS) {
+    const values = normals[key];
     if (values === undefined) continue;
     if (values.length !== 12) {
       faults.push({ line: null, column: words, value: `${values.length} values`, expected: 'twelve values' });
@@ -184,7 +172,7 @@ function numberFaults(normals: MonthlyNormals): Fault[] {
     faults.push({
       line: null,
       column: `mean daily high, ${MONTH_NAMES[month]}`,
-      value: String(high),
+      value: `${high} °C`,
       expected,
     });
   }

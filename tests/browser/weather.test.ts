@@ -1,5 +1,8 @@
 // Weather of the person's own on the page: the columns of a table confirmed, faults where they are, what was filled
-// shown afterwards.
+// shown afterwards; the climate at a glance, in a hotter year, or made from monthly normals.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
 import { warmTable } from './made-weather.ts';
@@ -90,5 +93,222 @@ test('what waits for an answer can be left, and nothing has changed', async () =
   await page.click('text=Leave it');
   expect(await page.locator('.table-question').count()).toBe(0);
   expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  await close();
+});
+
+/** A temperate hill, months down: high, low, humidity, sunshine, wind. */
+const NORMALS = [4, 6, 10, 14, 18, 22, 25, 24, 20, 14, 8, 5]
+  .map((high) => [high, high - 9, 70, (high / 3 + 1).toFixed(1), 3].join('\t'))
+  .join('\n');
+
+async function openClimate({ page }: OpenPage): Promise<void> {
+  await page.click('.head-tools >> text=Climate');
+  await page.waitForSelector('[data-glance]', { timeout: 20_000 });
+}
+
+async function pasteNormals({ page }: OpenPage, cell: string, text: string): Promise<void> {
+  await page.locator(`[data-normal="${cell}"]`).evaluate((input, pasted) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', pasted);
+    input.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+  }, text);
+}
+
+test.each([
+  ['light', 1280],
+  ['dark', 390],
+] as const)('the climate at a glance, open for everyone, %s at %i px', async (colorScheme, width) => {
+  const opened = await openPage(served, { colorScheme, viewport: { width, height: 900 } });
+  const { page, complaints, close } = opened;
+  await settledFigure(page, 'house-overheated');
+  await openClimate(opened);
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+  await page.waitForSelector('.ask-form');
+  expect(await page.locator('.glance-charts svg').count()).toBe(2);
+  expect(await page.textContent('.glance')).toContain('April is the cloudiest month');
+  // Twelve months and the year, in fourteen rows.
+  expect(await page.locator('.glance tbody td').count()).toBe(14 * 13);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  expect(await violations(page)).toEqual([]);
+  await page.locator('label.chip', { hasText: /^US$/ }).click();
+  expect(await page.textContent('.glance')).toContain('°F·d');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('doubts and notes of a file are told in plain words', async () => {
+  const opened = await openPage(served);
+  const { page, close } = opened;
+  await settledFigure(page, 'house-overheated');
+  await giveFile(opened, 'station.csv', warmTable());
+  await page.waitForSelector('.table-question');
+  // At sea level the pressure of 850 hPa cannot be.
+  await page.fill('[data-site="latitude"]', '35');
+  await page.fill('[data-site="longitude"]', '-106');
+  await page.fill('[data-site="elevation"]', '0');
+  await page.click('text=Read the table');
+  await page.waitForSelector('text=The design now stands in');
+  await openClimate(opened);
+  const text = (await page.textContent('.glance'))!;
+  expect(text).toContain('The elevation is given as 0 m, but the mean pressure of 850 hPa belongs to about');
+  expect(text).toContain('Air density and venting are a few per cent off');
+  expect(text).toContain('"Dry-bulb (C)" as air temperature in °C');
+  await close();
+});
+
+test('a hotter year is named beside every result, undone in one step, and kept in file, link and reload', async () => {
+  const opened = await openPage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
+  const { page, complaints, close } = opened;
+  const before = await settledFigure(page, 'house-overheated');
+  await page.click('.version-keep button');
+  await openClimate(opened);
+  await page.selectOption('[data-hotter="shift"]', 'two');
+  await page.waitForSelector('.figures .hotter-mark');
+  const hotter = await settledFigure(page, 'house-overheated');
+  expect(hotter).toBeGreaterThan(before);
+  await page.click('text=Undo');
+  expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  expect(await page.locator('.hotter-mark').count()).toBe(0);
+  await page.click('text=Redo');
+  await page.check('[data-hotter="wave"]');
+  await page.waitForSelector('.figures .hotter-mark:has-text("heat wave of 10 days")');
+  const wave = await settledFigure(page, 'house-overheated');
+  expect(wave).toBeGreaterThanOrEqual(hotter);
+  expect(await page.textContent('.figures .hotter-mark')).toBe(
+    'In a hotter year: 2 °C warmer all year, with a heat wave of 10 days, 5 °C hotter',
+  );
+  expect(await page.textContent('.head-place small')).toContain('hotter year');
+  expect(await page.textContent('.sheet-foot')).toContain('hotter (+2.0 K all year; heat wave of 10 days');
+  expect(await page.textContent('#findings')).toContain('These figures are for a hotter year');
+  await page.click('.version-keep button');
+  for (const box of await page.locator('.version-check input').all()) await box.check();
+  await page.waitForSelector('.compare .is-best');
+  expect(await page.textContent('.compare')).toContain('typical year');
+  expect(await page.locator('.compare th .hotter-mark').count()).toBe(1);
+  expect(await violations(page)).toEqual([]);
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
+  const saved = JSON.parse(readFileSync(await download.path(), 'utf8'));
+  expect(saved.hotter).toEqual({ winterK: 2, summerK: 2, waveDays: 10, waveK: 5 });
+  await page.click('text=Copy link');
+  await page.waitForFunction(() => location.hash.startsWith('#design='));
+  const hash = new URL(page.url()).hash;
+  await page.waitForTimeout(400);
+  await page.evaluate(() => history.replaceState(null, '', location.pathname));
+  await page.reload();
+  expect(await settledFigure(page, 'house-overheated')).toBe(wave);
+  expect(complaints).toEqual([]);
+  await page.click('.keep-tools >> text=Report');
+  await page.waitForSelector('.paper');
+  const paper = (await page.textContent('.paper'))!;
+  for (const words of [
+    'hotter (+2.0 K all year',
+    'The figures of a hotter year',
+    'Made hotter',
+    'a hotter year, not',
+  ])
+    expect(paper).toContain(words);
+  await close();
+  const second = await openPage(served, { path: hash });
+  await second.page.waitForSelector('.figures .hotter-mark');
+  expect(await settledFigure(second.page, 'house-overheated')).toBe(wave);
+  await second.close();
+});
+
+test('numbers of one’s own take effect within their limits only', async () => {
+  const opened = await openPage(served);
+  const { page, close } = opened;
+  const before = await settledFigure(page, 'house-overheated');
+  await openClimate(opened);
+  await page.click('text=Numbers of one’s own');
+  await page.fill('[data-field="summerK"]', '40');
+  expect(await page.getAttribute('[data-field="summerK"]', 'aria-invalid')).toBe('true');
+  expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  await page.fill('[data-field="summerK"]', '4');
+  await page.waitForSelector('.figures .hotter-mark:has-text("4 °C warmer in summer")');
+  expect(await page.inputValue('[data-hotter="shift"]')).toBe('own');
+  await close();
+});
+
+test('twelve normals make a year: refused in their cells, kept while typed, then kept like a file', async () => {
+  const opened = await openPage(served, { viewport: { width: 390, height: 844 } });
+  const { page, complaints, close } = opened;
+  await settledFigure(page, 'house-overheated');
+  await openClimate(opened);
+  await page.click('.normals-form > summary');
+  expect(await page.textContent('.normals-form')).toContain('heating in the made year came within 12 %');
+  await pasteNormals(opened, 'meanDailyHighC 0', NORMALS);
+  expect(await page.inputValue('[data-normal="windSpeed 11"]')).toBe('3');
+  await page.fill('[data-normal="humidityPercent 4"]', '170');
+  expect(await page.getAttribute('[data-normal="humidityPercent 4"]', 'aria-invalid')).toBe('true');
+  await page.click('text=Make the year');
+  await page.waitForSelector('text=1 cell has no number within the limits');
+  await page.fill('[data-normal="humidityPercent 4"]', '70');
+  // Too low a high is seen only by the maker.
+  await page.fill('[data-normal="meanDailyHighC 6"]', '16.5');
+  const form = page.locator('.normals-form');
+  await form.locator('[data-site="latitude"]').fill('44');
+  await form.locator('[data-site="longitude"]').fill('3');
+  await form.locator('[data-site="elevation"]').fill('800');
+  await form.locator('[data-site="name"]').fill('Hill farm');
+  await page.click('text=Make the year');
+  await page.waitForSelector('.normals-form .fault-list');
+  expect(await page.textContent('.normals-form .fault-list')).toContain(
+    'at least 1 K above the mean daily low',
+  );
+  expect(await page.getAttribute('[data-normal="meanDailyHighC 6"]', 'aria-invalid')).toBe('true');
+  expect(await violations(page)).toEqual([]);
+  await page.fill('[data-normal="meanDailyHighC 6"]', '25');
+  await page.click('text=Make the year');
+  await page.waitForSelector('text=The design now stands in Hill farm, made from its monthly normals');
+  const made = await settledFigure(page, 'house-overheated');
+  await page.waitForSelector('.glance h3:has-text("Hill farm")');
+  expect(await page.textContent('.glance')).toContain('This year is made');
+  await page.waitForTimeout(500);
+  await page.reload();
+  expect(await settledFigure(page, 'house-overheated')).toBe(made);
+  await openClimate(opened);
+  await page.click('.normals-form > summary');
+  expect(await page.inputValue('[data-normal="meanDailyHighC 6"]')).toBe('25');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('damaged, foreign and oversized files are each refused by name, and the page goes on', async () => {
+  const opened = await openPage(served);
+  const { page, complaints, close } = opened;
+  const before = await settledFigure(page, 'house-overheated');
+  const station = gunzipSync(readFileSync(new URL('../data/weather/723170TYA.CSV.gz', import.meta.url)));
+  const lines = station.toString('latin1').split('\n');
+  const huge = join(served.folder, 'huge.csv');
+  writeFileSync(huge, Buffer.alloc(100_000_000, '0,1\n'));
+  const bad: readonly (readonly [string, Buffer, string])[] = [
+    ['empty.csv', Buffer.alloc(0), 'the file is empty'],
+    ['cut.csv', station.subarray(0, station.length / 2), 'line'],
+    ['turned.csv', Buffer.from([...lines.slice(0, 2), ...lines.slice(2).reverse()].join('\n')), 'line'],
+    ['semicolons.csv', Buffer.from(lines.join('\n').replaceAll(',', ';')), 'expected'],
+    ['binary.csv', Buffer.from(Array.from({ length: 50_000 }, (_, i) => (i * 37) % 256)), 'binary data'],
+    ['half.csv.gz', gzipSync(station).subarray(0, 9000), 'damaged or cut-off gzip'],
+    ['sheet.xlsx', Buffer.from([0x50, 0x4b, 3, 4, 0, 0]), 'zip archive or spreadsheet'],
+  ];
+  for (const [name, buffer, cause] of bad) {
+    await page.setInputFiles('input[type="file"]', { name, mimeType: 'text/csv', buffer });
+    await page.waitForSelector(`.notices .is-trouble:has-text("${name}")`);
+    expect(await page.textContent(`.notices .is-trouble:has-text("${name}")`), name).toContain(cause);
+  }
+  await page.setInputFiles('input[type="file"]', huge);
+  await page.waitForSelector('.notices .is-trouble:has-text("huge.csv")');
+  expect(await page.textContent('.notices')).toContain('too large');
+  expect(await page.locator('.reading').count()).toBe(0);
+  expect(await settledFigure(page, 'house-overheated')).toBe(before);
+  // A mark of byte order and decimal commas are no damage.
+  const commas = warmTable()
+    .replaceAll(',', ';')
+    .replace(/(\d)\.(\d)/g, '$1,$2');
+  await giveFile(opened, 'commas.csv', `\uFEFF${commas}`);
+  await page.waitForSelector('.table-question');
+  expect(await page.textContent('.table-question')).toContain('decimals with a comma');
+  expect(complaints).toEqual([]);
   await close();
 });

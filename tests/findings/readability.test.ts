@@ -4,8 +4,12 @@
 import { fleschKincaid } from 'flesch-kincaid';
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { answerOf } from '../../src/findings/answer.ts';
 import { contextOf } from '../../src/findings/context.ts';
 import { RULES } from '../../src/findings/rules.ts';
+import type { Figures } from '../../src/questions/figures.ts';
+import { leversOf } from '../../src/questions/levers.ts';
 import { madeRun } from './made-run.ts';
 import { RULE_CASES } from './rule-cases.ts';
 
@@ -70,5 +74,23 @@ describe('the findings read like a daily paper', () => {
   it('on the mean of all rules too', () => {
     const mean = texts.reduce((sum, { grade }) => sum + grade, 0) / texts.length;
     expect(mean).toBeLessThanOrEqual(ALLOWED.meanGrade);
+  });
+});
+
+describe('the answer in one paragraph', () => {
+  it('reads like a daily paper, with every sentence it may have', () => {
+    const figures = { overheatedHours: 900, humidHours: 30, heatingKWh: 2000 } as Figures;
+    const context = contextOf(
+      madeRun({ house: { airC: (hour) => (hour < 2000 ? 30 : 20), relativeHumidity: 0.9 } }),
+    );
+    for (const example of EXAMPLES) {
+      const pulled = leversOf(example.design).map((lever) => ({ lever, figures }));
+      for (let i = 0; i < pulled.length; i++) {
+        const help = { drawn: figures, pulled, steps: pulled.slice(i, i + 3) };
+        const { grade, longest } = measured(answerOf(context, help));
+        expect(grade, pulled[i]!.lever.words).toBeLessThan(ALLOWED.highestGrade);
+        expect(longest, pulled[i]!.lever.words).toBeLessThanOrEqual(ALLOWED.longestSentence);
+      }
+    }
   });
 });

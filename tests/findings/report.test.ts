@@ -3,7 +3,7 @@ import { inputsOf } from '../../src/findings/inputs.ts';
 import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
 import type { Figures } from '../../src/questions/figures.ts';
-import { bestLever, type Lever } from '../../src/questions/levers.ts';
+import type { Lever } from '../../src/questions/levers.ts';
 import type { Help } from '../../src/questions/what-helps.ts';
 import { runExample } from './example-run.ts';
 
@@ -108,30 +108,23 @@ describe('the report', () => {
       { lever: shade, figures: figures(80, 5600) },
       { lever: plants, figures: figures(2200, 1) },
     ];
-    const drawn = figures(1512, 3638);
     const help: Help = {
-      drawn,
+      drawn: figures(1512, 3638),
       pulled,
-      hot: bestLever(drawn, pulled, 'overheatedHours', 20),
-      damp: bestLever(drawn, pulled, 'humidHours', 20),
-      heat: null,
-      both: { levers: [shade, plants], figures: figures(120, 30) },
+      steps: [
+        { lever: plants, figures: figures(2200, 1) },
+        { lever: shade, figures: figures(120, 30) },
+      ],
     };
     const words = wordsOf(reportOf(order({ help })));
-    expect(words).toContain('We tried 2 single changes.');
+    expect(words).toContain('We changed one thing at a time, 2 things in all, and ran the year again.');
     expect(words).toContain(
-      'Against the heat, most is won if you shade the glass: 80 hours are then too hot.',
+      'What helps most: plant nothing indoors. That leaves 2200 hours too hot and 1 hour too damp. Next: shade the glass. That leaves 120 hours too hot and 30 hours too damp. With all of it the heater adds 2000 kWh.',
     );
-    expect(words).toContain(
-      'Against the damp, most is won if you plant nothing indoors: 1 hour is then too damp.',
+    expect(wordsOf(reportOf(order({ help: { ...help, steps: [] } })))).toContain(
+      'None of them alone helps much',
     );
-    expect(words).toContain(
-      'Do both, and 120 hours are too hot and 30 hours too damp; the heater then adds 2000 kWh.',
-    );
-    expect(wordsOf(reportOf(order({ help: { ...help, damp: null, both: null } })))).toContain(
-      'None of them alone does much against the damp.',
-    );
-    expect(wordsOf(reportOf(order()))).not.toContain('single changes');
+    expect(wordsOf(reportOf(order())).includes('one thing at a time')).toBe(false);
   });
 
   it('asks for every picture once, the weeks by their first hour', () => {

@@ -29,7 +29,13 @@ test('sunspace vents add up to the design and the high one is a third larger', (
   expect(vents.lowM2 + vents.highM2).toBeCloseTo(3, 12);
   expect(vents.highM2 / vents.lowM2).toBeCloseTo(4 / 3, 12);
   expect(vents).toMatchObject({ stackM: 2, hand: 'attentive' });
-  expect(vents.rule).toMatchObject({ opensAboveC: 24, bandK: 3, onlyCooler: true, shutAboveWind: 15 });
+  expect(vents.rule).toMatchObject({
+    opensAboveC: 24,
+    bandK: 3,
+    onlyWhileOutside: 'cooler',
+    opens: 'by-degrees',
+    shutAboveWind: 15,
+  });
 });
 
 test('wind through vents weakens with shelter and never passes the unsheltered inlet', () => {
@@ -74,4 +80,21 @@ test('openings follow the join, and those of no area are left out', () => {
     sunspace: { ...closed.sunspace, doorM2: 0 },
   };
   expect(ids(shut)).toEqual(['house cracks', 'sunspace cracks']);
+});
+
+test('fans move the air changes asked for: out of the house, and from a closed-off sunspace while it has heat to give', () => {
+  const modest = exampleOf('modest');
+  const extract = find<FixedOpening>(
+    { ...modest, vents: { ...modest.vents, extractAch: 0.4 } },
+    'extract fan',
+  )!;
+  expect((extract.flow.workday[3]! * 3600) / (110 * 2.6)).toBeCloseTo(0.4, 12);
+  expect(extract.other).toBeUndefined();
+  const closed = exampleOf('closed');
+  const withFan = { ...closed, vents: { ...closed.vents, sunspaceFanAch: 2 } };
+  const fan = find<FixedOpening>(withFan, 'sunspace fan')!;
+  expect((fan.flow.workday[3]! * 3600) / (110 * 2.6)).toBeCloseTo(2, 12);
+  expect(fan).toMatchObject({ zone: 'sunspace', other: 'house', gives: { wantsHeatBelowC: 22 } });
+  const open = exampleOf('leaning');
+  expect(find({ ...open, vents: { ...open.vents, sunspaceFanAch: 2 } }, 'sunspace fan')).toBeUndefined();
 });

@@ -254,7 +254,8 @@ function vent(zone: string): fc.Arbitrary<Opening> {
     rule: fc.record({
       opensAboveC: between(18, 30),
       bandK: between(0.5, 5),
-      onlyCooler: fc.boolean(),
+      onlyWhileOutside: fc.constantFrom('cooler' as const, 'warmer' as const, 'either' as const),
+      opens: fc.constantFrom('by-degrees' as const, 'all-at-once' as const),
       schedule: schedule(0, 1),
       shutAboveWind: fc.constantFrom(8, 1000),
       shutInRain: fc.boolean(),

@@ -192,7 +192,8 @@ const OPENINGS: readonly Opening[] = [
     rule: {
       opensAboveC: 27,
       bandK: 3,
-      onlyCooler: true,
+      onlyWhileOutside: 'cooler',
+      opens: 'by-degrees',
       schedule: always(1),
       shutAboveWind: 15,
       shutInRain: true,

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import type { Design, Habit } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
-import type { Model } from '../../src/model/model.ts';
+import type { Model, VentOpening } from '../../src/model/model.ts';
 import { always } from '../../src/network/clock.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
@@ -92,7 +92,8 @@ describe('the rule of a sixth of the glass', () => {
           rule: {
             opensAboveC: 20,
             bandK: 3,
-            onlyCooler: true,
+            onlyWhileOutside: 'cooler',
+            opens: 'by-degrees',
             schedule: always(1),
             shutAboveWind: 15,
             shutInRain: true,
@@ -218,5 +219,65 @@ describe('rain and damp', () => {
     }
     // Nights before the first look of the day and hours of rain remain.
     expect(stuck).toBeLessThan(50);
+  });
+});
+
+test('a fan from the sunspace runs only while the rooms want heat it has, and saves back-up heat', () => {
+  const closed = EXAMPLES.find(({ id }) => id === 'closed')!.design;
+  // With the door shut, so that the fan alone carries heat.
+  const shut: Design = { ...closed, sunspace: { ...closed.sunspace, doorRule: 'shut' } };
+  const still = yearOf(shut);
+  const blown = yearOf({ ...shut, vents: { ...shut.vents, sunspaceFanAch: 1.5 } });
+  const heat = (year: Year) => year.zones[0]!.heatingW.reduce((sum, watt) => sum + watt, 0);
+  expect(heat(blown)).toBeLessThan(heat(still));
+  const fan = blown.openings.find(({ id }) => id === 'sunspace fan')!;
+  const [room, sunspace] = blown.zones;
+  // Hours in which it ran throughout: of the others the mean says little.
+  const rated = fan.flow.reduce((a, b) => Math.max(a, b));
+  const running = [...fan.flow.keys()].filter((hour) => fan.flow[hour]! > 0.99 * rated);
+  expect(running.length).toBeGreaterThan(300);
+  for (const hour of running) {
+    expect(sunspace!.airC[hour]!).toBeGreaterThan(room!.airC[hour]!);
+    expect(room!.airC[hour]!).toBeLessThan(22 + 1.5);
+  }
+  expect(blown.books.heatResidual).toBeLessThan(1e-9);
+});
+
+describe('rules of a vent', () => {
+  const ruled = (rule: Partial<VentOpening['rule']>, hand: Habit = 'automatic'): VentYear => {
+    const model = modelOf(withHand(leaning, hand), site, denver.ground);
+    const openings = model.openings.map((opening) =>
+      opening.kind === 'vent' ? { ...opening, rule: { ...opening.rule, ...rule } } : opening,
+    );
+    const year = simulate({ ...model, openings }, dryDenver);
+    return { vent: year.openings.find(({ id }) => id === 'sunspace vents')!, sunspace: year.zones[1]! };
+  };
+  type VentYear = { vent: Year['openings'][number]; sunspace: Year['zones'][number] };
+  const dryDenver = { ...denver, year: { ...denver.year, rainMm: null } };
+
+  test('only while outside is warmer: never on the hours that are cooler for good', () => {
+    const { vent, sunspace } = ruled({ onlyWhileOutside: 'warmer' });
+    let open = 0;
+    for (let hour = 2; hour < HOURS; hour++) {
+      if (vent.open[hour]! > 0.05) open++;
+      const cooler = [hour - 2, hour - 1, hour].every(
+        (h) => denver.year.dryBulbC[h]! < sunspace.airC[h]! - 2,
+      );
+      // An opener takes some hours to close the last thousandth.
+      if (cooler) expect(vent.open[hour]!).toBeLessThan(0.1);
+    }
+    expect(open).toBeGreaterThan(10);
+  });
+
+  test('all at once: an opener goes all the way, and people know no ajar', () => {
+    const steps = (hand: Habit) => [...ruled({ opens: 'all-at-once' }, hand).vent.open];
+    // By the end of an hour an opener with a time constant of twenty minutes has gone 95 % of its way.
+    const resting = steps('automatic').filter(
+      (share, hour, all) => Math.abs(share - (all[hour - 1] ?? 0)) < 1e-3,
+    );
+    for (const share of resting) expect(Math.min(share, Math.abs(share - 1))).toBeLessThan(0.02);
+    expect(resting.filter((share) => share > 0.9).length).toBeGreaterThan(200);
+    // Shut against cold within an hour leaves a quarter's share of it.
+    for (const share of steps('attentive')) expect(4 * share).toBeCloseTo(Math.round(4 * share), 9);
   });
 });

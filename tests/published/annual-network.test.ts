@@ -133,7 +133,7 @@ describe.each(Object.keys(reference.cases))('the annual network in %s', (site) =
   test('house air follows the exact solution at every hour of the first ten days', () => {
     expect(compared).toBe(240);
     check({
-      source: 'annual-network.json',
+      source: 'Thirteen-node house solved exactly',
       case: site,
       quantity: 'house air, largest error of 240 hours',
       reference: 0,
@@ -149,7 +149,7 @@ describe.each(Object.keys(reference.cases))('the annual network in %s', (site) =
     expected.monthly.forEach((row, month) => {
       const seconds = (MONTH_START_HOUR[month + 1]! - MONTH_START_HOUR[month]!) * 3600;
       check({
-        source: 'annual-network.json',
+        source: 'Thirteen-node house solved exactly',
         case: `${site}, month ${row.month}`,
         quantity: 'house air, mean',
         reference: row.mean[reference.nodes.indexOf('house_air')]!,

@@ -42,7 +42,7 @@ export function checksOf(rows: readonly Row[]): Checks {
     listed: {
       odd: rows
         .filter((row) => judge(row).verdict !== 'pass')
-        .map((row) => ({ source: row.source, line: lineOf(row, 1) })),
+        .map((row) => ({ source: familyOf(row.source), line: lineOf(row, 1) })),
       sources: sources.map(({ source }) => ({ source, lines: linesOf(families.get(source)!) })),
     },
   };

@@ -7,7 +7,7 @@ import { readBundle } from '../../src/weather/bundle-form.ts';
 import { summariseClimate } from '../../src/weather/climate-summary.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
 import { clearDayMinute, closureMinute, cosZenithAt } from '../../src/weather/sun-clock.ts';
-import type { TypicalYear } from '../../src/weather/typical-year.ts';
+import { HOURS, MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { climateText, fileYear, yearOf } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';
 import { readTable, type TableRow } from './reference-table.ts';
@@ -65,14 +65,34 @@ const AT_HAND = [
   'tmy_40.417_-3.704_2005_2014.csv',
   'PVGIS_TMY_Data_54.60452_-5.9286.csv',
   'tmy_-38.320_-71.960_2005_2023.csv',
+  'tmy_29.652_91.172_2005_2023.csv',
+  'tmy_59.567_150.800_2005_2023.csv',
+  '722040TYA.CSV',
+  '724699TYA.CSV',
+  '724839TYA.CSV',
+  '725280TY.csv',
+  '703165TY.csv',
 ];
 const CASES = [...AT_HAND, ...Object.keys(BUNDLED)];
 
-/** Its beam is recomputed on reading, so the table's beam figures are not to be met. */
-const RECOMPUTED = 'tmy_-38.320_-71.960_2005_2023.csv';
+/** Their beam is recomputed on reading, so the table's beam figures are not to be met. */
+const RECOMPUTED = [
+  'tmy_-38.320_-71.960_2005_2023.csv',
+  'tmy_29.652_91.172_2005_2023.csv',
+  'tmy_59.567_150.800_2005_2023.csv',
+];
 
 /** They do not state their minute: the table takes the full hour, we the minute found. */
 const UNSTATED = ['tmy_40.417_-3.704_2005_2014.csv', 'PVGIS_TMY_Data_54.60452_-5.9286.csv'];
+
+/**
+ * Where a file's humidity column lies below its own dew point, mean of all hours [points], counted from the two columns:
+ * 3 to 4 points in hours near freezing. The dew point is used.
+ */
+const HUMIDITY_APART: Readonly<Record<string, number>> = { '703165TY.csv': 1 };
+
+/** Files in UTC, whose months in the table are those of UTC. */
+const IN_UTC = /tmy_-?\d|pvgis_tmy|PVGIS_TMY/;
 
 const rows = readTable('typical-years.csv');
 const rowOf = (file: string): TableRow => rows.find((row) => row.text('file') === file)!;
@@ -91,10 +111,19 @@ function misfit(year: TypicalYear): number {
   return Math.sqrt(square / count);
 }
 
+/** Mean of a month of the file's own days. */
+function monthMean({ dryBulbC, site }: TypicalYear, file: string, month: number): number {
+  const later = IN_UTC.test(file) ? site.utcOffsetH : 0;
+  const [from, to] = [MONTH_START_HOUR[month]!, MONTH_START_HOUR[month + 1]!];
+  let sum = 0;
+  for (let hour = from; hour < to; hour++) sum += dryBulbC[(hour + later + HOURS) % HOURS]!;
+  return sum / (to - from);
+}
+
 test('every case has its row in the table of 30 files', () => {
   expect(rows).toHaveLength(30);
   expect(CASES.filter((file) => rowOf(file) === undefined)).toEqual([]);
-  expect(CASES).toHaveLength(23);
+  expect([...CASES].sort()).toEqual(rows.map((row) => row.text('file')).sort());
 });
 
 describe.each(CASES)('%s', (file) => {
@@ -117,22 +146,23 @@ describe.each(CASES)('%s', (file) => {
     });
 
   test('means, extremes, degree-days and sums are those of the file', () => {
-    const { year: whole, months, meanPressurePa } = summariseClimate(prepareClimate(year));
+    const { year: whole, meanPressurePa } = summariseClimate(prepareClimate(year));
     compare('mean air temperature', 'mean', whole.meanC, ALLOWED.temperature, '°C');
     compare('lowest', 'min', whole.lowestC, ALLOWED.temperature, '°C');
     compare('highest', 'max', whole.highestC, ALLOWED.temperature, '°C');
-    compare('mean of January', 'jan', months[0]!.meanC, ALLOWED.temperature, '°C');
-    compare('mean of July', 'jul', months[6]!.meanC, ALLOWED.temperature, '°C');
+    compare('mean of January', 'jan', monthMean(year, file, 0), ALLOWED.temperature, '°C');
+    compare('mean of July', 'jul', monthMean(year, file, 6), ALLOWED.temperature, '°C');
     compare('heating degree-days', 'hdd', whole.heatingDegreeDays, ALLOWED.degreeDays, 'K·d');
     compare('cooling degree-days', 'cdd', whole.coolingDegreeDays, ALLOWED.degreeDays, 'K·d');
     compare('global radiation', 'ghi', whole.globalKWh, ALLOWED.radiation, 'kWh/m²');
     compare('diffuse radiation', 'dhi', whole.diffuseKWh, ALLOWED.radiation, 'kWh/m²');
     compare('highest global', 'max_ghi', Math.max(...year.globalHorizontal), ALLOWED.peak, 'W/m²');
-    if (file !== RECOMPUTED) {
+    if (!RECOMPUTED.includes(file)) {
       compare('beam radiation', 'dni', whole.beamNormalKWh, ALLOWED.radiation, 'kWh/m²');
       compare('highest beam', 'max_dni', Math.max(...year.beamNormal), ALLOWED.peak, 'W/m²');
     }
-    compare('relative humidity', 'rh', 100 * whole.meanRelativeHumidity, ALLOWED.humidity, '%');
+    const apart = HUMIDITY_APART[file] ?? 0;
+    compare('relative humidity', 'rh', 100 * whole.meanRelativeHumidity - apart, ALLOWED.humidity, '%');
     compare('wind', 'wind', whole.meanWind, ALLOWED.wind, 'm/s');
     compare('pressure', 'pressure', meanPressurePa / 100, ALLOWED.pressure, 'hPa');
     const [first, last] = row.text('years').split('-').map(Number);
@@ -140,7 +170,7 @@ describe.each(CASES)('%s', (file) => {
   });
 
   test('the minute of the hour shows in the closure and in clear days', () => {
-    if (file === RECOMPUTED) {
+    if (RECOMPUTED.includes(file)) {
       expect(year.sunMinute).toBe('mean');
       return;
     }

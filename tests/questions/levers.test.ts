@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
-import { whatHelps } from '../../src/questions/what-helps.ts';
+import type { RunResult } from '../../src/questions/run-job.ts';
+import type { Runner } from '../../src/questions/runner.ts';
+import { helpFor, pullLevers } from '../../src/questions/what-helps.ts';
+import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
 const figures = (overheatedHours: number, humidHours = 0, heatingKWh = 0) =>
@@ -51,22 +55,58 @@ describe('the best lever', () => {
 });
 
 describe('what helps', () => {
-  it('pulls every lever once, and the two best together', async () => {
-    let runs = 0;
-    const help = await whatHelps(design, async (run) => {
-      runs++;
-      const isShaded = run.glass.summerShade > 0.5;
-      const isBare = run.plants.bedM2 === 0;
-      return figures(isShaded ? 100 : 1500, isBare ? 5 : 3600, 1000);
-    });
-    expect(help!.hot).toMatchObject({ lever: { id: 'shade' }, from: 1500, to: 100 });
-    expect(help!.damp).toMatchObject({ lever: { id: 'no-plants' }, to: 5 });
-    expect(help!.heat).toBeNull();
-    expect(help!.both!.figures).toMatchObject({ overheatedHours: 100, humidHours: 5 });
-    expect(runs).toBe(leversOf(design).length + 2);
+  const hot = (run: Design) => (run.glass.summerShade > 0.5 ? 100 : 1500);
+  const damp = (run: Design) => (run.plants.bedM2 === 0 ? 5 : 3600);
+  const modest = EXAMPLES.find(({ id }) => id === 'modest')!.design;
+  const outcome = madeRun().outcome;
+
+  /** A runner by formula, which notes what it ran. */
+  function runnerOf(
+    hotOf: (run: Design) => number,
+    dampOf: (run: Design) => number,
+    seen: Design[] = [],
+  ): Runner {
+    return {
+      run: async (jobs) =>
+        jobs.map(({ id, design: ran }): RunResult => {
+          seen.push(ran);
+          const house = { ...outcome.zones.house, overheatedHours: hotOf(ran), humidHours: dampOf(ran) };
+          return { id, outcome: { ...outcome, zones: { house } }, frontGlass: null };
+        }),
+    };
+  }
+
+  it('pulls every lever alone, then the next best on top of the best', async () => {
+    const seen: Design[] = [];
+    const runner = runnerOf(hot, damp, seen);
+    const pulled = await pullLevers(design, runner);
+    expect(pulled.pulled).toHaveLength(leversOf(design).length);
+    expect(seen).toHaveLength(pulled.pulled.length + 1);
+    const help = await helpFor(design, pulled, runner);
+    expect(help.steps.map(({ lever }) => lever.id)).toEqual(['no-plants', 'shade']);
+    expect(help.steps.map(({ figures: then }) => [then.overheatedHours, then.humidHours])).toEqual([
+      [1500, 5],
+      [100, 5],
+    ]);
+    // What is tried next stands on the steps already taken.
+    expect(seen.at(-1)!.plants.bedM2).toBe(0);
   });
 
-  it('gives up with the runner', async () => {
-    expect(await whatHelps(design, async () => null)).toBeNull();
+  it('takes no step that wins next to nothing, and none for a calm house', async () => {
+    const little = runnerOf(
+      (run) => (run.glass.summerShade > 0.5 ? 1460 : 1500),
+      () => 100,
+    );
+    expect((await helpFor(modest, await pullLevers(modest, little), little)).steps).toEqual([]);
+    const calm = runnerOf(
+      () => 50,
+      () => 100,
+    );
+    expect((await helpFor(modest, await pullLevers(modest, calm), calm)).steps).toEqual([]);
+  });
+
+  it('fails with its runner', async () => {
+    const broken: Runner = { run: () => Promise.reject(new Error('no thread')) };
+    await expect(pullLevers(design, broken)).rejects.toThrow('no thread');
   });
 });

@@ -100,3 +100,19 @@ test('every doubt says what it would do to the answer', async () => {
     expect(effect.length).toBeGreaterThan(20);
   }
 });
+
+test('a few hours beyond the possible are worth a look, many are a wrong unit', async () => {
+  const year = await fileYear('723170TYA.CSV');
+  const doubtWith = (count: number) => {
+    const beamNormal = Float64Array.from(year.beamNormal);
+    for (let day = 0; day < count; day++) beamNormal[day * 24 + 12] = 1500;
+    const found = doubtsAbout(prepareClimate({ ...year, beamNormal })).find(
+      ({ id }) => id === 'impossible-sun',
+    );
+    return [found?.weight, found?.effect.includes('hardly')];
+  };
+  expect(doubtWith(4)).toEqual([undefined, undefined]);
+  expect(doubtWith(10)).toEqual(['look', true]);
+  expect(doubtWith(60)).toEqual(['careful', false]);
+  expect(doubtWith(200)).toEqual(['wrong', false]);
+});

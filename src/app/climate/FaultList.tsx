@@ -5,10 +5,12 @@ import { describeFault, type Fault } from '../../weather/read-result.ts';
 export function FaultList({ faults }: { faults: readonly Fault[] }) {
   if (faults.length === 0) return null;
   return (
-    <ul class="fault-list" role="alert">
-      {faults.map((fault) => (
-        <li key={describeFault(fault)}>{describeFault(fault)}.</li>
-      ))}
-    </ul>
+    <div class="fault-list" role="alert">
+      <ul>
+        {faults.map((fault) => (
+          <li key={describeFault(fault)}>{describeFault(fault)}.</li>
+        ))}
+      </ul>
+    </div>
   );
 }

@@ -61,10 +61,12 @@ export function SiteFields({
   texts,
   onChange,
   system,
+  needsElevation = false,
 }: {
   texts: SiteTexts;
   onChange: (texts: SiteTexts) => void;
   system: UnitSystem;
+  needsElevation?: boolean;
 }) {
   const [low, high] = [-450, 6000].map((m) => Math.round(toShown(m, 'length', system)));
   const fields: readonly (readonly [keyof SiteTexts, string])[] = [
@@ -73,7 +75,7 @@ export function SiteFields({
     ['name', 'Name of the place'],
     [
       'elevation',
-      `Elevation, ${String(low).replace('-', '−')} to ${high} ${unitOf('length', system).sign}, if known`,
+      `Elevation, ${String(low).replace('-', '−')} to ${high} ${unitOf('length', system).sign}${needsElevation ? '' : ', if known'}`,
     ],
     ['utcOffset', 'Standard time minus UTC, −14 to 14 h, if not by the sun'],
   ];

@@ -1,6 +1,7 @@
 // The headline figures: number, unit, limit, verdict in words, and what changed since the last step. A click opens
 // the picture that explains the figure.
 
+import { HotterMark } from '../climate/HotterMark.tsx';
 import { useWorkspace } from '../state/session-context.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { changeText, numberText, quantityText } from '../units/number-text.ts';
@@ -37,6 +38,7 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
       data-run={answer.number}
       data-took={answer.tookMs.toFixed(1)}
     >
+      <HotterMark design={answer.job.design} />
       {zones.map((zone) => (
         <div class="figure-zone" key={zone}>
           <h2>{ZONE_TITLES[zone]}</h2>

@@ -2,9 +2,9 @@
 // design. The first few stand open; the rest is one click away.
 
 import { useRef } from 'preact/hooks';
+import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
-import { SEVERITY_WORDS } from './severity-words.ts';
 
 const SHOWN = 5;
 

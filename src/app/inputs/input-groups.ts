@@ -90,6 +90,8 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       number('vents.opensAboveC'),
       choice('vents.habit'),
       number('vents.nightPurgeAch'),
+      number('vents.extractAch'),
+      number('vents.sunspaceFanAch', isClosed),
     ],
   },
   {

@@ -5,6 +5,7 @@ import { BalancePanel } from '../charts/BalancePanel.tsx';
 import { VentDiary } from '../charts/VentDiary.tsx';
 import { WeekPanel } from '../charts/WeekPanel.tsx';
 import { YearMap } from '../charts/YearMap.tsx';
+import { ClimatePanel } from '../climate/ClimatePanel.tsx';
 import { WeatherQuestions } from '../climate/WeatherQuestions.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
@@ -66,6 +67,7 @@ function Sheet() {
           </section>
           <CompareView />
           <FindingPanel />
+          <ClimatePanel />
           <AskPanel />
           <div id="year">
             <YearMap />

@@ -2,6 +2,7 @@
 
 import { EXAMPLES } from '../../design/examples.ts';
 import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
+import { openClimate } from '../climate/ClimatePanel.tsx';
 import { useWorkspace } from '../state/session-context.ts';
 import { quantityText } from '../units/number-text.ts';
 import { KeepTools } from './KeepTools.tsx';
@@ -48,6 +49,9 @@ export function SheetHead() {
         <button type="button" disabled={!history.canRedo.value} onClick={() => history.redo()}>
           Redo
         </button>
+        <button type="button" onClick={openClimate}>
+          Climate
+        </button>
         <KeepTools />
         <fieldset class="units">
           <legend class="visually-hidden">Units</legend>
@@ -75,9 +79,10 @@ function PlacePicker() {
   const key = workspace.design.value.climate;
   const climate = workspace.climate.value;
   const row = bundledClimate(key);
-  const site = climate.state === 'ready' ? climate.year.site : null;
+  const site = climate.state === 'ready' ? climate.typical.site : null;
+  const hotter = workspace.design.value.hotter ? ', hotter year' : '';
   const about = site
-    ? `${Math.abs(site.latitudeDeg).toFixed(1)}° ${site.latitudeDeg >= 0 ? 'N' : 'S'}, ${quantityText(site.elevationM, 'length', workspace.units.value, 0)} up`
+    ? `${Math.abs(site.latitudeDeg).toFixed(1)}° ${site.latitudeDeg >= 0 ? 'N' : 'S'}, ${quantityText(site.elevationM, 'length', workspace.units.value, 0)} up${hotter}`
     : climate.state === 'loading'
       ? 'loading…'
       : '';

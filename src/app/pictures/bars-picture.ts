@@ -12,7 +12,7 @@ import { textureFill, texturePattern } from './texture.ts';
 const WIDTH = 680;
 const LEFT = 52;
 const TOP = 16;
-const FIELD = 150;
+const FIELD = 124;
 const MONTHS = 22;
 const KEY_ROW = 20;
 const KEY_COLUMNS = 4;

@@ -18,7 +18,7 @@ import { textureFill, texturePattern } from './texture.ts';
 
 const DRAWING_PX = 600;
 /** room above for the overhang's dimension, on the right for heights, below for depths */
-const MARGIN = { top: 24, right: 54, below: 26 };
+const MARGIN = { top: 24, right: 54, below: 34 };
 /** room for the words beside the glass */
 const GLASS_WORDS_PX = 84;
 const TICK = 4;

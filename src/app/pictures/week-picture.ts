@@ -9,7 +9,7 @@ import { axisTicks } from './axis.ts';
 import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
 const WIDTH = 680;
-const HEIGHT = 200;
+const HEIGHT = 164;
 const LEFT = 46;
 const RIGHT = 78;
 const TOP = 12;

@@ -10,7 +10,7 @@ import type { YearBands } from './year-bands.ts';
 const WIDTH = 680;
 const LEFT = 38;
 const TOP = 6;
-const FIELD = 126;
+const FIELD = 108;
 const MONTHS = 20;
 const KEY_ROW = 20;
 const KEY_COLUMNS = 3;

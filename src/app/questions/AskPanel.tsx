@@ -5,6 +5,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
 import type { Answer, Table } from '../../questions/question.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
+import { HotterMark } from '../climate/HotterMark.tsx';
 import { useSession } from '../state/session-context.ts';
 import { AnswerChart } from './AnswerChart.tsx';
 import { AnswerMap } from './AnswerMap.tsx';
@@ -69,7 +70,7 @@ export function AskPanel() {
         criterionId,
         design: of,
         climateKey: climate.key,
-        year: climate.year,
+        year: climate.typical,
         signal: controller.signal,
         onProgress: ({ done, wanted, soFar }) => {
           if (controller.signal.aborted || performance.now() - lastPicture < PICTURE_MS) return;
@@ -163,6 +164,7 @@ export function AskPanel() {
       {engine && asked?.answer && (
         <AnswerView
           answer={asked.answer}
+          design={asked.design}
           isOld={asked.design !== design}
           onPropose={(next) => workspace.replace(next)}
           onMove={(glassM2, massM2) => workspace.replace(engine.designAt(design, glassM2, massM2))}
@@ -174,16 +176,18 @@ export function AskPanel() {
 
 interface AnswerViewProps {
   readonly answer: Answer;
+  readonly design: Design;
   readonly isOld: boolean;
   readonly onPropose: (design: Design) => void;
   readonly onMove: (glassM2: number, massM2: number) => void;
 }
 
-function AnswerView({ answer, isOld, onPropose, onMove }: AnswerViewProps) {
+function AnswerView({ answer, design, isOld, onPropose, onMove }: AnswerViewProps) {
   const { proposal } = answer;
   return (
     <div class="ask-answer" data-answer={answer.complete ? 'whole' : 'part'}>
       <h3>{answer.title}</h3>
+      <HotterMark design={design} />
       {isOld && <p class="ask-old">Asked of an earlier state of the design.</p>}
       {answer.finding && <p class="ask-finding">{answer.finding.text}</p>}
       {proposal && (

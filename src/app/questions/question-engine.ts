@@ -1,9 +1,6 @@
-// Everything a question needs that the first picture does not: the registry, the pool of workers and the asking.
+// Everything a question needs that the first picture does not: the registry and the asking.
 // Loaded when the panel is first opened, so that the page itself stays small.
 
-import { createPagePool } from '../../../workers/page-pool.ts';
-import type { RunPool } from '../../../workers/run-pool.ts';
-import { startSimulationThread } from '../../../workers/simulation-thread.ts';
 import type { Design } from '../../design/design.ts';
 import { ask, type Progress } from '../../questions/ask.ts';
 import { basisOf } from '../../questions/basis.ts';
@@ -12,6 +9,7 @@ import { designAt } from '../../questions/glass-and-mass-map.ts';
 import type { Answer } from '../../questions/question.ts';
 import { QUESTIONS, questionById } from '../../questions/registry.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
+import { pageRunner } from './page-runner.ts';
 
 export { CRITERIA, designAt, QUESTIONS };
 
@@ -25,17 +23,13 @@ export interface Asking {
   readonly onProgress: (progress: Progress) => void;
 }
 
-let pool: RunPool | null = null;
-
 /** The answer to a question about a design, by every worker the machine has cores for. */
 export async function askOnPage(asking: Asking): Promise<Answer> {
   const { questionId, criterionId, design, climateKey, year, signal, onProgress } = asking;
   const question = questionById(questionId);
   if (!question) throw new RangeError(`question is '${questionId}'; allowed: one of the list`);
   const criterion = CRITERIA.find(({ id }) => id === criterionId) ?? CRITERIA[0]!;
-  pool ??= createPagePool(startSimulationThread);
-  pool.keepClimate(climateKey, year);
-  return ask(question, basisOf(design, year.site, { criterion }), pool.runner(climateKey), {
+  return ask(question, basisOf(design, year.site, { criterion }), pageRunner(climateKey, year), {
     signal,
     onProgress,
   });

@@ -6,7 +6,8 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { useSession } from '../state/session-context.ts';
-import { useHelp } from '../why/use-help.ts';
+import { helpOf } from '../why/pulled-levers.ts';
+import { useRunFor } from '../why/run-for.ts';
 import { usePageFoot } from './page-foot.ts';
 import { ReportFields } from './ReportFields.tsx';
 import { ReportPaper } from './ReportPaper.tsx';
@@ -23,12 +24,16 @@ export function ReportView() {
   const system = workspace.units.value;
   const others = useOthers(answer);
   const design = workspace.design.value;
-  const help = useHelp(workspace.stale.value ? null : (answer?.job.design ?? null));
+  const help = useRunFor(
+    workspace.stale.value ? null : answer,
+    climate.state === 'ready' ? climate.year : null,
+    helpOf,
+  );
   const isReady =
     answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';
   const report = useMemo(
     () =>
-      isReady && others !== null && help !== 'running'
+      isReady && others !== null
         ? reportContent({
             words: words.value,
             answer,
@@ -37,7 +42,7 @@ export function ReportView() {
             answers: told.value
               .filter((entry) => entry.design === design)
               .flatMap(({ answer: { title, finding } }) => (finding ? [`${title} ${finding.text}`] : [])),
-            help: help === 'failed' ? null : help,
+            help: typeof help === 'string' ? null : help,
             units: system,
             today: new Date(),
           })
@@ -56,7 +61,7 @@ export function ReportView() {
 
   usePageFoot(report?.foot ?? null);
   return (
-    <main class="report-view" aria-busy={report === null}>
+    <main class="report-view" aria-busy={report === null || help === 'running'}>
       <div class="report-tools">
         <div class="report-bar">
           <h1 ref={heading} tabIndex={-1}>
@@ -68,11 +73,17 @@ export function ReportView() {
           <a class="button" href="#sheet">
             Back to the sheet
           </a>
-          <button type="button" disabled={report === null} onClick={() => window.print()}>
+          <button
+            type="button"
+            disabled={report === null || help === 'running'}
+            onClick={() => window.print()}
+          >
             Print, or save as PDF
           </button>
         </div>
         <ReportFields words={words} />
+        {help === 'running' && <p role="status">Running the changes one by one, to see what helps most…</p>}
+        {help === 'failed' && <p role="alert">The changes could not be run; the report does without them.</p>}
         {workspace.runFault.value !== null && (
           <p class="is-trouble" role="alert">
             This year could not be computed: {workspace.runFault.value}

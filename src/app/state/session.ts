@@ -4,8 +4,10 @@
 
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
+import type { ClimateGlance } from '../../../workers/service.ts';
 import type { Design } from '../../design/design.ts';
 import type { Answer } from '../../questions/question.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
 import { type ClimateIntake, createClimateIntake } from '../climate/climate-intake.ts';
 import type { Explanation } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
@@ -48,6 +50,8 @@ export interface Session {
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
+  /** Figures and doubts of a climate, worked out once. */
+  glanceAt(year: TypicalYear): Promise<ClimateGlance>;
   /** answers to the questions asked in this visit, each with the design it was asked of */
   readonly told: Signal<readonly ToldAnswer[]>;
   /** the headline figure whose reasons are asked for, null for none */
@@ -59,7 +63,7 @@ export interface Session {
 export interface SessionOptions {
   readonly workspace: Workspace;
   readonly kept: readonly KeptVersion[];
-  readonly bridge: Pick<SimulationBridge, 'readClimate' | 'lookAtClimate' | 'runKept'>;
+  readonly bridge: Pick<SimulationBridge, 'readClimate' | 'lookAtClimate' | 'glanceAt' | 'runKept'>;
   readonly pageAddress: () => string;
 }
 
@@ -69,6 +73,7 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
   const list = createVersionList(kept);
   const notices = signal<readonly Notice[]>([]);
   const answers = new WeakMap<Design, Promise<NumberedAnswer | null>>();
+  const glances = new WeakMap<TypicalYear, Promise<ClimateGlance>>();
   let notice = 0;
 
   const tell = (kind: Notice['kind'], text: string) => {
@@ -119,6 +124,12 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
         .replace(/[^a-z0-9]+/g, '-')
         .replace(/^-|-$/g, '');
       return { name: `${name || 'design'}.daystone.json`, text: designToText(design) };
+    },
+    glanceAt(year) {
+      const running = glances.get(year) ?? bridge.glanceAt(year);
+      glances.set(year, running);
+      running.catch(() => glances.delete(year));
+      return running;
     },
     async answerOf(design) {
       const known = answers.get(design);

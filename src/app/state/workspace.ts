@@ -5,6 +5,7 @@
 import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import { yearOfDesign } from '../../model/design-climate.ts';
 import type { Outcome } from '../../outcomes/outcome.ts';
 import { describeFault } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -15,7 +16,14 @@ import { withValueAt } from './design-path.ts';
 
 export type ClimateState =
   | { readonly state: 'loading'; readonly key: string }
-  | { readonly state: 'ready'; readonly key: string; readonly year: TypicalYear }
+  | {
+      readonly state: 'ready';
+      readonly key: string;
+      /** as the design has it: made hotter where it asks for that */
+      readonly year: TypicalYear;
+      /** as read; what is handed to workers, which make it hotter themselves */
+      readonly typical: TypicalYear;
+    }
   | { readonly state: 'failed'; readonly key: string; readonly message: string };
 
 export interface Workspace {
@@ -63,11 +71,15 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
   const fitNotes = signal<readonly FitNote[]>([]);
   const outcomes = new WeakMap<Design, Outcome>();
   const climateKey = computed(() => design.value.climate);
+  const hotter = computed(() => design.value.hotter);
 
   const climate = computed<ClimateState>(() => {
     const key = climateKey.value;
-    const year = years.value.get(key);
-    if (year) return { state: 'ready', key, year };
+    const typical = years.value.get(key);
+    if (typical) {
+      const year = hotter.value ? yearOfDesign({ hotter: hotter.value }, typical) : typical;
+      return { state: 'ready', key, year, typical };
+    }
     const message = failures.value.get(key);
     return message === undefined ? { state: 'loading', key } : { state: 'failed', key, message };
   });

@@ -10,6 +10,7 @@ import {
   type CheckLine,
   checksInShort,
   type ErrorTable,
+  LEFT_OUT,
   type ListedChecks,
   NOT_MODELLED,
   TRUST,
@@ -34,7 +35,7 @@ export function TrustView() {
           Back to the sheet
         </a>
       </div>
-      {TRUST.map((text) => (
+      {TRUST.filter((text) => text !== LEFT_OUT).map((text) => (
         <p key={text}>{text}</p>
       ))}
       <h2>What is not in the model</h2>

@@ -23,7 +23,9 @@ export type ShownQuantity =
   | 'flow'
   | 'heatCapacity'
   | 'massPerArea'
-  | 'uValue';
+  | 'uValue'
+  | 'degreeDays'
+  | 'dailySun';
 
 export interface DisplayUnit {
   /** sign after the number, '' for none */
@@ -81,6 +83,8 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   heatCapacity: unit('kWh/K', 'kilowatt hours per kelvin', 1, 1),
   massPerArea: unit('kg/m²', 'kilograms per square metre', 1, 0),
   uValue: unit('W/(m²K)', 'watts per square metre kelvin', 1, 2),
+  degreeDays: unit('K·d', 'kelvin days', 1, 0),
+  dailySun: unit('kWh/m²', 'kilowatt hours per square metre', 1, 1),
 };
 
 const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
@@ -105,6 +109,8 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   heatCapacity: unit('kBtu/°F', 'thousand Btu per degree Fahrenheit', BTU_H / 1.8, 1),
   massPerArea: unit('lb/ft²', 'pounds per square foot', 1 / (0.45359237 * FT * FT), 0),
   uValue: unit('Btu/(h·ft²·°F)', 'Btu per hour, square foot and degree Fahrenheit', 0.1761102, 2),
+  degreeDays: unit('°F·d', 'degree Fahrenheit days', 1.8, 0),
+  dailySun: unit('kBtu/ft²', 'thousand Btu per square foot', 0.3169983, 2),
 };
 
 /** The unit of a kind of quantity in a system. */

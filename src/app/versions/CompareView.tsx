@@ -8,6 +8,7 @@ import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { zoneOf } from '../charts/week-hours.ts';
 import { YearPicture } from '../charts/YearPicture.tsx';
 import { bundledClimate } from '../climate/bundled-climates.ts';
+import { HotterMark } from '../climate/HotterMark.tsx';
 import { type HeadlineFigure, headlineFigures } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { StillSection } from '../section/StillSection.tsx';
@@ -69,6 +70,7 @@ function CompareTable({
             {versions.map((version) => (
               <th key={version.id} scope="col">
                 {version.name}
+                <HotterMark design={version.design} />
               </th>
             ))}
           </tr>

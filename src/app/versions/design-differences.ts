@@ -1,7 +1,9 @@
 // What differs between designs. In: two to four designs. Out: one row for every number or choice that is not the same
 // in all of them, in the order of the input panel, with its value in each in words.
 
-import type { Design } from '../../design/design.ts';
+import type { Design, Hotter } from '../../design/design.ts';
+import { hotterWords } from '../../findings/hotter-words.ts';
+import { wordingOf } from '../../findings/wording.ts';
 import { choiceOf } from '../inputs/choice-list.ts';
 import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { numberRange } from '../inputs/number-range.ts';
@@ -24,6 +26,7 @@ export function designDifferences(
 ): readonly Difference[] {
   const rows: Difference[] = [
     { path: 'climate', label: 'Place', values: designs.map(({ climate }) => placeOf(climate)) },
+    { path: 'hotter', label: 'Year', values: designs.map(({ hotter }) => yearText(hotter, system)) },
   ];
   for (const { path, kind, when } of INPUT_GROUPS.flatMap((group) => group.entries)) {
     const label = kind === 'number' ? numberRange(path, designs[0]!, system).label : choiceOf(path).label;
@@ -33,6 +36,10 @@ export function designDifferences(
     rows.push({ path, label, values });
   }
   return rows.filter(({ values }) => values.some((value) => value !== values[0]));
+}
+
+function yearText(hotter: Hotter | undefined, system: UnitSystem): string {
+  return hotter === undefined ? 'typical year' : `hotter: ${hotterWords(hotter, wordingOf(system))}`;
 }
 
 function valueText(path: string, kind: 'number' | 'choice', design: Design, system: UnitSystem): string {

@@ -7,13 +7,14 @@ import { type Traced, type TracedZone, whyOf } from '../../findings/why.ts';
 import { hours as hoursInWords } from '../../findings/wording.ts';
 import type { FigureKey } from '../../questions/figures.ts';
 import { bestLever } from '../../questions/levers.ts';
-import type { Help } from '../../questions/what-helps.ts';
+import type { PulledLevers } from '../../questions/what-helps.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
 import { preparedClimate } from '../state/prepared-climates.ts';
 import { useSession } from '../state/session-context.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import { quantityText } from '../units/number-text.ts';
-import { useHelp } from './use-help.ts';
+import { pulledLevers } from './pulled-levers.ts';
+import { useRunFor } from './run-for.ts';
 
 /** The figure of the runs that tells which change moves it, and the smallest move worth a word in its unit. */
 interface Moved {
@@ -57,7 +58,11 @@ export function WhyNote() {
   const system = workspace.units.value;
   const id = asked.value?.figure ?? '';
   const isReady = answer !== null && climate.state === 'ready' && !workspace.stale.value;
-  const help = useHelp(isReady ? answer.job.design : null);
+  const help = useRunFor(
+    isReady ? answer : null,
+    climate.state === 'ready' ? climate.year : null,
+    pulledLevers,
+  );
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
     heading.current?.scrollIntoView({ block: 'center' });
@@ -109,7 +114,7 @@ export function WhyNote() {
   );
 }
 
-function changeText({ drawn, pulled }: Help, { key, least }: Moved, system: UnitSystem): string {
+function changeText({ drawn, pulled }: PulledLevers, { key, least }: Moved, system: UnitSystem): string {
   const best = bestLever(drawn, pulled, key, least);
   if (best === null) return `Of ${pulled.length} single changes that were run, none moves it much.`;
   const say = (number: number) => inWords(key, number, system);

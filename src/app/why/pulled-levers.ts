@@ -1,23 +1,36 @@
-// What single changes do to the design on the page, run once for a design and remembered: the reasons of a figure and
-// the report both want it.
+// What changes do to the design on the page, run once for a design and climate and remembered: the reasons of a figure
+// want each lever alone, the report the steps that help most.
 
 import type { Design } from '../../design/design.ts';
-import { figuresOf } from '../../questions/figures.ts';
-import { type Help, whatHelps } from '../../questions/what-helps.ts';
-import type { Session } from '../state/session.ts';
+import { type Help, helpFor, type PulledLevers, pullLevers } from '../../questions/what-helps.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+import { pageRunner } from '../questions/page-runner.ts';
 
-const known = new WeakMap<Design, Promise<Help | null>>();
+const levers = new WeakMap<Design, Promise<PulledLevers>>();
+const helps = new WeakMap<Design, Promise<Help>>();
 
-/** Null when a run was given up; it is then run anew when asked for again. */
-export function pulledLevers(session: Pick<Session, 'answerOf'>, design: Design): Promise<Help | null> {
+/** Each lever alone. */
+export function pulledLevers(design: Design, year: TypicalYear): Promise<PulledLevers> {
+  return remembered(levers, design, () => pullLevers(design, pageRunner(design.climate, year)));
+}
+
+/** The steps that help most. */
+export function helpOf(design: Design, year: TypicalYear): Promise<Help> {
+  return remembered(helps, design, async () =>
+    helpFor(design, await pulledLevers(design, year), pageRunner(design.climate, year)),
+  );
+}
+
+/** What failed is run anew when it is asked for again. */
+function remembered<T>(
+  known: WeakMap<Design, Promise<T>>,
+  design: Design,
+  run: () => Promise<T>,
+): Promise<T> {
   const found = known.get(design);
   if (found) return found;
-  const running = whatHelps(design, async (varied) => {
-    const answer = await session.answerOf(varied);
-    return answer === null ? null : figuresOf(answer.outcome);
-  });
+  const running = run();
   known.set(design, running);
-  const forget = () => known.delete(design);
-  running.then((help) => help === null && forget(), forget);
+  running.catch(() => known.delete(design));
   return running;
 }

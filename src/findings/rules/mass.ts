@@ -95,7 +95,7 @@ export const MASS_RULES: readonly Rule[] = [
       source: 'US passive-solar guideline series, about 1989–1995',
     }),
     says: (f, { words }) =>
-      `The ${words.area(f.areaM2)} of added mass stands out of the sun, and takes up heat only from warm air. By the guides a floor in the sun does the work of one ${plain(f.times, 0)} times its size in the shade.`,
+      `The ${words.area(f.areaM2)} of added mass stands out of the sun, and takes up heat only from warm air. Move it where the sun falls on it. By the guides, a floor in the sun does as much as one ${plain(f.times, 0)} times its size in the shade.`,
   }),
   finding({
     id: 'mass-idle',

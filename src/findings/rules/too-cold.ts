@@ -85,9 +85,9 @@ export const TOO_COLD_RULES: readonly Rule[] = [
       peakW: context.outcome.heating.peakW,
       minOperativeC: context.house.minOperativeC,
     }),
-    says: (f, { words }) =>
+    says: (f, { words, design }) =>
       f.energyKWh < 5
-        ? `The house needs no back-up heat in a typical year. Its coldest hour is ${words.temperature(f.minOperativeC)}.`
+        ? `The house needs no back-up heat in ${design.hotter === undefined ? 'a typical' : 'this hotter'} year. Its coldest hour is ${words.temperature(f.minOperativeC)}.`
         : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and up to ${words.power(f.peakW)} at once. It never falls below ${words.temperature(f.minOperativeC)}.`,
   }),
 ];

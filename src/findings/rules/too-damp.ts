@@ -67,12 +67,15 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
         kgPerDay: water.kgPerDay,
         largest: CAUSE_WORDS[water.largest] ?? water.largest,
         largestKgPerDay: water.largestKgPerDay,
+        fromPeople: water.largest === 'people' ? 'yes' : 'no',
       };
     },
     says: (f, { words }) =>
       `The air in the rooms is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
       `It takes up ${words.water(f.kgPerDay)} of water a day. The most comes from ${f.largest}: ${words.water(f.largestKgPerDay)}. ` +
-      'Stop the water where it starts before you try to air it out.',
+      (f.fromPeople === 'yes'
+        ? 'That cannot be helped. Cooking, washing and drying can: use a hood, and dry the washing outdoors.'
+        : 'Stop the water where it starts before you try to air it out.'),
   }),
   finding({
     id: 'damp-from-plants',

@@ -43,7 +43,7 @@ export const VENT_RULES: readonly Rule[] = [
     }),
     says: (f) =>
       `The vents and doors need a hand ${f.moves} times a year. In ${f.busiestMonth} that is ${plain(f.movesPerDay, 1)} times a day, and ${f.movesOnBusiestDay} on the busiest day. ` +
-      'Few people keep that up. Wax-driven or electric openers would do it for you, but they do not look ahead as a careful person does: run the year with them too.',
+      'Few people keep that up. Openers driven by wax or a motor would do it for you: run the year with them too.',
   }),
   finding({
     id: 'vents-easy',
@@ -70,7 +70,7 @@ export const VENT_RULES: readonly Rule[] = [
       overheatedHours: house.overheatedHours,
     }),
     says: (f) =>
-      `With ${f.habit}, a vent stands wrong for ${hours(f.neglectedHours)} a year. Run the same house with an automatic opener, and see what that changes.`,
+      `With ${f.habit}, a vent is open or shut at the wrong time for ${hours(f.neglectedHours)} a year. Run the same house with an automatic opener, and see what that changes.`,
   }),
   finding({
     id: 'vents-small',

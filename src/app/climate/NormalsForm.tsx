@@ -1,0 +1,186 @@
+// A year from twelve monthly normals, for a place without a weather file. What is typed is kept in this browser while
+// it is unfinished; a refused number is marked in its cell.
+
+import { useEffect, useState } from 'preact/hooks';
+import { NORMALS_ERROR, NORMALS_LIMITS, type NormalsKey } from '../../weather/normals-limits.ts';
+import type { Fault } from '../../weather/read-result.ts';
+import { MONTH_NAMES, MONTH_SHORT } from '../charts/calendar-words.ts';
+import { ScrollTable } from '../charts/ScrollTable.tsx';
+import { useSession } from '../state/session-context.ts';
+import { toShown, unitOf } from '../units/display-unit.ts';
+import { numberText } from '../units/number-text.ts';
+import { FaultList } from './FaultList.tsx';
+import { keepDraft, keptDraft } from './kept-draft.ts';
+import {
+  cellsOfFaults,
+  draftColumns,
+  emptyDraft,
+  inUnits,
+  type NormalsDraft,
+  normalsOf,
+  QUANTITIES,
+  type SunAs,
+  withCell,
+  withPaste,
+  wrongCells,
+} from './normals-draft.ts';
+import { SiteFields } from './SiteFields.tsx';
+
+const HEADS: Readonly<Record<NormalsKey, string>> = {
+  meanDailyHighC: 'mean daily high',
+  meanDailyLowC: 'mean daily low',
+  humidityPercent: 'humidity',
+  sunshineHours: 'sunshine a day',
+  dailyGlobalKWh: 'sun a day, level ground',
+  windSpeed: 'wind at 10 m',
+};
+
+export function NormalsForm() {
+  const { intake, workspace } = useSession();
+  const system = workspace.units.value;
+  const [typed, setTyped] = useState<NormalsDraft>(() => keptDraft(localStorage) ?? emptyDraft(system));
+  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [asked, setAsked] = useState(false);
+  const draft = inUnits(typed, system);
+  useEffect(() => keepDraft(localStorage, typed), [typed]);
+  const change = (next: NormalsDraft) => {
+    setTyped(next);
+    setFaults([]);
+  };
+  const normals = normalsOf(draft);
+  const wrong = wrongCells(draft);
+  const isWrong = (key: NormalsKey, month: number) => {
+    const inMaker = cellsOfFaults(faults).some((cell) => cell.key === key && cell.month === month);
+    const isTyped = asked || draft.cells[key][month] !== '';
+    return inMaker || (isTyped && wrong.some((cell) => cell.key === key && cell.month === month));
+  };
+  const make = async () => {
+    setAsked(true);
+    if (normals) setFaults(await intake.takeNormals(normals));
+  };
+  return (
+    <details class="normals-form">
+      <summary>
+        <h3>No weather file? Make a year from twelve monthly normals</h3>
+      </summary>
+      <p>
+        Normals are printed by weather services and in almanacs. Type them, or paste a column, a row of
+        twelve, or several columns at once into a cell.
+      </p>
+      <p class="normals-error">
+        A made year is no measured one: its monthly means are yours, its days and hours are made up.{' '}
+        {NORMALS_ERROR} It knows no wind direction, no snow and no habit of the place such as morning fog.{' '}
+        {draft.sunAs === 'sunshineHours' &&
+          'Radiation out of sunshine hours is an estimate of its own, 10 % and more off at single places.'}
+      </p>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void make();
+        }}
+      >
+        <div class="question-fields">
+          <SiteFields
+            texts={draft.site}
+            onChange={(site) => change({ ...draft, site })}
+            system={system}
+            needsElevation
+          />
+          <label>
+            Sun given as
+            <select
+              data-normals="sun"
+              value={draft.sunAs}
+              onChange={(event) => change({ ...draft, sunAs: event.currentTarget.value as SunAs })}
+            >
+              <option value="sunshineHours">hours of bright sunshine a day</option>
+              <option value="dailyGlobalKWh">radiation on level ground a day</option>
+            </select>
+          </label>
+        </div>
+        <Cells draft={draft} isWrong={isWrong} onChange={change} />
+        <FaultList faults={faults} />
+        <p class="question-buttons">
+          <button type="submit" disabled={intake.reading.value !== null}>
+            Make the year
+          </button>
+          <button type="button" onClick={() => change(emptyDraft(system))}>
+            Empty the form
+          </button>
+          {asked && !normals && <span role="alert">{missing(wrong.length)}</span>}
+        </p>
+      </form>
+    </details>
+  );
+}
+
+interface CellsProps {
+  readonly draft: NormalsDraft;
+  readonly isWrong: (key: NormalsKey, month: number) => boolean;
+  readonly onChange: (draft: NormalsDraft) => void;
+}
+
+function Cells({ draft, isWrong, onChange }: CellsProps) {
+  const keys = draftColumns(draft);
+  return (
+    <ScrollTable label="Monthly normals">
+      <table class="normals-table">
+        <thead>
+          <tr>
+            <td />
+            {keys.map((key) => (
+              <th key={key} scope="col">
+                {HEADS[key]}
+                <small class="normals-limits">{limitsOf(key, draft)}</small>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {MONTH_NAMES.map((name, month) => (
+            <tr key={name}>
+              <th scope="row">{MONTH_SHORT[month]}</th>
+              {keys.map((key) => (
+                <td key={key}>
+                  <input
+                    type="text"
+                    inputMode="decimal"
+                    autocomplete="off"
+                    aria-label={`${HEADS[key]}, ${name}`}
+                    aria-invalid={isWrong(key, month)}
+                    data-normal={`${key} ${month}`}
+                    value={draft.cells[key][month]}
+                    onInput={(event) => onChange(withCell(draft, key, month, event.currentTarget.value))}
+                    onPaste={(event) => {
+                      const text = event.clipboardData?.getData('text/plain') ?? '';
+                      if (!/\S\s+\S|;/.test(text)) return;
+                      event.preventDefault();
+                      onChange(withPaste(draft, key, month, text));
+                    }}
+                  />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollTable>
+  );
+}
+
+function limitsOf(key: NormalsKey, { system }: NormalsDraft): string {
+  const { low, high } = NORMALS_LIMITS.find((limit) => limit.key === key)!;
+  const quantity = QUANTITIES[key];
+  const sign = key === 'humidityPercent' ? '%' : unitOf(quantity, system).sign;
+  const shown = (value: number) => {
+    const number = toShown(value, quantity, system);
+    return numberText(number, Number.isInteger(number) ? 0 : 1);
+  };
+  return `${shown(low)} to ${shown(high)} ${sign}`;
+}
+
+function missing(wrong: number): string {
+  if (wrong === 0)
+    return 'It needs latitude, longitude and elevation, and what else is given of the place, within their limits.';
+  return `${wrong} ${wrong === 1 ? 'cell has' : 'cells have'} no number within the limits; they are marked.`;
+}

@@ -1,0 +1,16 @@
+// The page's one pool for many runs: the questions and the changes that are tried share it.
+
+import { createPagePool } from '../../../workers/page-pool.ts';
+import type { RunPool } from '../../../workers/run-pool.ts';
+import { startSimulationThread } from '../../../workers/simulation-thread.ts';
+import type { Runner } from '../../questions/runner.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+
+let pool: RunPool | null = null;
+
+/** A runner in a climate, on every core the machine has. */
+export function pageRunner(climateKey: string, year: TypicalYear): Runner {
+  pool ??= createPagePool(startSimulationThread);
+  pool.keepClimate(climateKey, year);
+  return pool.runner(climateKey);
+}
