@@ -164,9 +164,15 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   const before = await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await openClimate(opened);
+  const scrolled = () => page.evaluate(() => Math.round(scrollY));
+  await page.locator('[data-hotter="shift"]').scrollIntoViewIfNeeded();
+  const place = await scrolled();
   await page.selectOption('[data-hotter="shift"]', 'two');
   await page.waitForSelector('.figures .hotter-mark');
   const hotter = await settledFigure(page, 'house-overheated');
+  await page.waitForSelector('.glance[aria-busy="false"]');
+  // The panel keeps its pictures meanwhile, so nothing jumps under the hand.
+  expect(Math.abs((await scrolled()) - place)).toBeLessThan(150);
   expect(hotter).toBeGreaterThan(before);
   await page.click('text=Undo');
   expect(await settledFigure(page, 'house-overheated')).toBe(before);
@@ -181,7 +187,8 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   );
   expect(await page.textContent('.head-place small')).toContain('hotter year');
   expect(await page.textContent('.sheet-foot')).toContain('hotter (+2.0 K all year; heat wave of 10 days');
-  expect(await page.textContent('#findings')).toContain('These figures are for a hotter year');
+  await page.locator('#findings').scrollIntoViewIfNeeded();
+  await page.waitForSelector('#findings:has-text("These figures are for a hotter year")');
   await page.click('.version-keep button');
   for (const box of await page.locator('.version-check input').all()) await box.check();
   await page.waitForSelector('.compare .is-best');
