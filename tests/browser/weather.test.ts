@@ -122,6 +122,10 @@ test.each([
   const { page, complaints, close } = opened;
   await settledFigure(page, 'house-overheated');
   await openClimate(opened);
+  const panel = page.locator('.climate-panel');
+  await expect
+    .poll(() => panel.evaluate((part) => Math.abs(part.getBoundingClientRect().top)), { timeout: 5000 })
+    .toBeLessThan(5);
   await page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
@@ -166,6 +170,9 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   await openClimate(opened);
   const scrolled = () => page.evaluate(() => Math.round(scrollY));
   await page.locator('[data-hotter="shift"]').scrollIntoViewIfNeeded();
+  // The person moves on; the panel stops following what fills above it.
+  await page.mouse.wheel(0, 1);
+  await page.waitForTimeout(500);
   const place = await scrolled();
   await page.selectOption('[data-hotter="shift"]', 'two');
   await page.waitForSelector('.figures .hotter-mark');
