@@ -122,6 +122,10 @@ test.each([
   const { page, complaints, close } = opened;
   await settledFigure(page, 'house-overheated');
   await openClimate(opened);
+  const panel = page.locator('.climate-panel');
+  await expect
+    .poll(() => panel.evaluate((part) => Math.abs(part.getBoundingClientRect().top)), { timeout: 5000 })
+    .toBeLessThan(5);
   await page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
@@ -164,9 +168,18 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   const before = await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await openClimate(opened);
+  const scrolled = () => page.evaluate(() => Math.round(scrollY));
+  await page.locator('[data-hotter="shift"]').scrollIntoViewIfNeeded();
+  // The person moves on; the panel stops following what fills above it.
+  await page.mouse.wheel(0, 1);
+  await page.waitForTimeout(500);
+  const place = await scrolled();
   await page.selectOption('[data-hotter="shift"]', 'two');
   await page.waitForSelector('.figures .hotter-mark');
   const hotter = await settledFigure(page, 'house-overheated');
+  await page.waitForSelector('.glance[aria-busy="false"]');
+  // The panel keeps its pictures meanwhile, so nothing jumps under the hand.
+  expect(Math.abs((await scrolled()) - place)).toBeLessThan(150);
   expect(hotter).toBeGreaterThan(before);
   await page.click('text=Undo');
   expect(await settledFigure(page, 'house-overheated')).toBe(before);
@@ -181,7 +194,8 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   );
   expect(await page.textContent('.head-place small')).toContain('hotter year');
   expect(await page.textContent('.sheet-foot')).toContain('hotter (+2.0 K all year; heat wave of 10 days');
-  expect(await page.textContent('#findings')).toContain('These figures are for a hotter year');
+  await page.locator('#findings').scrollIntoViewIfNeeded();
+  await page.waitForSelector('#findings:has-text("These figures are for a hotter year")');
   await page.click('.version-keep button');
   for (const box of await page.locator('.version-check input').all()) await box.check();
   await page.waitForSelector('.compare .is-best');

@@ -14,14 +14,15 @@ export function ClimateGlanceView() {
   const { workspace } = useSession();
   const climate = workspace.climate.value;
   const system = workspace.units.value;
-  const year = climate.state === 'ready' ? climate.year : null;
-  const glance = useGlance(year);
-  if (!year) return <p>{climate.state === 'failed' ? climate.message : 'Loading the climate…'}</p>;
-  if (!glance) return <p role="status">Working out the months of {year.site.name}…</p>;
+  const wanted = climate.state === 'ready' ? climate.year : null;
+  const known = useGlance(wanted);
+  if (climate.state === 'failed') return <p>{climate.message}</p>;
+  if (!known) return <p role="status">Working out the months of the climate…</p>;
+  const { year, glance } = known;
   const { summary, doubts } = glance;
   const words = glanceWords(summary, system);
   return (
-    <section class="glance" aria-labelledby="glance-title" data-glance={year.id}>
+    <section class="glance" aria-labelledby="glance-title" aria-busy={year !== wanted} data-glance={year.id}>
       <h3 id="glance-title">{year.site.name}</h3>
       <p class="chart-sentence">{words.warmth}</p>
       <GlanceCharts summary={summary} system={system} sun={words.sun} />
@@ -57,10 +58,18 @@ export function ClimateGlanceView() {
   );
 }
 
-/** The glance of a year; null while it is worked out. */
-function useGlance(year: TypicalYear | null): ClimateGlance | null {
+interface KnownGlance {
+  readonly year: TypicalYear;
+  readonly glance: ClimateGlance;
+}
+
+/**
+ * The glance of a year. While a new one is worked out the one before stays, so that nothing jumps under the person's
+ * hand; null before the first.
+ */
+function useGlance(year: TypicalYear | null): KnownGlance | null {
   const session = useSession();
-  const [known, setKnown] = useState<{ year: TypicalYear; glance: ClimateGlance } | null>(null);
+  const [known, setKnown] = useState<KnownGlance | null>(null);
   useEffect(() => {
     if (!year) return;
     let current = true;
@@ -73,5 +82,5 @@ function useGlance(year: TypicalYear | null): ClimateGlance | null {
       current = false;
     };
   }, [year]);
-  return known?.year === year ? known.glance : null;
+  return known;
 }

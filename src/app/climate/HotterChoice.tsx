@@ -79,6 +79,7 @@ export function HotterChoice() {
               max={limit.max}
               whole={limit.whole ?? false}
               system={workspace.units.value}
+              disabled={limit.key === 'waveDays' && hotter.waveK === 0}
               onChange={(value) => set({ ...hotter, [limit.key]: value }, `type hotter.${limit.key}`)}
             />
           ))}

@@ -15,11 +15,13 @@ export interface LimitedFieldProps {
   readonly max: number;
   readonly whole: boolean;
   readonly system: UnitSystem;
+  /** it has no meaning now */
+  readonly disabled: boolean;
   readonly onChange: (value: number) => void;
 }
 
 export function LimitedField(props: LimitedFieldProps) {
-  const { name, label, quantity, value, min, max, whole, system, onChange } = props;
+  const { name, label, quantity, value, min, max, whole, system, disabled, onChange } = props;
   const [typing, setTyping] = useState<string | null>(null);
   const id = useId();
   const shown = (si: number) => numberText(toShown(si, quantity, system), whole ? 0 : 1);
@@ -38,6 +40,7 @@ export function LimitedField(props: LimitedFieldProps) {
         type="text"
         inputMode="decimal"
         data-field={name}
+        disabled={disabled}
         value={typing ?? shown(value)}
         aria-invalid={wrong}
         aria-describedby={id}

@@ -20,6 +20,7 @@ export function FigureBar() {
   const figures = headlineFigures(answer.outcome, answer.job.design, system);
   return (
     <div class="figure-bar" aria-hidden="true">
+      {answer.job.design.hotter && <span class="figure-bar-mark">hotter year</span>}
       {KEPT.map(([id, label]) => {
         const figure = figures.find((entry) => entry.id === id);
         if (!figure) return null;

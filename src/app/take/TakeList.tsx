@@ -17,7 +17,7 @@ export function TakeList() {
     return <p role="status">Computing the year…</p>;
   const { design } = answer.job;
   const file = fileOf(design);
-  const stem = file.name.replace(/\.daystone\.json$/, '');
+  const stem = file.name.replace(/\.daystone\.json$/, design.hotter ? '-hotter-year' : '');
   const save = (ending: string, type: string, text: string) =>
     saveFile(`${stem}.${ending}`, new Blob([text], { type }));
   const files = [
