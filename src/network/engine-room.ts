@@ -19,11 +19,11 @@ export interface EngineRoom {
 
 /** Enough for any design; not powers of two, so that arrays used side by side do not share cache lines' places. */
 export const USUAL_ROOM: EngineRoom = {
-  zones: 4,
-  chains: 60,
-  nodes: 700,
-  panes: 30,
-  openings: 30,
+  zones: 8,
+  chains: 110,
+  nodes: 1100,
+  panes: 40,
+  openings: 40,
   causes: 14,
 };
 

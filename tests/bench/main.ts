@@ -7,8 +7,10 @@ import { simulate } from '../../src/network/simulate.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
 import { smallHouse } from '../network/small-house.ts';
-import { bareLoop, measure, printTable } from './measure.ts';
-import { benchPool } from './pool-in-browser.ts';
+import { benchGrowth, benchMemory } from './growth.ts';
+import { measure, printTable } from './measure.ts';
+import { otherWays, SHARE_OF_YEAR } from './other-ways.ts';
+import { yearLines } from './year-lines.ts';
 
 const ROUNDS = 15;
 const WARM_UPS = 4;
@@ -17,28 +19,9 @@ const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates
 if (!bundle.ok) throw new Error('climates/denver.txt does not read; run npm run climates');
 const climate = prepareClimate(bundle.year);
 
-const examples = EXAMPLES.map(({ id, design }) => {
-  const model = modelOf(design, bundle.year.site, climate.ground);
-  const { nodes } = simulate(model, climate);
-  return {
-    name: `one year, ${id}: ${model.zones.length} zones, ${nodes} nodes`,
-    nodes,
-    run: () => void simulate(model, climate),
-  };
-});
-const nodes = examples.find(({ name }) => name.includes('closed'))!.nodes;
-
 printTable(
-  'One year of an example, everything on (thermal, air, moisture), beside a bare loop',
-  measure(
-    [
-      { name: `bare loop, ${nodes} nodes, 35 040 steps`, run: bareLoop(nodes) },
-      { name: 'bare loop, 60 nodes, 35 040 steps', run: bareLoop(60) },
-      ...examples,
-    ],
-    ROUNDS,
-    WARM_UPS,
-  ),
+  'One year, everything on (thermal, air, moisture), beside a bare loop',
+  measure(yearLines(climate), ROUNDS, WARM_UPS),
 );
 const closed = modelOf(EXAMPLES.find(({ id }) => id === 'closed')!.design, bundle.year.site, climate.ground);
 const shut = { ...closed, openings: closed.openings.filter(({ kind }) => kind === 'cracks') };
@@ -67,4 +50,27 @@ printTable(
   'Preparing a climate',
   measure([{ name: 'sun, sky, moist air of 8760 hours', run: () => void prepareClimate(bundle.year) }], 7, 2),
 );
+const ways = measure(otherWays(closed), 3, 1);
+printTable('Other ways to step the network of the closed example', ways);
+for (const { name, medianMs } of ways) {
+  console.log(
+    `  ${name.split(',')[0]!.padEnd(34)}${(medianMs / SHARE_OF_YEAR / 1000).toFixed(2).padStart(8)} s a year`,
+  );
+}
+benchGrowth(climate);
+benchMemory(closed, climate);
+// Loaded only now: what drives a browser hands memory about between threads, and from then on an engine checks every
+// array access for it, which would count against the lines above.
+const { benchYearsInBrowser } = await import('./years-in-browser.ts');
+await benchYearsInBrowser(ROUNDS, WARM_UPS);
+const { benchPool } = await import('./pool-in-browser.ts');
 await benchPool();
+const { servePage } = await import('../browser/served-page.ts');
+const { measurePace, paceLines } = await import('../browser/page-pace.ts');
+const served = await servePage();
+try {
+  console.log('\nThe built page in Chromium');
+  console.log(paceLines(await measurePace(served)).join('\n'));
+} finally {
+  await served.close();
+}

@@ -134,17 +134,16 @@ describe('the engine', () => {
       ...whole,
       b: { ...whole.b, film: { kind: 'fixed', convection: 2, radiation: 5 } as const },
     };
-    const slices = Array.from({ length: 80 }, (_, i) => ({
+    const slices = Array.from({ length: USUAL_ROOM.chains + 1 }, (_, i) => ({
       ...floor,
       id: `slice ${i}`,
-      areaM2: floor.areaM2 / 80,
+      areaM2: floor.areaM2 / (USUAL_ROOM.chains + 1),
       a: floor.a.kind === 'ground' ? { ...floor.a, resistance: floor.a.resistance + i * 1e-12 } : floor.a,
     }));
     const others = house.elements.filter((element) => element !== whole);
     const model = { ...house, elements: [...others, floor] };
     const many = { ...house, elements: [...others, ...slices] };
     const [one, other] = [simulate(model, climate), simulate(many, climate)];
-    expect(slices.length).toBeGreaterThan(USUAL_ROOM.chains);
     // Not to the last digit: slices have exchange areas with each other, which a whole floor has not with itself.
     expect(largest(one.zones[0]!.airC, other.zones[0]!.airC)).toBeLessThan(0.02);
     expect(other.books.heatResidual).toBeLessThan(1e-9);
