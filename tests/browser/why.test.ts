@@ -41,7 +41,7 @@ test('every headline figure has its reasons, and one change that was run', async
   await page.waitForSelector('[data-why="told"]');
   // The leaning example: the adviser's own remedies are among the changes, and one of them takes most hours away.
   expect(await page.textContent('.why-note')).toMatch(
-    /one moves it most: .+ That takes it from 1500 hours to \d+ hours/,
+    /one moves it most: .+ That takes it from \d+ hours to \d+ hours/,
   );
   await page.evaluate(AXE);
   expect(
