@@ -5,7 +5,8 @@
 import type { Model } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
-import { type AirState, createAirFlow } from './air-flow.ts';
+import { createAirFlow } from './air-flow.ts';
+import type { AirState } from './air-state.ts';
 import { momentOf, scheduled, scheduledWithin } from './clock.ts';
 import { createDrivers } from './drivers.ts';
 import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
