@@ -5,13 +5,14 @@ import type { Model, Opening } from '../model/model.ts';
 import { carbonDioxideRelease } from '../physics/carbon-dioxide.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import type { AirFlow } from './air-flow.ts';
+import { blankHistory, blankPane, blankZone, type PaneRecord, type ZoneRecord } from './blank-year.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 import type { Vapour } from './vapour.ts';
-import type { ElementHistory, OpeningYear, PaneYear, Year, ZoneYear } from './year.ts';
+import type { ElementHistory, OpeningYear, Year, ZoneYear } from './year.ts';
 
 /** Outdoor carbon dioxide [ppm]; rounded world mean of the mid 2020s, from memory, high confidence. */
 const OUTDOOR_CO2_PPM = 425;
@@ -32,8 +33,6 @@ export interface Recorder {
   year(): Omit<Year, 'heat' | 'books'>;
 }
 
-type Writable<T> = { -readonly [K in keyof T]: T[K] };
-
 /** A recorder with room for so much; load() before use. */
 export function createRecorder(
   room: EngineRoom,
@@ -49,8 +48,8 @@ export function createRecorder(
   let modelZones: Model['zones'] = [];
   /** chain of each element whose history is kept */
   const historyChain: number[] = [];
-  let years: Writable<ZoneYear>[] = [];
-  let panes: Writable<PaneYear>[] = [];
+  let years: ZoneRecord[] = [];
+  let panes: PaneRecord[] = [];
   let openings: { id: string; kind: Opening['kind']; open: Float64Array; flow: Float64Array }[] = [];
   let history: ElementHistory[] | null = null;
   const innerNode = new Int32Array(room.panes);
@@ -241,55 +240,4 @@ export function createRecorder(
   }
 
   return { load, beginHour, addStep, endHour, releasedKg: () => releasedSum[0]!, year };
-}
-
-function blankZone(id: string): Writable<ZoneYear> {
-  const column = () => new Float64Array(HOURS);
-  return {
-    id,
-    airC: column(),
-    operativeC: column(),
-    relativeHumidity: column(),
-    solarW: column(),
-    heatingW: column(),
-    coolingW: column(),
-    ventAch: column(),
-    moistureG: column(),
-    condensationG: column(),
-    moistureByCause: [],
-    cornerC: column(),
-    drainedKg: 0,
-    co2Ppm: column(),
-  };
-}
-
-function blankPane(
-  pane: Model['panes'][number],
-  glassM2: number,
-  light: Drivers['paneLight'][number] | undefined,
-): Writable<PaneYear> {
-  const transmittedW = new Float64Array(HOURS);
-  const incidentW = new Float64Array(HOURS);
-  if (light) {
-    for (let hour = 0; hour < HOURS; hour++) {
-      const passed = light.beamFloorW[hour]! + light.beamBackW[hour]! + light.diffuseW[hour]!;
-      transmittedW[hour] = glassM2 * passed;
-      incidentW[hour] = glassM2 * light.incidentW[hour]!;
-    }
-  }
-  return {
-    id: pane.id,
-    from: pane.from,
-    to: pane.to,
-    areaM2: glassM2,
-    incidentW,
-    transmittedW,
-    innerC: new Float64Array(HOURS),
-    wetHours: 0,
-    frostHours: 0,
-  };
-}
-
-function blankHistory(id: string, depthM: readonly number[]): ElementHistory {
-  return { id, depthM, temperatureC: new Float32Array(HOURS * depthM.length) };
 }
