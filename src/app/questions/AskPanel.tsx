@@ -1,7 +1,7 @@
 // Ask: one of the questions a client asks, of the design on screen, run on every core while the page stays free. The
 // closing sentence comes first, then curves, map and tables; a proposal is one click, and one undo.
 
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Answer } from '../../questions/question.ts';
 import { useSession } from '../state/session-context.ts';
 import { AnswerView } from './AnswerView.tsx';
@@ -33,6 +33,12 @@ export function AskPanel() {
   const climate = workspace.climate.value;
   const system = workspace.units.value;
   const design = workspace.design.value;
+
+  // Workers rest after a while, so a hand on the form wakes them again.
+  const warm = () => {
+    if (engine && climate.state === 'ready') engine.warmRunner(design, climate.key, climate.typical);
+  };
+  useEffect(warm, [engine, climate.state === 'ready' ? climate.typical : null]);
 
   const open = (event: Event) => {
     if (!(event.currentTarget as HTMLDetailsElement).open || engine) return;
@@ -111,6 +117,8 @@ export function AskPanel() {
       {engine && (
         <form
           class="ask-form"
+          onFocusIn={warm}
+          onPointerEnter={warm}
           onSubmit={(event) => {
             event.preventDefault();
             void ask();

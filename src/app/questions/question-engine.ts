@@ -13,9 +13,9 @@ import type { RunResult } from '../../questions/run-job.ts';
 import type { Runner } from '../../questions/runner.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
-import { pageRunner } from './page-runner.ts';
+import { pageRunner, warmRunner } from './page-runner.ts';
 
-export { CRITERIA, designAt, placeOnMap, QUESTIONS };
+export { CRITERIA, designAt, placeOnMap, QUESTIONS, warmRunner };
 
 /** A limit's name in the units on screen. */
 export function limitInWords(criterion: Criterion, system: UnitSystem): string {
