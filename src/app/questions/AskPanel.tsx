@@ -10,6 +10,9 @@ import type * as Engine from './question-engine.ts';
 
 /** A partial picture at most this often [ms]; making one of many runs takes a while. */
 const PICTURE_MS = 400;
+/** The first runs make small pictures, and are waited for: these come quicker. */
+const EARLY_RUNS = 12;
+const EARLY_PICTURE_MS = 80;
 
 interface Asked extends AskedOf {
   /** of the runs that are in, in the units of the asking */
@@ -79,7 +82,8 @@ export function AskPanel() {
         system,
         signal: controller.signal,
         onProgress: ({ done, wanted, soFar }) => {
-          if (controller.signal.aborted || performance.now() - lastPicture < PICTURE_MS) return;
+          const pause = done <= EARLY_RUNS ? EARLY_PICTURE_MS : PICTURE_MS;
+          if (controller.signal.aborted || performance.now() - lastPicture < pause) return;
           lastPicture = performance.now();
           show({ done, wanted, soFar: soFar() });
         },
