@@ -1,12 +1,11 @@
 // The curves of an answer for paper and files: told apart by dash, with their names and the lettered marks below.
 
 import type { Chart } from '../../questions/question.ts';
-import { drawChart } from '../questions/answer-chart.ts';
+import { DASHES, drawChart, LETTER_ROW } from '../questions/answer-chart.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
-const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4'];
-const STROKES = [INK, '#a8481c', '#2d6287', '#4c6a35', '#7d5a00'];
+const STROKES = [INK, '#a8481c', '#2d6287', '#4c6a35', '#7d5a00', INK_SOFT];
 const ROW = 17;
 
 /** The first figure of a chart, upward. */
@@ -38,7 +37,7 @@ export function answerPicture(chart: Chart, limitHours: number, system: UnitSyst
       label(4, 14, drawing.yTitle),
       ...drawing.marks.flatMap(({ x, letter, row }) => [
         rule(x, frame.top, x, frame.bottom, { stroke: INK_SOFT, 'stroke-dasharray': '1 3' }),
-        label(x + 3, frame.top - 2 + 12 * row, letter, 'start', small),
+        label(x + 3, frame.top - 2 + LETTER_ROW * row, letter, 'start', small),
       ]),
       ...(drawing.limitY === null
         ? []

@@ -6,10 +6,8 @@ import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
 import type { UnitSystem } from '../units/display-unit.ts';
-import { drawChart, tidy } from './answer-chart.ts';
+import { DASHES, drawChart, LETTER_ROW, tidy } from './answer-chart.ts';
 import { unitShown, valueShown } from './answer-units.ts';
-
-const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4'] as const;
 
 interface AnswerChartProps {
   readonly chart: Chart;
@@ -77,7 +75,7 @@ export function AnswerChart({ chart, limitHours, system }: AnswerChartProps) {
         {drawing.marks.map(({ x, letter, row }) => (
           <g key={letter}>
             <line class="answer-mark" x1={x} x2={x} y1={frame.top} y2={frame.bottom} />
-            <text x={x + 3} y={frame.top - 2 + 12 * row}>
+            <text x={x + 3} y={frame.top - 2 + LETTER_ROW * row}>
               {letter}
             </text>
           </g>

@@ -15,6 +15,14 @@ const RIGHT = 16;
 const TOP = 34;
 const BOTTOM = 44;
 
+/** Curves are told apart by these as well as by colour; there are as many as ways to build mass. */
+export const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4', '1 5'] as const;
+
+/** Rows that the letters of marks stand in when they are close together, and the room between. */
+const LETTER_ROWS = 4;
+export const LETTER_ROW = 15;
+const LETTER_ROOM = 14;
+
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 
 export interface Line {
@@ -125,16 +133,29 @@ export function drawChart(
     })),
     xTicks: xScale.ticks.map((value) => ({ at: atX(value), text: tidy(value) })),
     yTicks: yScale.ticks.map((value) => ({ at: atY(value), text: tidy(value) })),
-    marks: chart.marks
-      .toSorted((a, b) => a.x - b.x)
-      .map((mark, i) => ({
-        x: atX(shownX(mark.x)),
-        letter: LETTERS[i % LETTERS.length]!,
-        text: `${mark.label}: ${tidy(shownX(mark.x))} ${unitShown(chart.x.unit, system).sign}`,
-        row: i % 3,
-      })),
+    marks: lettered(
+      chart.marks.toSorted((a, b) => a.x - b.x),
+      ({ x }) => atX(shownX(x)),
+      (mark) => `${mark.label}: ${tidy(shownX(mark.x))} ${unitShown(chart.x.unit, system).sign}`,
+    ),
     limitY: limit === null ? null : atY(shownY(limit)),
   };
+}
+
+/** Marks from left to right with their letters, each in the first row where the last letter is out of its way. */
+function lettered(
+  marks: Chart['marks'],
+  placeOf: (mark: Chart['marks'][number]) => number,
+  textOf: (mark: Chart['marks'][number]) => string,
+): ChartDrawing['marks'] {
+  const last = new Array<number>(LETTER_ROWS).fill(Number.NEGATIVE_INFINITY);
+  return marks.map((mark, i) => {
+    const x = placeOf(mark);
+    const free = last.findIndex((taken) => x - taken >= LETTER_ROOM);
+    const row = free >= 0 ? free : last.indexOf(Math.min(...last));
+    last[row] = x;
+    return { x, letter: LETTERS[i % LETTERS.length]!, text: textOf(mark), row };
+  });
 }
 
 interface Scale {

@@ -97,7 +97,7 @@ export function drawMap(map: GlassMassMap, system: UnitSystem): MapDrawing {
     xTicks: ticks(mostGlass, atX, 6),
     yTicks: ticks(mostMass, atY, 5),
     xTitle: `equator-facing glass, ${sign}; up: extra mass, ${sign}`,
-    key: `Lines of equal hours: ${sorted.map(({ hours, kind }) => `${hours} h${kind === 'limit' ? ' (the limit, drawn strong)' : ''}`).join(', ')}. The darker, the more hours.`,
+    key: `Lines of equal hours: ${sorted.map(({ hours, kind }) => `${hours} h${kind === 'limit' ? ' (the limit, drawn strong)' : ''}`).join(', ')}. The stronger the shade, the more hours.`,
     atX,
     atY,
   };

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { drawChart, niceScale, tidy } from '../../../src/app/questions/answer-chart.ts';
+import { DASHES, drawChart, niceScale, tidy } from '../../../src/app/questions/answer-chart.ts';
+import { WAYS_TO_BUILD } from '../../../src/questions/building-work.ts';
 import type { Figures } from '../../../src/questions/figures.ts';
 import type { Chart } from '../../../src/questions/question.ts';
 
@@ -104,4 +105,12 @@ test('in US units the same curve has scales in square feet and Fahrenheit, and m
   expect(marks[0]!.text).toBe('12 % of the floor: 129 ft²');
   // 48 °C = 118.4 °F is within the scale
   expect(Number(yTicks.at(-1)!.text)).toBeGreaterThanOrEqual(118.4);
+});
+
+test('letters of marks close together stand in rows of their own, and six curves have six dashes', () => {
+  const marks = [0, 0.1, 0.2, 0.3, 15].map((x, i) => ({ ...chart.marks[0]!, id: `${i}`, x }));
+  const drawing = drawChart({ ...chart, marks }, 'overheatedHours', null, 'metric');
+  expect(drawing.marks.map(({ row }) => row)).toEqual([0, 1, 2, 3, 0]);
+  expect(drawing.marks.map(({ letter }) => letter).join('')).toBe('abcde');
+  expect(new Set(DASHES).size).toBeGreaterThanOrEqual(WAYS_TO_BUILD.length);
 });
