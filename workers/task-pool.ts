@@ -114,6 +114,12 @@ export class TaskPool<Task, Result> {
     });
   }
 
+  /** Start every thread before there is work for it; without any it is let go like the others. */
+  startAll(): void {
+    while (this.#slots.size < this.#options.threads) this.#startSlot();
+    this.#pump();
+  }
+
   /** End every thread; lists under way reject. */
   close(): void {
     for (const batch of [...this.#batches]) {
@@ -146,7 +152,10 @@ export class TaskPool<Task, Result> {
 
   #freeSlot(): Slot<Task, Result> | null {
     for (const slot of this.#slots) if (slot.work === null) return slot;
-    if (this.#slots.size >= this.#options.threads) return null;
+    return this.#slots.size >= this.#options.threads ? null : this.#startSlot();
+  }
+
+  #startSlot(): Slot<Task, Result> {
     const slot: Slot<Task, Result> = { thread: this.#options.startThread(), work: null };
     slot.thread.died.catch(() => {
       // At work, the race in #work sees it; idle, nobody else would.

@@ -3,7 +3,7 @@
 
 import { figuresOf } from './figures.ts';
 import type { Answer, Basis, Question, Run, Runs } from './question.ts';
-import type { RunJob } from './run-job.ts';
+import type { RunJob, RunResult } from './run-job.ts';
 import type { Runner, StopSignal } from './runner.ts';
 
 export interface Progress {
@@ -56,13 +56,48 @@ export async function ask(
         });
       },
     });
-    const more = question.refine?.(basis, inPlannedOrder(jobs, runs)) ?? [];
-    wanted = prepared(
-      more.filter(({ id }) => !jobs.has(id)),
-      basis,
-    );
+    wanted = stillWanted(question, basis, jobs, runs);
   }
   return answerOf(question, basis, inPlannedOrder(jobs, runs), true);
+}
+
+/**
+ * The same question answered again from the same results, in other words; runs nothing.
+ *
+ * @param basis as it was asked, but for its words
+ * @param results of all its runs, by id
+ */
+export function answerAgain(
+  question: Question,
+  basis: Basis,
+  results: ReadonlyMap<string, RunResult>,
+): Answer {
+  const runs = new Map<string, Run>();
+  const jobs = new Map<string, RunJob>();
+  let wanted: readonly RunJob[] = prepared(question.plan(basis), basis);
+  while (wanted.length > 0) {
+    for (const job of wanted) {
+      const result = results.get(job.id);
+      if (result === undefined) throw new RangeError(`run '${job.id}' is not in; allowed: one that was run`);
+      jobs.set(job.id, job);
+      runs.set(job.id, { job, result, figures: figuresOf(result.outcome) });
+    }
+    wanted = stillWanted(question, basis, jobs, runs);
+  }
+  return answerOf(question, basis, inPlannedOrder(jobs, runs), true);
+}
+
+function stillWanted(
+  question: Question,
+  basis: Basis,
+  jobs: ReadonlyMap<string, RunJob>,
+  runs: Runs,
+): readonly RunJob[] {
+  const more = question.refine?.(basis, inPlannedOrder(jobs, runs)) ?? [];
+  return prepared(
+    more.filter(({ id }) => !jobs.has(id)),
+    basis,
+  );
 }
 
 function answerOf(question: Question, basis: Basis, runs: Runs, complete: boolean): Answer {

@@ -3,13 +3,14 @@
 
 import { materialById } from '../design/materials.ts';
 import { EARTH_WORK, type EarthWork, TYRE_PRACTICE } from '../physics/labour.ts';
+import type { Words } from './words.ts';
 
 export interface WayToBuild {
   readonly material: string;
   /** thickness tried [m]: what is usually built, near where a day's heat turns back */
   readonly thicknessM: number;
   /** what is carried, in the plural */
-  readonly piece: string;
+  readonly piece: (words: Pick<Words, 'weight'>) => string;
   /** [m³] in place */
   readonly pieceM3: number;
   /** low and high [h/m³] */
@@ -32,30 +33,42 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
   {
     material: 'rammed-earth',
     thicknessM: 0.3,
-    piece: 'barrows of damp earth',
+    piece: () => 'barrows of damp earth',
     pieceM3: 0.05,
     hoursPerM3: hoursFor('rammed earth'),
   },
   {
     material: 'concrete',
     thicknessM: 0.15,
-    piece: 'barrows of concrete',
+    piece: () => 'barrows of concrete',
     pieceM3: 0.06,
     hoursPerM3: hoursFor('concrete'),
   },
   {
     material: 'adobe',
     thicknessM: 0.25,
-    piece: 'adobe bricks',
+    piece: () => 'adobe bricks',
     pieceM3: 0.011,
     hoursPerM3: hoursFor('adobe'),
   },
-  { material: 'stone', thicknessM: 0.3, piece: 'stones of 50 kg', pieceM3: 0.02, hoursPerM3: [15, 30] },
-  { material: 'water', thicknessM: 0.4, piece: 'drums of 200 litres', pieceM3: DRUM_M3, hoursPerM3: [1, 3] },
+  {
+    material: 'stone',
+    thicknessM: 0.3,
+    piece: (words) => `stones of ${words.weight(50)}`,
+    pieceM3: 0.02,
+    hoursPerM3: [15, 30],
+  },
+  {
+    material: 'water',
+    thicknessM: 0.4,
+    piece: () => 'drums of 200 litres (53 gallons)',
+    pieceM3: DRUM_M3,
+    hoursPerM3: [1, 3],
+  },
   {
     material: 'earth-tyres',
     thicknessM: TYRE_WALL_M,
-    piece: 'tyres',
+    piece: () => 'tyres',
     pieceM3: TYRE_M3,
     hoursPerM3: [HOURS_PER_DAY / TYRES_HIGH / TYRE_M3, HOURS_PER_DAY / TYRES_LOW / TYRE_M3],
   },

@@ -4,6 +4,7 @@
 
 import { GUIDE_A, PRACTICE_LIMIT_C, TM59_MECHANICAL } from '../physics/overheating-criteria.ts';
 import { HOURS } from '../weather/typical-year.ts';
+import type { Words } from './words.ts';
 
 export interface Criterion {
   readonly id: string;
@@ -55,6 +56,11 @@ export const CRITERIA: readonly Criterion[] = [
     'CIBSE Guide A (2006), living rooms; from memory, high confidence',
   ),
 ];
+
+/** A limit's name in the words of a unit system. */
+export function criterionInWords({ name, aboveC }: Criterion, words: Pick<Words, 'temperature'>): string {
+  return name.replace(`${aboveC} °C`, words.temperature(aboveC, Number.isInteger(aboveC) ? 0 : 1));
+}
 
 export const DEFAULT_CRITERION: Criterion = CRITERIA[0]!;
 

@@ -5,6 +5,7 @@
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
+import { criterionInWords } from './criterion.ts';
 import {
   cellsBesideLimit,
   cellsCoarseToFine,
@@ -60,6 +61,11 @@ export function designAt(design: Design, glassM2: number, massM2: number): Desig
   return withGlassM2(varied(design, { 'mass.areaM2': massM2 }), glassM2);
 }
 
+/** Where a design stands on the map. */
+export function placeOnMap(design: Design): GlassMassMap['drawn'] {
+  return { glassM2: geometryOf(design).glassM2, massM2: design.mass.areaM2 };
+}
+
 /** Glass from none to the whole front, mass from none to plenty [m²]. */
 function axes(design: Design, side: number): Pick<GlassMassMap, 'glassM2' | 'massM2'> {
   const along = (most: number) => Array.from({ length: side }, (_, i) => (most * i) / (side - 1));
@@ -76,7 +82,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     tables: [],
     map,
     notes: [
-      `The limit line is ${basis.criterion.name} (${basis.criterion.source}).`,
+      `The limit line is ${criterionInWords(basis.criterion, basis.words)} (${basis.criterion.source}).`,
       ...(complete && map.filledErrorHours !== null
         ? [
             `${runs.size} of the ${mapSide * mapSide} cells are run, with all beside the limit; those between are drawn through, and are off by about ${hoursInWords(map.filledErrorHours)}.`,
@@ -105,7 +111,7 @@ function mapOf(basis: Basis, runs: Runs): GlassMassMap {
       ? fillingError(overheatedHours, mapSide, strideOf(basis))
       : null,
     lines: filled === null ? [] : linesOf(filled, glassM2, massM2, criterion.hours),
-    drawn: { glassM2: geometryOf(design).glassM2, massM2: design.mass.areaM2 },
+    drawn: placeOnMap(design),
   };
 }
 

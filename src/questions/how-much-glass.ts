@@ -5,6 +5,7 @@
 import { geometryOf } from '../design/geometry.ts';
 import { SIZING_RULES } from '../physics/sizing-rules.ts';
 import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
+import { criterionInWords } from './criterion.ts';
 import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
@@ -90,7 +91,14 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   const chart: Chart = {
     id: 'glass',
     title: `More glass, more hours above ${words.temperature(criterion.aboveC)}; more mass puts the bend off`,
-    x: { label: 'equator-facing glass', unit: 'm²' },
+    x: {
+      label: 'equator-facing glass',
+      unit: 'm²',
+      shares: [
+        { of: 'floor area', short: 'floor', wholeX: design.house.floorAreaM2 },
+        { of: 'equator-facing wall', short: 'wall', wholeX: geometry.equatorWallM2 },
+      ],
+    },
     y: ['overheatedHours', 'heatingKWh', 'coldestC', 'humidHours'],
     curves: amounts.map((amount) => ({
       id: amount.id,
@@ -150,7 +158,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     ],
     map: null,
     notes: [
-      `The limit is ${criterion.name} (${criterion.source}).`,
+      `The limit is ${criterionInWords(criterion, words)} (${criterion.source}).`,
       'Tilt, overhang, vents and habits stay as drawn; only glass and extra mass change.',
     ],
     proposal: complete ? proposal(basis, runs) : null,
@@ -165,7 +173,7 @@ function handbookMarks({ design }: Basis): Mark[] {
       id,
       kind: 'handbook',
       x: rule.high * house.floorAreaM2,
-      label: `${percentInWords(rule.high)} of the floor`,
+      label: `handbook mark, ${percentInWords(rule.high)} of floor area`,
       curve: null,
       source: `${rule.source} (${rule.mark})`,
     };

@@ -6,6 +6,7 @@ import { materialById } from '../design/materials.ts';
 import { penetrationDepth } from '../physics/wall-response.ts';
 import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
 import { WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
+import { criterionInWords } from './criterion.ts';
 import { leastMassTable, massFinding } from './least-mass.ts';
 import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Run, Runs } from './question.ts';
 import type { RunJob } from './run-job.ts';
@@ -151,7 +152,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     ],
     map: null,
     notes: [
-      `The limit is ${criterion.name} (${criterion.source}).`,
+      `The limit is ${criterionInWords(criterion, words)} (${criterion.source}).`,
       `At most ${words.area(mostArea(basis))} of face is tried; the mass stands ${basis.design.mass.place === 'sunlit' ? 'where the sun falls' : 'out of the sun'}, as drawn.`,
       'Pieces, weights and days of work are common practice; no source stands behind them.',
       'Heavy walls, bermed walls and filled drums need footings and floors made for them: ask an engineer, and follow the local code.',

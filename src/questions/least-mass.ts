@@ -3,6 +3,7 @@
 
 import { materialById } from '../design/materials.ts';
 import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
+import { criterionInWords } from './criterion.ts';
 import { bracketFor, mostArea } from './how-much-mass.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
 import { countInWords, hoursInWords } from './words.ts';
@@ -27,7 +28,7 @@ export function leastMassTable(basis: Basis, runs: Runs): Table {
   const column = (label: string, unit: string, digits = 0) => ({ label, unit, digits });
   return {
     id: 'least-mass',
-    title: `Least extra mass for ${basis.criterion.name}`,
+    title: `Least extra mass for ${criterionInWords(basis.criterion, basis.words)}`,
     columns: [
       column('built of', ''),
       column('thickness', 'm', 2),
@@ -46,7 +47,7 @@ export function leastMassTable(basis: Basis, runs: Runs): Table {
       work?.volumeM3 ?? null,
       work === null ? null : work.weightKg / 1000,
       work?.pieces ?? null,
-      way.piece,
+      way.piece(basis.words),
       work?.days[0] ?? null,
       work?.days[1] ?? null,
     ]),

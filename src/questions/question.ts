@@ -62,6 +62,17 @@ export interface RunLine {
 export interface Axis {
   readonly label: string;
   readonly unit: string;
+  /** the same scale as a share of other amounts in its unit, for second rows of ticks */
+  readonly shares?: readonly Share[];
+}
+
+export interface Share {
+  /** what it is a share of, as in "of the floor area" */
+  readonly of: string;
+  /** the same in one word, where room is short */
+  readonly short: string;
+  /** that amount, in the axis' unit */
+  readonly wholeX: number;
 }
 
 export interface CurvePoint {
@@ -113,6 +124,8 @@ export interface Table {
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
+  /** unit of each row where it is not the columns'; its first cell ends in it too */
+  readonly rowUnits?: readonly string[];
 }
 
 /** A design that the answer proposes. */

@@ -10,7 +10,7 @@ import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { quantile, sampled } from './unknowns.ts';
 import { valueAt, varied, withGlassAsArea } from './variation.ts';
-import { countInWords, hoursInWords } from './words.ts';
+import { countInWords, hoursInWords, type Words } from './words.ts';
 
 const DRAWN = 'as drawn';
 const SAMPLE = 'sample';
@@ -44,7 +44,7 @@ export const whatMattersMost: Question = {
       values.map(
         (value): RunJob => ({
           id: idOf(path, value),
-          label: `${label}: ${valueInWords(value, unit)}`,
+          label: `${label}: ${valueInWords(value, unit, basis.words)}`,
           design: varied(design, { [path]: value }),
           at: { path, value: String(value) },
         }),
@@ -67,8 +67,13 @@ function idOf(path: string, value: unknown): string {
   return `${path} = ${String(value)}`;
 }
 
-function valueInWords(value: unknown, unit: string): string {
+function valueInWords(value: unknown, unit: string, words: Words): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'number' && unit === 'm²') return words.area(value);
+  if (typeof value === 'number' && unit === 'm')
+    return value < 1 ? words.thickness(value) : words.length(value);
+  if (typeof value === 'number' && unit === '°C') return words.temperature(value, 1);
+  if (typeof value === 'number' && unit === 'm²K/W') return words.resistance(value);
   const text = typeof value === 'number' ? String(Number(value.toPrecision(3))) : String(value);
   return unit === '' ? text : unit === '°' ? `${text}°` : `${text} ${unit}`;
 }
@@ -113,7 +118,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   return {
     finding: complete ? finding(effects, runs, basis) : null,
     charts: [],
-    tables: [...RANKED.map((key) => rankingTable(effects, key)), ...spreadTable(runs)],
+    tables: [...RANKED.map((key) => rankingTable(effects, key, basis.words)), ...spreadTable(runs)],
     map: null,
     notes: [
       'Each input alone goes across the range a designer would plausibly move in; two moved together may do more or less than the sum.',
@@ -123,7 +128,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   };
 }
 
-function rankingTable(effects: readonly Effect[], key: Ranked): Table {
+function rankingTable(effects: readonly Effect[], key: Ranked, words: Words): Table {
   const { label, unit, digits } = FIGURE_NAMES[key];
   return {
     id: `rank-${key}`,
@@ -141,9 +146,9 @@ function rankingTable(effects: readonly Effect[], key: Ranked): Table {
       const [least, most] = extremes(effect, key);
       return [
         input.label,
-        valueInWords(least.value, input.unit),
+        valueInWords(least.value, input.unit, words),
         least.run.figures[key],
-        valueInWords(most.value, input.unit),
+        valueInWords(most.value, input.unit, words),
         most.run.figures[key],
         span[key],
       ];
@@ -181,6 +186,7 @@ function spreadTable(runs: Runs): Table[] {
         column('least'),
         column('most'),
       ],
+      rowUnits: SPREAD.map((key) => FIGURE_NAMES[key].unit),
       rows: SPREAD.map((key) => {
         const values = samplesOf(runs, key);
         const { label, unit } = FIGURE_NAMES[key];

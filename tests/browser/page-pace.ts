@@ -1,10 +1,11 @@
 // How fast the built page is, measured in Chromium: first figures, figures while a handle is dragged, longest task of
-// the page's thread, and what has to be loaded before the first paint. Prints the figures; judging them is left to
-// the reader and to pace.test.ts.
+// the page's thread, and what has to be loaded before the first paint; then each question. Prints the figures; judging
+// them is left to the reader. `questions`, with ids or without, measures the questions alone.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
+import { measureQuestions, questionLines } from './question-pace.ts';
 import { type ServedPage, servePage } from './served-page.ts';
 
 export interface PagePace {
@@ -229,7 +230,9 @@ export function paceLines(pace: PagePace): readonly string[] {
 }
 
 if (import.meta.url === `file://${process.argv[1]}`) {
+  const [part, ...questions] = process.argv.slice(2);
   const served = await servePage();
-  console.log(paceLines(await measurePace(served)).join('\n'));
+  if (part !== 'questions') console.log(paceLines(await measurePace(served)).join('\n'));
+  console.log(questionLines(await measureQuestions(served, questions)).join('\n'));
   await served.close();
 }

@@ -1,6 +1,8 @@
 // Questions on the built page: asked on real workers, answered in a sentence with curves, stopped, proposals taken
 // and undone, the map's design moved by click.
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { violations } from './axe-violations.ts';
 import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
 
 let served: ServedPage;
@@ -13,13 +15,18 @@ afterAll(async () => {
   await served?.close();
 });
 
+/** Open the panel if need be, ask, and wait for the whole answer. */
+async function ask(page: Page, question: string): Promise<void> {
+  if ((await page.locator('.ask-panel[open]').count()) === 0) await page.click('.ask-panel > summary');
+  await page.selectOption('select[data-ask="question"]', question);
+  await page.click('.ask-form button[type="submit"]');
+  await page.waitForSelector('.ask-answer[data-answer="whole"]', { timeout: 110_000 });
+}
+
 test('how much glass? is answered in one sentence with its curve, and a proposal can be taken and undone', async () => {
   const { page, complaints, close } = await openPage(served);
   await settledFigure(page, 'house-overheated');
-  await page.click('.ask-panel > summary');
-  await page.selectOption('select[data-ask="question"]', 'how-much-glass');
-  await page.click('.ask-form button[type="submit"]');
-  await page.waitForSelector('.ask-answer[data-answer="whole"]', { timeout: 100_000 });
+  await ask(page, 'how-much-glass');
   expect(await page.locator('.ask-finding').textContent()).toMatch(/\d/);
   expect(await page.locator('.answer-chart polyline').count()).toBeGreaterThanOrEqual(3);
   expect(await page.locator('.answer-chart').first().textContent()).toContain('12 %');
@@ -50,18 +57,88 @@ test('a question can be stopped, and the page goes on', async () => {
   await close();
 });
 
-test('the map of glass and mass shows lines of equal hours, and a click moves the design', async () => {
+test('the map of glass and mass shows lines of equal hours; a click and the keyboard move the design', async () => {
   const { page, complaints, close } = await openPage(served);
   await settledFigure(page, 'house-overheated');
-  await page.click('.ask-panel > summary');
-  await page.selectOption('select[data-ask="question"]', 'glass-and-mass-map');
-  await page.click('.ask-form button[type="submit"]');
-  await page.waitForSelector('.ask-answer[data-answer="whole"]', { timeout: 110_000 });
+  await ask(page, 'glass-and-mass-map');
   expect(await page.locator('.answer-level polyline').count()).toBeGreaterThan(0);
-  const before = await page.inputValue('input[data-path="glass.value"]');
+  expect(await page.locator('.answer-limit polyline').count()).toBeGreaterThan(0);
+  expect(await page.locator('.answer-map-key').textContent()).toContain('262 h (the limit');
+  const glass = () => page.inputValue('input[data-path="glass.value"]');
+  const before = await glass();
+  await page.locator('.answer-map-field').scrollIntoViewIfNeeded();
   const map = (await page.locator('.answer-map svg').boundingBox())!;
   await page.mouse.click(map.x + map.width * 0.3, map.y + map.height * 0.3);
-  expect(await page.inputValue('input[data-path="glass.value"]')).not.toBe(before);
+  const clicked = await glass();
+  expect(clicked).not.toBe(before);
+  // The marker goes along with the design.
+  const within = (await page.locator('.answer-map svg').boundingBox())!;
+  const marker = (await page.locator('.answer-drawn circle').boundingBox())!;
+  expect(Math.abs(marker.x + marker.width / 2 - within.x - within.width * 0.3)).toBeLessThan(4);
+  expect(Math.abs(marker.y + marker.height / 2 - within.y - within.height * 0.3)).toBeLessThan(4);
+  const field = page.locator('.answer-map-field');
+  await field.focus();
+  const said = await field.getAttribute('aria-valuetext');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowUp');
+  const cell = (await field.getAttribute('aria-valuetext'))!;
+  expect(cell).not.toBe(said);
+  expect(await glass()).toBe(clicked);
+  await page.keyboard.press('Enter');
+  const [, glassM2, massM2] = cell.match(/^([\d.]+) m² of glass, ([\d.]+) m² of extra mass: \d+ over/)!;
+  expect(Math.abs(Number(await glass()) - Number(glassM2))).toBeLessThan(0.06);
+  const mass = Number(await page.inputValue('input[data-path="mass.areaM2"]'));
+  expect(Math.abs(mass - Number(massM2))).toBeLessThan(0.06);
   expect(complaints).toEqual([]);
   await close();
 });
+
+test('an answer is marked old when design, climate or year changes, and told in the units on screen', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  await ask(page, 'open-or-closed');
+  const answer = page.locator('.ask-answer');
+  const old = page.locator('.ask-old');
+  expect(await answer.textContent()).toMatch(/°C/);
+  await page.locator('label.chip', { hasText: /^US$/ }).click();
+  await page.waitForFunction(() => document.querySelector('.ask-answer')?.textContent?.includes('°F'));
+  expect(await answer.textContent()).not.toMatch(/°C/);
+  expect(await old.count()).toBe(0);
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+  for (const change of [
+    () => page.selectOption('select[data-path="climate"]', 'southern-chile'),
+    () => page.selectOption('select[data-hotter="shift"]', { index: 1 }),
+    () => page.fill('input[data-path="glass.tiltDeg"]', '70'),
+  ]) {
+    await change();
+    await old.waitFor();
+    await page.click('button:has-text("Undo")');
+    await old.waitFor({ state: 'detached' });
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test.each(['how-much-glass', 'glass-and-mass-map', 'what-matters-most', 'open-or-closed'])(
+  'axe finds nothing in the answer to %s, wide and narrow, light and dark, and it fits',
+  async (question) => {
+    const { page, close } = await openPage(served);
+    await settledFigure(page, 'house-overheated');
+    await ask(page, question);
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll<HTMLDetailsElement>('.ask-answer details'))
+        details.open = true;
+    });
+    for (const colorScheme of ['light', 'dark'] as const) {
+      for (const width of [1280, 390]) {
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width, height: 900 });
+        expect(await violations(page), `${colorScheme}, ${width} px`).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      }
+    }
+    await close();
+  },
+);

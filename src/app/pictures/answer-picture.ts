@@ -1,20 +1,18 @@
 // The curves of an answer for paper and files: told apart by dash, with their names and the lettered marks below.
 
-import { FIGURE_NAMES } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
-import { CHART_HEIGHT, CHART_WIDTH, drawChart } from '../questions/answer-chart.ts';
+import { DASHES, drawChart, LETTER_ROW } from '../questions/answer-chart.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
 import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
-const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4'];
-const STROKES = [INK, '#a8481c', '#2d6287', '#4c6a35', '#7d5a00'];
+const STROKES = [INK, '#a8481c', '#2d6287', '#4c6a35', '#7d5a00', INK_SOFT];
 const ROW = 17;
 
 /** The first figure of a chart, upward. */
-export function answerPicture(chart: Chart, limitHours: number): Picture {
+export function answerPicture(chart: Chart, limitHours: number, system: UnitSystem): Picture {
   const figure = chart.y[0]!;
-  const { label: name, unit } = FIGURE_NAMES[figure];
-  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null);
-  const { frame } = drawing;
+  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null, system);
+  const { frame, height } = drawing;
   const rows = [
     ...drawing.lines.map((line, i) => ({ text: line.label, style: i as number | null })),
     ...drawing.marks.map(({ letter, text }) => ({ text: `${letter}: ${text}`, style: null })),
@@ -22,20 +20,24 @@ export function answerPicture(chart: Chart, limitHours: number): Picture {
   const small = { 'font-size': 11 };
   return {
     id: `answer-${chart.id}`,
-    width: CHART_WIDTH,
-    height: CHART_HEIGHT + rows.length * ROW + 6,
-    words: `${chart.title}: ${name}, ${unit}`,
+    width: drawing.width,
+    height: height + rows.length * ROW + 6,
+    words: `${chart.title}: ${drawing.yTitle}`,
     shapes: [
       ...drawing.yTicks.flatMap(({ at, text }) => [
         rule(frame.left, at, frame.right, at),
         label(frame.left - 6, at + 4, text, 'end', small),
       ]),
       ...drawing.xTicks.map(({ at, text }) => label(at, frame.bottom + 16, text, 'middle', small)),
-      label((frame.left + frame.right) / 2, CHART_HEIGHT - 8, `${chart.x.label}, ${chart.x.unit}`, 'middle'),
-      label(4, 14, `${name}, ${unit}`),
+      ...drawing.shareRows.flatMap(({ head, y, ticks }) => [
+        label(frame.left + 6, y, head, 'end', small),
+        ...ticks.map(({ at, text }) => label(at, y, text, 'middle', small)),
+      ]),
+      label((frame.left + frame.right) / 2, height - 8, drawing.xTitle, 'middle'),
+      label(4, 14, drawing.yTitle),
       ...drawing.marks.flatMap(({ x, letter, row }) => [
         rule(x, frame.top, x, frame.bottom, { stroke: INK_SOFT, 'stroke-dasharray': '1 3' }),
-        label(x + 3, frame.top - 2 + 12 * row, letter, 'start', small),
+        label(x + 3, frame.top - 2 + LETTER_ROW * row, letter, 'start', small),
       ]),
       ...(drawing.limitY === null
         ? []
@@ -53,7 +55,7 @@ export function answerPicture(chart: Chart, limitHours: number): Picture {
           ...strokeOf(i),
         }),
       ]),
-      ...rows.flatMap(({ text, style }, i) => keyOf(text, style, CHART_HEIGHT + 14 + i * ROW)),
+      ...rows.flatMap(({ text, style }, i) => keyOf(text, style, height + 14 + i * ROW)),
     ],
   };
 }

@@ -5,15 +5,22 @@ import { useState } from 'preact/hooks';
 import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
-import { CHART_HEIGHT, CHART_WIDTH, drawChart, tidy } from './answer-chart.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { DASHES, drawChart, LETTER_ROW, tidy } from './answer-chart.ts';
+import { unitShown, valueShown } from './answer-units.ts';
 
-const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4'] as const;
+interface AnswerChartProps {
+  readonly chart: Chart;
+  readonly limitHours: number;
+  readonly system: UnitSystem;
+}
 
-export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: number }) {
+export function AnswerChart({ chart, limitHours, system }: AnswerChartProps) {
   const [figure, setFigure] = useState<FigureKey>(chart.y[0]!);
-  const { label, unit } = FIGURE_NAMES[figure];
-  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null);
-  const { frame } = drawing;
+  const { unit } = FIGURE_NAMES[figure];
+  const xUnit = chart.x.unit;
+  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null, system);
+  const { frame, shareRows } = drawing;
   return (
     <div class="answer-chart">
       <div class="answer-chart-head">
@@ -30,9 +37,9 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
         </label>
       </div>
       <svg
-        viewBox={`0 0 ${CHART_WIDTH} ${CHART_HEIGHT}`}
+        viewBox={`0 0 ${drawing.width} ${drawing.height}`}
         role="img"
-        aria-label={`${chart.title}: ${label}, ${unit}`}
+        aria-label={`${chart.title}: ${drawing.yTitle}`}
       >
         {drawing.yTicks.map(({ at, text }) => (
           <g key={text}>
@@ -47,16 +54,28 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
             {text}
           </text>
         ))}
-        <text x={(frame.left + frame.right) / 2} y={CHART_HEIGHT - 8} text-anchor="middle">
-          {chart.x.label}, {chart.x.unit}
+        {shareRows.map(({ head, y, ticks }) => (
+          <g key={head} class="answer-share">
+            <text x={frame.left + 6} y={y} text-anchor="end">
+              {head}
+            </text>
+            {ticks.map(({ at, text }) => (
+              <text key={text} x={at} y={y} text-anchor="middle">
+                {text}
+              </text>
+            ))}
+          </g>
+        ))}
+        <text x={(frame.left + frame.right) / 2} y={drawing.height - 8} text-anchor="middle">
+          {drawing.xTitle}
         </text>
         <text x={4} y={14}>
-          {label}, {unit}
+          {drawing.yTitle}
         </text>
         {drawing.marks.map(({ x, letter, row }) => (
           <g key={letter}>
             <line class="answer-mark" x1={x} x2={x} y1={frame.top} y2={frame.bottom} />
-            <text x={x + 3} y={frame.top - 2 + 12 * row}>
+            <text x={x + 3} y={frame.top - 2 + LETTER_ROW * row}>
               {letter}
             </text>
           </g>
@@ -87,6 +106,18 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
           </g>
         ))}
       </svg>
+      {chart.x.shares && (
+        <p class="answer-shares">
+          Under the scale, the same as a share of{' '}
+          {chart.x.shares
+            .map(({ of, short, wholeX }) => {
+              const { sign, digits } = unitShown(xUnit, system);
+              return `the ${of} (row “${short}, %”; the whole is ${valueShown(wholeX, xUnit, system).toFixed(digits ?? 0)} ${sign})`;
+            })
+            .join(' and of ')}
+          .
+        </p>
+      )}
       <ul class="answer-legend">
         {drawing.lines.map((line, i) => (
           <li key={line.id} class={`answer-line is-${i % DASHES.length}`}>
@@ -101,7 +132,7 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
         <ul class="answer-legend">
           {drawing.marks.map(({ letter, text }) => (
             <li key={letter}>
-              <strong>{letter}</strong> {text}
+              <strong>{letter}</strong> <span>{text}</span>
             </li>
           ))}
         </ul>
@@ -126,12 +157,14 @@ export function AnswerChart({ chart, limitHours }: { chart: Chart; limitHours: n
                 .map((x) => (
                   <tr key={x}>
                     <th scope="row">
-                      {tidy(x)} {chart.x.unit}
+                      {tidy(valueShown(x, xUnit, system))} {unitShown(xUnit, system).sign}
                     </th>
                     {chart.curves.map((curve) => {
                       const value = curve.points.find((point) => point.x === x)?.figures[figure];
                       return (
-                        <td key={curve.id}>{value === undefined || value === null ? '' : tidy(value)}</td>
+                        <td key={curve.id}>
+                          {value === undefined || value === null ? '' : tidy(valueShown(value, unit, system))}
+                        </td>
                       );
                     })}
                   </tr>

@@ -1,141 +1,157 @@
 // The map of glass and mass: overheated hours as shades and lines of equal value, the limit drawn strong, the design
-// as it stands marked. A click, or the two lists under the map, moves the design there.
+// as it stands marked. A click moves the design there; so do the arrow keys with Enter, and the two lists under it.
 
 import { useState } from 'preact/hooks';
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
-import { niceScale, tidy } from './answer-chart.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { tidy } from './answer-chart.ts';
+import { cellWords, drawMap, MAP_FRAME, MAP_HEIGHT, MAP_WIDTH, nearest } from './answer-map.ts';
+import { unitShown, valueShown } from './answer-units.ts';
 
-const WIDTH = 560;
-const HEIGHT = 400;
-const FRAME = { left: 56, right: WIDTH - 12, top: 12, bottom: HEIGHT - 44 };
+/** Darkest shade, so that lines and words stay readable over it. */
+const DARKEST = 0.6;
+/** Cells from one key to the next: right, up. */
+const MOVES: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowRight: [1, 0],
+  ArrowLeft: [-1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+  PageUp: [0, 5],
+  PageDown: [0, -5],
+  Home: [Number.NEGATIVE_INFINITY, 0],
+  End: [Number.POSITIVE_INFINITY, 0],
+};
 
-export function AnswerMap({
-  map,
-  onMove,
-}: {
-  map: GlassMassMap;
-  onMove: (glassM2: number, massM2: number) => void;
-}) {
-  const [glass, setGlass] = useState(map.glassM2[0]!);
-  const [mass, setMass] = useState(map.massM2[0]!);
+interface AnswerMapProps {
+  readonly map: GlassMassMap;
+  readonly system: UnitSystem;
+  readonly onMove: (glassM2: number, massM2: number) => void;
+}
+
+export function AnswerMap({ map, system, onMove }: AnswerMapProps) {
   const side = map.glassM2.length;
-  const mostGlass = map.glassM2.at(-1)!;
-  const mostMass = map.massM2.at(-1)!;
-  const atX = (m2: number) => FRAME.left + (m2 / mostGlass) * (FRAME.right - FRAME.left);
-  const atY = (m2: number) => FRAME.bottom - (m2 / mostMass) * (FRAME.bottom - FRAME.top);
-  const field = map.filled;
-  const most = field === null ? 1 : Math.max(...field, 1);
-  const cellW = (FRAME.right - FRAME.left) / (side - 1);
-  const cellH = (FRAME.bottom - FRAME.top) / (side - 1);
-  const isFarRight = map.drawn.glassM2 > 0.8 * mostGlass;
+  const [column, setColumn] = useState(() => nearest(map.glassM2, map.drawn.glassM2));
+  const [row, setRow] = useState(() => nearest(map.massM2, map.drawn.massM2));
+  const [isPointedAt, setPointedAt] = useState(false);
+  const drawing = drawMap(map, system);
+  const { left, right, top, bottom } = MAP_FRAME;
+  const { drawn, drawnLabel } = drawing;
+  const words = cellWords(map, column, row, system);
+  const move = () => onMove(map.glassM2[column]!, map.massM2[row]!);
   const click = (event: MouseEvent) => {
-    const svg = event.currentTarget as SVGSVGElement;
-    const box = svg.getBoundingClientRect();
-    const x = ((event.clientX - box.left) / box.width) * WIDTH;
-    const y = ((event.clientY - box.top) / box.height) * HEIGHT;
+    const box = (event.currentTarget as HTMLElement).getBoundingClientRect();
+    const x = ((event.clientX - box.left) / box.width) * MAP_WIDTH;
+    const y = ((event.clientY - box.top) / box.height) * MAP_HEIGHT;
     const within = (share: number) => Math.min(1, Math.max(0, share));
-    const glassM2 = within((x - FRAME.left) / (FRAME.right - FRAME.left)) * mostGlass;
-    const massM2 = within((FRAME.bottom - y) / (FRAME.bottom - FRAME.top)) * mostMass;
+    const glassM2 = within((x - left) / (right - left)) * map.glassM2.at(-1)!;
+    const massM2 = within((bottom - y) / (bottom - top)) * map.massM2.at(-1)!;
+    setColumn(nearest(map.glassM2, glassM2));
+    setRow(nearest(map.massM2, massM2));
     onMove(Math.round(glassM2 * 10) / 10, Math.round(massM2));
   };
+  const press = (event: KeyboardEvent) => {
+    const step = MOVES[event.key];
+    if (step) {
+      setColumn(Math.min(side - 1, Math.max(0, column + step[0])));
+      setRow(Math.min(side - 1, Math.max(0, row + step[1])));
+    } else if (event.key === 'Enter' || event.key === ' ') move();
+    else return;
+    event.preventDefault();
+  };
+  const choices = (axis: readonly number[]) =>
+    axis.map((value, i) => (
+      <option key={value} value={String(i)}>
+        {tidy(valueShown(value, 'm²', system))} {unitShown('m²', system).sign}
+      </option>
+    ));
   return (
     <div class="answer-map">
-      {/* biome-ignore lint/a11y/useKeyWithClickEvents: the lists and button below do the same by keyboard */}
-      <svg
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-        role="img"
-        aria-label="Overheated hours by glass and mass"
+      <div
+        class="answer-map-field"
+        role="slider"
+        tabIndex={0}
+        aria-label="Overheated hours by glass and mass. Arrow keys go over the map, Enter moves the design there"
+        aria-valuemin={0}
+        aria-valuemax={side * side - 1}
+        aria-valuenow={row * side + column}
+        aria-valuetext={words}
         onClick={click}
+        onKeyDown={press}
+        onFocus={() => setPointedAt(true)}
+        onBlur={() => setPointedAt(false)}
       >
-        {field?.map((hours, i) => {
-          const [row, column] = [Math.floor(i / side), i % side];
-          const x = atX(map.glassM2[column]!) - cellW / 2;
-          const y = atY(map.massM2[row]!) - cellH / 2;
-          const key = `${row} ${column}`;
-          return (
+        <svg viewBox={`0 0 ${MAP_WIDTH} ${MAP_HEIGHT}`} aria-hidden="true">
+          {drawing.shades.map(({ depth, path }) => (
+            <path key={depth} class="answer-cell" d={path} fill-opacity={DARKEST * depth} />
+          ))}
+          <rect
+            class="answer-map-edge"
+            x={left}
+            y={top}
+            width={right - left}
+            height={bottom - top}
+            fill="none"
+          />
+          {drawing.lines.map(({ line: { hours, kind }, points }) => (
+            <g key={`${kind} ${hours}`} class={kind === 'limit' ? 'answer-limit' : 'answer-level'}>
+              {points.map((path) => (
+                <polyline key={path} points={path} />
+              ))}
+            </g>
+          ))}
+          {drawing.labels.map(({ x, y, text, kind }) => (
+            <text key={text} class={`answer-map-label is-${kind}`} x={x} y={y} text-anchor="middle">
+              {text}
+            </text>
+          ))}
+          {isPointedAt && (
             <rect
-              key={key}
-              class="answer-cell"
-              x={x}
-              y={y}
-              width={cellW + 0.5}
-              height={cellH + 0.5}
-              fill-opacity={0.85 * Math.sqrt(hours / most)}
+              class="answer-cursor"
+              x={drawing.atX(map.glassM2[column]!) - 9}
+              y={drawing.atY(map.massM2[row]!) - 9}
+              width={18}
+              height={18}
             />
-          );
-        })}
-        {map.lines.map((line) =>
-          line.paths.map((path, p) => {
-            const middle = path[Math.floor(path.length / 2)]!;
-            return (
-              <g
-                key={`${line.hours} ${path[0]!.join(' ')}`}
-                class={line.kind === 'limit' ? 'answer-limit' : 'answer-level'}
-              >
-                <polyline
-                  points={path.map(([g, m]) => `${atX(g).toFixed(1)},${atY(m).toFixed(1)}`).join(' ')}
-                />
-                {p === 0 && (
-                  <text x={atX(middle[0])} y={atY(middle[1]) - 3} text-anchor="middle">
-                    {line.hours} h{line.kind === 'limit' ? ' limit' : ''}
-                  </text>
-                )}
-              </g>
-            );
-          }),
-        )}
-        <g class="answer-drawn">
-          <circle cx={atX(map.drawn.glassM2)} cy={atY(map.drawn.massM2)} r={6} />
-          <text
-            x={atX(map.drawn.glassM2) + (isFarRight ? -9 : 9)}
-            y={atY(map.drawn.massM2) + 4}
-            text-anchor={isFarRight ? 'end' : 'start'}
-          >
-            as drawn
+          )}
+          <g class="answer-drawn">
+            <circle cx={drawn.x} cy={drawn.y} r={6} />
+            <text class="answer-map-label" x={drawnLabel.x} y={drawnLabel.y} text-anchor={drawnLabel.anchor}>
+              {drawnLabel.text}
+            </text>
+          </g>
+          {drawing.xTicks.map(({ at, text }) => (
+            <text key={text} x={at} y={bottom + 18} text-anchor="middle">
+              {text}
+            </text>
+          ))}
+          {drawing.yTicks.map(({ at, text }) => (
+            <text key={text} x={left - 6} y={at + 5} text-anchor="end">
+              {text}
+            </text>
+          ))}
+          <text x={(left + right) / 2} y={MAP_HEIGHT - 8} text-anchor="middle">
+            {drawing.xTitle}
           </text>
-        </g>
-        {niceScale(0, mostGlass, 6)
-          .ticks.filter((value) => value <= mostGlass)
-          .map((value) => (
-            <text key={value} x={atX(value)} y={FRAME.bottom + 16} text-anchor="middle">
-              {tidy(value)}
-            </text>
-          ))}
-        {niceScale(0, mostMass, 5)
-          .ticks.filter((value) => value <= mostMass)
-          .map((value) => (
-            <text key={value} x={FRAME.left - 6} y={atY(value) + 4} text-anchor="end">
-              {tidy(value)}
-            </text>
-          ))}
-        <text x={(FRAME.left + FRAME.right) / 2} y={HEIGHT - 8} text-anchor="middle">
-          equator-facing glass, m² (up: extra mass, m² of face)
-        </text>
-      </svg>
+        </svg>
+      </div>
+      {map.lines.length > 0 && <p class="answer-map-key">{drawing.key}</p>}
       <div class="answer-move">
         <label>
           Glass{' '}
-          <select value={String(glass)} onChange={(event) => setGlass(Number(event.currentTarget.value))}>
-            {map.glassM2.map((value) => (
-              <option key={value} value={String(value)}>
-                {tidy(value)} m²
-              </option>
-            ))}
+          <select value={String(column)} onChange={(event) => setColumn(Number(event.currentTarget.value))}>
+            {choices(map.glassM2)}
           </select>
         </label>
         <label>
           Mass{' '}
-          <select value={String(mass)} onChange={(event) => setMass(Number(event.currentTarget.value))}>
-            {map.massM2.map((value) => (
-              <option key={value} value={String(value)}>
-                {tidy(value)} m²
-              </option>
-            ))}
+          <select value={String(row)} onChange={(event) => setRow(Number(event.currentTarget.value))}>
+            {choices(map.massM2)}
           </select>
         </label>
-        <button type="button" onClick={() => onMove(glass, mass)}>
+        <button type="button" onClick={move}>
           Move the design there
         </button>
+        <p class="answer-map-cell">{words}.</p>
       </div>
     </div>
   );

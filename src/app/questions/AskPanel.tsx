@@ -1,24 +1,24 @@
 // Ask: one of the questions a client asks, of the design on screen, run on every core while the page stays free. The
 // closing sentence comes first, then curves, map and tables; a proposal is one click, and one undo.
 
-import { useRef, useState } from 'preact/hooks';
-import type { Design } from '../../design/design.ts';
-import type { Answer, Table } from '../../questions/question.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
-import { HotterMark } from '../climate/HotterMark.tsx';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Answer } from '../../questions/question.ts';
 import { useSession } from '../state/session-context.ts';
-import { AnswerChart } from './AnswerChart.tsx';
-import { AnswerMap } from './AnswerMap.tsx';
+import { AnswerView } from './AnswerView.tsx';
+import { type AskedOf, isAskedOf } from './asked-of.ts';
 import type * as Engine from './question-engine.ts';
 
 /** A partial picture at most this often [ms]; making one of many runs takes a while. */
 const PICTURE_MS = 400;
-/** Longer tables stand folded. */
-const MOST_ROWS_OPEN = 12;
+/** The first runs make small pictures, and are waited for: these come quicker. */
+const EARLY_RUNS = 12;
+const EARLY_PICTURE_MS = 80;
 
-interface Asked {
-  readonly design: Design;
-  readonly answer: Answer | null;
+interface Asked extends AskedOf {
+  /** of the runs that are in, in the units of the asking */
+  readonly soFar: Answer | null;
+  /** the whole answer in any units; null until all runs are in */
+  readonly answerIn: Engine.TellAnswer | null;
   readonly done: number;
   readonly wanted: number;
   readonly running: boolean;
@@ -34,7 +34,14 @@ export function AskPanel() {
   const [asked, setAsked] = useState<Asked | null>(null);
   const stop = useRef<AbortController | null>(null);
   const climate = workspace.climate.value;
+  const system = workspace.units.value;
   const design = workspace.design.value;
+
+  // Workers rest after a while, so a hand on the form wakes them again.
+  const warm = () => {
+    if (engine && climate.state === 'ready') engine.warmRunner(design, climate.key, climate.typical);
+  };
+  useEffect(warm, [engine, climate.state === 'ready' ? climate.typical : null]);
 
   const open = (event: Event) => {
     if (!(event.currentTarget as HTMLDetailsElement).open || engine) return;
@@ -51,39 +58,42 @@ export function AskPanel() {
     const controller = new AbortController();
     stop.current = controller;
     const of = design;
-    let lastPicture = performance.now();
-    const show = (change: Partial<Asked>) =>
-      setAsked((now) => ({
-        answer: null,
-        done: 0,
-        wanted: 0,
-        running: true,
-        fault: null,
-        ...now,
-        ...change,
-        design: of,
-      }));
-    setAsked({ design: of, answer: null, done: 0, wanted: 0, running: true, fault: null });
+    const { typical } = climate;
+    let lastPicture = 0;
+    const fresh: Asked = {
+      design: of,
+      typical,
+      soFar: null,
+      answerIn: null,
+      done: 0,
+      wanted: 0,
+      running: true,
+      fault: null,
+    };
+    const show = (change: Partial<Asked>) => setAsked((now) => ({ ...(now ?? fresh), ...change }));
+    setAsked(fresh);
     try {
-      const answer = await engine.askOnPage({
+      const answerIn = await engine.askOnPage({
         questionId,
         criterionId,
         design: of,
         climateKey: climate.key,
-        year: climate.typical,
+        year: typical,
+        system,
         signal: controller.signal,
         onProgress: ({ done, wanted, soFar }) => {
-          if (controller.signal.aborted || performance.now() - lastPicture < PICTURE_MS) return;
+          const pause = done <= EARLY_RUNS ? EARLY_PICTURE_MS : PICTURE_MS;
+          if (controller.signal.aborted || performance.now() - lastPicture < pause) return;
           lastPicture = performance.now();
-          show({ done, wanted, answer: soFar() });
+          show({ done, wanted, soFar: soFar() });
         },
       });
       if (controller.signal.aborted) return;
-      show({ answer, done: answer.runs.length, wanted: answer.runs.length, running: false });
+      show({ answerIn, running: false });
       const others = told.value.filter(
-        (entry) => entry.design !== of || entry.answer.question !== answer.question,
+        (entry) => entry.design !== of || entry.typical !== typical || entry.question !== questionId,
       );
-      told.value = [...others, { design: of, answer }];
+      told.value = [...others, { question: questionId, design: of, typical, answerIn }];
     } catch (reason) {
       if (controller.signal.aborted) return;
       show({ running: false, fault: reason instanceof Error ? reason.message : String(reason) });
@@ -93,6 +103,7 @@ export function AskPanel() {
     stop.current?.abort();
     setAsked(null);
   };
+  const answer = asked?.answerIn ? asked.answerIn(system) : (asked?.soFar ?? null);
   const question = engine?.QUESTIONS.find(({ id }) => id === questionId);
 
   return (
@@ -110,6 +121,8 @@ export function AskPanel() {
       {engine && (
         <form
           class="ask-form"
+          onFocusIn={warm}
+          onPointerEnter={warm}
           onSubmit={(event) => {
             event.preventDefault();
             void ask();
@@ -130,11 +143,11 @@ export function AskPanel() {
             </select>
           </label>
           <label>
-            Too hot means more than
+            The limit
             <select value={criterionId} onChange={(event) => setCriterionId(event.currentTarget.value)}>
-              {engine.CRITERIA.map(({ id, name }, i) => (
-                <option key={id} value={i === 0 ? '' : id}>
-                  {name}
+              {engine.CRITERIA.map((criterion, i) => (
+                <option key={criterion.id} value={i === 0 ? '' : criterion.id}>
+                  {engine.limitInWords(criterion, system)}
                 </option>
               ))}
             </select>
@@ -161,99 +174,18 @@ export function AskPanel() {
           The question could not be answered: {asked.fault}
         </p>
       )}
-      {engine && asked?.answer && (
+      {engine && asked && answer && (
         <AnswerView
-          answer={asked.answer}
+          answer={answer}
           design={asked.design}
-          isOld={asked.design !== design}
+          limit={engine.limitInWords(answer.criterion, system)}
+          system={system}
+          drawn={engine.placeOnMap(design)}
+          isOld={!isAskedOf(asked, design, climate)}
           onPropose={(next) => workspace.replace(next)}
           onMove={(glassM2, massM2) => workspace.replace(engine.designAt(design, glassM2, massM2))}
         />
       )}
     </details>
-  );
-}
-
-interface AnswerViewProps {
-  readonly answer: Answer;
-  readonly design: Design;
-  readonly isOld: boolean;
-  readonly onPropose: (design: Design) => void;
-  readonly onMove: (glassM2: number, massM2: number) => void;
-}
-
-function AnswerView({ answer, design, isOld, onPropose, onMove }: AnswerViewProps) {
-  const { proposal } = answer;
-  return (
-    <div class="ask-answer" data-answer={answer.complete ? 'whole' : 'part'}>
-      <h3>{answer.title}</h3>
-      <HotterMark design={design} />
-      {isOld && <p class="ask-old">Asked of an earlier state of the design.</p>}
-      {answer.finding && <p class="ask-finding">{answer.finding.text}</p>}
-      {proposal && (
-        <p>
-          <button type="button" data-ask="proposal" onClick={() => onPropose(proposal.design)}>
-            {proposal.text}
-          </button>
-        </p>
-      )}
-      {answer.map && <AnswerMap map={answer.map} onMove={onMove} />}
-      {answer.charts
-        .filter(({ curves }) => curves.some(({ points }) => points.length > 1))
-        .map((chart) => (
-          <AnswerChart key={chart.id} chart={chart} limitHours={answer.criterion.hours} />
-        ))}
-      {answer.tables.map((table) =>
-        table.rows.length > MOST_ROWS_OPEN ? (
-          <details key={table.id}>
-            <summary>{table.title}</summary>
-            <AnswerTable table={table} />
-          </details>
-        ) : (
-          <AnswerTable key={table.id} table={table} />
-        ),
-      )}
-      {answer.notes.length > 0 && (
-        <ul class="ask-notes">
-          {answer.notes.map((note) => (
-            <li key={note}>{note}</li>
-          ))}
-        </ul>
-      )}
-      <p class="ask-source">
-        Limit: {answer.criterion.name}. {answer.criterion.source}.
-      </p>
-    </div>
-  );
-}
-
-function AnswerTable({ table }: { table: Table }) {
-  return (
-    <ScrollTable label={table.title}>
-      <table>
-        <caption>{table.title}</caption>
-        <thead>
-          <tr>
-            {table.columns.map(({ label, unit }) => (
-              <th key={label} scope="col">
-                {label}
-                {unit === '' ? '' : `, ${unit}`}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {table.rows.map((row) => (
-            <tr key={row.join(' ')}>
-              {row.map((cell, i) => (
-                <td key={table.columns[i]!.label}>
-                  {typeof cell === 'number' ? cell.toFixed(table.columns[i]!.digits) : (cell ?? '—')}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </ScrollTable>
   );
 }

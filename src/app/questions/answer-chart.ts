@@ -1,15 +1,27 @@
 // The geometry of an answer's curves: a chart and a figure to draw in, polylines, marks and axis ticks in picture
 // units out. Pure, so that the drawing can be tested without a browser.
 
-import type { FigureKey } from '../../questions/figures.ts';
+import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { unitShown, valueShown } from './answer-units.ts';
 
 export const CHART_WIDTH = 640;
-export const CHART_HEIGHT = 300;
+const HEIGHT = 300;
+/** each second row of ticks */
+const SHARE_ROW = 22;
 const LEFT = 58;
 const RIGHT = 16;
 const TOP = 34;
 const BOTTOM = 44;
+
+/** Curves are told apart by these as well as by colour; there are as many as ways to build mass. */
+export const DASHES = ['none', '7 4', '2 3', '10 3 2 3', '14 4', '1 5'] as const;
+
+/** Rows that the letters of marks stand in when they are close together, and the room between. */
+const LETTER_ROWS = 4;
+export const LETTER_ROW = 15;
+const LETTER_ROOM = 14;
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 
@@ -24,10 +36,24 @@ export interface Tick {
   readonly text: string;
 }
 
+/** A second row of ticks: the x scale as a share of another amount, in per cent. */
+export interface ShareRow {
+  /** "floor, %" */
+  readonly head: string;
+  /** baseline of its text */
+  readonly y: number;
+  readonly ticks: readonly Tick[];
+}
+
 export interface ChartDrawing {
+  readonly width: number;
+  readonly height: number;
+  readonly xTitle: string;
+  readonly yTitle: string;
   readonly lines: readonly Line[];
   readonly xTicks: readonly Tick[];
   readonly yTicks: readonly Tick[];
+  readonly shareRows: readonly ShareRow[];
   /** lettered, since their names are too long to stand in the picture */
   readonly marks: readonly {
     readonly x: number;
@@ -51,17 +77,27 @@ export interface ChartDrawing {
  * @param chart curves by rising x; a point without this figure is left out
  * @param figure what to draw upward
  * @param limit horizontal limit in the figure's unit, null for none
+ * @param system units of both scales
  */
-export function drawChart(chart: Chart, figure: FigureKey, limit: number | null): ChartDrawing {
-  const frame = { left: LEFT, right: CHART_WIDTH - RIGHT, top: TOP, bottom: CHART_HEIGHT - BOTTOM };
+export function drawChart(
+  chart: Chart,
+  figure: FigureKey,
+  limit: number | null,
+  system: UnitSystem,
+): ChartDrawing {
+  const { label, unit } = FIGURE_NAMES[figure];
+  const shownX = (x: number) => valueShown(x, chart.x.unit, system);
+  const shownY = (y: number) => valueShown(y, unit, system);
+  const shares = chart.x.shares ?? [];
+  const frame = { left: LEFT, right: CHART_WIDTH - RIGHT, top: TOP, bottom: HEIGHT - BOTTOM };
   const points = chart.curves.flatMap((curve) =>
     curve.points.flatMap((point) => {
       const y = point.figures[figure];
-      return y === null ? [] : [{ curve: curve.id, x: point.x, y }];
+      return y === null ? [] : [{ x: shownX(point.x), y: shownY(y) }];
     }),
   );
-  const xs = [...points.map(({ x }) => x), ...chart.marks.map(({ x }) => x)];
-  const ys = [...points.map(({ y }) => y), ...(limit === null ? [] : [limit])];
+  const xs = [...points.map(({ x }) => x), ...chart.marks.map(({ x }) => shownX(x))];
+  const ys = [...points.map(({ y }) => y), ...(limit === null ? [] : [shownY(limit)])];
   const xScale = niceScale(Math.min(...xs), Math.max(...xs), 6);
   const yScale = niceScale(Math.min(0, ...ys), Math.max(...ys), 5);
   const atX = (x: number) =>
@@ -70,26 +106,56 @@ export function drawChart(chart: Chart, figure: FigureKey, limit: number | null)
     frame.bottom - ((y - yScale.low) / (yScale.high - yScale.low)) * (frame.bottom - frame.top);
   return {
     frame,
+    width: CHART_WIDTH,
+    height: HEIGHT + SHARE_ROW * shares.length,
+    xTitle: `${chart.x.label}, ${unitShown(chart.x.unit, system).sign}`,
+    yTitle: `${label}, ${unitShown(unit, system).sign}`,
+    shareRows: shares.map(({ short, wholeX }, i) => {
+      const whole = shownX(wholeX);
+      const { ticks } = niceScale(0, (100 * xScale.high) / whole, 10);
+      return {
+        head: `${short}, %`,
+        y: frame.bottom + 16 + SHARE_ROW * (i + 1),
+        ticks: ticks
+          .map((percent) => ({ at: atX((percent / 100) * whole), text: tidy(percent) }))
+          .filter(({ at }) => at > frame.left + 1 && at <= frame.right),
+      };
+    }),
     lines: chart.curves.map((curve) => ({
       id: curve.id,
       label: curve.label,
       points: curve.points.flatMap(({ x, figures }) => {
         const y = figures[figure];
-        return y === null ? [] : [{ x: atX(x), y: atY(y), text: `${tidy(x)}: ${tidy(y)}` }];
+        if (y === null) return [];
+        const [right, up] = [shownX(x), shownY(y)];
+        return [{ x: atX(right), y: atY(up), text: `${tidy(right)}: ${tidy(up)}` }];
       }),
     })),
     xTicks: xScale.ticks.map((value) => ({ at: atX(value), text: tidy(value) })),
     yTicks: yScale.ticks.map((value) => ({ at: atY(value), text: tidy(value) })),
-    marks: chart.marks
-      .toSorted((a, b) => a.x - b.x)
-      .map((mark, i) => ({
-        x: atX(mark.x),
-        letter: LETTERS[i % LETTERS.length]!,
-        text: mark.label,
-        row: i % 3,
-      })),
-    limitY: limit === null ? null : atY(limit),
+    marks: lettered(
+      chart.marks.toSorted((a, b) => a.x - b.x),
+      ({ x }) => atX(shownX(x)),
+      (mark) => `${mark.label}: ${tidy(shownX(mark.x))} ${unitShown(chart.x.unit, system).sign}`,
+    ),
+    limitY: limit === null ? null : atY(shownY(limit)),
   };
+}
+
+/** Marks from left to right with their letters, each in the first row where the last letter is out of its way. */
+function lettered(
+  marks: Chart['marks'],
+  placeOf: (mark: Chart['marks'][number]) => number,
+  textOf: (mark: Chart['marks'][number]) => string,
+): ChartDrawing['marks'] {
+  const last = new Array<number>(LETTER_ROWS).fill(Number.NEGATIVE_INFINITY);
+  return marks.map((mark, i) => {
+    const x = placeOf(mark);
+    const free = last.findIndex((taken) => x - taken >= LETTER_ROOM);
+    const row = free >= 0 ? free : last.indexOf(Math.min(...last));
+    last[row] = x;
+    return { x, letter: LETTERS[i % LETTERS.length]!, text: textOf(mark), row };
+  });
 }
 
 interface Scale {

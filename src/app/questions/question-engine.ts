@@ -2,16 +2,25 @@
 // Loaded when the panel is first opened, so that the page itself stays small.
 
 import type { Design } from '../../design/design.ts';
-import { ask, type Progress } from '../../questions/ask.ts';
+import { wordingOf } from '../../findings/wording.ts';
+import { answerAgain, ask, type Progress } from '../../questions/ask.ts';
 import { basisOf } from '../../questions/basis.ts';
-import { CRITERIA } from '../../questions/criterion.ts';
-import { designAt } from '../../questions/glass-and-mass-map.ts';
+import { CRITERIA, type Criterion, criterionInWords } from '../../questions/criterion.ts';
+import { designAt, placeOnMap } from '../../questions/glass-and-mass-map.ts';
 import type { Answer } from '../../questions/question.ts';
 import { QUESTIONS, questionById } from '../../questions/registry.ts';
+import type { RunResult } from '../../questions/run-job.ts';
+import type { Runner } from '../../questions/runner.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { pageRunner } from './page-runner.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { pageRunner, warmRunner } from './page-runner.ts';
 
-export { CRITERIA, designAt, QUESTIONS };
+export { CRITERIA, designAt, placeOnMap, QUESTIONS, warmRunner };
+
+/** A limit's name in the units on screen. */
+export function limitInWords(criterion: Criterion, system: UnitSystem): string {
+  return criterionInWords(criterion, wordingOf(system));
+}
 
 export interface Asking {
   readonly questionId: string;
@@ -19,18 +28,43 @@ export interface Asking {
   readonly design: Design;
   readonly climateKey: string;
   readonly year: TypicalYear;
+  /** units of the answers on the way */
+  readonly system: UnitSystem;
   readonly signal: AbortSignal;
   readonly onProgress: (progress: Progress) => void;
 }
 
+/** A whole answer, told in either system of units. */
+export type TellAnswer = (system: UnitSystem) => Answer;
+
 /** The answer to a question about a design, by every worker the machine has cores for. */
-export async function askOnPage(asking: Asking): Promise<Answer> {
-  const { questionId, criterionId, design, climateKey, year, signal, onProgress } = asking;
+export async function askOnPage(asking: Asking): Promise<TellAnswer> {
+  return askOf(asking, pageRunner(asking.climateKey, asking.year));
+}
+
+/** The same by any runner. */
+export async function askOf(asking: Asking, runner: Runner): Promise<TellAnswer> {
+  const { questionId, criterionId, design, year, signal, onProgress } = asking;
   const question = questionById(questionId);
   if (!question) throw new RangeError(`question is '${questionId}'; allowed: one of the list`);
   const criterion = CRITERIA.find(({ id }) => id === criterionId) ?? CRITERIA[0]!;
-  return ask(question, basisOf(design, year.site, { criterion }), pageRunner(climateKey, year), {
-    signal,
-    onProgress,
-  });
+  const basis = (system: UnitSystem) => basisOf(design, year.site, { criterion, words: wordingOf(system) });
+  const results = new Map<string, RunResult>();
+  const remembering: Runner = {
+    run: (jobs, options = {}) =>
+      runner.run(jobs, {
+        ...options,
+        onResult: (result) => {
+          results.set(result.id, result);
+          options.onResult?.(result);
+        },
+      }),
+  };
+  const first = await ask(question, basis(asking.system), remembering, { signal, onProgress });
+  const known = new Map<UnitSystem, Answer>([[asking.system, first]]);
+  return (system) => {
+    const answer = known.get(system) ?? answerAgain(question, basis(system), results);
+    known.set(system, answer);
+    return answer;
+  };
 }

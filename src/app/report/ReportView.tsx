@@ -17,7 +17,7 @@ import { keptReportWords } from './report-words.ts';
 const words = keptReportWords(browserStore(() => localStorage));
 
 export function ReportView() {
-  const { workspace, told } = useSession();
+  const { workspace, toldNow, told } = useSession();
   const heading = useRef<HTMLHeadingElement>(null);
   const answer = workspace.answer.value;
   const climate = workspace.climate.value;
@@ -39,9 +39,7 @@ export function ReportView() {
             answer,
             climate: climate.year,
             others,
-            answers: told.value
-              .filter((entry) => entry.design === design)
-              .flatMap(({ answer: { title, finding } }) => (finding ? [`${title} ${finding.text}`] : [])),
+            answers: toldNow().flatMap(({ title, finding }) => (finding ? [`${title} ${finding.text}`] : [])),
             help: typeof help === 'string' ? null : help,
             units: system,
             today: new Date(),

@@ -13,6 +13,8 @@ import type { Explanation } from '../figures/headline-figures.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
+import { type AskedOf, isAskedOf } from '../questions/asked-of.ts';
+import type { UnitSystem } from '../units/display-unit.ts';
 import { createVersionList, type VersionList } from '../versions/version-list.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -30,9 +32,9 @@ export interface AskedFigure {
   readonly picture: Explanation;
 }
 
-export interface ToldAnswer {
-  readonly design: Design;
-  readonly answer: Answer;
+export interface ToldAnswer extends AskedOf {
+  readonly question: string;
+  readonly answerIn: (system: UnitSystem) => Answer;
 }
 
 export interface Session {
@@ -52,8 +54,10 @@ export interface Session {
   fileOf(design: Design): { readonly name: string; readonly text: string };
   /** Figures and doubts of a climate, worked out once. */
   glanceAt(year: TypicalYear): Promise<ClimateGlance>;
-  /** answers to the questions asked in this visit, each with the design it was asked of */
+  /** answers to the questions asked in this visit, each with what it was asked of */
   readonly told: Signal<readonly ToldAnswer[]>;
+  /** Of these, in the units on screen, those that are asked of the design and climate as they are. */
+  toldNow(): readonly Answer[];
   /** the headline figure whose reasons are asked for, null for none */
   readonly asked: Signal<AskedFigure | null>;
   /** Year of a version, run once and remembered. */
@@ -72,6 +76,7 @@ export const LINK_MARK = '#design=';
 export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
   const list = createVersionList(kept);
   const notices = signal<readonly Notice[]>([]);
+  const told = signal<readonly ToldAnswer[]>([]);
   const answers = new WeakMap<Design, Promise<NumberedAnswer | null>>();
   const glances = new WeakMap<TypicalYear, Promise<ClimateGlance>>();
   let notice = 0;
@@ -95,7 +100,15 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
     intake,
-    told: signal<readonly ToldAnswer[]>([]),
+    told,
+    toldNow() {
+      const climate = workspace.climate.value;
+      const design = workspace.design.value;
+      const system = workspace.units.value;
+      return told.value
+        .filter((entry) => isAskedOf(entry, design, climate))
+        .map(({ answerIn }) => answerIn(system));
+    },
     asked: signal<AskedFigure | null>(null),
     async openFile(file) {
       const taken = await takeFile(file);

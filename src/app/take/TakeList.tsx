@@ -10,7 +10,7 @@ import { pictureList, type TakenPicture } from './picture-list.ts';
 import { pngOf } from './png-of.ts';
 
 export function TakeList() {
-  const { workspace, fileOf, told, tell } = useSession();
+  const { workspace, fileOf, toldNow, tell } = useSession();
   const answer = workspace.answer.value;
   const climate = workspace.climate.value;
   if (answer === null || workspace.stale.value || climate.state !== 'ready')
@@ -46,8 +46,7 @@ export function TakeList() {
       take: () => saveFile(file.name, new Blob([file.text], { type: 'application/json' })),
     },
   ];
-  const answers = told.value.filter((entry) => entry.design === design).map((entry) => entry.answer);
-  const pictures = pictureList({ answer, climate: climate.year, system: workspace.units.value }, answers);
+  const pictures = pictureList({ answer, climate: climate.year, system: workspace.units.value }, toldNow());
   const savePicture = async ({ draw }: TakenPicture, kind: 'svg' | 'png') => {
     const picture = draw();
     if (kind === 'svg') return save(`${picture.id}.svg`, 'image/svg+xml', pictureText(picture));

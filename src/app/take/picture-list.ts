@@ -37,12 +37,12 @@ export function pictureList(sheet: Sheet, answers: readonly Answer[]): readonly 
       })),
     ),
     ...answers.flatMap(({ title, map, charts, criterion }) => [
-      ...(map ? [{ title: `${title} The map`, draw: () => answerMapPicture(map) }] : []),
+      ...(map ? [{ title: `${title} The map`, draw: () => answerMapPicture(map, sheet.system) }] : []),
       ...charts
         .filter(({ curves }) => curves.some(({ points }) => points.length > 1))
         .map((chart) => ({
           title: `${title} ${chart.title}`,
-          draw: () => answerPicture(chart, criterion.hours),
+          draw: () => answerPicture(chart, criterion.hours, sheet.system),
         })),
     ]),
   ];

@@ -67,7 +67,7 @@ const CHART: Chart = {
 };
 
 test('the picture of an answer names its curves, its marks and its limit', () => {
-  const picture = answerPicture(CHART, 88);
+  const picture = answerPicture(CHART, 88, 'metric');
   const text = pictureText(picture);
   for (const words of ['curve one', 'curve two', 'a: a handbook says so', 'limit 88 h', 'glass, m²'])
     expect(text).toContain(words);
@@ -85,7 +85,7 @@ test('the picture of a map marks the limit and the design', () => {
     lines: [{ hours: 5, kind: 'limit', paths: [[[10, 0], [12, 30]]] }], // biome-ignore format: a path
     drawn: { glassM2: 19, massM2: 20 },
   };
-  const text = pictureText(answerMapPicture(map));
+  const text = pictureText(answerMapPicture(map, 'metric'));
   expect(text).toContain('5 h limit');
   expect(text).toContain('as drawn');
   expect(text).not.toMatch(/NaN|undefined/);

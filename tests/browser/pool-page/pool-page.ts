@@ -51,13 +51,14 @@ function basisFor(example: string, mapSide: number, everyCell: boolean): Basis {
   return basisOf(design, year.site, { mapSide, everyCell });
 }
 
-/** The map of an example on fresh threads; `killAfter` ends one worker, untold, when so many runs are in. */
+/** The map of an example on fresh threads, or on ones made `warm`; `killAfter` ends one worker, untold, when so many runs are in. */
 async function map(
   example: string,
   mapSide: number,
   everyCell: boolean,
   threads: number,
   killAfter = Number.POSITIVE_INFINITY,
+  warm = false,
 ): Promise<MapReport> {
   let longestTaskMs = 0;
   const observer = new PerformanceObserver((list) => {
@@ -65,6 +66,7 @@ async function map(
   });
   observer.observe({ type: 'longtask' });
   const pool = poolOf(threads, killAfter < Number.POSITIVE_INFINITY ? 5000 : 60_000);
+  if (warm) await pool.warm('denver', glassAndMassMap.plan(basisFor(example, mapSide, everyCell))[0]!);
   const start = performance.now();
   let firstMs = 0;
   let lastPicture = 0;

@@ -1,0 +1,80 @@
+// An answer on the page: the closing sentence first, then what it proposes, map, curves, tables, notes.
+
+import type { Design } from '../../design/design.ts';
+import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
+import type { Answer } from '../../questions/question.ts';
+import { HotterMark } from '../climate/HotterMark.tsx';
+import type { UnitSystem } from '../units/display-unit.ts';
+import { AnswerChart } from './AnswerChart.tsx';
+import { AnswerMap } from './AnswerMap.tsx';
+import { AnswerTable } from './AnswerTable.tsx';
+
+/** Longer tables stand folded. */
+const MOST_ROWS_OPEN = 12;
+
+interface AnswerViewProps {
+  readonly answer: Answer;
+  readonly design: Design;
+  /** the limit's name in the units on screen */
+  readonly limit: string;
+  readonly system: UnitSystem;
+  /** where the design on screen stands on a map */
+  readonly drawn: GlassMassMap['drawn'];
+  readonly isOld: boolean;
+  readonly onPropose: (design: Design) => void;
+  readonly onMove: (glassM2: number, massM2: number) => void;
+}
+
+export function AnswerView({
+  answer,
+  design,
+  limit,
+  system,
+  drawn,
+  isOld,
+  onPropose,
+  onMove,
+}: AnswerViewProps) {
+  const { proposal } = answer;
+  return (
+    <div class="ask-answer" data-answer={answer.complete ? 'whole' : 'part'} data-runs={answer.runs.length}>
+      <h3>{answer.title}</h3>
+      <HotterMark design={design} />
+      {isOld && <p class="ask-old">Asked of an earlier state of the design or its climate. Ask again.</p>}
+      {answer.finding && <p class="ask-finding">{answer.finding.text}</p>}
+      {proposal && (
+        <p>
+          <button type="button" data-ask="proposal" onClick={() => onPropose(proposal.design)}>
+            {proposal.text}
+          </button>
+        </p>
+      )}
+      {answer.map && <AnswerMap map={{ ...answer.map, drawn }} system={system} onMove={onMove} />}
+      {answer.charts
+        .filter(({ curves }) => curves.some(({ points }) => points.length > 1))
+        .map((chart) => (
+          <AnswerChart key={chart.id} chart={chart} limitHours={answer.criterion.hours} system={system} />
+        ))}
+      {answer.tables.map((table) =>
+        table.rows.length > MOST_ROWS_OPEN ? (
+          <details key={table.id}>
+            <summary>{table.title}</summary>
+            <AnswerTable table={table} system={system} />
+          </details>
+        ) : (
+          <AnswerTable key={table.id} table={table} system={system} />
+        ),
+      )}
+      {answer.notes.length > 0 && (
+        <ul class="ask-notes">
+          {answer.notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
+      <p class="ask-source">
+        Limit: {limit}. {answer.criterion.source}.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+// Columns, axes and figures of an answer in the units on screen. An answer keeps SI, since other programs read it;
+// what shows it asks here for sign, factor and decimals by the unit it is in.
+
+import type { Column } from '../../questions/question.ts';
+import { type ShownQuantity, type UnitSystem, unitOf } from '../units/display-unit.ts';
+import { numberText } from '../units/number-text.ts';
+
+export interface ShownUnit {
+  readonly sign: string;
+  /** shown = value · factor + offset */
+  readonly factor: number;
+  readonly offset: number;
+  /** decimals shown; null where the answer's own are right */
+  readonly digits: number | null;
+}
+
+/** Units of answers that differ between systems: the quantity, and one of the unit in SI. Metres are thicknesses. */
+const QUANTITIES: Readonly<Record<string, readonly [ShownQuantity, number]>> = {
+  'm²': ['area', 1],
+  'm³': ['volume', 1],
+  m: ['thickness', 1],
+  t: ['mass', 1000],
+  '°C': ['temperature', 1],
+  K: ['temperatureStep', 1],
+};
+
+/** How a value in a unit of an answer is shown. */
+export function unitShown(unit: string, system: UnitSystem): ShownUnit {
+  const found = QUANTITIES[unit];
+  if (system === 'metric' || found === undefined) {
+    return { sign: unit, factor: 1, offset: 0, digits: null };
+  }
+  const [quantity, si] = found;
+  const shown = unitOf(quantity, system);
+  return { ...shown, factor: shown.factor * si };
+}
+
+/** A number of an answer in the units on screen. */
+export function valueShown(value: number, unit: string, system: UnitSystem): number {
+  const { factor, offset } = unitShown(unit, system);
+  return value * factor + offset;
+}
+
+/** A cell of a table as text. */
+export function cellText(value: number, { unit, digits }: Column, system: UnitSystem): string {
+  return numberText(valueShown(value, unit, system), unitShown(unit, system).digits ?? digits);
+}
