@@ -130,7 +130,7 @@ export function AskPanel() {
             </select>
           </label>
           <label>
-            Too hot means more than
+            Comfortable means
             <select value={criterionId} onChange={(event) => setCriterionId(event.currentTarget.value)}>
               {engine.CRITERIA.map(({ id, name }, i) => (
                 <option key={id} value={i === 0 ? '' : id}>
