@@ -6,6 +6,7 @@ import './style/paper.css';
 import './style/layout.css';
 import './style/section.css';
 import './style/charts.css';
+import './style/compare.css';
 import './style/questions.css';
 import './style/take.css';
 import './style/climate.css';

@@ -12,7 +12,7 @@ export interface Wording {
   readonly degrees: (kelvin: number) => string;
   readonly area: (m2: number) => string;
   readonly length: (m: number) => string;
-  /** a thickness [m], in millimetres or inches */
+  /** a thickness [m], in centimetres, as it is typed, or inches */
   readonly thickness: (m: number) => string;
   readonly volume: (m3: number) => string;
   readonly water: (kg: number) => string;
@@ -30,7 +30,7 @@ const METRIC: Wording = {
   degrees: (kelvin) => `${plain(kelvin, Number.isInteger(kelvin) || kelvin >= 10 ? 0 : 1)} °C`,
   area: (m2) => `${plain(m2, m2 < 10 ? 1 : 0)} m²`,
   length: (m) => `${plain(m, 1)} m`,
-  thickness: (m) => `${plain(1000 * m, 0)} mm`,
+  thickness: (m) => `${plain(100 * m, Number.isInteger(Math.round(1000 * m) / 10) ? 0 : 1)} cm`,
   volume: (m3) => `${plain(m3, m3 < 10 ? 1 : 0)} m³`,
   water: (kg) => `${plain(kg, kg < 10 ? 1 : 0)} litres`,
   weight: (kg) => (kg < 2000 ? `${round(kg, 10)} kg` : `${plain(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),

@@ -153,6 +153,13 @@ test('two versions stand side by side with the better figure marked', async () =
   expect(await page.locator('.compare .still-section').count()).toBe(2);
   expect(await page.locator('.compare .year-picture').count()).toBe(2);
   expect(await page.textContent('.compare')).toContain('Sunspace');
+  const weeks = page.locator('.compare-weeks');
+  const dashes = () =>
+    weeks.locator('polyline').evaluateAll((all) => all.map((line) => line.getAttribute('stroke-dasharray')));
+  expect(new Set(await dashes()).size).toBe(3); // two versions and the air outdoors, each with a dash of its own
+  expect(await weeks.locator('polyline + line + text').allTextContents()).toEqual(['A', 'B', 'out']);
+  await weeks.getByText('coldest week').click();
+  expect(await weeks.locator('.chart-sentence').textContent()).toContain('The coldest week of');
   await page.locator('.version-list button', { hasText: 'Go back' }).first().click();
   await settledFigure(page, 'sunspace-overheated');
   expect(complaints).toEqual([]);

@@ -107,6 +107,10 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: { mass: { thicknessM: 0.6 } } },
     silent: { design: { mass: { thicknessM: 0.1 } } },
   },
+  'floor-idle': {
+    speaks: { design: { floor: { material: 'rammed-earth', thicknessM: 0.3 } } },
+    silent: { design: { floor: { material: 'rammed-earth', thicknessM: 0.15 } } },
+  },
   'floor-covered': { speaks: { design: { floor: { cover: 'carpet' } } }, silent: CALM },
   'tyre-work': { speaks: { design: { mass: { material: 'earth-tyres' } } }, silent: CALM },
   'plants-freeze': {

@@ -76,17 +76,17 @@ function Bars({ rows, width, sign }: { rows: readonly MonthlyRow[]; width: numbe
   const inner = Math.max(120, width - LEFT_PX);
   const field = barField(rows, inner, HEIGHT_PX - 12);
   return (
-    <svg width={width} height={HEIGHT_PX + BELOW_PX} aria-hidden="true">
-      <g transform={`translate(${LEFT_PX} 10)`}>
-        {field.ticks.map(({ value, y }, i) => (
+    <svg width={width} height={HEIGHT_PX + BELOW_PX + 6} aria-hidden="true">
+      <g transform={`translate(${LEFT_PX} 16)`}>
+        {field.ticks.map(({ value, y }) => (
           <g key={value}>
             <line class="bar-rule" x1={0} x2={inner} y1={y} y2={y} />
             <text class="bar-word" x={-6} y={y + 4} text-anchor="end">
-              {i === field.ticks.length - 1 ? `${numberText(value, 0)}` : numberText(value, 0)}
+              {numberText(value, 0)}
             </text>
           </g>
         ))}
-        <text class="bar-word" x={2} y={field.ticks.at(-1)!.y + 12}>
+        <text class="bar-word" x={2} y={field.ticks.at(-1)!.y - 4}>
           {sign}
         </text>
         {field.bars.map((bar) => (

@@ -144,7 +144,7 @@ function chartOptions(
         scale: 't',
         size: 46,
         values: (_, splits) =>
-          splits.map((t, i) => (i === splits.length - 1 ? `${t} ${temperature}` : `${t}`)),
+          splits.map((t, i) => `${t}${i === splits.length - 1 ? ` ${temperature}` : ''}`.replace('-', '−')),
       },
     ],
     series,

@@ -10,7 +10,7 @@ export function heatSentence(rows: readonly MonthlyRow[], system: UnitSystem): s
   const losses = rows.filter(({ year }) => year < 0).sort((a, b) => a.year - b.year);
   const total = gains.reduce((sum, { year }) => sum + year, 0);
   if (total === 0 || !gains[0] || !losses[0]) return 'Hardly any heat moves in this zone.';
-  const share = (row: MonthlyRow) => `${Math.round((Math.abs(row.year) / total) * 100)} %`;
+  const share = (row: MonthlyRow) => `${Math.round((Math.abs(row.year) / total) * 100)}\u202f%`;
   const heat = (row: MonthlyRow) => quantityText(Math.abs(row.year), 'energy', system);
   const second = losses[1] ? `, then ${losses[1].cause} (${share(losses[1])})` : '';
   return `Most of the heat comes as ${gains[0].cause}: ${heat(gains[0])}, ${share(gains[0])} of all that comes in. Most of it leaves by ${losses[0].cause} (${share(losses[0])})${second}.`;
@@ -28,5 +28,5 @@ export function moistureSentence(rows: readonly MonthlyRow[], drainedKg: number,
     drainedKg >= 0.5
       ? ` ${quantityText(drainedKg, 'waterMass', system, 0)} ran off the glass in the year.`
       : '';
-  return `${perDay} of water go into the air on average; ${share} % of it from ${first.cause}.${ran}`;
+  return `${perDay} of water go into the air on average; ${share}\u202f% of it from ${first.cause}.${ran}`;
 }

@@ -48,10 +48,10 @@ export function weekSentence(
   const outdoor = climate.dryBulbC.subarray(from, from + WEEK_HOURS);
   const house = zoneOf(year, 'house')!.operativeC.subarray(from, from + WEEK_HOURS);
   const t = (value: number) => quantityText(value, 'temperature', system, 0);
-  const rooms = `the rooms between ${t(min(house))} and ${t(max(house))}`;
-  const outside = `outdoors between ${t(min(outdoor))} and ${t(max(outdoor))}`;
+  const rooms = `the rooms go from ${t(min(house))} to ${t(max(house))}`;
+  const outside = `the air outdoors from ${t(min(outdoor))} to ${t(max(outdoor))}`;
   const sunspace = zoneOf(year, 'sunspace')?.operativeC.subarray(from, from + WEEK_HOURS);
-  const glass = sunspace ? `, the sunspace between ${t(min(sunspace))} and ${t(max(sunspace))}` : '';
+  const glass = sunspace ? `, the sunspace from ${t(min(sunspace))} to ${t(max(sunspace))}` : '';
   const swing = dailySwing(house);
   const steady = `By day and night the rooms swing by ${degrees(swing, system)}${swing < 4 ? ', a steady house' : swing < 8 ? '' : ', far too much for the mass there is'}.`;
   return `In the ${kind === 'hot' ? 'hottest' : 'coldest'} week ${rooms}${glass}, ${outside}. ${steady}`;

@@ -114,17 +114,25 @@ function zoneFigures(
     {
       id: `${zone}-mould`,
       zone,
-      label: 'mould index',
+      label: 'mould index in the corners',
       value: outcome.mouldIndexMax,
       quantity: 'number',
       digits: 1,
-      limit: 'of 6; seen by eye from 3',
+      limit: `of 6; seen by eye from 3${worseSpot(outcome)}`,
       ...mould,
       better: 'less',
       opens: 'moisture',
     },
   ];
   return figures;
+}
+
+/** The findings speak of the worst spot; where that is no corner, the figure says so beside its own. */
+function worseSpot({ mouldIndexMax, dampSpots }: ZoneOutcome): string {
+  const worst = Math.max(mouldIndexMax, ...dampSpots.map((spot) => spot.mouldIndexMax));
+  const spot = dampSpots.find((entry) => entry.mouldIndexMax === worst)?.spot;
+  if (!spot || worst - mouldIndexMax < 0.1) return '';
+  return `; ${spot === 'window frame' ? 'frames' : spot} ${worst.toFixed(1)}`;
 }
 
 function ventFigure(outcome: Outcome): HeadlineFigure {

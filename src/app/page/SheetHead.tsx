@@ -3,6 +3,7 @@
 import { EXAMPLES } from '../../design/examples.ts';
 import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
 import { openClimate } from '../climate/ClimatePanel.tsx';
+import { exampleAt, exampleOf } from '../state/example-place.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { quantityText } from '../units/number-text.ts';
 import { KeepTools } from './KeepTools.tsx';
@@ -12,7 +13,7 @@ export function SheetHead() {
   const { design, history, units } = workspace;
   return (
     <header class="sheet-head">
-      <p class="brand">Daystone</p>
+      <h1 class="brand">Daystone</h1>
       <label class="head-field head-name">
         <span>Design</span>
         <input
@@ -26,10 +27,10 @@ export function SheetHead() {
       <label class="head-field head-example">
         <span>Example</span>
         <select
-          value={EXAMPLES.find((example) => example.design === design.value)?.id ?? ''}
+          value={exampleOf(design.value)?.id ?? ''}
           onChange={(event) => {
             const chosen = EXAMPLES.find(({ id }) => id === event.currentTarget.value);
-            if (chosen) workspace.replace(chosen.design);
+            if (chosen) workspace.replace(exampleAt(chosen.design, design.value));
           }}
         >
           <option value="" disabled>

@@ -143,7 +143,7 @@ export function AskPanel() {
             </select>
           </label>
           <label>
-            The limit
+            Comfortable means
             <select value={criterionId} onChange={(event) => setCriterionId(event.currentTarget.value)}>
               {engine.CRITERIA.map((criterion, i) => (
                 <option key={criterion.id} value={i === 0 ? '' : criterion.id}>

@@ -18,7 +18,7 @@ export function FactLine() {
     ['of the heated floor', q(shareOfFloor, 'share', 0)],
     ...(mass ? [['stored by the mass', q(mass.heatCapacityKWhPerK, 'heatCapacity', 1)]] : []),
     ...(mass && mass.kgPerM2Glass !== null
-      ? [['of mass for the glass', q(mass.kgPerM2Glass, 'massPerArea', 0)]]
+      ? [['of mass, by area of glass', q(mass.kgPerM2Glass, 'massPerArea', 0)]]
       : []),
   ] as const;
   return (

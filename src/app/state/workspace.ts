@@ -47,6 +47,8 @@ export interface Workspace {
   replace(design: Design, notes?: readonly FitNote[]): void;
   /** Load a climate if need be; false when it cannot be had. */
   climateReady(key: string): Promise<boolean>;
+  /** The climate a design stands in, made hotter where it asks for that; null while it is not loaded. */
+  yearFor(design: Design): TypicalYear | null;
   /** Take in a climate from a file, under its key. */
   keepClimate(key: string, year: TypicalYear): void;
 }
@@ -175,6 +177,10 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
       });
     },
     climateReady,
+    yearFor(asking) {
+      const typical = years.value.get(asking.climate);
+      return typical ? yearOfDesign(asking, typical) : null;
+    },
     keepClimate,
   };
 }

@@ -15,6 +15,7 @@ import { StillSection } from '../section/StillSection.tsx';
 import { useSession } from '../state/session-context.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { changeText, numberText, quantityText } from '../units/number-text.ts';
+import { CompareWeeks } from './CompareWeeks.tsx';
 import { designDifferences } from './design-differences.ts';
 
 export function CompareView() {
@@ -36,6 +37,7 @@ export function CompareView() {
         </button>
       </div>
       <p class="chart-sentence">{compareSentence(versions, answers, workspace.units.value)}</p>
+      <CompareWeeks answers={answers} names={versions.map(({ name }) => name)} />
       <CompareTable versions={versions} answers={answers} />
     </section>
   );

@@ -114,6 +114,20 @@ export const MASS_RULES: readonly Rule[] = [
       `The day's heat reaches about ${words.thickness(f.usefulM)} into ${f.material}. The rest of the ${words.thickness(f.thicknessM)} wall evens out weeks, not days. If it is there to cool the afternoon, spread it thinner over more sunlit face.`,
   }),
   finding({
+    id: 'floor-idle',
+    severity: 'note',
+    applies: ({ design: { floor } }) =>
+      materialById(floor.material).mass && floor.thicknessM > 1.5 * usefulThickness(floor.material),
+    figures: ({ design: { floor } }) => ({
+      thicknessM: floor.thicknessM,
+      usefulM: usefulThickness(floor.material),
+      material: materialById(floor.material).name.toLowerCase(),
+      source: 'diurnal heat capacity of a slab (ISO 13786, 24 h)',
+    }),
+    says: (f, { words }) =>
+      `The floor is ${words.thickness(f.thicknessM)} of ${f.material}, and the day's heat reaches about ${words.thickness(f.usefulM)} into it. What lies deeper evens out weeks, not days, and adds little to the glass the house can carry.`,
+  }),
+  finding({
     id: 'floor-covered',
     severity: 'note',
     applies: ({ design, geometry }) =>

@@ -22,6 +22,12 @@ const PLACE_WORDS: Readonly<Record<Place, string>> = {
   'window frame': 'on the window frames',
 };
 
+const LOOK_THERE: Readonly<Record<string, string>> = {
+  [PLACE_WORDS['coldest corner']]: 'Look behind furniture and along the foot of outer walls.',
+  [PLACE_WORDS['behind the planting']]: 'Look behind the leaves, and leave a gap to the wall.',
+  [PLACE_WORDS['window frame']]: 'Look along the sills and seals, and wipe off the dew on cold mornings.',
+};
+
 /** Where in a zone mould grows furthest. */
 function worstSpot(zone: ZoneOutcome): { index: number; place: string } {
   let worst: { index: number; spot: Place } = { index: zone.mouldIndexMax, spot: 'coldest corner' };
@@ -51,7 +57,7 @@ export const MOULD_RULES: readonly Rule[] = [
     figures: ({ house }) => ({ ...worstSpot(house), limit: MOULD_INDEX_LIMIT, source: SOURCE }),
     says: (f) =>
       f.index >= f.limit
-        ? `Expect mould you can see ${f.place} of the rooms. The mould index reaches ${indexText(f.index)}, and ${f.limit} is the limit. Look behind furniture and along the foot of outer walls. Less water in the air, warmer corners and steady airing stop it.`
+        ? `Expect mould you can see ${f.place} of the rooms. The mould index reaches ${indexText(f.index)}, and ${f.limit} is the limit. ${LOOK_THERE[f.place]} Less water in the air, ${f.place === PLACE_WORDS['window frame'] ? 'warmer frames' : 'warmer corners'} and steady airing stop it.`
         : `Mould can begin ${f.place} of the rooms, though it would not show yet: the mould index reaches ${indexText(f.index)} of ${f.limit}. Keep furniture a hand's width from outer walls, and insulate corners and frames well.`,
   }),
   finding({

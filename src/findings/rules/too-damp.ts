@@ -134,7 +134,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
       source: 'EN 16798-1, category III: 1350 ppm over outdoors (from memory)',
     }),
     says: (f) =>
-      `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide. The house is tight and nobody airs it. ` +
+      `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide. The house is tight, and windows opened against heat or damp stay shut when it is cold. ` +
       'Plan fresh air that runs by itself, such as a quiet fan that also saves its heat.',
   }),
   finding({
