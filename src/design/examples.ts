@@ -6,7 +6,7 @@ import type { Design } from './design.ts';
 const MODEST: Design = {
   version: 1,
   name: 'Larkspur Bench, the modest one',
-  note: 'A direct-gain house: upright glass at about an eighth of the floor, a bare slab, ordinary windows to open.',
+  note: 'A direct-gain house: upright glass at about an eighth of the floor, a tiled slab, ordinary windows to open.',
   climate: 'denver',
   house: { floorAreaM2: 110, ceilingHeightM: 2.6, equatorWallM: 13.5, turnDeg: 0, storeys: 1 },
   glass: {

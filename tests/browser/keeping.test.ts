@@ -158,8 +158,12 @@ test('two versions stand side by side with the better figure marked', async () =
     weeks.locator('polyline').evaluateAll((all) => all.map((line) => line.getAttribute('stroke-dasharray')));
   expect(new Set(await dashes()).size).toBe(3); // two versions and the air outdoors, each with a dash of its own
   expect(await weeks.locator('polyline + line + text').allTextContents()).toEqual(['A', 'B', 'out']);
-  await weeks.getByText('coldest week').click();
+  await weeks.getByLabel('coldest week').check();
   expect(await weeks.locator('.chart-sentence').textContent()).toContain('The coldest week of');
+  // The table is wider than a phone; it scrolls in itself and leaves the page as wide as the phone.
+  await page.setViewportSize({ width: 390, height: 800 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  await page.setViewportSize({ width: 1280, height: 800 });
   await page.locator('.version-list button', { hasText: 'Go back' }).first().click();
   await settledFigure(page, 'sunspace-overheated');
   expect(complaints).toEqual([]);

@@ -40,9 +40,15 @@ test('every headline figure has its reasons, and one change that was run', async
   await page.waitForSelector('text=hours above the limit');
   await page.waitForSelector('[data-why="told"]');
   // The leaning example: the adviser's own remedies are among the changes, and one of them takes most hours away.
-  expect(await page.textContent('.why-note')).toMatch(
-    /one moves it most: .+ That takes it from \d+ hours to \d+ hours/,
+  const best = (await page.textContent('.why-note'))!.match(
+    /one moves it most: .+ That takes it from (\d+) hours to (\d+) hours/,
   );
+  const [from, to] = best!.slice(1).map(Number) as [number, number];
+  const shown = Number(
+    (await page.textContent('[data-figure="house-overheated"] .figure-number'))!.replace(/\D/g, ''),
+  );
+  expect(Math.abs(from - shown)).toBeLessThanOrEqual(25); // hours above a thousand are said to the next fifty
+  expect(to).toBeLessThan(from / 2);
   await page.evaluate(AXE);
   expect(
     await page.evaluate(async () => {

@@ -5,6 +5,7 @@ import { useRef } from 'preact/hooks';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
+import { unbroken } from './unbroken.ts';
 
 const SHOWN = 5;
 
@@ -46,7 +47,7 @@ function FindingList({ findings }: { findings: readonly Finding[] }) {
       {findings.map((finding) => (
         <li key={finding.id} class={`finding is-${finding.severity}`}>
           <strong>{SEVERITY_WORDS[finding.severity]}</strong>
-          <p>{finding.text}</p>
+          <p>{unbroken(finding.text)}</p>
         </li>
       ))}
     </ul>
