@@ -21,6 +21,19 @@ export const LEAST_CONVECTION = 0.1;
  *   ±((i − middle)/CONVECTION_PER_ROOT)² K, to ±81 K
  */
 export function convectionTable(faceTiltDeg: number, lengthM: number): Float64Array {
+  const key = `${faceTiltDeg} ${lengthM}`;
+  const known = remembered.get(key);
+  if (known) return known;
+  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  const table = tableOf(faceTiltDeg, lengthM);
+  remembered.set(key, table);
+  return table;
+}
+
+const remembered = new Map<string, Float64Array>();
+const MOST_REMEMBERED = 300;
+
+function tableOf(faceTiltDeg: number, lengthM: number): Float64Array {
   const middle = (CONVECTION_ENTRIES - 1) / 2;
   return Float64Array.from({ length: CONVECTION_ENTRIES }, (_, i) => {
     const root = (i - middle) / CONVECTION_PER_ROOT;

@@ -27,31 +27,62 @@ export interface PaneLight {
 
 const MOST_REMEMBERED = 48;
 const remembered = new WeakMap<PreparedClimate, Map<string, PaneLight>>();
+const rememberedPassed = new WeakMap<PreparedClimate, Map<string, PassedLight>>();
+
+/** Light through the glass, whatever stands behind it. */
+type PassedLight = Omit<PaneLight, 'beamFloorW' | 'beamBackW'> & { readonly beamW: Float64Array };
 
 /** Hourly light through a square metre of a pane from outdoors; remembered per climate. */
 export function paneLight(pane: Pane, climate: PreparedClimate): PaneLight {
   const { glass, tiltDeg, azimuthDeg, shading, lightRoom, dirt } = pane;
   const isLong = shading?.overhang?.extendM === Infinity;
-  const key = JSON.stringify([glass, tiltDeg, azimuthDeg, shading, isLong, lightRoom, dirt]);
-  const lights = remembered.get(climate) ?? new Map<string, PaneLight>();
-  remembered.set(climate, lights);
+  const key = JSON.stringify([glass, tiltDeg, azimuthDeg, shading, isLong, dirt]);
+  const withRoom = key + JSON.stringify(lightRoom);
+  return recall(remembered, climate, withRoom, () => {
+    const passed = recall(rememberedPassed, climate, key, () => lightThrough(pane, climate));
+    return fallen(passed, pane, climate);
+  });
+}
+
+function recall<T>(
+  all: WeakMap<PreparedClimate, Map<string, T>>,
+  climate: PreparedClimate,
+  key: string,
+  make: () => T,
+): T {
+  const lights = all.get(climate) ?? new Map<string, T>();
+  all.set(climate, lights);
   const known = lights.get(key);
-  if (known) return known;
+  if (known !== undefined) return known;
   if (lights.size >= MOST_REMEMBERED) lights.delete(lights.keys().next().value!);
-  const made = lightThrough(pane, climate);
+  const made = make();
   lights.set(key, made);
   return made;
 }
 
-function lightThrough(pane: Pane, climate: PreparedClimate): PaneLight {
+/** The beam that has passed, on the floor or on the wall behind. */
+function fallen({ beamW, ...light }: PassedLight, pane: Pane, climate: PreparedClimate): PaneLight {
+  if (pane.lightRoom === null) return { ...light, beamFloorW: beamW, beamBackW: new Float64Array(HOURS) };
+  const beamFloorW = new Float64Array(HOURS);
+  const beamBackW = new Float64Array(HOURS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    const passed = beamW[hour]!;
+    if (passed === 0) continue;
+    const back = shareOnBack(pane, climate, hour);
+    beamFloorW[hour] = passed * (1 - back);
+    beamBackW[hour] = passed * back;
+  }
+  return { ...light, beamFloorW, beamBackW };
+}
+
+function lightThrough(pane: Pane, climate: PreparedClimate): PassedLight {
   const plane = planeSun(climate, pane.tiltDeg, pane.azimuthDeg);
   const optics = opticsOf(pane.glass);
   const shade = shadeOf(pane, climate);
   const column = () => new Float64Array(HOURS);
   const light = {
     incidentW: column(),
-    beamFloorW: column(),
-    beamBackW: column(),
+    beamW: column(),
     diffuseW: column(),
     absorbedW: optics.absorbed.map(column),
   };
@@ -62,10 +93,7 @@ function lightThrough(pane: Pane, climate: PreparedClimate): PaneLight {
     const direct = (plane.beam[hour]! + plane.circumsolar[hour]!) * shade.beam[hour]! * open;
     const scattered = open * scatteredOn(plane, shade, hour);
     const cosine = Math.min(1, Math.max(0, plane.cosIncidence[hour]!));
-    const passed = direct * atCosine(optics.transmittance, cosine) * pane.dirt;
-    const back = pane.lightRoom === null ? 0 : shareOnBack(pane, climate, hour);
-    light.beamFloorW[hour] = passed * (1 - back);
-    light.beamBackW[hour] = passed * back;
+    light.beamW[hour] = direct * atCosine(optics.transmittance, cosine) * pane.dirt;
     light.diffuseW[hour] = scattered * optics.diffuseTransmittance * pane.dirt;
     optics.absorbed.forEach((table, node) => {
       light.absorbedW[node]![hour] =

@@ -47,10 +47,6 @@ export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
 
   function begin(): void {
     trials = 0;
-    for (let z = 0; z < zones; z++) {
-      low[z] = Number.NEGATIVE_INFINITY;
-      high[z] = Number.POSITIVE_INFINITY;
-    }
   }
 
   function settles(trialC: Float64Array, answerC: Float64Array): boolean {
@@ -61,6 +57,10 @@ export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
     }
     if (largest <= SETTLED_K) return true;
     for (let z = 0; z < zones; z++) {
+      if (trials === 0) {
+        low[z] = Number.NEGATIVE_INFINITY;
+        high[z] = Number.POSITIVE_INFINITY;
+      }
       // The other zones move too: an end that has come to lie on the wrong side holds no longer.
       if (off[z]! > 0) {
         low[z] = trialC[z]!;
