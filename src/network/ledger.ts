@@ -1,11 +1,12 @@
 // The books of a run: heat by zone, cause and month, and whether it adds up. Within an hour the conductances of
-// chain ends are constant, so sums of temperatures over the steps are enough there; air flows change every step
-// and are summed step by step. Heat into a zone is positive. A zone's own store is its air and the elements and
+// chain ends are constant, so sums of temperatures over the steps are enough there; what changes every step has been
+// added up step by step (hour-sums.ts). Heat into a zone is positive. A zone's own store is its air and the elements and
 // panes that touch no other zone; what stands between two zones appears as heat shared with the other.
 
 import type { Model } from '../model/model.ts';
 import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
+import type { HourSums } from './hour-sums.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 import type { Books, HeatByCause } from './year.ts';
@@ -51,7 +52,6 @@ export interface HeatLedger {
   /** forget the warm-up */
   open(): void;
   beginHour(month: number): void;
-  addStep(): void;
   endHour(): void;
   byCause(): HeatByCause[];
   close(water: WaterSums): Books;
@@ -66,16 +66,12 @@ interface Entry {
   readonly isShared: boolean;
 }
 
-/**
- * Books of a run, with room for so much; load() before use.
- *
- * @param paneLatentW latent heat on each pane's inner node in the step that runs [W]
- */
+/** Books of a run, with room for so much; load() before use. */
 export function createLedger(
   room: EngineRoom,
   stepper: Stepper,
   drivers: Drivers,
-  paneLatentW: Float64Array,
+  sums: HourSums,
 ): HeatLedger {
   let zones = 0;
   let hubs = 0;
@@ -83,19 +79,18 @@ export function createLedger(
   let panes = 0;
   let zoneIds: readonly string[] = [];
   let entries: readonly Entry[] = [];
-  const { hubC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW, nodeW, endSum, first } = stepper;
+  const { hubC, hubLink, hubBoundaryC, nodeW, endSum, first } = stepper;
+  const hubSum = sums.hubC;
   const { airGain, radiantGain, frameConductance, outsideSun } = drivers;
   const monthly = new Float64Array(room.zones * CAUSES * 12);
   /** of the month that runs, watts of its steps added up */
   const running = new Float64Array(room.zones * CAUSES);
   let runningMonth = 0;
-  const hubSum = new Float64Array(2 * room.zones);
   const sunOn = new Float64Array(room.chains);
   const startNode = new Float64Array(room.nodes);
   const startHub = new Float64Array(2 * room.zones);
   const paneFrom = new Int32Array(room.panes);
   const paneTo = new Int32Array(room.panes);
-  let steps = 0;
   /** what panes and walls between zones took up, and gave to the zones [J] */
   const through = new Float64Array(2);
 
@@ -121,10 +116,8 @@ export function createLedger(
 
   /** Called when the hour's sun is on the nodes and nothing else is. */
   function beginHour(month: number): void {
-    steps = 0;
     if (month !== runningMonth) closeMonth(month);
     for (let e = 0; e < 2 * chains; e++) endSum[e] = 0;
-    for (let h = 0; h < hubs; h++) hubSum[h] = 0;
     if (drivers.isDark()) {
       for (let c = 0; c < chains; c++) sunOn[c] = 0;
       return;
@@ -136,33 +129,14 @@ export function createLedger(
     }
   }
 
-  function addStep(): void {
-    steps++;
-    for (let h = 0; h < hubs; h++) hubSum[h]! += hubC[h]!;
-    for (let z = 0; z < zones; z++) {
-      const row = z * CAUSES;
-      const air = airHub(z, zones);
-      const held = heldW[air]!;
-      running[row + (held > 0 ? HEATING : COOLING)]! += held;
-      // What is on the hubs beyond gains is the latent heat of the zone's air.
-      running[row + LATENT]! += hubW[air]! - airGain[z]!;
-      const ownC = hubC[air]!;
-      running[row + AIR]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - ownC);
-      for (let y = 0; y < zones; y++) {
-        const next = airHub(y, zones);
-        if (y !== z) running[row + OTHER_ZONES]! += hubLink[air * hubs + next]! * (hubC[next]! - ownC);
-      }
-    }
-    for (let p = 0; p < panes; p++) {
-      if (paneFrom[p]! >= 0) through[IN]! += paneLatentW[p]! * stepper.stepS;
-      else running[paneTo[p]! * CAUSES + LATENT]! += paneLatentW[p]!;
-    }
-  }
-
-  /** What stands still within an hour, from the sums of temperatures over its steps. */
-  function addZoneHour(z: number): void {
+  function addZoneHour(z: number, steps: number): void {
     const row = z * CAUSES;
     const air = airHub(z, zones);
+    running[row + HEATING]! += sums.heatingW[z]!;
+    running[row + COOLING]! -= sums.coolingW[z]!;
+    running[row + LATENT]! += sums.latentW[z]!;
+    running[row + AIR]! += sums.outdoorAirW[z]!;
+    running[row + OTHER_ZONES]! += sums.otherAirW[z]!;
     running[row + GAINS]! += steps * (airGain[z]! + radiantGain[z]!);
     running[row + GLASS]! += frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
     const own = radiantHub(z);
@@ -175,7 +149,13 @@ export function createLedger(
 
   function endHour(): void {
     const { stepS } = stepper;
-    for (let z = 0; z < zones; z++) addZoneHour(z);
+    const steps = sums.steps();
+    for (let z = 0; z < zones; z++) addZoneHour(z, steps);
+    for (let p = 0; p < panes; p++) {
+      const watt = sums.paneLatentW[p]!;
+      if (paneFrom[p]! >= 0) through[IN]! += watt * stepS;
+      else running[paneTo[p]! * CAUSES + LATENT]! += watt;
+    }
     for (let i = 0; i < entries.length; i++) {
       const { chain, zone, cause, isShared } = entries[i]!;
       if (isShared) {
@@ -267,7 +247,7 @@ export function createLedger(
     return sun;
   }
 
-  return { load, open, beginHour, addStep, endHour, byCause, close };
+  return { load, open, beginHour, endHour, byCause, close };
 }
 
 function entriesOf(layout: Layout): Entry[] {

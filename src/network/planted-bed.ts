@@ -48,7 +48,10 @@ export function readyBed(
   pressurePa: number,
 ): void {
   const { bedM2, leafAreaIndex, boundaryResistance, albedo, soil } = planting;
-  Object.assign(bed, restingBed());
+  bed.plantsW = 0;
+  bed.plantsPerPa = 0;
+  bed.soil = 0;
+  bed.soilPerPa = 0;
   if (tempC <= 0) return;
   if (leafAreaIndex >= 0.05) {
     const deficit = Math.max(0, saturationPressureUnchecked(tempC) - vapourPa);

@@ -9,6 +9,7 @@ import { blankHistory, blankPane, blankZone, type PaneRecord, type ZoneRecord } 
 import { type Moment, scheduled } from './clock.ts';
 import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
+import type { HourSums } from './hour-sums.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 import type { Vapour } from './vapour.ts';
@@ -26,8 +27,6 @@ const DRY_KG = 1e-9;
 export interface Recorder {
   /** take a laid-out model in, with empty columns for its year */
   load(model: Model, layout: Layout, keepHistory: boolean): void;
-  beginHour(): void;
-  addStep(): void;
   endHour(hour: number, moment: Moment, outdoorC: number): void;
   releasedKg(): number;
   year(): Omit<Year, 'heat' | 'books'>;
@@ -40,10 +39,10 @@ export function createRecorder(
   flows: AirFlow,
   vapour: Vapour,
   drivers: Drivers,
+  sums: HourSums,
 ): Recorder {
   let zones = 0;
   let causes = 0;
-  let openingCount = 0;
   let roomDensity = 0;
   let modelZones: Model['zones'] = [];
   /** chain of each element whose history is kept */
@@ -57,26 +56,14 @@ export function createRecorder(
   const co2 = new Float64Array(room.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
 
-  // Sums over the steps of an hour.
-  const air = new Float64Array(room.zones);
-  const radiant = new Float64Array(room.zones);
-  const held = new Float64Array(room.zones);
-  const cooled = new Float64Array(room.zones);
-  const humidity = new Float64Array(room.zones);
-  const outdoorKg = new Float64Array(room.zones);
-  const betweenKg = new Float64Array(room.zones * room.zones);
-  const dew = new Float64Array(room.zones);
-  const flow = new Float64Array(room.openings);
-  const open = new Float64Array(room.openings);
-  let steps = 0;
   /** kg */
   const releasedSum = new Float64Array(1);
-  const { hubC, heldW, nodeC } = stepper;
+  const { nodeC } = stepper;
+  const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, betweenKg, flow, open } = sums;
 
   function load(model: Model, layout: Layout, keepHistory: boolean): void {
     zones = model.zones.length;
     causes = vapour.causes.length;
-    openingCount = model.openings.length;
     roomDensity = layout.roomDensity;
     modelZones = model.zones;
     years = model.zones.map((zone) => blankZone(zone.id));
@@ -104,54 +91,15 @@ export function createRecorder(
     releasedSum.fill(0);
   }
 
-  function beginHour(): void {
-    steps = 0;
-    for (let z = 0; z < zones; z++) {
-      air[z] = 0;
-      radiant[z] = 0;
-      held[z] = 0;
-      cooled[z] = 0;
-      humidity[z] = 0;
-      outdoorKg[z] = 0;
-      dew[z] = 0;
-    }
-    for (let i = 0; i < zones * zones; i++) betweenKg[i] = 0;
-    for (let o = 0; o < openingCount; o++) {
-      flow[o] = 0;
-      open[o] = 0;
-    }
-  }
-
-  function addStep(): void {
-    steps++;
-    for (let z = 0; z < zones; z++) {
-      air[z]! += hubC[airHub(z, zones)]!;
-      radiant[z]! += hubC[radiantHub(z)]!;
-      const watt = heldW[airHub(z, zones)]!;
-      if (watt > 0) held[z]! += watt;
-      else cooled[z]! -= watt;
-      humidity[z]! += vapour.humidity[z]!;
-      outdoorKg[z]! += flows.outdoors[z]!;
-      dew[z]! += vapour.dew[z]!;
-    }
-    for (let i = 0; i < zones * zones; i++) betweenKg[i]! += flows.between[i]!;
-    const { hands } = flows;
-    for (let o = 0; o < openingCount; o++) {
-      if (flows.volume[o] === 0 && hands[o]!.open === 0) continue;
-      flow[o]! += flows.volume[o]!;
-      open[o]! += hands[o]!.open;
-    }
-  }
-
   function endHour(hour: number, moment: Moment, outdoorC: number): void {
-    const perStep = 1 / steps;
+    const perStep = 1 / sums.steps();
     for (let z = 0; z < zones; z++) {
       const year = years[z]!;
-      const airC = air[z]! * perStep;
+      const airC = hubC[airHub(z, zones)]! * perStep;
       year.airC[hour] = airC;
-      year.operativeC[hour] = (airC + radiant[z]! * perStep) / 2;
-      year.heatingW[hour] = held[z]! * perStep;
-      year.coolingW[hour] = cooled[z]! * perStep;
+      year.operativeC[hour] = (airC + hubC[radiantHub(z)]! * perStep) / 2;
+      year.heatingW[hour] = heatingW[z]! * perStep;
+      year.coolingW[hour] = coolingW[z]! * perStep;
       year.solarW[hour] = drivers.zoneSun[z]!;
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = airChanges(z, perStep);
@@ -239,5 +187,5 @@ export function createRecorder(
     };
   }
 
-  return { load, beginHour, addStep, endHour, releasedKg: () => releasedSum[0]!, year };
+  return { load, endHour, releasedKg: () => releasedSum[0]!, year };
 }

@@ -10,6 +10,7 @@ import type { AirState } from './air-state.ts';
 import { momentOf, scheduled, scheduledWithin } from './clock.ts';
 import { createDrivers } from './drivers.ts';
 import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
+import { createHourSums } from './hour-sums.ts';
 import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout.ts';
 import { createLedger } from './ledger.ts';
 import { createRecorder } from './recorder.ts';
@@ -102,15 +103,21 @@ function createEngine(room: EngineRoom): Engine {
   const vapour = createVapour(room, water);
   const search = createTemperatureSearch(room);
   const answerC = new Float64Array(room.zones);
-  const recorder = createRecorder(room, stepper, flows, vapour, drivers);
+  const sums = createHourSums(room, stepper, flows, vapour, drivers);
+  const recorder = createRecorder(room, stepper, flows, vapour, drivers, sums);
   /** latent heat on each pane's inner node in the step that runs [W] */
   const latentInNodes = new Float64Array(room.panes);
-  const ledger = createLedger(room, stepper, drivers, latentInNodes);
+  const ledger = createLedger(room, stepper, drivers, sums);
   const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
   const paneInner = new Int32Array(room.panes);
   const frames = drivers.frameConductance;
   const owedAir = new Float64Array(room.zones);
   const owedPanes = new Float64Array(room.panes);
+  const { paneLatentW } = sums;
+  /** a pane holds or owes latent heat */
+  let panesOwe = false;
+  /** whose heating follows its schedule within the hour */
+  const ramps = new Uint8Array(room.zones);
   const { hubC, trialC, hubW, nodeC, hubBoundary, hubBoundaryC, hubLink } = stepper;
   const { holdLowC, holdHighC, holdMaxW, holdMinW } = stepper;
   let zones = 0;
@@ -121,7 +128,7 @@ function createEngine(room: EngineRoom): Engine {
 
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
-    for (let p = 0; p < panes; p++) latentInNodes[p] = 0;
+    if (panesOwe) for (let p = 0; p < panes; p++) latentInNodes[p] = 0;
     outdoor.dryBulbC = climate.year.dryBulbC[hour]!;
     outdoor.groundC = outdoor.dryBulbC;
     outdoor.skyC = climate.skyTempC[hour]!;
@@ -141,13 +148,11 @@ function createEngine(room: EngineRoom): Engine {
     for (let z = 0; z < zones; z++) readZone(z);
     flows.beginHour(moment);
     if (withWater) vapour.beginHour();
-    recorder.beginHour();
+    sums.begin();
     ledger.beginHour(moment.month);
     for (let n = 0; n < stepsPerHour; n++) {
       runStep(n);
-      if (!counting) continue;
-      recorder.addStep();
-      ledger.addStep();
+      if (counting) sums.addStep();
     }
     if (counting) {
       recorder.endHour(hour, moment, outdoor.dryBulbC);
@@ -158,7 +163,7 @@ function createEngine(room: EngineRoom): Engine {
   function runStep(n: number): void {
     for (let z = 0; z < zones; z++) {
       readZone(z);
-      if (n === 0 || modelZones[z]!.thermostat?.heatC?.ramp) setThermostat(z, (n + 1) / stepsPerHour);
+      if (n === 0 || ramps[z] === 1) setThermostat(z, (n + 1) / stepsPerHour);
     }
     flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
     if (withWater) applyLatent();
@@ -205,6 +210,8 @@ function createEngine(room: EngineRoom): Engine {
       owedAir[z]! -= paid;
       hubW[airHub(z, zones)] = drivers.airGain[z]! + paid;
     }
+    if (!panesOwe && vapour.wetPanes() === 0) return;
+    panesOwe = false;
     for (let p = 0; p < panes; p++) {
       const owed = owedPanes[p]! + vapour.paneW[p]!;
       if (owed === 0 && latentInNodes[p]! === 0) continue;
@@ -212,6 +219,8 @@ function createEngine(room: EngineRoom): Engine {
       owedPanes[p] = owed - paid;
       stepper.addHeat(paneInner[p]!, paid - latentInNodes[p]!);
       latentInNodes[p] = paid;
+      paneLatentW[p]! += paid;
+      panesOwe = true;
     }
   }
 
@@ -237,11 +246,16 @@ function createEngine(room: EngineRoom): Engine {
     drivers.load(model, layout, climate);
     vapour.load(model, layout, START_C);
     flows.load(model, water.stepS);
+    sums.load(zones, model.openings.length, panes);
     recorder.load(model, layout, options.history === true);
     ledger.load(model, layout);
     zoneC.fill(START_C);
     search.load(zones);
     for (const array of [paneC, owedAir, owedPanes, latentInNodes]) array.fill(0);
+    panesOwe = false;
+    modelZones.forEach(({ thermostat }, z) => {
+      ramps[z] = thermostat?.heatC?.ramp ? 1 : 0;
+    });
     layout.panes.forEach(({ chain }, p) => {
       paneInner[p] = stepper.first[chain + 1]! - 1;
     });

@@ -40,6 +40,8 @@ export interface Vapour {
   readonly airW: Float64Array;
   /** latent heat to each pane's inner node [W], to be applied in the next step */
   readonly paneW: Float64Array;
+  /** panes that water met in the last step; with none, paneW is 0 */
+  wetPanes(): number;
   /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
   readonly causes: readonly string[];
@@ -154,6 +156,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     const startPa = START_HUMIDITY * saturationPressure(startC);
     for (const array of [airW, paneW, released, byCause, dew, film, drained, scheduledKg, sums])
       array.fill(0);
+    wets = 0;
     bufferKg.set(bufferOf(model, layout));
     ratio.fill((0.622 * startPa) / (101_325 - startPa));
     pressure.fill(startPa);
@@ -185,9 +188,9 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
       bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
     }
+    for (let w = 0; w < wets; w++) paneW[wet[w]!] = 0;
     wets = 0;
     for (let p = 0; p < panes; p++) {
-      paneW[p] = 0;
       const z = paneZone[p]!;
       // A dry pane above the dew point takes no dew: no need to know its saturation; nor the dew point, by a warm pane.
       if (film[p] === 0) {
@@ -392,6 +395,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     humidity,
     airW,
     paneW,
+    wetPanes: () => wets,
     byCause,
     get causes() {
       return causes;
