@@ -102,7 +102,7 @@ export function createSimulationService(): SimulationService {
       const climate = climateOfDesign(design, kept(climateKey));
       const start = performance.now();
       const model = modelOf(design, climate.year.site, climate.ground);
-      const year = simulate(model, climate, { history });
+      const year = simulate(model, climate, { history, lend: true });
       const tookMs = performance.now() - start;
       const outcome = summarise(design, model, climate, year);
       const findings = findingsOf({ design, climate, year, outcome, units });

@@ -25,8 +25,9 @@ export interface AirFlow {
   readonly outdoors: Float64Array;
   /** zone · zones + zone, symmetric [kg/s] */
   readonly between: Float64Array;
-  /** opening: volume flow each way [m³/s]; share open 0…1 */
+  /** opening: volume flow each way [m³/s]; how far open what moves is, 0…1 */
   readonly volume: Float64Array;
+  readonly share: Float64Array;
   readonly hands: readonly HandState[];
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
@@ -55,6 +56,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   const outdoors = new Float64Array(room.zones);
   const between = new Float64Array(room.zones * room.zones);
   const volume = new Float64Array(room.openings);
+  const share = new Float64Array(room.openings);
   /** an opener's position before the step */
   const openBefore = new Float64Array(room.openings);
   /** vents and doors; cracks and most fans flow as the hour's start finds them */
@@ -78,7 +80,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     anyOpen = false;
     movables = 0;
     switches = 0;
-    for (const array of [outdoors, between, volume]) array.fill(0);
+    for (const array of [outdoors, between, volume, share]) array.fill(0);
     model.zones.forEach(({ people }, z) => {
       livedIn[z] = people === null ? 0 : 1;
     });
@@ -139,8 +141,10 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
         hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
         if (target > 0) anyOpen = true;
       }
-      if (hand.open > SHUT) anyOpen = true;
-      volume[i] = hand.open > SHUT ? flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!) : 0;
+      const { open } = hand;
+      share[i] = open;
+      if (open > SHUT) anyOpen = true;
+      volume[i] = open > SHUT ? flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!) : 0;
     }
     isNew = anyOpen || wasOpen || stale;
     if (isNew) sum();
@@ -184,6 +188,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     outdoors,
     between,
     volume,
+    share,
     get hands() {
       return hands;
     },

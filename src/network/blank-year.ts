@@ -1,4 +1,4 @@
-// The columns a run writes, empty: zones, panes and the temperatures inside elements. Ids and areas in; records out that
+// The columns a run writes: zones, panes and the temperatures inside elements. Ids and areas in; records out that
 // the recorder fills and hands over as they are.
 
 import type { Model } from '../model/model.ts';
@@ -9,8 +9,10 @@ import type { ElementHistory, PaneYear, ZoneYear } from './year.ts';
 export type ZoneRecord = { -readonly [K in keyof ZoneYear]: ZoneYear[K] };
 export type PaneRecord = PaneYear & { wetHours: number; frostHours: number };
 
-export function blankZone(id: string): ZoneRecord {
-  const column = () => new Float64Array(HOURS);
+/** A column of hours, written in full by a run. */
+export const newColumn = () => new Float64Array(HOURS);
+
+export function blankZone(id: string, column: () => Float64Array): ZoneRecord {
   return {
     id,
     airC: column(),
@@ -34,6 +36,7 @@ export function blankPane(
   pane: Model['panes'][number],
   glassM2: number,
   light: Drivers['paneLight'][number] | undefined,
+  column: () => Float64Array,
 ): PaneRecord {
   let incident: Float64Array | null = null;
   let transmitted: Float64Array | null = null;
@@ -50,7 +53,7 @@ export function blankPane(
       transmitted ??= scaledSum(light ? [light.beamFloorW, light.beamBackW, light.diffuseW] : [], glassM2);
       return transmitted;
     },
-    innerC: new Float64Array(HOURS),
+    innerC: column(),
     wetHours: 0,
     frostHours: 0,
   };

@@ -65,7 +65,7 @@ export function createHourSums(
   const open = new Float64Array(room.openings);
   const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
   const { airGain, frameConductance } = drivers;
-  const { outdoors, between, volume } = flows;
+  const { outdoors, between, volume, share } = flows;
   const { humidity: humidityNow, dew: dewNow } = vapour;
 
   function load(zoneCount: number, openingCount: number, paneCount: number): void {
@@ -121,11 +121,9 @@ export function createHourSums(
         betweenKg[y * zones + z]! += exchange;
       }
     }
-    const { hands } = flows;
     for (let o = 0; o < openings; o++) {
-      if (volume[o] === 0 && hands[o]!.open === 0) continue;
       flow[o]! += volume[o]!;
-      open[o]! += hands[o]!.open;
+      open[o]! += share[o]!;
     }
   }
 

@@ -159,11 +159,7 @@ function paneChain(pane: Pane, glassM2: number, zoneFrom: number, zoneTo: number
   };
 }
 
-/** Conductance between neighbouring nodes of a pane [W/K] from that of its gas gap [W/(m²K)]. */
-export function paneLink(place: PanePlace, gapConductance: number): number {
-  const { glass } = place.pane;
-  const sheetResistance = glass.sheetM / glass.sheetConductivity;
-  if (glass.sheets === 1) return place.glassM2 / sheetResistance;
-  const gaps = glass.sheets - 1;
-  return place.glassM2 / (1 / gapConductance + (sheetResistance * glass.sheets) / gaps);
+/** Of the sheets' own resistance, what stands between two neighbouring nodes of a pane [m²K/W]. */
+export function sheetResistance({ sheets, sheetM, sheetConductivity }: Pane['glass']): number {
+  return ((sheetM / sheetConductivity) * sheets) / Math.max(1, sheets - 1);
 }

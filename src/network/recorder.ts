@@ -3,9 +3,15 @@
 
 import type { Model, Opening } from '../model/model.ts';
 import { carbonDioxideRelease } from '../physics/carbon-dioxide.ts';
-import { HOURS } from '../weather/typical-year.ts';
 import type { AirFlow } from './air-flow.ts';
-import { blankHistory, blankPane, blankZone, type PaneRecord, type ZoneRecord } from './blank-year.ts';
+import {
+  blankHistory,
+  blankPane,
+  blankZone,
+  newColumn,
+  type PaneRecord,
+  type ZoneRecord,
+} from './blank-year.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
@@ -25,8 +31,12 @@ const ADULT_SKIN_M2 = 1.8;
 const DRY_KG = 1e-9;
 
 export interface Recorder {
-  /** take a laid-out model in, with empty columns for its year */
-  load(model: Model, layout: Layout, keepHistory: boolean): void;
+  /**
+   * Take a laid-out model in, with columns for its year.
+   *
+   * @param lend hand out columns that the next run writes over
+   */
+  load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void;
   endHour(hour: number, moment: Moment, outdoorC: number): void;
   releasedKg(): number;
   year(): Omit<Year, 'heat' | 'books'>;
@@ -53,29 +63,36 @@ export function createRecorder(
   let history: ElementHistory[] | null = null;
   const innerNode = new Int32Array(room.panes);
   const byCauseKg = new Float64Array(room.zones * room.causes * 12);
+  /** of the month that runs [kg] */
+  const runningKg = new Float64Array(room.zones * room.causes);
+  let runningMonth = 0;
   const co2 = new Float64Array(room.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
 
+  const lent: Float64Array[] = [];
   /** kg */
   const releasedSum = new Float64Array(1);
   const { nodeC } = stepper;
   const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, betweenKg, flow, open } = sums;
 
-  function load(model: Model, layout: Layout, keepHistory: boolean): void {
+  function load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void {
+    const column = lend ? lentColumns() : newColumn;
     zones = model.zones.length;
     causes = vapour.causes.length;
     roomDensity = layout.roomDensity;
     modelZones = model.zones;
-    years = model.zones.map((zone) => blankZone(zone.id));
-    panes = layout.panes.map(({ pane, glassM2 }, p) => blankPane(pane, glassM2, drivers.paneLight[p]));
+    years = model.zones.map((zone) => blankZone(zone.id, column));
+    panes = layout.panes.map(({ pane, glassM2 }, p) =>
+      blankPane(pane, glassM2, drivers.paneLight[p], column),
+    );
     layout.panes.forEach(({ chain }, p) => {
       innerNode[p] = stepper.first[chain + 1]! - 1;
     });
     openings = model.openings.map(({ id, kind }) => ({
       id,
       kind,
-      open: new Float64Array(HOURS),
-      flow: new Float64Array(HOURS),
+      open: column(),
+      flow: column(),
     }));
     historyChain.length = 0;
     history = null;
@@ -88,11 +105,23 @@ export function createRecorder(
     }
     co2.fill(OUTDOOR_CO2_PPM);
     byCauseKg.fill(0);
+    runningKg.fill(0);
+    runningMonth = 0;
     releasedSum.fill(0);
+  }
+
+  /** Columns of this recorder, the same ones for every run they are lent to. */
+  function lentColumns(): () => Float64Array {
+    let taken = 0;
+    return () => {
+      lent[taken] ??= newColumn();
+      return lent[taken++]!;
+    };
   }
 
   function endHour(hour: number, moment: Moment, outdoorC: number): void {
     const perStep = 1 / sums.steps();
+    if (moment.month !== runningMonth) closeMonth(moment.month);
     for (let z = 0; z < zones; z++) {
       const year = years[z]!;
       const airC = hubC[airHub(z, zones)]! * perStep;
@@ -108,7 +137,7 @@ export function createRecorder(
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
         givenOff += vapour.byCause[i]!;
-        byCauseKg[i * 12 + moment.month]! += vapour.byCause[i]!;
+        runningKg[i]! += vapour.byCause[i]!;
       }
       year.moistureG[hour] = givenOff * 1000;
       releasedSum[0]! += givenOff;
@@ -138,6 +167,15 @@ export function createRecorder(
     }
   }
 
+  /** What has been given off goes to its month, and the next one begins. */
+  function closeMonth(next: number): void {
+    for (let i = 0; i < zones * causes; i++) {
+      byCauseKg[i * 12 + runningMonth]! += runningKg[i]!;
+      runningKg[i] = 0;
+    }
+    runningMonth = next;
+  }
+
   function airChanges(z: number, perStep: number): number {
     return (outdoorKg[z]! * perStep * 3600) / (roomDensity * modelZones[z]!.volumeM3);
   }
@@ -161,6 +199,7 @@ export function createRecorder(
   }
 
   function year(): Omit<Year, 'heat' | 'books'> {
+    closeMonth(0);
     return {
       zones: years.map(
         (zone, z): ZoneYear => ({

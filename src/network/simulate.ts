@@ -27,6 +27,8 @@ export interface SimulateOptions {
   readonly stepsPerHour?: number;
   /** follow the water in the air; true unless said. Without it humidity stands still: for measuring what it costs */
   readonly water?: boolean;
+  /** the year's columns are lent: the next run of this thread writes over them. Saves a run's largest allocation */
+  readonly lend?: boolean;
   /** days run before the year starts to count; 28 unless said, 0…365 */
   readonly warmUpDays?: number;
 }
@@ -247,7 +249,7 @@ function createEngine(room: EngineRoom): Engine {
     vapour.load(model, layout, START_C);
     flows.load(model, water.stepS);
     sums.load(zones, model.openings.length, panes);
-    recorder.load(model, layout, options.history === true);
+    recorder.load(model, layout, options.history === true, options.lend === true);
     ledger.load(model, layout);
     zoneC.fill(START_C);
     search.load(zones);

@@ -12,7 +12,7 @@ import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './conv
 import type { EngineRoom } from './engine-room.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
-import { airHub, type Layout, type PanePlace, paneLink, radiantHub } from './layout.ts';
+import { airHub, type Layout, type PanePlace, radiantHub, sheetResistance } from './layout.ts';
 import type { Stepper } from './stepper.ts';
 
 const KELVIN = 273.15;
@@ -46,10 +46,9 @@ const fixedRadiation = (film: Film) =>
 export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
   const inside = createInside(2 * room.chains, stepper);
   const outside = createOutside(room.chains, stepper);
+  const gaps = createGaps(room.panes, stepper);
   let zones = 0;
   let open: ReturnType<typeof exchangeAreas>['open'] = [];
-  let paneGaps: readonly PanePlace[] = [];
-  let gaps: readonly GapTable[] = [];
   /** chains whose own conductances change by the hour */
   const changing = new Int32Array(room.chains);
   let changes = 0;
@@ -61,23 +60,17 @@ export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
     inside.load(layout, exchange.faces);
     const outdoorSides = outdoorSidesOf(layout, stepper);
     outside.load(outdoorSides);
-    paneGaps = layout.panes.filter(
-      ({ pane }) => pane.glass.sheets > 1 && pane.glass.gapConductance === undefined,
-    );
-    gaps = paneGaps.map(({ pane }) => gapTable(pane.glass, pane.tiltDeg));
+    gaps.load(layout.panes);
     const outdoorChains = outdoorSides.map(({ end }) => end >> 1);
     const chains = new Set([...outdoorChains, ...layout.panes.map(({ chain }) => chain)]);
     changing.set([...chains]);
     changes = chains.size;
-    for (const place of layout.panes) setPaneLinks(place, stepper, place.pane.glass.gapConductance ?? 5);
   }
 
   function renew(hour: OutdoorHour): void {
     inside.renew(hour.dark);
     outside.renew(hour);
-    for (let p = 0; p < paneGaps.length; p++) {
-      setPaneLinks(paneGaps[p]!, stepper, gapOf(paneGaps[p]!, gaps[p]!, stepper));
-    }
+    gaps.renew();
     for (let i = 0; i < open.length; i++) {
       const { from, to, areaM2 } = open[i]!;
       const meanK = (stepper.hubC[radiantHub(from)]! + stepper.hubC[radiantHub(to)]!) / 2 + KELVIN;
@@ -221,16 +214,48 @@ function createOutside(most: number, stepper: Stepper) {
   return { load, renew };
 }
 
-/** EN 673 for each gap; with three sheets both gaps take the mean of the two. */
-function gapOf(place: PanePlace, table: GapTable, stepper: Stepper): number {
-  const outer = stepper.nodeC[stepper.first[place.chain]!]!;
-  const inner = stepper.nodeC[stepper.first[place.chain + 1]! - 1]!;
-  return conductanceAt(table, (outer + inner) / 2, (inner - outer) / (place.pane.glass.sheets - 1));
-}
+/** Gas gaps by EN 673; with three sheets both gaps take the mean of the two. */
+function createGaps(most: number, stepper: Stepper) {
+  let count = 0;
+  const firsts = new Int32Array(most);
+  const lasts = new Int32Array(most);
+  const areas = new Float64Array(most);
+  const sheetResistances = new Float64Array(most);
+  let tables: GapTable[] = [];
+  const { nodeC, link, first } = stepper;
 
-function setPaneLinks(place: PanePlace, stepper: Stepper, gap: number): void {
-  const first = stepper.first[place.chain]!;
-  const last = stepper.first[place.chain + 1]! - 1;
-  const link = paneLink(place, gap);
-  for (let i = first; i < last; i++) stepper.link[i] = link;
+  function load(places: readonly PanePlace[]): void {
+    count = 0;
+    tables = [];
+    for (const { pane, chain, glassM2 } of places) {
+      const { glass } = pane;
+      const [start, end] = [first[chain]!, first[chain + 1]! - 1];
+      const resistance = sheetResistance(glass);
+      if (glass.sheets === 1 || glass.gapConductance !== undefined) {
+        const gap = glass.sheets === 1 ? 0 : 1 / glass.gapConductance!;
+        for (let i = start; i < end; i++) link[i] = glassM2 / (gap + resistance);
+        continue;
+      }
+      firsts[count] = start;
+      lasts[count] = end;
+      areas[count] = glassM2;
+      sheetResistances[count] = resistance;
+      tables.push(gapTable(glass, pane.tiltDeg));
+      count++;
+    }
+  }
+
+  function renew(): void {
+    for (let p = 0; p < count; p++) {
+      const start = firsts[p]!;
+      const end = lasts[p]!;
+      const outer = nodeC[start]!;
+      const inner = nodeC[end]!;
+      const gap = conductanceAt(tables[p]!, (outer + inner) / 2, (inner - outer) / (end - start));
+      const between = areas[p]! / (1 / gap + sheetResistances[p]!);
+      for (let i = start; i < end; i++) link[i] = between;
+    }
+  }
+
+  return { load, renew };
 }

@@ -66,7 +66,7 @@ export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunR
   return (job) => {
     const used = climateOf(job);
     const model = modelOf(job.design, used.year.site, used.ground);
-    const year = simulate(model, used);
+    const year = simulate(model, used, { lend: true });
     return {
       id: job.id,
       outcome: summarise(job.design, model, used, year),
