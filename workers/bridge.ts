@@ -1,6 +1,8 @@
-// Between the page and the simulation worker: owns start, queue, cancel, restart and rest. The page sees async
+// Between the page and the simulation workers: owns start, queue, cancel, restart and rest. The page sees async
 // functions and never a Worker. Two lanes: a live job replaces the live job still waiting before it, so that a
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
+// A second thread starts when a job comes while the first is at work: figures then follow a drag twice as often. A live
+// answer that comes after a newer one is dropped.
 // A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 
@@ -36,8 +38,10 @@ export interface Thread {
 
 export interface BridgeOptions {
   readonly startThread: () => Thread;
-  /** an idle thread is let go after this [ms] */
+  /** idle threads are let go after this [ms] */
   readonly idleMs: number;
+  /** threads at most; 1 unless said */
+  readonly threads?: number;
   /** a thread silent on a year or a file for this long counts as dead [ms]; half a minute unless said */
   readonly silentMs?: number;
 }
@@ -58,6 +62,8 @@ interface Running {
   /** rejects when the thread is ended */
   readonly ended: Promise<never>;
   readonly end: (reason: unknown) => void;
+  /** a job runs on it */
+  busy: boolean;
 }
 
 const CANCELLED = Symbol('cancelled');
@@ -71,22 +77,23 @@ class Death extends Error {}
 export class SimulationBridge {
   readonly #options: BridgeOptions;
   readonly #climates = new Map<string, TypicalYear>();
-  #thread: Running | null = null;
+  readonly #threads = new Set<Running>();
   #live: Waiting | null = null;
   #kept: Waiting[] = [];
-  #busy = false;
   #reading = 0;
   #number = 0;
+  /** of the newest live job answered */
+  #newest = 0;
   #idleTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(options: BridgeOptions) {
     this.#options = options;
   }
 
-  /** Remember a climate; it reaches the worker with the first job that needs it, and again after a restart. */
+  /** Remember a climate; it reaches a worker with the first job that needs it, and again after a restart. */
   keepClimate(key: string, climate: TypicalYear): void {
     this.#climates.set(key, climate);
-    this.#thread?.given.delete(key);
+    for (const { given } of this.#threads) given.delete(key);
   }
 
   /** Read a weather file off the page's thread. */
@@ -114,12 +121,12 @@ export class SimulationBridge {
     return this.#awake((service) => service.glanceAt(climate));
   }
 
-  /** Run the newest design next. Null when a newer live job took its place or it was cancelled. */
+  /** Run the newest design next. Null when a newer live job took its place or was answered first, or on cancel. */
   runLive(job: RunJob): Promise<NumberedAnswer | null> {
     return new Promise((settle, fail) => {
       this.#live?.settle(null);
       this.#live = { lane: 'live', job, number: ++this.#number, settle, fail, deaths: 0 };
-      void this.#pump();
+      this.#pump();
     });
   }
 
@@ -127,7 +134,7 @@ export class SimulationBridge {
   runKept(job: RunJob): Promise<NumberedAnswer | null> {
     return new Promise((settle, fail) => {
       this.#kept.push({ lane: 'kept', job, number: ++this.#number, settle, fail, deaths: 0 });
-      void this.#pump();
+      this.#pump();
     });
   }
 
@@ -145,7 +152,7 @@ export class SimulationBridge {
     clearTimeout(this.#idleTimer);
     try {
       for (let deaths = 1; ; deaths++) {
-        const running = this.#started();
+        const running = this.#free() ?? this.#any();
         try {
           return await this.#watched<T>(running, call(running.thread.service));
         } catch (reason) {
@@ -159,24 +166,40 @@ export class SimulationBridge {
     }
   }
 
-  async #pump(): Promise<void> {
-    if (this.#busy) return;
-    const next = this.#live ?? this.#kept.shift();
-    if (!next) return;
-    if (next === this.#live) this.#live = null;
-    this.#busy = true;
+  #pump(): void {
+    while (this.#live !== null || this.#kept.length > 0) {
+      const thread = this.#free();
+      if (thread === null) return;
+      const next = this.#live ?? this.#kept.shift()!;
+      if (next === this.#live) this.#live = null;
+      void this.#work(thread, next);
+    }
+  }
+
+  async #work(running: Running, next: Waiting): Promise<void> {
+    running.busy = true;
     clearTimeout(this.#idleTimer);
     try {
-      next.settle(await this.#perform(next));
+      this.#deliver(next, await this.#perform(running, next));
     } catch (reason) {
       if (reason === CANCELLED) next.settle(null);
       else if (reason instanceof Death) this.#again(next, reason);
       else next.fail(reason);
     } finally {
-      this.#busy = false;
+      running.busy = false;
       this.#restLater();
-      void this.#pump();
+      this.#pump();
     }
+  }
+
+  #deliver(next: Waiting, answer: NumberedAnswer): void {
+    const isLate = this.#isLate(next);
+    if (next.lane === 'live' && !isLate) this.#newest = next.number;
+    next.settle(isLate ? null : answer);
+  }
+
+  #isLate({ lane, number }: Waiting): boolean {
+    return lane === 'live' && number < this.#newest;
   }
 
   /** A job whose thread died goes back to the head of its lane, unless a newer live job stands there. */
@@ -184,12 +207,11 @@ export class SimulationBridge {
     waiting.deaths++;
     if (waiting.deaths >= MOST_DEATHS) waiting.fail(new Error(`${death.message}, twice`));
     else if (waiting.lane === 'kept') this.#kept.unshift(waiting);
-    else if (this.#live === null) this.#live = waiting;
+    else if (this.#live === null && !this.#isLate(waiting)) this.#live = waiting;
     else waiting.settle(null);
   }
 
-  async #perform({ job, number }: Waiting): Promise<NumberedAnswer> {
-    const running = this.#started();
+  async #perform(running: Running, { job, number }: Waiting): Promise<NumberedAnswer> {
     if (!running.given.has(job.climateKey)) {
       const climate = this.#climates.get(job.climateKey);
       if (!climate) throw new RangeError(`climate is '${job.climateKey}'; allowed: one given by keepClimate`);
@@ -219,21 +241,31 @@ export class SimulationBridge {
   #bury(running: Running, cause: string): void {
     running.thread.end();
     running.end(new Death(cause));
-    if (this.#thread === running) this.#thread = null;
+    this.#threads.delete(running);
   }
 
-  #started(): Running {
-    if (this.#thread) return this.#thread;
+  /** A thread without a job, started if there may be one more; null when all are at work. */
+  #free(): Running | null {
+    for (const running of this.#threads) if (!running.busy) return running;
+    return this.#threads.size < (this.#options.threads ?? 1) ? this.#start() : null;
+  }
+
+  /** A thread, at work or not. */
+  #any(): Running {
+    return [...this.#threads][0] ?? this.#start();
+  }
+
+  #start(): Running {
     let end: (reason: unknown) => void = () => {};
     const ended = new Promise<never>((_, reject) => {
       end = reject;
     });
     ended.catch(() => {});
     const thread = this.#options.startThread();
-    const running: Running = { thread, given: new Set(), ended, end };
-    this.#thread = running;
+    const running: Running = { thread, given: new Set(), ended, end, busy: false };
+    this.#threads.add(running);
     thread.died.catch((cause) => {
-      if (this.#thread !== running) return;
+      if (!this.#threads.has(running)) return;
       this.#bury(
         running,
         `the simulation stopped (${cause instanceof Error ? cause.message : String(cause)})`,
@@ -242,17 +274,19 @@ export class SimulationBridge {
     return running;
   }
 
-  /** Lets the thread go after a while, unless it runs or reads something by then. */
+  /** Lets the threads go after a while, unless one runs or reads something by then. */
   #restLater(): void {
     clearTimeout(this.#idleTimer);
-    if (this.#busy || this.#reading > 0) return;
+    if (this.#reading > 0 || [...this.#threads].some(({ busy }) => busy)) return;
     this.#idleTimer = setTimeout(() => this.#release(), this.#options.idleMs);
   }
 
   #release(): void {
     clearTimeout(this.#idleTimer);
-    this.#thread?.thread.end();
-    this.#thread?.end(CANCELLED);
-    this.#thread = null;
+    for (const { thread, end } of this.#threads) {
+      thread.end();
+      end(CANCELLED);
+    }
+    this.#threads.clear();
   }
 }

@@ -30,12 +30,15 @@ import { SessionProvider } from './state/session-context.ts';
 import { createWorkspace } from './state/workspace.ts';
 
 const IDLE_MS = 120_000;
+/** Two are enough to have the next year under way while one is shown; more would only come late. */
+const LIVE_THREADS = Math.min(2, navigator.hardwareConcurrency || 1);
 /** Steps of undo that outlive a reload. */
 const STEPS_KEPT = 20;
 
 const bridge = new SimulationBridge({
   startThread: () => serviceThreadOf(startSimulationThread()),
   idleMs: IDLE_MS,
+  threads: LIVE_THREADS,
 });
 const store = browserStore(() => localStorage);
 const tab = tabMark(browserStore(() => sessionStorage));

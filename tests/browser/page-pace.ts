@@ -1,6 +1,6 @@
 // How fast the built page is, measured in Chromium: first figures, figures while a handle is dragged, longest task of
 // the page's thread, and what has to be loaded before the first paint; then each question. Prints the figures; judging
-// them is left to the reader. `questions`, with ids or without, measures the questions alone.
+// them is left to the reader. `questions`, with ids or without, measures the questions alone, `drag` the drag alone.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
@@ -47,6 +47,15 @@ const MOVE_MS = 16;
 
 /** Measure a served page. */
 export async function measurePace(served: ServedPage): Promise<PagePace> {
+  const drag = await measureDrag(served);
+  const imports = [await measureImport(served, stationFile()), await measureImport(served, tableFile())];
+  return { ...drag, ...scriptSizes(served.folder), imports };
+}
+
+type DragPace = Pick<PagePace, 'firstFiguresMs' | 'figuresPerSecond' | 'longestTaskMs' | 'runMs'>;
+
+/** Open the page, wait for its figures, drag the depth of the sunspace to and fro. */
+async function measureDrag(served: ServedPage): Promise<DragPace> {
   const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
   const page = await context.newPage();
   await page.addInitScript(watch);
@@ -61,15 +70,12 @@ export async function measurePace(served: ServedPage): Promise<PagePace> {
   await dragHandle(page, 'sunspace.depthM', DRAG_MS);
   const seen = await page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch);
   await context.close();
-  const imports = [await measureImport(served, stationFile()), await measureImport(served, tableFile())];
   const took = seen.runs.map((run) => run.took).sort((a, b) => a - b);
   return {
     firstFiguresMs: seen.firstFigures,
     figuresPerSecond: (seen.runs.length / DRAG_MS) * 1000,
     longestTaskMs: Math.max(0, ...seen.longTasks),
     runMs: took[Math.floor(took.length / 2)] ?? Number.NaN,
-    ...scriptSizes(served.folder),
-    imports,
   };
 }
 
@@ -217,13 +223,19 @@ function importLine({ name, megabytes, readMs, longestTaskMs, steps }: ImportPac
   return `weather file       ${name}, ${megabytes.toFixed(1)} MB: ${readMs.toFixed(0)} ms, longest task of the page ${longest}, ${steps.length} steps shown`;
 }
 
-/** The figures as lines for a terminal. */
-export function paceLines(pace: PagePace): readonly string[] {
+function dragLines(pace: DragPace): readonly string[] {
   return [
     `first figures      ${pace.firstFiguresMs.toFixed(0)} ms after opening`,
     `while dragging     ${pace.figuresPerSecond.toFixed(1)} new figures a second`,
-    `one run            ${pace.runMs.toFixed(0)} ms in the worker (median)`,
+    `one run            ${pace.runMs.toFixed(0)} ms in a worker (median)`,
     `longest task       ${pace.longestTaskMs === 0 ? 'none over 50 ms' : `${pace.longestTaskMs.toFixed(0)} ms`}`,
+  ];
+}
+
+/** The figures as lines for a terminal. */
+export function paceLines(pace: PagePace): readonly string[] {
+  return [
+    ...dragLines(pace),
     `before first paint ${pace.pageScriptKB.toFixed(1)} kB of script, gzipped; the worker's ${pace.workerScriptKB.toFixed(1)} kB load beside it`,
     ...pace.imports.map(importLine),
   ];
@@ -232,7 +244,10 @@ export function paceLines(pace: PagePace): readonly string[] {
 if (import.meta.url === `file://${process.argv[1]}`) {
   const [part, ...questions] = process.argv.slice(2);
   const served = await servePage();
-  if (part !== 'questions') console.log(paceLines(await measurePace(served)).join('\n'));
-  console.log(questionLines(await measureQuestions(served, questions)).join('\n'));
+  if (part === 'drag') console.log(dragLines(await measureDrag(served)).join('\n'));
+  else {
+    if (part !== 'questions') console.log(paceLines(await measurePace(served)).join('\n'));
+    console.log(questionLines(await measureQuestions(served, questions)).join('\n'));
+  }
   await served.close();
 }

@@ -55,8 +55,12 @@ const job = (name: string): RunJob => ({
 /** Lets every promise that can settle do so. */
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
-function bridgeOf(threads: ReturnType<typeof heldThreads>, idleMs = 60_000, silentMs = 60_000) {
-  const bridge = new SimulationBridge({ startThread: threads.startThread, idleMs, silentMs });
+function bridgeOf(
+  threads: ReturnType<typeof heldThreads>,
+  options: { idleMs?: number; silentMs?: number; threads?: number } = {},
+) {
+  const { startThread } = threads;
+  const bridge = new SimulationBridge({ startThread, idleMs: 60_000, silentMs: 60_000, ...options });
   bridge.keepClimate('x', climate);
   return bridge;
 }
@@ -142,7 +146,7 @@ test('a climate given anew is sent again before the next run', async () => {
 
 test('an idle thread is let go', async () => {
   const threads = heldThreads();
-  const bridge = bridgeOf(threads, 5);
+  const bridge = bridgeOf(threads, { idleMs: 5 });
   const answer = bridge.runLive(job('a'));
   await settle();
   threads.finish[0]!();
@@ -153,7 +157,7 @@ test('an idle thread is let go', async () => {
 
 test('a thread that reads a file is not let go before it has read it', async () => {
   const threads = heldThreads();
-  const bridge = bridgeOf(threads, 5);
+  const bridge = bridgeOf(threads, { idleMs: 5 });
   const answer = bridge.runLive(job('a'));
   await settle();
   threads.finish[0]!();
@@ -223,7 +227,7 @@ test('after a death a newer design goes before the one that was running', async 
 
 test('a thread that falls silent, told to nobody, counts as dead: for a year and for a file', async () => {
   const threads = heldThreads();
-  const bridge = bridgeOf(threads, 60_000, 20);
+  const bridge = bridgeOf(threads, { idleMs: 60_000, silentMs: 20 });
   const answer = bridge.runLive(job('a'));
   await new Promise((resolve) => setTimeout(resolve, 30));
   expect(threads.log.at(-1)).toBe('2 runs a');
@@ -250,4 +254,57 @@ test('a thread that dies while it rests is not used again', async () => {
   expect((await second)?.job.design.name).toBe('b');
   expect(threads.log.at(-1)).toBe('2 runs b');
   bridge.cancel();
+});
+
+test('with two threads the next design starts while one runs, and an answer that comes late is dropped', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, { threads: 2 });
+  const answers = ['a', 'b', 'c', 'd'].map((name) => bridge.runLive(job(name)));
+  await settle();
+  expect(threads.log.filter((line) => line.includes('runs'))).toEqual(['1 runs a', '2 runs b']);
+  threads.finish[1]!();
+  await settle();
+  expect(threads.log.at(-1)).toBe('2 runs d');
+  threads.finish[0]!();
+  threads.finish[2]!();
+  const names = (await Promise.all(answers)).map((answer) => answer?.job.design.name ?? null);
+  expect(names).toEqual([null, 'b', null, 'd']);
+});
+
+test('a second thread starts only for a job that would have to wait', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, { threads: 2 });
+  for (const [i, name] of ['a', 'b'].entries()) {
+    const answer = bridge.runLive(job(name));
+    await settle();
+    threads.finish[i]!();
+    expect((await answer)?.job.design.name).toBe(name);
+  }
+  expect(threads.log).toEqual(['1 keeps x', '1 runs a', '1 runs b']);
+});
+
+test('a live job whose thread dies is not run again once a newer one is answered', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, { threads: 2 });
+  const [older, newer] = ['a', 'b'].map((name) => bridge.runLive(job(name)));
+  await settle();
+  threads.finish[1]!();
+  expect((await newer)?.job.design.name).toBe('b');
+  threads.kill[0]!(new Error('out of memory'));
+  expect(await older).toBe(null);
+  expect(threads.log.filter((line) => line.includes('runs a'))).toHaveLength(1);
+});
+
+test('cancelling ends every thread, and kept jobs run on as many as there are', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, { threads: 2 });
+  const answers = ['a', 'b', 'c'].map((name) => bridge.runKept(job(name)));
+  await settle();
+  threads.finish[0]!();
+  expect((await answers[0])?.job.design.name).toBe('a');
+  await settle();
+  expect(threads.log.at(-1)).toBe('1 runs c');
+  bridge.cancel();
+  expect(await Promise.all(answers.slice(1))).toEqual([null, null]);
+  expect(threads.log.filter((line) => line.includes('ends'))).toEqual(['1 ends', '2 ends']);
 });
