@@ -3,7 +3,7 @@
 
 import type { Model } from '../model/model.ts';
 import { HOURS } from '../weather/typical-year.ts';
-import type { Drivers } from './drivers.ts';
+import type { PaneLight } from './pane-light.ts';
 import type { ElementHistory, PaneYear, ZoneYear } from './year.ts';
 
 export type ZoneRecord = { -readonly [K in keyof ZoneYear]: ZoneYear[K] };
@@ -35,7 +35,7 @@ export function blankZone(id: string, column: () => Float64Array): ZoneRecord {
 export function blankPane(
   pane: Model['panes'][number],
   glassM2: number,
-  light: Drivers['paneLight'][number] | undefined,
+  light: PaneLight | null | undefined,
   column: () => Float64Array,
 ): PaneRecord {
   let incident: Float64Array | null = null;

@@ -8,7 +8,7 @@ import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
-import { airHub, type Layout, radiantHub } from './layout.ts';
+import { airHub, type Layout, type PanePlace, radiantHub } from './layout.ts';
 import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE, type LightSpread, spreadLight } from './light-spread.ts';
 import { type PaneLight, paneLight } from './pane-light.ts';
 import type { Stepper } from './stepper.ts';
@@ -28,15 +28,15 @@ export interface Drivers {
   readonly floorLight: Float64Array;
   /** frames of each zone's panes, zone air to outdoors [W/K] */
   readonly frameConductance: Float64Array;
-  /** by pane, per m² of glass; null for panes between zones */
-  readonly paneLight: readonly (PaneLight | null)[];
+  /** by place of panes and member, per m² of glass; null for panes between zones */
+  readonly paneLight: readonly (readonly (PaneLight | null)[])[];
   /** sun on the outside of chains [W], by chain, as written this hour */
   readonly outsideSun: Float64Array;
   /** no sun in the hour last renewed */
   isDark(): boolean;
 }
 
-/** A year's sun taken up in a sheet of glass [W/m²]. */
+/** A year's sun taken up in a sheet of glass [W], of so many square metres each. */
 interface PaneSun {
   readonly node: number;
   readonly zone: number;
@@ -88,12 +88,14 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     ground: [],
   };
   let cosZenith: Float64Array = new Float64Array(0);
-  let light: readonly (PaneLight | null)[] = [];
+  let light: Drivers['paneLight'] = [];
   let dark = true;
 
   function load(model: Model, layout: Layout, climate: PreparedClimate): void {
     const zones = model.zones.length;
-    light = layout.panes.map((place) => (place.zoneFrom < 0 ? paneLight(place.pane, climate) : null));
+    light = layout.panes.map(({ members, zoneFrom }) =>
+      members.map(({ pane }) => (zoneFrom < 0 ? paneLight(pane, climate) : null)),
+    );
     cosZenith = climate.cosZenith;
     for (const array of [airGain, radiantGain, zoneSun, floorLight, outsideSun, frameConductance])
       array.fill(0);
@@ -104,10 +106,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
       zones: model.zones,
       spread: spreadLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)),
       sources: sourcesOf(layout, light, zones),
-      panes: layout.panes.flatMap(({ chain, glassM2, zoneTo }, p): PaneSun[] => {
-        const absorbed = light[p]?.absorbedW ?? [];
-        return absorbed.map((watt, i) => ({ node: stepper.first[chain]! + i, zone: zoneTo, glassM2, watt }));
-      }),
+      panes: layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper)),
       outside: outsideSunOf(layout, stepper, climate),
       floors: model.zones.map((_, zone) => litFloor(layout, stepper, zone)),
       ground: layout.elements.flatMap(({ element: { a }, chain }) =>
@@ -189,16 +188,35 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
   };
 }
 
+/** Sun taken up in the sheets of a place's panes. */
+function sheetsSun(
+  { members, chain, zoneTo }: PanePlace,
+  light: readonly (PaneLight | null)[],
+  stepper: Stepper,
+): PaneSun[] {
+  return (light[0]?.absorbedW ?? []).map((watt, sheet): PaneSun => {
+    const at = { node: stepper.first[chain]! + sheet, zone: zoneTo };
+    if (members.length === 1) return { ...at, glassM2: members[0]!.glassM2, watt };
+    const sum = new Float64Array(HOURS);
+    members.forEach(({ glassM2 }, m) => {
+      addTo(sum, light[m]!.absorbedW[sheet]!, glassM2);
+    });
+    return { ...at, glassM2: 1, watt: sum };
+  });
+}
+
 /** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */
-function sourcesOf(layout: Layout, light: readonly (PaneLight | null)[], zones: number): Float64Array[] {
+function sourcesOf(layout: Layout, light: Drivers['paneLight'], zones: number): Float64Array[] {
   const sources = Array.from({ length: 3 * zones }, () => new Float64Array(HOURS));
-  light.forEach((pane, p) => {
-    if (!pane) return;
-    const row = 3 * layout.panes[p]!.zoneTo;
-    const { glassM2 } = layout.panes[p]!;
-    addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW, glassM2);
-    addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW, glassM2);
-    addTo(sources[row + DIFFUSE]!, pane.diffuseW, glassM2);
+  layout.panes.forEach(({ members, zoneTo }, p) => {
+    const row = 3 * zoneTo;
+    members.forEach(({ glassM2 }, m) => {
+      const pane = light[p]![m];
+      if (!pane) return;
+      addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW, glassM2);
+      addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW, glassM2);
+      addTo(sources[row + DIFFUSE]!, pane.diffuseW, glassM2);
+    });
   });
   return sources;
 }

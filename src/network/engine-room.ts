@@ -34,7 +34,7 @@ export function roomFor(model: Model, layout: Layout, causes: number): EngineRoo
     zones: model.zones.length,
     chains: chains.length,
     nodes: chains.reduce((sum, { capacity }) => sum + capacity.length, 0),
-    panes: layout.panes.length,
+    panes: model.panes.length,
     openings: model.openings.length,
     causes,
   };

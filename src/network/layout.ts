@@ -25,7 +25,10 @@ export interface ElementPlace {
 }
 
 export interface PanePlace {
+  /** with the area of all its members */
   readonly pane: Pane;
+  /** panes alike but for the way they face and their shade, which share the chain; glass without frame [m²] */
+  readonly members: readonly { readonly pane: Pane; readonly glassM2: number }[];
   readonly chain: number;
   /** zone the light comes from, −1 for outdoors */
   readonly zoneFrom: number;
@@ -57,8 +60,8 @@ export function layOut(model: Model, airDensity: number): Layout {
   const zones = zoneIds.length;
   const zoneOf = (face: Face) => (face.kind === 'zone' ? zoneIds.indexOf(face.zone) : -1);
   const chains: Chain[] = [];
-  const elements = alikeTogether(model.elements).map((members): ElementPlace => {
-    const element = { ...members[0]!, areaM2: members.reduce((sum, { areaM2 }) => sum + areaM2, 0) };
+  const elements = grouped(model.elements, elementLikeness).map((members): ElementPlace => {
+    const element = withAreaOfAll(members);
     const cut = cutElement(element);
     chains.push({
       id: element.id,
@@ -76,12 +79,14 @@ export function layOut(model: Model, airDensity: number): Layout {
       zoneB: zoneOf(element.b),
     };
   });
-  const panes = model.panes.map((pane): PanePlace => {
+  const panes = grouped(model.panes, paneLikeness).map((alike): PanePlace => {
+    const pane = withAreaOfAll(alike);
     const zoneFrom = pane.from === 'outdoors' ? -1 : zoneIds.indexOf(pane.from);
     const zoneTo = zoneIds.indexOf(pane.to);
-    const glassM2 = pane.areaM2 * (1 - pane.frameShare);
+    const members = alike.map((each) => ({ pane: each, glassM2: each.areaM2 * (1 - each.frameShare) }));
+    const glassM2 = members.reduce((sum, each) => sum + each.glassM2, 0);
     chains.push(paneChain(pane, glassM2, zoneFrom, zoneTo, zones));
-    return { pane, chain: chains.length - 1, zoneFrom, zoneTo, glassM2 };
+    return { pane, members, chain: chains.length - 1, zoneFrom, zoneTo, glassM2 };
   });
   const hubs = [
     ...zoneIds.map((id) => ({ id: `${id} radiant`, capacity: 0, boundary: 0 })),
@@ -101,20 +106,45 @@ export function layOut(model: Model, airDensity: number): Layout {
 }
 
 /**
- * Elements that differ only in area and azimuth, grouped: walls of one build-up around one zone. Heat through them is
+ * Elements that differ only in area and azimuth are alike: walls of one build-up around one zone. Heat through them is
  * linear in the sun on them, so one chain with all their sun stands for them; what is lost is that their films, which
  * depend a little on each wall's own temperature, follow the mean.
  */
-function alikeTogether(elements: readonly Element[]): Element[][] {
-  const groups = new Map<string, Element[]>();
-  for (const element of elements) {
-    const { id: _id, areaM2: _area, a, ...rest } = element;
-    const key = JSON.stringify([rest, a.kind === 'outdoors' ? { ...a, azimuthDeg: 0 } : a]);
+function elementLikeness({ id: _id, areaM2: _area, a, ...rest }: Element): string {
+  return JSON.stringify([rest, a.kind === 'outdoors' ? { ...a, azimuthDeg: 0 } : a]);
+}
+
+/** The same for panes of one glass and frame; dew follows their mean temperature too. */
+function paneLikeness(pane: Pane): string {
+  const { glass, frameShare, frameUValue, tiltDeg, from, to, filmOutside, filmInside, nightResistance } =
+    pane;
+  return JSON.stringify([
+    glass,
+    frameShare,
+    frameUValue,
+    tiltDeg,
+    from,
+    to,
+    filmOutside,
+    filmInside,
+    nightResistance,
+  ]);
+}
+
+function grouped<T>(items: readonly T[], likeness: (item: T) => string): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const key = likeness(item);
     const group = groups.get(key);
-    if (group) group.push(element);
-    else groups.set(key, [element]);
+    if (group) group.push(item);
+    else groups.set(key, [item]);
   }
   return [...groups.values()];
+}
+
+/** The first of a group with the area of them all. */
+function withAreaOfAll<T extends { readonly areaM2: number }>(group: readonly T[]): T {
+  return { ...group[0]!, areaM2: group.reduce((sum, { areaM2 }) => sum + areaM2, 0) };
 }
 
 /** Conductances start at 1 W/K and are set before the first step. */

@@ -61,6 +61,8 @@ export function createRecorder(
   let panes: PaneRecord[] = [];
   let openings: { id: string; kind: Opening['kind']; open: Float64Array; flow: Float64Array }[] = [];
   let history: ElementHistory[] | null = null;
+  /** of each pane: its place, and the node of its inner face */
+  const paneAt = new Int32Array(room.panes);
   const innerNode = new Int32Array(room.panes);
   const byCauseKg = new Float64Array(room.zones * room.causes * 12);
   /** of the month that runs [kg] */
@@ -82,11 +84,17 @@ export function createRecorder(
     roomDensity = layout.roomDensity;
     modelZones = model.zones;
     years = model.zones.map((zone) => blankZone(zone.id, column));
-    panes = layout.panes.map(({ pane, glassM2 }, p) =>
-      blankPane(pane, glassM2, drivers.paneLight[p], column),
+    const records = layout.panes.flatMap(({ members, chain }, place) =>
+      members.map(({ pane, glassM2 }, m) => ({
+        place,
+        node: stepper.first[chain + 1]! - 1,
+        record: blankPane(pane, glassM2, drivers.paneLight[place]![m], column),
+      })),
     );
-    layout.panes.forEach(({ chain }, p) => {
-      innerNode[p] = stepper.first[chain + 1]! - 1;
+    panes = records.map(({ record }) => record);
+    records.forEach(({ place, node }, i) => {
+      paneAt[i] = place;
+      innerNode[i] = node;
     });
     openings = model.openings.map(({ id, kind }) => ({
       id,
@@ -146,7 +154,7 @@ export function createRecorder(
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
     for (let p = 0; p < panes.length; p++) {
       panes[p]!.innerC[hour] = nodeC[innerNode[p]!]!;
-      if (vapour.film[p]! > DRY_KG) {
+      if (vapour.film[paneAt[p]!]! > DRY_KG) {
         panes[p]!.wetHours++;
         if (panes[p]!.innerC[hour]! < 0) panes[p]!.frostHours++;
       }

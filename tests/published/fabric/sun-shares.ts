@@ -23,11 +23,9 @@ export function sunShares(of: FabricCase, climate: PreparedClimate): ReadonlyMap
   const chainAt = (node: number) => first.findLastIndex((start) => start <= node);
   const shares = new Map<string, number>();
   const add = (id: string, amount: number) => shares.set(id, (shares.get(id) ?? 0) + amount);
-  const lights = layout.panes.map(({ pane, zoneTo, glassM2 }) => ({
-    zone: zoneTo,
-    glassM2,
-    light: paneLight(pane, climate),
-  }));
+  const lights = layout.panes.flatMap(({ members, zoneTo }) =>
+    members.map(({ pane, glassM2 }) => ({ zone: zoneTo, glassM2, light: paneLight(pane, climate) })),
+  );
   const amounts = lights.flatMap(({ zone, glassM2, light }) =>
     [light.beamFloorW, light.beamBackW, light.diffuseW].map((watts, kind) => ({
       source: 3 * zone + kind,
