@@ -24,7 +24,7 @@ export function benchGrowth(climate: PreparedClimate): void {
   const byNodes = NODES.map((nodes) => withNodes(oneZone(still), nodes));
   printGrowth(
     'nodes, one zone, no vents',
-    timed(byNodes, climate, (model) => simulate(model, climate).nodes),
+    timed(byNodes, climate, (model) => simulate(model, climate, { lend: true }).nodes),
   );
   const byZones = ZONES.map((zones) => withZones(oneZone(still), zones));
   printGrowth(
@@ -34,7 +34,7 @@ export function benchGrowth(climate: PreparedClimate): void {
   const small = oneZone(still);
   const runs = RUNS.map((count): Point => {
     const start = performance.now();
-    for (let run = 0; run < count; run++) simulate(small, climate);
+    for (let run = 0; run < count; run++) simulate(small, climate, { lend: true });
     return { size: count, ms: performance.now() - start };
   });
   printGrowth('runs, one after another', runs);
@@ -56,7 +56,7 @@ export function benchMemory(model: Model, climate: PreparedClimate): void {
   if (year.nodes === 0) throw new Error('a year without nodes');
   const rows = [100, 1000].map((count) => {
     const start = heldMB();
-    for (let run = 0; run < count; run++) simulate(model, climate);
+    for (let run = 0; run < count; run++) simulate(model, climate, { lend: true });
     return [count, heldMB() - start] as const;
   });
   console.log('\nMemory, closed example, garbage collected');
@@ -73,7 +73,10 @@ function timed(
   climate: PreparedClimate,
   sizeOf: (model: Model) => number,
 ): readonly Point[] {
-  const lines = models.map((model) => ({ name: '', run: () => void simulate(model, climate) }));
+  const lines = models.map((model) => ({
+    name: '',
+    run: () => void simulate(model, climate, { lend: true }),
+  }));
   const measured = measure(lines, ROUNDS, 2);
   return models.map((model, i) => ({ size: sizeOf(model), ms: measured[i]!.medianMs }));
 }

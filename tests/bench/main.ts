@@ -29,16 +29,22 @@ printTable(
   'What air and water cost: the closed example, and a small two-zone house of about 60 nodes',
   measure(
     [
-      { name: 'closed: thermal, cracks only', run: () => void simulate(shut, climate, { water: false }) },
+      {
+        name: 'closed: thermal, cracks only',
+        run: () => void simulate(shut, climate, { water: false, lend: true }),
+      },
       {
         name: 'closed: thermal, vents and doors',
-        run: () => void simulate(closed, climate, { water: false }),
+        run: () => void simulate(closed, climate, { water: false, lend: true }),
       },
-      { name: 'closed: thermal and water, cracks only', run: () => void simulate(shut, climate) },
-      { name: 'closed: everything', run: () => void simulate(closed, climate) },
+      {
+        name: 'closed: thermal and water, cracks only',
+        run: () => void simulate(shut, climate, { lend: true }),
+      },
+      { name: 'closed: everything', run: () => void simulate(closed, climate, { lend: true }) },
       {
         name: `small house: everything, 2 zones, ${simulate(small, climate).nodes} nodes`,
-        run: () => void simulate(small, climate),
+        run: () => void simulate(small, climate, { lend: true }),
       },
     ],
     ROUNDS,
@@ -49,19 +55,10 @@ printTable(
   'Preparing a climate',
   measure([{ name: 'sun, sky, moist air of 8760 hours', run: () => void prepareClimate(bundle.year) }], 7, 2),
 );
-// Loaded only now: with ml-matrix in the process every array access of the lines above takes longer, by 1.4 in the bare
-// loop; why is not known. The tool itself does without it.
-const { otherWays, SHARE_OF_YEAR } = await import('./other-ways.ts');
-const ways = measure(otherWays(closed), 3, 1);
-printTable('Other ways to step the network of the closed example', ways);
-for (const { name, medianMs } of ways) {
-  console.log(
-    `  ${name.split(',')[0]!.padEnd(34)}${(medianMs / SHARE_OF_YEAR / 1000).toFixed(2).padStart(8)} s a year`,
-  );
-}
 benchGrowth(climate);
 benchMemory(closed, climate);
-// What drives a browser may do the same: it hands memory about between threads.
+// Loaded only now: once an array's memory has left a thread, by whatever is loaded through the loader of TypeScript or
+// drives a browser, every array access there takes longer, by 1.4 to 1.7 in the bare loop. The tool itself hands none over.
 const { benchYearsInBrowser } = await import('./years-in-browser.ts');
 await benchYearsInBrowser(ROUNDS, WARM_UPS);
 const { benchPool } = await import('./pool-in-browser.ts');

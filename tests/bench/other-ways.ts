@@ -1,42 +1,31 @@
-// The closed example's linear network stepped in other ways, on the same description and for a few days, scaled to a
-// year: the whole matrix assembled and factored with ml-matrix each hour, as a first program would, and an adaptive
+// The closed example's linear network stepped in other ways, on the same description and for some days, scaled to a
+// year, beside our whole year with its air and water: the whole matrix assembled and factored with ml-matrix each hour, as a first program would, and an adaptive
 // Runge-Kutta solver from the registry. The second takes no massless nodes: each is given heat for half a minute.
 import ode45 from 'ode45-cash-karp';
 import type { Model } from '../../src/model/model.ts';
 import { layOut } from '../../src/network/layout.ts';
 import type { LinearNetwork } from '../../src/network/linear-network.ts';
-import { compileStepper } from '../../src/network/stepper.ts';
+import { simulate } from '../../src/network/simulate.ts';
+import type { PreparedClimate } from '../../src/weather/prepared-climate.ts';
 import { denseSolver } from '../network/dense-solver.ts';
 import type { Line } from './measure.ts';
 
 const STEP_S = 900;
 const STEPS_PER_HOUR = 4;
-const DAYS = 2;
+const DAYS = 7;
 const LEAST_TIME_S = 30;
 const OUTDOOR_C = -5;
 
 export const SHARE_OF_YEAR = DAYS / 365;
 
-/** Three lines: ours with its factors renewed each hour, the plain way, the general solver; each for DAYS days. */
-export function otherWays(model: Model): Line[] {
+/** Beside our whole year: the plain way and the general solver, thermal alone, each for DAYS days. */
+export function otherWays(model: Model, climate: PreparedClimate): Line[] {
   const { network } = layOut(model, 1);
   return [
-    { name: `our stepper, factors renewed each hour, ${DAYS} days`, run: () => ourWay(network) },
+    { name: 'ours, everything, a year', run: () => void simulate(model, climate, { lend: true }) },
     { name: `ml-matrix, assembled and factored each hour, ${DAYS} days`, run: () => plainWay(network) },
     { name: `adaptive Runge-Kutta (Cash-Karp), ${DAYS} days`, run: () => generalWay(network) },
   ];
-}
-
-function ourWay(network: LinearNetwork): void {
-  const stepper = compileStepper(network, STEP_S, 18);
-  stepper.hubBoundaryC.fill(OUTDOOR_C);
-  stepper.endBoundaryC.fill(OUTDOOR_C);
-  for (let hour = 0; hour < 24 * DAYS; hour++) {
-    for (let c = 0; c < stepper.chains; c++) stepper.refreshChain(c);
-    stepper.refreshEnds();
-    stepper.refreshSources();
-    for (let n = 0; n < STEPS_PER_HOUR; n++) stepper.step();
-  }
 }
 
 function plainWay(network: LinearNetwork): void {

@@ -13,7 +13,7 @@ export function yearLines(climate: PreparedClimate): Line[] {
     const { nodes } = simulate(model, climate);
     return {
       name: `${name}: ${model.zones.length} zones, ${nodes} nodes`,
-      run: () => void simulate(model, climate),
+      run: () => void simulate(model, climate, { lend: true }),
     };
   };
   return [

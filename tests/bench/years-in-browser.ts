@@ -6,6 +6,9 @@ import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
 import { printTable } from './measure.ts';
+import { SHARE_OF_YEAR } from './other-ways.ts';
+
+const WAY_ROUNDS = 7;
 
 /** Print the table. */
 export async function benchYearsInBrowser(rounds: number, warmUps: number): Promise<void> {
@@ -29,6 +32,15 @@ export async function benchYearsInBrowser(rounds: number, warmUps: number): Prom
     await page.waitForFunction(() => 'years' in window);
     const measured = await page.evaluate(([r, w]) => window.years.measure(r, w), [rounds, warmUps] as const);
     printTable('One year in Chromium, everything on', measured);
+    const ways = await page.evaluate(([r, w]) => window.years.otherWays(r, w), [WAY_ROUNDS, 2] as const);
+    const year = ways[0]!.medianMs;
+    console.log('\nOther ways to step the network of the closed example, in Chromium, scaled to a year');
+    for (const [i, { name, medianMs }] of ways.entries()) {
+      const ms = i === 0 ? medianMs : medianMs / SHARE_OF_YEAR;
+      console.log(
+        `  ${name.padEnd(58)}${(ms / 1000).toFixed(2).padStart(8)} s${(ms / year).toFixed(0).padStart(6)} times`,
+      );
+    }
   } finally {
     await browser.close();
     await server.close();

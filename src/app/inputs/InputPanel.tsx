@@ -28,9 +28,11 @@ function Group({ group }: { group: InputGroup }) {
   return (
     <details class="input-group" open={group.open}>
       <summary>{group.title}</summary>
-      {entries.map(({ path, kind }) =>
-        kind === 'number' ? <NumberInput key={path} path={path} /> : <ChoiceInput key={path} path={path} />,
-      )}
+      <div class="input-fields">
+        {entries.map(({ path, kind }) =>
+          kind === 'number' ? <NumberInput key={path} path={path} /> : <ChoiceInput key={path} path={path} />,
+        )}
+      </div>
     </details>
   );
 }
