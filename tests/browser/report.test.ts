@@ -125,7 +125,7 @@ test.each([...EXAMPLES.map((example) => [example, 'metric'] as const), ['leaning
         title!,
         ...Object.values(TYPED),
         'In short',
-        'one thing at a time',
+        'kWh',
         'What we find',
         'Take care',
         'What we assumed',

@@ -132,6 +132,74 @@ describe('the report', () => {
     expect(wordsOf(reportOf(order())).includes('each by itself')).toBe(false);
   });
 
+  it('says what becomes of mould, stale air, the hottest hour and heat, and of plants kept after all', () => {
+    const then = {
+      overheatedHours: 120,
+      humidHours: 30,
+      heatingKWh: 3000,
+      warmestC: 26.5,
+      worstMouldIndex: 0.3,
+      staleAirHours: 900,
+    } as Figures;
+    const drawn = { ...then, overheatedHours: 1500, heatingKWh: 2000, warmestC: 31, worstMouldIndex: 5 };
+    const lever: Lever = { id: 'no-plants', words: 'plant nothing indoors', apply: (design) => design };
+    const milder: Lever = {
+      id: 'smaller-bed',
+      words: 'halve the bed',
+      size: ({ area }) => `to ${area(8)}`,
+      milderThan: 'no-plants',
+      apply: (design) => design,
+    };
+    const step = { lever, figures: then };
+    const said = (changes: Partial<Help>) =>
+      wordsOf(reportOf(order({ help: { drawn, pulled: [step], steps: [step], ...changes } })));
+    const words = said({ milder: { lever: milder, figures: { ...then, humidHours: 800 } } });
+    for (const sentence of [
+      'the heater adds 3000 kWh, more than now, 2000 kWh.',
+      'The hottest hour falls from 31.0 °C to 26.5 °C.',
+      'The mould index falls from 5.0 to 0.3, so mould does not even start.',
+      'The air would be stale for 900 hours',
+      'If, in place of the first, you halve the bed (to 8.0 m²), then 120 hours are too hot and 800 hours too damp, with a mould index of 0.3.',
+    ])
+      expect(words).toContain(sentence);
+    const mouldy = { ...step, figures: { ...then, worstMouldIndex: 3.2, heatingKWh: 2100 } };
+    expect(said({ steps: [mouldy] })).toContain('Mould would still show: its index goes from 5.0 to 3.2');
+    expect(said({ steps: [mouldy] })).toContain('the heater adds 2100 kWh. ');
+    expect(said({ steps: [step, mouldy] })).toContain(
+      'The first alone would leave 120 hours too hot and 30 hours too damp.',
+    );
+    const worse = { ...step, figures: { ...then, overheatedHours: 2200 } };
+    expect(said({ steps: [worse, mouldy] })).toContain(
+      '2200 hours too hot (more than now: plants cool by the water they give off)',
+    );
+  });
+
+  it('goes past heat and damp that are hardly there to the moves of the vents and stale air', () => {
+    const figures = { overheatedHours: 40, humidHours: 370, heatingKWh: 1300, staleAirHours: 270 } as Figures;
+    const of = (id: string, changes: Partial<Figures> = {}) => ({
+      lever: {
+        id,
+        words: id,
+        apply: (design: Lever['apply'] extends (d: infer D) => unknown ? D : never) => design,
+      },
+      figures: { ...figures, ...changes },
+    });
+    const pulled = [
+      of('openers'),
+      of('fresh-air-fan', { staleAirHours: 0, heatingKWh: 2200 }),
+      of('night-cover'),
+    ];
+    const help = { drawn: figures, pulled, steps: [] };
+    const words = wordsOf(reportOf(order({ run: RUNS.closed, help })));
+    expect(words).toContain('Neither heat nor damp is worth a change');
+    expect(words).toContain('Two other things are. Openers that work the vents would spare you those');
+    expect(words).toContain('the air is stale for 270 hours instead of 600 hours.');
+    expect(words).toContain(
+      'would leave no hours of stale air instead of 600 hours. The heater then adds 2200 kWh, more than now, 1300 kWh.',
+    );
+    expect(words).not.toContain('helps most');
+  });
+
   it('asks for every picture once, the weeks by their first hour', () => {
     const pictures = reportOf(order()).sections.flatMap(({ blocks }) =>
       blocks.flatMap((block) => (block.kind === 'picture' ? [block.picture] : [])),

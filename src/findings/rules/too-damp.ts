@@ -12,6 +12,8 @@ import { monthsThatMatter } from './season.ts';
 
 /** Humid hours nobody need mind: 5 % of the year. House rule. */
 const FEW_HUMID_HOURS = 0.05 * HOURS;
+/** Hours of stale air worth a word: the same share. House rule. */
+export const FEW_STALE_HOURS = FEW_HUMID_HOURS;
 /** Hours that are the rule and not the exception. */
 const MOST_OF_THE_YEAR = 0.5 * HOURS;
 const MANY_HUMID_HOURS = 0.25 * HOURS;
@@ -127,7 +129,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
   finding({
     id: 'stale-air',
     severity: 'warning',
-    applies: (context) => context.house.freshAir.staleAirHours > FEW_HUMID_HOURS,
+    applies: (context) => context.house.freshAir.staleAirHours > FEW_STALE_HOURS,
     figures: (context) => ({
       hours: context.house.freshAir.staleAirHours,
       stalePpm: STALE_AIR_PPM,
