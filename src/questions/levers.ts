@@ -117,6 +117,8 @@ export function leversOf(design: Design): readonly Lever[] {
       {
         'sunspace.join': 'closed',
         'sunspace.doorM2': Math.min(DOOR_M2, sunspace.doorM2),
+        // An open sunspace may keep a door that always stands open: that would shut nothing off.
+        'sunspace.doorRule': 'by-need',
       },
     ),
     ...lever(

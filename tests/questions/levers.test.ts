@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
@@ -38,6 +38,17 @@ describe('levers', () => {
       ).not.toContain(id);
     }
   });
+});
+
+test('a sunspace shut off has a door that is opened by need, whatever the open one had', () => {
+  const open = {
+    ...design,
+    sunspace: { ...design.sunspace, join: 'open' as const, doorRule: 'open' as const },
+  };
+  const closed = leversOf(open)
+    .find(({ id }) => id === 'close-off')!
+    .apply(open);
+  expect(closed.sunspace).toMatchObject({ join: 'closed', doorRule: 'by-need' });
 });
 
 describe('a fan for fresh air', () => {
