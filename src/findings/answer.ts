@@ -77,6 +77,7 @@ function helpSentences(context: Context, help: Help): readonly string[] {
         ]
       : []),
     ...mouldThen(last, drawn),
+    ...movesThen(last, drawn),
     ...(last.staleAirHours > FEW_STALE_HOURS
       ? [`The air would be stale for ${hours(last.staleAirHours)}: see the fan under "What we tried".`]
       : []),
@@ -108,7 +109,7 @@ function besideHeatAndDamp(context: Context, { drawn, pulled }: Help): readonly 
         ]),
   ];
   if (said.length === 0) return [];
-  return [said.length === 1 ? 'One other thing is.' : 'Two other things are.', ...said];
+  return [said.length === 1 ? 'One other thing is worth one.' : 'Two other things are worth one.', ...said];
 }
 
 /** The milder form of a step, with the others as they are. */
@@ -136,6 +137,14 @@ function mouldThen({ worstMouldIndex: then }: Figures, { worstMouldIndex: now }:
   if (then >= CLEAN) return [`The mould index goes ${fromTo()}; mould shows from ${MOULD_INDEX_LIMIT} up.`];
   if (now >= CLEAN) return [`The mould index falls ${fromTo()}, so mould does not even start.`];
   return then < CLEAN ? ['Mould does not start, then as now.'] : [];
+}
+
+/** Moves of vents and doors, where the changes ask for plainly more of them. */
+function movesThen({ ventMovesPerDay: then }: Figures, { ventMovesPerDay: now }: Figures): readonly string[] {
+  if (!(then > MANY_MOVES && then > (1 + PLAINLY) * now)) return [];
+  return [
+    `But somebody has to open or shut a vent or door ${plain(then, 1)} times a day in the busiest month (now ${plain(now, 1)}), or openers do.`,
+  ];
 }
 
 /** What some of the changes leave; where that is plainly worse than nothing done, it says so. */

@@ -13,6 +13,7 @@ import { findingsOf } from './findings.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { RULES } from './rules.ts';
+import { triedSection, withTried } from './tried.ts';
 import { CHECKS, checksInShort, TRUST } from './trust.ts';
 import { moment, percent, wordingOf } from './wording.ts';
 
@@ -70,7 +71,7 @@ export function reportOf(order: ReportOrder): Report {
   const units = run.units ?? 'metric';
   const words = wordingOf(units);
   const context = contextOf(run);
-  const findings = order.findings ?? findingsOf(run);
+  const findings = withTried(order.findings ?? findingsOf(run), context, order.help);
   const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
   const { hottestHour, coldestHour } = context.house;
   const { geometry, design, climate } = context;
@@ -132,6 +133,7 @@ export function reportOf(order: ReportOrder): Report {
         },
       ],
     },
+    ...(order.help === null ? [] : [triedSection(context, order.help)]),
     ...(order.others.length === 0
       ? []
       : [

@@ -88,7 +88,7 @@ describe('the answer in one paragraph', () => {
     });
     const pulled = leversOf(made.design).map((lever) => ({ lever, figures }));
     const text = answerOf(contextOf(made), { drawn: { ...figures, heatingKWh: 500 }, pulled, steps: [] });
-    expect(text).toContain('Two other things are.');
+    expect(text).toContain('Two other things are worth one.');
     const { grade, longest } = measured(text);
     expect(grade).toBeLessThan(ALLOWED.highestGrade);
     expect(longest).toBeLessThanOrEqual(ALLOWED.longestSentence);

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
 import { inputsOf } from '../../src/findings/inputs.ts';
 import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
@@ -101,7 +102,7 @@ describe('the report', () => {
 
   it('says in one paragraph what was tried and what it would do', () => {
     const figures = (overheatedHours: number, humidHours: number) =>
-      ({ overheatedHours, humidHours, heatingKWh: 2000 }) as Figures;
+      ({ overheatedHours, humidHours, heatingKWh: 2000, worstMouldIndex: 0, staleAirHours: 0 }) as Figures;
     const lever = (words: string): Lever => ({ id: words, words, apply: (design) => design });
     const [shade, plants] = [lever('shade the glass'), lever('plant nothing indoors')];
     const pulled = [
@@ -121,7 +122,7 @@ describe('the report', () => {
       'We tried 2 changes on the house as drawn, each by itself, and then the best ones together.',
     );
     expect(words).toContain(
-      'Do two things: plant nothing indoors; and shade the glass. Then the rooms are too hot for 120 hours and too damp for 30 hours, and the heater adds 2000 kWh. The first alone would leave 2200 hours too hot (more than now) and 1 hour too damp.',
+      'Do two things: plant nothing indoors; and shade the glass. Then the rooms are too hot for 120 hours and too damp for 30 hours, and the heater adds 2000 kWh. Mould does not start, then as now. The first alone would leave 2200 hours too hot (more than now) and 1 hour too damp.',
     );
     expect(wordsOf(reportOf(order({ help: { ...help, steps: [] } })))).toContain(
       'None of them alone helps much',
@@ -140,8 +141,16 @@ describe('the report', () => {
       warmestC: 26.5,
       worstMouldIndex: 0.3,
       staleAirHours: 900,
+      ventMovesPerDay: 12,
     } as Figures;
-    const drawn = { ...then, overheatedHours: 1500, heatingKWh: 2000, warmestC: 31, worstMouldIndex: 5 };
+    const drawn = {
+      ...then,
+      overheatedHours: 1500,
+      heatingKWh: 2000,
+      warmestC: 31,
+      worstMouldIndex: 5,
+      ventMovesPerDay: 5,
+    };
     const lever: Lever = { id: 'no-plants', words: 'plant nothing indoors', apply: (design) => design };
     const milder: Lever = {
       id: 'smaller-bed',
@@ -159,6 +168,7 @@ describe('the report', () => {
       'The hottest hour falls from 31.0 °C to 26.5 °C.',
       'The mould index falls from 5.0 to 0.3, so mould does not even start.',
       'The air would be stale for 900 hours',
+      'But somebody has to open or shut a vent or door 12.0 times a day in the busiest month (now 5.0), or openers do.',
       'If, in place of the first, you halve the bed (to 8.0 m²), then 120 hours are too hot and 800 hours too damp, with a mould index of 0.3.',
     ])
       expect(words).toContain(sentence);
@@ -175,12 +185,18 @@ describe('the report', () => {
   });
 
   it('goes past heat and damp that are hardly there to the moves of the vents and stale air', () => {
-    const figures = { overheatedHours: 40, humidHours: 370, heatingKWh: 1300, staleAirHours: 270 } as Figures;
+    const figures = {
+      overheatedHours: 40,
+      humidHours: 370,
+      heatingKWh: 1300,
+      staleAirHours: 270,
+      worstMouldIndex: 0.6,
+    } as Figures;
     const of = (id: string, changes: Partial<Figures> = {}) => ({
       lever: {
         id,
         words: id,
-        apply: (design: Lever['apply'] extends (d: infer D) => unknown ? D : never) => design,
+        apply: (design: Design) => design,
       },
       figures: { ...figures, ...changes },
     });
@@ -192,12 +208,65 @@ describe('the report', () => {
     const help = { drawn: figures, pulled, steps: [] };
     const words = wordsOf(reportOf(order({ run: RUNS.closed, help })));
     expect(words).toContain('Neither heat nor damp is worth a change');
-    expect(words).toContain('Two other things are. Openers that work the vents would spare you those');
+    expect(words).toContain(
+      'Two other things are worth one. Openers that work the vents would spare you those',
+    );
     expect(words).toContain('the air is stale for 270 hours instead of 600 hours.');
     expect(words).toContain(
       'would leave no hours of stale air instead of 600 hours. The heater then adds 2200 kWh, more than now, 1300 kWh.',
     );
     expect(words).not.toContain('helps most');
+  });
+
+  it('shows what every change did by itself, and the steps together, only when changes were run', () => {
+    const figures = (overheatedHours: number): Figures =>
+      ({
+        overheatedHours,
+        humidHours: 12,
+        staleAirHours: 600,
+        worstMouldIndex: 1.23,
+        heatingKWh: 1500,
+      }) as Figures;
+    const of = (id: string, overheatedHours: number) => ({
+      lever: { id, words: `${id} it`, size: () => 'so much', apply: (design: Design) => design },
+      figures: figures(overheatedHours),
+    });
+    const [shade, openers] = [of('shade', 20), of('openers', 30)];
+    const help = { drawn: figures(90), pulled: [shade, openers], steps: [shade, of('openers', 10)] };
+    const section = reportOf(order({ help })).sections.find(({ title }) => title === 'What we tried')!;
+    expect(section.blocks[1]).toEqual({
+      kind: 'table',
+      head: ['', 'Hours too hot', 'Hours too damp', 'Hours of stale air', 'Mould index', 'Back-up heat'],
+      rows: [
+        ['As drawn', '90'],
+        ['Shade it (so much)', '20'],
+        ['Openers it (so much)', '30'],
+        ['The first two steps together', '10'],
+      ].map((row) => [...row, '12', '600', '1.2', '1500 kWh']),
+    });
+    expect(reportOf(order()).sections.some(({ title }) => title === 'What we tried')).toBe(false);
+  });
+
+  it('gives the figures of a change beside the finding that speaks of it, and else says whom to ask', () => {
+    const drawn = { overheatedHours: 440, humidHours: 380, heatingKWh: 670, staleAirHours: 430 } as Figures;
+    const of = (id: string, changes: Partial<Figures>) => ({
+      lever: { id, words: id, apply: (design: Design) => design },
+      figures: { ...drawn, worstMouldIndex: 0, ...changes },
+    });
+    const pulled = [
+      of('openers', { overheatedHours: 330 }),
+      of('purge', { overheatedHours: 360 }),
+      of('more-mass', { overheatedHours: 300 }),
+    ];
+    const help = { drawn: { ...drawn, worstMouldIndex: 0 }, pulled, steps: [] };
+    const words = wordsOf(reportOf(order({ run: RUNS.modest, help })));
+    expect(words).toContain('We ran the year with openers: 330 hours too hot and 380 hours too damp.');
+    expect(words).toContain('We ran it with a fan: 360 hours too hot instead of 440 hours.');
+    expect(words).toContain('mass enough for the glass');
+    expect(words).toContain('More still helps here: with it, 300 hours are too hot instead of 440 hours.');
+    const alone = wordsOf(reportOf(order({ run: RUNS.modest })));
+    expect(alone).toContain('Ask whoever made this report to run the year with openers.');
+    expect(alone).not.toContain('We ran');
   });
 
   it('asks for every picture once, the weeks by their first hour', () => {
