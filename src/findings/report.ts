@@ -8,13 +8,14 @@ import { VERSION } from '../outcomes/version.ts';
 import type { Help } from '../questions/what-helps.ts';
 import { answerOf } from './answer.ts';
 import { contextOf, type Run } from './context.ts';
-import { differencesOf } from './differences.ts';
+import { differencesOf, habitsOf } from './differences.ts';
 import { findingsOf } from './findings.ts';
+import { wordsSection } from './glossary.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { RULES } from './rules.ts';
 import { triedSection, withTried } from './tried.ts';
-import { CHECKS, checksInShort, TRUST } from './trust.ts';
+import { CHECKS, checksInShort, errorsInShort, TRUST } from './trust.ts';
 import { moment, percent, wordingOf } from './wording.ts';
 
 export type Picture =
@@ -139,7 +140,11 @@ export function reportOf(order: ReportOrder): Report {
       : [
           {
             title: 'Beside other versions',
-            blocks: [comparisonOf([run, ...order.others]), differencesOf([run, ...order.others])],
+            blocks: [
+              comparisonOf([run, ...order.others]),
+              habitsOf([run, ...order.others]),
+              differencesOf([run, ...order.others]),
+            ].filter((block) => block !== null),
           },
         ]),
     {
@@ -159,7 +164,7 @@ export function reportOf(order: ReportOrder): Report {
     {
       title: 'How far to trust it',
       blocks: [
-        ...TRUST.map((text): Block => ({ kind: 'text', text })),
+        ...[...TRUST, errorsInShort(design.name, words)].map((text): Block => ({ kind: 'text', text })),
         {
           kind: 'text',
           text: `${checksInShort(CHECKS)} Each is listed in the tool under "How far to trust it", with its source, its figure and ours.`,
@@ -171,6 +176,6 @@ export function reportOf(order: ReportOrder): Report {
     title: design.name,
     subtitle: [order.client, order.place].filter((line) => line !== '').join(', '),
     foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}`,
-    sections,
+    sections: [...sections, wordsSection(context, sections)].filter(({ blocks }) => blocks.length > 0),
   };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { inputsOf } from '../../src/findings/inputs.ts';
 import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
+import { errorsInShort } from '../../src/findings/trust.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import type { Lever } from '../../src/questions/levers.ts';
@@ -98,6 +99,30 @@ describe('the report', () => {
       head: ['', RUNS.leaning.design.name, RUNS.closed.design.name, RUNS.modest.design.name],
     });
     expect(reportOf(order()).sections.some(({ title }) => title === 'Beside other versions')).toBe(false);
+  });
+
+  it('says beside a comparison that the people differ, and only when they do', () => {
+    expect(wordsOf(reportOf(order({ others: [RUNS.closed, RUNS.modest] })))).toContain(
+      'The people differ too: people who forget now and then in "Larkspur Bench, the leaning one"; attentive people in "Larkspur Bench, the closed-off one" and "Larkspur Bench, the modest one".',
+    );
+    expect(wordsOf(reportOf(order({ run: RUNS.closed, others: [RUNS.modest] })))).not.toContain(
+      'The people differ',
+    );
+  });
+
+  it('says how far off a figure can be by what was run, and that money and some ranges are not known', () => {
+    const words = wordsOf(reportOf(order({ run: { ...RUNS.modest, units: 'us' } })));
+    // The rows of what-errors-do.json: 444, 722 and 258 hours; 384 and 37 hours; 669 and 1367 kWh.
+    expect(words).toContain(
+      'It is too hot for 440 hours: 720 hours when every month is 1.8 °F warmer, 260 hours when it is 1.8 °F colder. When the house is twice as leaky as hoped, damp goes from 380 hours to 37 hours and back-up heat from 670 kWh to 1350 kWh.',
+    );
+    expect(words).toContain('Money is not in it');
+    expect(words).toContain('could not look up again');
+    expect(words).not.toContain('recalled from memory');
+    expect(errorsInShort('a house of ours', wordingOf('metric'))).toContain(
+      'the modest one", with one thing',
+    );
+    expect(errorsInShort(RUNS.leaning.design.name, wordingOf('metric'))).toContain('too hot for 1450 hours');
   });
 
   it('says in one paragraph what was tried and what it would do', () => {
@@ -266,7 +291,7 @@ describe('the report', () => {
     expect(words).toContain('More still helps here: with it, 300 hours are too hot instead of 440 hours.');
     const alone = wordsOf(reportOf(order({ run: RUNS.modest })));
     expect(alone).toContain('Ask whoever made this report to run the year with openers.');
-    expect(alone).not.toContain('We ran');
+    expect(alone).not.toContain('We ran the year');
   });
 
   it('asks for every picture once, the weeks by their first hour', () => {
