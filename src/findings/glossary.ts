@@ -18,8 +18,7 @@ export const ENTRIES: readonly Entry[] = [
   {
     word: 'Added mass',
     used: /\b(added|extra) mass\b/i,
-    means: () =>
-      "Heavy walls or drums put in to hold the day's heat until night, beside floor and outer walls.",
+    means: () => "Heavy walls or drums that hold the day's heat until night.",
   },
   {
     word: 'Air changes',
@@ -37,7 +36,7 @@ export const ENTRIES: readonly Entry[] = [
   {
     word: 'Bq/m³',
     used: /Bq\/m³/,
-    means: () => 'Becquerel in a cubic metre of air: the measure for radon. A test kit gives it.',
+    means: () => 'Becquerel in a cubic metre of air: the measure for radon.',
   },
   {
     word: 'Common wall',
@@ -58,7 +57,7 @@ export const ENTRIES: readonly Entry[] = [
   {
     word: 'Inner leaf',
     used: /\binner leaf\b/i,
-    means: () => 'The layer of an outer wall on the side of the room, inside the insulation.',
+    means: () => 'The layer of an outer wall next to the room.',
   },
   {
     word: 'Leaf area index',
@@ -92,12 +91,12 @@ export const ENTRIES: readonly Entry[] = [
   {
     word: 'Shelter class',
     used: /\bshelter class\b/i,
-    means: () => 'How well trees and buildings keep the wind off: 1 is open ground, 5 well hidden.',
+    means: () => 'How well the wind is kept off: 1 is open ground, 5 well hidden.',
   },
   {
     word: 'Stale air',
     used: /\bstale\b/i,
-    means: () => `Air used up by breathing: more than ${STALE_AIR_PPM} parts of carbon dioxide in a million.`,
+    means: () => `Air with more than ${STALE_AIR_PPM} parts of carbon dioxide in a million.`,
   },
 ];
 

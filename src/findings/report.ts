@@ -149,7 +149,13 @@ export function reportOf(order: ReportOrder): Report {
         ]),
     {
       title: 'What we find',
-      blocks: [{ kind: 'findings', findings: findings.filter(({ id }) => !isCaution.has(id)) }],
+      // How sure the figures are is said at length further on.
+      blocks: [
+        {
+          kind: 'findings',
+          findings: findings.filter(({ id }) => !isCaution.has(id) && id !== 'how-sure'),
+        },
+      ],
     },
     {
       title: 'Take care',

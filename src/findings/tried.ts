@@ -3,7 +3,7 @@
 
 import type { Finding } from '../outcomes/outcome.ts';
 import type { Figures } from '../questions/figures.ts';
-import type { Help } from '../questions/what-helps.ts';
+import { CALM_HOT_HOURS, type Help } from '../questions/what-helps.ts';
 import { countInWords } from '../questions/words.ts';
 import { leverWords } from './answer.ts';
 import type { Context } from './context.ts';
@@ -70,7 +70,8 @@ const TOLD: Readonly<Record<string, Told>> = {
   },
   'mass-enough': (of, drawn) => {
     const then = of('more-mass');
-    if (then === undefined || then.overheatedHours > 0.9 * drawn.overheatedHours) return null;
+    const isHot = drawn.overheatedHours > CALM_HOT_HOURS;
+    if (then === undefined || !isHot || then.overheatedHours > 0.9 * drawn.overheatedHours) return null;
     return `More still helps here: with it, ${hours(then.overheatedHours)} are too hot instead of ${hours(drawn.overheatedHours)}.`;
   },
   'sunspace-open': (of) => {

@@ -16,6 +16,7 @@ export const NOT_MODELLED: readonly string[] = [
   'rain',
   'wind round a particular hill',
   'the strength of anything',
+  'the cost of anything',
 ];
 
 /** The same in a sentence. */
@@ -25,8 +26,7 @@ export const TRUST: readonly string[] = [
   'The parts of the model are checked against published standards, handbook tables and worked examples. Among them are tables of the sun and the sky, the standards for glass, walls and floors, and the handbooks of comfort, damp and mould.',
   'The whole is checked against published test houses and by its own books: in every run the heat that came in, less what went out and what was stored, has to come to nothing, and the same for water.',
   LEFT_OUT,
-  'The weather is a typical year. Real summers and winters are hotter and colder than it. Airtightness as built, the wetness of the ground and the habits of people move the figures as much. Compare versions of a house with each other, and leave a margin.',
-  'Money is not in it either: ask your builder what a change costs.',
+  'The weather is a typical year. Real summers and winters are hotter and colder than it. Airtightness as built, the wetness of the ground and the habits of people move the figures as much. Trust the comparison of two versions more than any single figure, and leave a margin.',
 ];
 
 export interface SourceCount {
@@ -109,6 +109,6 @@ export function errorsInShort(name: string, words: Wording, table: ErrorTable = 
     `How far off can a figure be? We ran an example of the tool, "${house.name}", with one thing changed at a time. ` +
     `It is too hot for ${hours(drawn[hot]!)}: ${hours(warmer[hot]!)} when every month is ${words.degree} warmer, ${hours(colder[hot]!)} when it is ${words.degree} colder. ` +
     `When the house is twice as leaky as hoped, damp goes from ${hours(drawn[damp]!)} to ${hours(leaky[damp]!)} and back-up heat from ${words.energy(drawn[heat]!)} to ${words.energy(leaky[heat]!)}. ` +
-    'The figures of this report may be off by as large a share.'
+    'This report may be as far off.'
   );
 }

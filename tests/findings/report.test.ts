@@ -116,7 +116,7 @@ describe('the report', () => {
     expect(words).toContain(
       'It is too hot for 440 hours: 720 hours when every month is 1.8 °F warmer, 260 hours when it is 1.8 °F colder. When the house is twice as leaky as hoped, damp goes from 380 hours to 37 hours and back-up heat from 670 kWh to 1350 kWh.',
     );
-    expect(words).toContain('Money is not in it');
+    expect(words).toContain('the cost of anything');
     expect(words).toContain('could not look up again');
     expect(words).not.toContain('recalled from memory');
     expect(errorsInShort('a house of ours', wordingOf('metric'))).toContain(
@@ -289,6 +289,13 @@ describe('the report', () => {
     expect(words).toContain('We ran it with a fan: 360 hours too hot instead of 440 hours.');
     expect(words).toContain('mass enough for the glass');
     expect(words).toContain('More still helps here: with it, 300 hours are too hot instead of 440 hours.');
+    // A house that is cool enough is not told to add mass.
+    const cool = {
+      ...help,
+      drawn: { ...help.drawn, overheatedHours: 60 },
+      pulled: [of('more-mass', { overheatedHours: 30 })],
+    };
+    expect(wordsOf(reportOf(order({ run: RUNS.modest, help: cool })))).not.toContain('More still helps');
     const alone = wordsOf(reportOf(order({ run: RUNS.modest })));
     expect(alone).toContain('Ask whoever made this report to run the year with openers.');
     expect(alone).not.toContain('We ran the year');

@@ -168,6 +168,6 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     }),
     says: (f) =>
       `For ${hours(f.hours)} a year less fresh air comes in than homes are asked to have: ${f.airChanges} of the house's air each hour, by a US standard of 1989. The air gets stale for ${hours(f.staleHours)}. ` +
-      'Draughts come with the wind and not with the need. A small fan that runs all day would do it, and your code may ask for one. Ask a ventilation fitter.',
+      'Draughts come with the wind and not with the need. A fan that is large enough and runs all day would do it, and your code may ask for one. Ask a ventilation fitter.',
   }),
 ];
