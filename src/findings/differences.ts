@@ -1,9 +1,11 @@
 // What sets versions apart: the inputs that are not the same in all of them, so that a comparison of figures can be
 // read. Runs in, a table out.
 
+import type { Habit } from '../design/design.ts';
 import { contextOf, type Run } from './context.ts';
-import { inputsOf } from './inputs.ts';
+import { habitWords, inputsOf } from './inputs.ts';
 import type { Block } from './report.ts';
+import { listed } from './wording.ts';
 
 const NOT_THERE = '–';
 
@@ -32,6 +34,19 @@ export function differencesOf(runs: readonly Run[]): Block {
     ])
     .filter(([, ...values]) => values.some((value) => value !== values[0]));
   return { kind: 'table', head: ['What differs', ...contexts.map(({ design }) => design.name)], rows };
+}
+
+/** That the people differ too, where they do; null where all versions have the same. */
+export function habitsOf(runs: readonly Run[]): Block | null {
+  const names = new Map<Habit, string[]>();
+  for (const { design } of runs)
+    names.set(design.vents.habit, [...(names.get(design.vents.habit) ?? []), `"${design.name}"`]);
+  if (names.size < 2) return null;
+  const who = [...names].map(([habit, of]) => `${habitWords(habit)} in ${listed(of)}`);
+  return {
+    kind: 'text',
+    text: `The people differ too: ${who.join('; ')}. So part of the difference is theirs and not the houses'. To compare the houses alone, ask for runs with the same people in each.`,
+  };
 }
 
 /** "Material" and "Place" say nothing away from their heading. */

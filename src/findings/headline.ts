@@ -1,6 +1,7 @@
 // Headline figures as rows of text: one run by zone, or several runs side by side. Units as the run asks.
 
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
+import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 import { type Context, contextOf, type Run } from './context.ts';
 import type { Block } from './report.ts';
 import { hours, percent, plain } from './wording.ts';
@@ -30,8 +31,8 @@ const ZONE_ROWS: readonly Row[] = [
   { label: () => 'Water given off a day', of: (zone, { words }) => words.water(zone.moistureLoadKgPerDay) },
   { label: () => 'Condensed on glass a year', of: (zone, { words }) => words.water(zone.condensationKg) },
   {
-    label: () => 'Mould index of the coldest corner, 0 to 6, limit 3',
-    of: (zone) => plain(zone.mouldIndexMax, 1),
+    label: () => 'Mould index of the worst place, 0 to 6, limit 3',
+    of: (zone) => plain(worstDampSpot(zone).index, 1),
   },
 ];
 

@@ -1,7 +1,7 @@
 // Every input of a design in words, for the list of assumptions: label, value with unit. A design in, rows out,
 // grouped as the design is. Numbers take label and kind of unit from design/limits.ts; choices are named here.
 
-import type { Design } from '../design/design.ts';
+import type { Design, Habit } from '../design/design.ts';
 import { glassById } from '../design/glass-catalogue.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
@@ -78,6 +78,11 @@ const CHOICES: Readonly<
     words: { mulched: 'mulched', bare: 'bare', 'open-water': 'open water' },
   },
 };
+
+/** Who opens the vents, in words. */
+export function habitWords(habit: Habit): string {
+  return CHOICES['vents.habit']!.words[habit]!;
+}
 
 /** Inputs that mean nothing without a wall between sunspace and rooms. */
 const NEEDS_WALL = /^(sunspace\.(common|doorRule)|vents\.sunspaceFanAch)/;

@@ -8,12 +8,14 @@ import { VERSION } from '../outcomes/version.ts';
 import type { Help } from '../questions/what-helps.ts';
 import { answerOf } from './answer.ts';
 import { contextOf, type Run } from './context.ts';
-import { differencesOf } from './differences.ts';
+import { differencesOf, habitsOf } from './differences.ts';
 import { findingsOf } from './findings.ts';
+import { wordsSection } from './glossary.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { RULES } from './rules.ts';
-import { CHECKS, checksInShort, TRUST } from './trust.ts';
+import { triedSection, withTried } from './tried.ts';
+import { CHECKS, checksInShort, errorsInShort, TRUST } from './trust.ts';
 import { moment, percent, wordingOf } from './wording.ts';
 
 export type Picture =
@@ -70,7 +72,7 @@ export function reportOf(order: ReportOrder): Report {
   const units = run.units ?? 'metric';
   const words = wordingOf(units);
   const context = contextOf(run);
-  const findings = order.findings ?? findingsOf(run);
+  const findings = withTried(order.findings ?? findingsOf(run), context, order.help);
   const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
   const { hottestHour, coldestHour } = context.house;
   const { geometry, design, climate } = context;
@@ -132,17 +134,28 @@ export function reportOf(order: ReportOrder): Report {
         },
       ],
     },
+    ...(order.help === null ? [] : [triedSection(context, order.help)]),
     ...(order.others.length === 0
       ? []
       : [
           {
             title: 'Beside other versions',
-            blocks: [comparisonOf([run, ...order.others]), differencesOf([run, ...order.others])],
+            blocks: [
+              comparisonOf([run, ...order.others]),
+              habitsOf([run, ...order.others]),
+              differencesOf([run, ...order.others]),
+            ].filter((block) => block !== null),
           },
         ]),
     {
       title: 'What we find',
-      blocks: [{ kind: 'findings', findings: findings.filter(({ id }) => !isCaution.has(id)) }],
+      // How sure the figures are is said at length further on.
+      blocks: [
+        {
+          kind: 'findings',
+          findings: findings.filter(({ id }) => !isCaution.has(id) && id !== 'how-sure'),
+        },
+      ],
     },
     {
       title: 'Take care',
@@ -157,7 +170,7 @@ export function reportOf(order: ReportOrder): Report {
     {
       title: 'How far to trust it',
       blocks: [
-        ...TRUST.map((text): Block => ({ kind: 'text', text })),
+        ...[...TRUST, errorsInShort(design.name, words)].map((text): Block => ({ kind: 'text', text })),
         {
           kind: 'text',
           text: `${checksInShort(CHECKS)} Each is listed in the tool under "How far to trust it", with its source, its figure and ours.`,
@@ -169,6 +182,6 @@ export function reportOf(order: ReportOrder): Report {
     title: design.name,
     subtitle: [order.client, order.place].filter((line) => line !== '').join(', '),
     foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}`,
-    sections,
+    sections: [...sections, wordsSection(context, sections)].filter(({ blocks }) => blocks.length > 0),
   };
 }

@@ -2,7 +2,8 @@
 // are written by `npm run published -- --write`; the words say what they mean for a client.
 
 import checks from './checks.json' with { type: 'json' };
-import { listed } from './wording.ts';
+import errors from './what-errors-do.json' with { type: 'json' };
+import { hours, listed, type Wording } from './wording.ts';
 
 /** What the model leaves out. */
 export const NOT_MODELLED: readonly string[] = [
@@ -15,6 +16,7 @@ export const NOT_MODELLED: readonly string[] = [
   'rain',
   'wind round a particular hill',
   'the strength of anything',
+  'the cost of anything',
 ];
 
 /** The same in a sentence. */
@@ -24,7 +26,7 @@ export const TRUST: readonly string[] = [
   'The parts of the model are checked against published standards, handbook tables and worked examples. Among them are tables of the sun and the sky, the standards for glass, walls and floors, and the handbooks of comfort, damp and mould.',
   'The whole is checked against published test houses and by its own books: in every run the heat that came in, less what went out and what was stored, has to come to nothing, and the same for water.',
   LEFT_OUT,
-  'The weather is a typical year. Real summers and winters are hotter and colder than it. Airtightness as built, the wetness of the ground and the habits of people move the figures as much. Compare versions of a house with each other, and leave a margin.',
+  'The weather is a typical year. Real summers and winters are hotter and colder than it. Airtightness as built, the wetness of the ground and the habits of people move the figures as much. Trust the comparison of two versions more than any single figure, and leave a margin.',
 ];
 
 export interface SourceCount {
@@ -77,6 +79,36 @@ export function checksInShort({ total, sources }: ChecksBySource): string {
   const [notes, failures] = [sum('note'), sum('fail')];
   return (
     `${total} numbers were held against ${sources.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
-    `${notes} lie a little outside a range that was recalled from memory, and ${failures === 0 ? 'none fails' : `${failures} fail`}. `
+    `${notes} lie a little outside a published range that we could not look up again, and ${failures === 0 ? 'none fails' : `${failures} fail`}.`
+  );
+}
+
+/** Rows of the error table that a client hears of, by how they are named there. */
+const WARMER = 'every month is 1 °C warmer';
+const COLDER = 'every month is 1 °C colder';
+const LEAKY = 'the house is twice as leaky as hoped';
+const DRAWN = 'all is as drawn';
+/** The example told of when the house is none of them. */
+const USUAL = 'the modest one';
+
+/**
+ * How far off a figure can be, as far as something measured tells: our own runs of an example with one thing changed.
+ *
+ * @param name of the design; an example of that name is told of, else the modest one
+ */
+export function errorsInShort(name: string, words: Wording, table: ErrorTable = errors): string {
+  const house =
+    table.houses.find((entry) => entry.name === name) ??
+    table.houses.find((entry) => entry.name.endsWith(USUAL));
+  const of = (wanted: string) => house?.rows.find(({ what }) => what === wanted)?.values;
+  const [drawn, warmer, colder, leaky] = [of(DRAWN), of(WARMER), of(COLDER), of(LEAKY)];
+  if (house === undefined || !drawn || !warmer || !colder || !leaky)
+    throw new RangeError(`the table of errors lacks '${USUAL}' or one of its rows`);
+  const [hot, damp, heat] = [0, 1, 2] as const;
+  return (
+    `How far off can a figure be? We ran an example of the tool, "${house.name}", with one thing changed at a time. ` +
+    `It is too hot for ${hours(drawn[hot]!)}: ${hours(warmer[hot]!)} when every month is ${words.degree} warmer, ${hours(colder[hot]!)} when it is ${words.degree} colder. ` +
+    `When the house is twice as leaky as hoped, damp goes from ${hours(drawn[damp]!)} to ${hours(leaky[damp]!)} and back-up heat from ${words.energy(drawn[heat]!)} to ${words.energy(leaky[heat]!)}. ` +
+    'This report may be as far off.'
   );
 }

@@ -8,6 +8,8 @@ export type Units = 'metric' | 'us';
 export interface Wording {
   /** a temperature [°C], to a whole degree unless a tenth is asked for */
   readonly temperature: (celsius: number, digits?: 0 | 1) => string;
+  /** a difference of one kelvin, exactly */
+  readonly degree: string;
   /** a difference of temperatures [K] */
   readonly degrees: (kelvin: number) => string;
   readonly area: (m2: number) => string;
@@ -26,6 +28,7 @@ export interface Wording {
 }
 
 const METRIC: Wording = {
+  degree: '1 °C',
   temperature: (celsius, digits = 0) => `${plain(celsius, digits)} °C`,
   degrees: (kelvin) => `${plain(kelvin, Number.isInteger(kelvin) || kelvin >= 10 ? 0 : 1)} °C`,
   area: (m2) => `${plain(m2, m2 < 10 ? 1 : 0)} m²`,
@@ -46,6 +49,7 @@ const POUND = 0.45359237;
 const GALLON = 3.785411784;
 
 const US: Wording = {
+  degree: '1.8 °F',
   temperature: (celsius, digits = 0) => `${plain(1.8 * celsius + 32, digits)} °F`,
   degrees: (kelvin) => `${plain(1.8 * kelvin, 0)} °F`,
   area: (m2) => `${plain(m2 / FOOT ** 2, 0)} ft²`,

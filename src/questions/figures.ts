@@ -2,6 +2,7 @@
 // sunspace has its own few. Unknown is null.
 
 import type { Outcome } from '../outcomes/outcome.ts';
+import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 
 export interface Figures {
   readonly overheatedHours: number;
@@ -12,6 +13,9 @@ export interface Figures {
   readonly underheatedHours: number;
   readonly humidHours: number;
   readonly mouldIndex: number;
+  /** of the worst place of the rooms, corner or not */
+  readonly worstMouldIndex: number;
+  readonly staleAirHours: number;
   readonly swingK: number;
   readonly ventMovesPerDay: number;
   readonly neglectedShare: number;
@@ -37,6 +41,8 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
   underheatedHours: { label: 'hours too cold', unit: 'h/year', digits: 0 },
   humidHours: { label: 'humid hours', unit: 'h/year', digits: 0 },
   mouldIndex: { label: 'mould index', unit: '0–6', digits: 1 },
+  worstMouldIndex: { label: 'mould index of the worst place', unit: '0–6', digits: 1 },
+  staleAirHours: { label: 'hours of stale air', unit: 'h/year', digits: 0 },
   swingK: { label: 'mean daily swing', unit: 'K', digits: 1 },
   ventMovesPerDay: { label: 'vent moves in the busiest month', unit: 'per day', digits: 1 },
   neglectedShare: { label: 'share of the year with a vent forgotten', unit: '', digits: 2 },
@@ -56,6 +62,8 @@ export function figuresOf({ zones, heating, vents }: Outcome): Figures {
     underheatedHours: house.underheatedHours,
     humidHours: house.humidHours,
     mouldIndex: house.mouldIndexMax,
+    worstMouldIndex: worstDampSpot(house).index,
+    staleAirHours: house.freshAir.staleAirHours,
     swingK: house.meanDailySwingK,
     ventMovesPerDay: vents.movesPerDayInBusiestMonth,
     neglectedShare: vents.neglectedShare,

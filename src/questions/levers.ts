@@ -3,14 +3,20 @@
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
+import { materialById } from '../design/materials.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import { type Changes, varied, withGlassM2 } from './variation.ts';
+import type { Words } from './words.ts';
 
 export interface Lever {
   readonly id: string;
   /** as said to a person: "stand the glass upright" */
   readonly words: string;
+  /** how much was tried: "to 9.2 m²"; absent where the words say it */
+  readonly size?: (words: Words) => string;
   readonly apply: (design: Design) => Design;
+  /** id of the lever of which this is the milder form: told beside it, never chosen before it */
+  readonly milderThan?: string;
 }
 
 export interface Pulled {
@@ -29,6 +35,9 @@ const DOOR_M2 = 2;
 /** windows that open, as a share of the floor; a twentieth is common practice, no source */
 const OPENABLE_SHARE = 0.05;
 const FRESH_ACH50_LEAST = 1;
+/** Outdoor air a person needs at least, for health [m³/h]: 4 L/s, EN 16798-1; from memory, medium confidence. */
+const FRESH_M3H_EACH = 14.4;
+const SMALLER_BED = 0.5;
 const WALL_RESISTANCE = 6;
 const ROOF_RESISTANCE = 10;
 const FLOOR_RESISTANCE = 2.5;
@@ -41,16 +50,23 @@ const FLOOR_RESISTANCE = 2.5;
 export function leversOf(design: Design): readonly Lever[] {
   const { glass, sunspace, mass, floor, envelope, air, vents, people, plants, house } = design;
   const hasSunspace = sunspace.join !== 'none';
-  const glassM2 = geometryOf(design).glassM2;
+  const { glassM2, houseVolumeM3 } = geometryOf(design);
   const openableM2 = OPENABLE_SHARE * house.floorAreaM2;
-  const lever = (id: string, when: boolean, words: string, changes: Changes): Lever[] =>
-    when ? [{ id, words, apply: (to) => varied(to, changes) }] : [];
+  const freshM3H = FRESH_M3H_EACH * people.count;
+  const lever = (
+    id: string,
+    when: boolean,
+    words: string,
+    changes: Changes,
+    size?: Lever['size'],
+  ): Lever[] => (when ? [{ id, words, apply: (to) => varied(to, changes), ...(size && { size }) }] : []);
   return [
     ...(glassM2 > 1
       ? [
           {
             id: 'less-glass',
             words: 'take away a third of the equator-facing glass',
+            size: ({ area }: Words) => `to ${area(LESS_GLASS * glassM2)}`,
             apply: (to: Design) => withGlassM2(to, LESS_GLASS * glassM2),
           },
         ]
@@ -59,15 +75,33 @@ export function leversOf(design: Design): readonly Lever[] {
       'glass.tiltDeg': 90,
       'glass.overhangM': Math.max(OVERHANG_M, glass.overhangM),
     }),
-    ...lever('overhang', glass.tiltDeg >= 85 && glass.overhangM < 0.3, 'put an overhang over the glass', {
-      'glass.overhangM': OVERHANG_M,
-    }),
-    ...lever('shade', glass.summerShade < 0.5, 'shade the glass from outside in summer', {
-      'glass.summerShade': SUMMER_SHADE,
-    }),
-    ...lever('night-cover', glass.nightResistance < 0.5, 'cover the glass at night with insulation', {
-      'glass.nightResistance': NIGHT_RESISTANCE,
-    }),
+    ...lever(
+      'overhang',
+      glass.tiltDeg >= 85 && glass.overhangM < 0.3,
+      'put an overhang over the glass',
+      {
+        'glass.overhangM': OVERHANG_M,
+      },
+      ({ length }) => length(OVERHANG_M),
+    ),
+    ...lever(
+      'shade',
+      glass.summerShade < 0.5,
+      'shade the glass from outside in summer',
+      {
+        'glass.summerShade': SUMMER_SHADE,
+      },
+      () => `${Math.round(100 * SUMMER_SHADE)} % of the sun kept off`,
+    ),
+    ...lever(
+      'night-cover',
+      glass.nightResistance < 0.5,
+      'cover the glass at night with insulation',
+      {
+        'glass.nightResistance': NIGHT_RESISTANCE,
+      },
+      ({ resistance }) => resistance(NIGHT_RESISTANCE),
+    ),
     ...lever(
       'better-glass',
       glass.type === 'double-clear' || glass.type === 'single-clear',
@@ -83,6 +117,8 @@ export function leversOf(design: Design): readonly Lever[] {
       {
         'sunspace.join': 'closed',
         'sunspace.doorM2': Math.min(DOOR_M2, sunspace.doorM2),
+        // An open sunspace may keep a door that always stands open: that would shut nothing off.
+        'sunspace.doorRule': 'by-need',
       },
     ),
     ...lever(
@@ -92,6 +128,8 @@ export function leversOf(design: Design): readonly Lever[] {
         ? 'move the mass into the sun, and add to it'
         : 'add mass where the sun falls',
       { 'mass.place': 'sunlit', 'mass.areaM2': mass.areaM2 + MORE_MASS_M2 },
+      ({ area, thickness }) =>
+        `${area(MORE_MASS_M2)} more, ${thickness(mass.thicknessM)} of ${materialById(mass.material).name.toLowerCase()}`,
     ),
     ...lever(
       'bare-floor',
@@ -99,25 +137,49 @@ export function leversOf(design: Design): readonly Lever[] {
       'leave the sunlit floor bare or tiled',
       { 'floor.cover': 'tile' },
     ),
-    ...lever('floor-insulation', floor.resistance < 1.5, 'insulate under the floor', {
-      'floor.resistance': FLOOR_RESISTANCE,
-      'floor.edgeResistance': Math.max(1.5, floor.edgeResistance),
-    }),
-    ...lever('wall-insulation', envelope.wallResistance < 4, 'insulate the walls better', {
-      'envelope.wallResistance': WALL_RESISTANCE,
-    }),
-    ...lever('roof-insulation', envelope.roofResistance < 7, 'insulate the roof better', {
-      'envelope.roofResistance': ROOF_RESISTANCE,
-    }),
+    ...lever(
+      'floor-insulation',
+      floor.resistance < 1.5,
+      'insulate under the floor',
+      {
+        'floor.resistance': FLOOR_RESISTANCE,
+        'floor.edgeResistance': Math.max(1.5, floor.edgeResistance),
+      },
+      ({ resistance }) => resistance(FLOOR_RESISTANCE),
+    ),
+    ...lever(
+      'wall-insulation',
+      envelope.wallResistance < 4,
+      'insulate the walls better',
+      {
+        'envelope.wallResistance': WALL_RESISTANCE,
+      },
+      ({ resistance }) => resistance(WALL_RESISTANCE),
+    ),
+    ...lever(
+      'roof-insulation',
+      envelope.roofResistance < 7,
+      'insulate the roof better',
+      {
+        'envelope.roofResistance': ROOF_RESISTANCE,
+      },
+      ({ resistance }) => resistance(ROOF_RESISTANCE),
+    ),
     ...lever('tighter', air.ach50 > 2, 'build the house more tightly', {
       'air.ach50': Math.max(FRESH_ACH50_LEAST, air.ach50 / 2),
     }),
     ...lever('openers', vents.habit !== 'automatic', 'let openers work the vents', {
       'vents.habit': 'automatic',
     }),
-    ...lever('windows', vents.houseM2 < openableM2, 'make more of the windows open', {
-      'vents.houseM2': openableM2,
-    }),
+    ...lever(
+      'windows',
+      vents.houseM2 < openableM2,
+      'make more of the windows open',
+      {
+        'vents.houseM2': openableM2,
+      },
+      ({ area }) => area(openableM2),
+    ),
     ...lever(
       'sunspace-vents',
       hasSunspace && vents.sunspaceM2 < glassM2 / 6,
@@ -125,13 +187,34 @@ export function leversOf(design: Design): readonly Lever[] {
       {
         'vents.sunspaceM2': glassM2 / 6,
       },
+      ({ area }) => area(glassM2 / 6),
     ),
-    ...lever('purge', vents.nightPurgeAch === 0, 'blow cool night air through the house', {
-      'vents.nightPurgeAch': PURGE_ACH,
-    }),
+    ...lever(
+      'purge',
+      vents.nightPurgeAch === 0,
+      'blow cool night air through the house',
+      {
+        'vents.nightPurgeAch': PURGE_ACH,
+      },
+      () => `${PURGE_ACH} air changes an hour`,
+    ),
+    ...lever(
+      'fresh-air-fan',
+      people.count > 0 && vents.extractAch < (0.9 * freshM3H) / houseVolumeM3,
+      'run a small fan all day for fresh air',
+      { 'vents.extractAch': freshM3H / houseVolumeM3 },
+      ({ volume }) => `${volume(freshM3H)} an hour`,
+    ),
     ...lever('dry-living', people.living !== 'dry', 'cook under a hood and dry the washing outdoors', {
       'people.living': 'dry',
     }),
+    ...lever(
+      'smaller-bed',
+      plants.bedM2 > 0 && plants.soil !== 'mulched',
+      'halve the planted bed and mulch it',
+      { 'plants.bedM2': SMALLER_BED * plants.bedM2, 'plants.soil': 'mulched' },
+      ({ area }) => `to ${area(SMALLER_BED * plants.bedM2)}`,
+    ).map((milder) => ({ ...milder, milderThan: 'no-plants' })),
     ...lever('no-plants', plants.bedM2 > 0, 'plant nothing indoors', { 'plants.bedM2': 0 }),
   ];
 }

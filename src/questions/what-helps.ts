@@ -16,6 +16,8 @@ export interface PulledLevers {
 export interface Help extends PulledLevers {
   /** each on top of those before it, with the figures then */
   readonly steps: readonly Pulled[];
+  /** a milder lever, with the figures of all steps when it stands in for the one it is milder than */
+  readonly milder?: Pulled;
 }
 
 /** Steps told; more is a list nobody keeps. */
@@ -27,8 +29,18 @@ const LEAST_SHARE = 0.1;
 export const CALM_HOT_HOURS = 0.01 * 8760;
 export const CALM_DAMP_HOURS = 0.05 * 8760;
 
+/** A house this much beyond them is still nearly calm: what is left is not worth a change. House rule. */
+export const NEARLY_CALM = 1.25;
+
+/** Whether neither heat nor damp is worth a change. */
+export function isCalm({ overheatedHours, humidHours }: HotAndDamp): boolean {
+  return overheatedHours <= NEARLY_CALM * CALM_HOT_HOURS && humidHours <= NEARLY_CALM * CALM_DAMP_HOURS;
+}
+
+type HotAndDamp = Pick<Figures, 'overheatedHours' | 'humidHours'>;
+
 /** Hours of discomfort beyond those that nobody minds. */
-function trouble({ overheatedHours, humidHours }: Figures): number {
+function trouble({ overheatedHours, humidHours }: HotAndDamp): number {
   return Math.max(0, overheatedHours - CALM_HOT_HOURS) + Math.max(0, humidHours - CALM_DAMP_HOURS);
 }
 
@@ -49,7 +61,7 @@ export async function helpFor(
 ): Promise<Help> {
   const steps: Pulled[] = [];
   let [at, figures, tried] = [design, drawn, pulled];
-  while (steps.length < MOST_STEPS && trouble(figures) > 0) {
+  while (steps.length < MOST_STEPS && !isCalm(figures)) {
     const best = bestOf(tried);
     const before = trouble(figures);
     const won = best === null ? 0 : before - trouble(best.figures);
@@ -57,12 +69,29 @@ export async function helpFor(
     steps.push(best);
     at = best.lever.apply(at);
     figures = best.figures;
-    if (steps.length === MOST_STEPS || trouble(figures) === 0) break;
+    if (steps.length === MOST_STEPS || isCalm(figures)) break;
     const taken = new Set(steps.map(({ lever }) => lever.id));
     const left = leversOf(at).filter(({ id }) => !taken.has(id));
     tried = await pullEach(left, at, runner);
   }
-  return { drawn, pulled, steps };
+  return { drawn, pulled, steps, ...(await milderThan(steps, design, runner)) };
+}
+
+/** All steps again with one of them in its milder form, where there is one. */
+async function milderThan(
+  steps: readonly Pulled[],
+  design: Design,
+  runner: Runner,
+): Promise<Pick<Help, 'milder'>> {
+  const ids = steps.map(({ lever }) => lever.id);
+  const lever = leversOf(design).find(
+    ({ milderThan: harder }) => harder !== undefined && ids.includes(harder),
+  );
+  if (lever === undefined) return {};
+  const taken = steps.map((step) => (step.lever.id === lever.milderThan ? lever : step.lever));
+  const all = taken.reduce((at, { apply }) => apply(at), design);
+  const [result] = await runner.run([jobOf(lever.id, all)]);
+  return { milder: { lever, figures: figuresOf(result!.outcome) } };
 }
 
 async function pullEach(
@@ -78,10 +107,12 @@ function jobOf(id: string, design: Design): RunJob {
   return { id, label: id, design, at: {} };
 }
 
-/** The lever that leaves the least trouble; of equals the first. */
+/** The lever that leaves the least trouble, no milder form of another; of equals the first. */
 function bestOf(pulled: readonly Pulled[]): Pulled | null {
-  return pulled.reduce<Pulled | null>(
-    (best, entry) => (best === null || trouble(entry.figures) < trouble(best.figures) ? entry : best),
-    null,
-  );
+  return pulled
+    .filter(({ lever }) => lever.milderThan === undefined)
+    .reduce<Pulled | null>(
+      (best, entry) => (best === null || trouble(entry.figures) < trouble(best.figures) ? entry : best),
+      null,
+    );
 }

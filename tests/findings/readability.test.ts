@@ -10,6 +10,7 @@ import { contextOf } from '../../src/findings/context.ts';
 import { RULES } from '../../src/findings/rules.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import { leversOf } from '../../src/questions/levers.ts';
+import { madeOpening } from '../outcomes/made-year.ts';
 import { madeRun } from './made-run.ts';
 import { RULE_CASES } from './rule-cases.ts';
 
@@ -78,6 +79,21 @@ describe('the findings read like a daily paper', () => {
 });
 
 describe('the answer in one paragraph', () => {
+  it('reads like a daily paper where neither heat nor damp is worth a change', () => {
+    const figures = { overheatedHours: 30, humidHours: 30, heatingKWh: 900, staleAirHours: 40 } as Figures;
+    const made = madeRun({
+      house: { co2Ppm: 2200 },
+      year: { openings: [madeOpening('vents', () => 6)] },
+      outcome: { heating: { energyKWh: 500, peakW: 3000 } },
+    });
+    const pulled = leversOf(made.design).map((lever) => ({ lever, figures }));
+    const text = answerOf(contextOf(made), { drawn: { ...figures, heatingKWh: 500 }, pulled, steps: [] });
+    expect(text).toContain('Two other things are worth one.');
+    const { grade, longest } = measured(text);
+    expect(grade).toBeLessThan(ALLOWED.highestGrade);
+    expect(longest).toBeLessThanOrEqual(ALLOWED.longestSentence);
+  });
+
   it('reads like a daily paper, with every sentence it may have', () => {
     const figures = { overheatedHours: 900, humidHours: 30, heatingKWh: 2000 } as Figures;
     const context = contextOf(

@@ -1,6 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
 import { inputsOf } from '../../src/findings/inputs.ts';
 import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
+import { errorsInShort } from '../../src/findings/trust.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import type { Lever } from '../../src/questions/levers.ts';
@@ -99,9 +101,33 @@ describe('the report', () => {
     expect(reportOf(order()).sections.some(({ title }) => title === 'Beside other versions')).toBe(false);
   });
 
+  it('says beside a comparison that the people differ, and only when they do', () => {
+    expect(wordsOf(reportOf(order({ others: [RUNS.closed, RUNS.modest] })))).toContain(
+      'The people differ too: people who forget now and then in "Larkspur Bench, the leaning one"; attentive people in "Larkspur Bench, the closed-off one" and "Larkspur Bench, the modest one".',
+    );
+    expect(wordsOf(reportOf(order({ run: RUNS.closed, others: [RUNS.modest] })))).not.toContain(
+      'The people differ',
+    );
+  });
+
+  it('says how far off a figure can be by what was run, and that money and some ranges are not known', () => {
+    const words = wordsOf(reportOf(order({ run: { ...RUNS.modest, units: 'us' } })));
+    // The rows of what-errors-do.json: 444, 722 and 258 hours; 384 and 37 hours; 669 and 1367 kWh.
+    expect(words).toContain(
+      'It is too hot for 440 hours: 720 hours when every month is 1.8 °F warmer, 260 hours when it is 1.8 °F colder. When the house is twice as leaky as hoped, damp goes from 380 hours to 37 hours and back-up heat from 670 kWh to 1350 kWh.',
+    );
+    expect(words).toContain('the cost of anything');
+    expect(words).toContain('could not look up again');
+    expect(words).not.toContain('recalled from memory');
+    expect(errorsInShort('a house of ours', wordingOf('metric'))).toContain(
+      'the modest one", with one thing',
+    );
+    expect(errorsInShort(RUNS.leaning.design.name, wordingOf('metric'))).toContain('too hot for 1450 hours');
+  });
+
   it('says in one paragraph what was tried and what it would do', () => {
     const figures = (overheatedHours: number, humidHours: number) =>
-      ({ overheatedHours, humidHours, heatingKWh: 2000 }) as Figures;
+      ({ overheatedHours, humidHours, heatingKWh: 2000, worstMouldIndex: 0, staleAirHours: 0 }) as Figures;
     const lever = (words: string): Lever => ({ id: words, words, apply: (design) => design });
     const [shade, plants] = [lever('shade the glass'), lever('plant nothing indoors')];
     const pulled = [
@@ -121,7 +147,7 @@ describe('the report', () => {
       'We tried 2 changes on the house as drawn, each by itself, and then the best ones together.',
     );
     expect(words).toContain(
-      'Do two things: plant nothing indoors; and shade the glass. Then the rooms are too hot for 120 hours and too damp for 30 hours, and the heater adds 2000 kWh. The first alone would leave 2200 hours too hot (more than now) and 1 hour too damp.',
+      'Do two things: plant nothing indoors; and shade the glass. Then the rooms are too hot for 120 hours and too damp for 30 hours, and the heater adds 2000 kWh. Mould does not start, then as now. The first alone would leave 2200 hours too hot (more than now) and 1 hour too damp.',
     );
     expect(wordsOf(reportOf(order({ help: { ...help, steps: [] } })))).toContain(
       'None of them alone helps much',
@@ -130,6 +156,149 @@ describe('the report', () => {
       'One thing helps most: plant nothing indoors. Then the rooms are too hot for 2200 hours and too damp for 1 hour, and',
     );
     expect(wordsOf(reportOf(order())).includes('each by itself')).toBe(false);
+  });
+
+  it('says what becomes of mould, stale air, the hottest hour and heat, and of plants kept after all', () => {
+    const then = {
+      overheatedHours: 120,
+      humidHours: 30,
+      heatingKWh: 3000,
+      warmestC: 26.5,
+      worstMouldIndex: 0.3,
+      staleAirHours: 900,
+      ventMovesPerDay: 12,
+    } as Figures;
+    const drawn = {
+      ...then,
+      overheatedHours: 1500,
+      heatingKWh: 2000,
+      warmestC: 31,
+      worstMouldIndex: 5,
+      ventMovesPerDay: 5,
+    };
+    const lever: Lever = { id: 'no-plants', words: 'plant nothing indoors', apply: (design) => design };
+    const milder: Lever = {
+      id: 'smaller-bed',
+      words: 'halve the bed',
+      size: ({ area }) => `to ${area(8)}`,
+      milderThan: 'no-plants',
+      apply: (design) => design,
+    };
+    const step = { lever, figures: then };
+    const said = (changes: Partial<Help>) =>
+      wordsOf(reportOf(order({ help: { drawn, pulled: [step], steps: [step], ...changes } })));
+    const words = said({ milder: { lever: milder, figures: { ...then, humidHours: 800 } } });
+    for (const sentence of [
+      'the heater adds 3000 kWh, more than now, 2000 kWh.',
+      'The hottest hour falls from 31.0 °C to 26.5 °C.',
+      'The mould index falls from 5.0 to 0.3, so mould does not even start.',
+      'The air would be stale for 900 hours',
+      'But somebody has to open or shut a vent or door 12.0 times a day in the busiest month (now 5.0), or openers do.',
+      'If, in place of the first, you halve the bed (to 8.0 m²), then 120 hours are too hot and 800 hours too damp, with a mould index of 0.3.',
+    ])
+      expect(words).toContain(sentence);
+    const mouldy = { ...step, figures: { ...then, worstMouldIndex: 3.2, heatingKWh: 2100 } };
+    expect(said({ steps: [mouldy] })).toContain('Mould would still show: its index goes from 5.0 to 3.2');
+    expect(said({ steps: [mouldy] })).toContain('the heater adds 2100 kWh. ');
+    expect(said({ steps: [step, mouldy] })).toContain(
+      'The first alone would leave 120 hours too hot and 30 hours too damp.',
+    );
+    const worse = { ...step, figures: { ...then, overheatedHours: 2200 } };
+    expect(said({ steps: [worse, mouldy] })).toContain(
+      '2200 hours too hot (more than now: plants cool by the water they give off)',
+    );
+  });
+
+  it('goes past heat and damp that are hardly there to the moves of the vents and stale air', () => {
+    const figures = {
+      overheatedHours: 40,
+      humidHours: 370,
+      heatingKWh: 1300,
+      staleAirHours: 270,
+      worstMouldIndex: 0.6,
+    } as Figures;
+    const of = (id: string, changes: Partial<Figures> = {}) => ({
+      lever: {
+        id,
+        words: id,
+        apply: (design: Design) => design,
+      },
+      figures: { ...figures, ...changes },
+    });
+    const pulled = [
+      of('openers'),
+      of('fresh-air-fan', { staleAirHours: 0, heatingKWh: 2200 }),
+      of('night-cover'),
+    ];
+    const help = { drawn: figures, pulled, steps: [] };
+    const words = wordsOf(reportOf(order({ run: RUNS.closed, help })));
+    expect(words).toContain('Neither heat nor damp is worth a change');
+    expect(words).toContain(
+      'Two other things are worth one. Openers that work the vents would spare you those',
+    );
+    expect(words).toContain('the air is stale for 270 hours instead of 600 hours.');
+    expect(words).toContain(
+      'would leave no hours of stale air instead of 600 hours. The heater then adds 2200 kWh, more than now, 1300 kWh.',
+    );
+    expect(words).not.toContain('helps most');
+  });
+
+  it('shows what every change did by itself, and the steps together, only when changes were run', () => {
+    const figures = (overheatedHours: number): Figures =>
+      ({
+        overheatedHours,
+        humidHours: 12,
+        staleAirHours: 600,
+        worstMouldIndex: 1.23,
+        heatingKWh: 1500,
+      }) as Figures;
+    const of = (id: string, overheatedHours: number) => ({
+      lever: { id, words: `${id} it`, size: () => 'so much', apply: (design: Design) => design },
+      figures: figures(overheatedHours),
+    });
+    const [shade, openers] = [of('shade', 20), of('openers', 30)];
+    const help = { drawn: figures(90), pulled: [shade, openers], steps: [shade, of('openers', 10)] };
+    const section = reportOf(order({ help })).sections.find(({ title }) => title === 'What we tried')!;
+    expect(section.blocks[1]).toEqual({
+      kind: 'table',
+      head: ['', 'Hours too hot', 'Hours too damp', 'Hours of stale air', 'Mould index', 'Back-up heat'],
+      rows: [
+        ['As drawn', '90'],
+        ['Shade it (so much)', '20'],
+        ['Openers it (so much)', '30'],
+        ['The first two steps together', '10'],
+      ].map((row) => [...row, '12', '600', '1.2', '1500 kWh']),
+    });
+    expect(reportOf(order()).sections.some(({ title }) => title === 'What we tried')).toBe(false);
+  });
+
+  it('gives the figures of a change beside the finding that speaks of it, and else says whom to ask', () => {
+    const drawn = { overheatedHours: 440, humidHours: 380, heatingKWh: 670, staleAirHours: 430 } as Figures;
+    const of = (id: string, changes: Partial<Figures>) => ({
+      lever: { id, words: id, apply: (design: Design) => design },
+      figures: { ...drawn, worstMouldIndex: 0, ...changes },
+    });
+    const pulled = [
+      of('openers', { overheatedHours: 330 }),
+      of('purge', { overheatedHours: 360 }),
+      of('more-mass', { overheatedHours: 300 }),
+    ];
+    const help = { drawn: { ...drawn, worstMouldIndex: 0 }, pulled, steps: [] };
+    const words = wordsOf(reportOf(order({ run: RUNS.modest, help })));
+    expect(words).toContain('We ran the year with openers: 330 hours too hot and 380 hours too damp.');
+    expect(words).toContain('We ran it with a fan: 360 hours too hot instead of 440 hours.');
+    expect(words).toContain('mass enough for the glass');
+    expect(words).toContain('More still helps here: with it, 300 hours are too hot instead of 440 hours.');
+    // A house that is cool enough is not told to add mass.
+    const cool = {
+      ...help,
+      drawn: { ...help.drawn, overheatedHours: 60 },
+      pulled: [of('more-mass', { overheatedHours: 30 })],
+    };
+    expect(wordsOf(reportOf(order({ run: RUNS.modest, help: cool })))).not.toContain('More still helps');
+    const alone = wordsOf(reportOf(order({ run: RUNS.modest })));
+    expect(alone).toContain('Ask whoever made this report to run the year with openers.');
+    expect(alone).not.toContain('We ran the year');
   });
 
   it('asks for every picture once, the weeks by their first hour', () => {

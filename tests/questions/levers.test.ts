@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
@@ -6,7 +6,7 @@ import type { Figures } from '../../src/questions/figures.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
 import type { RunResult } from '../../src/questions/run-job.ts';
 import type { Runner } from '../../src/questions/runner.ts';
-import { helpFor, pullLevers } from '../../src/questions/what-helps.ts';
+import { helpFor, isCalm, pullLevers } from '../../src/questions/what-helps.ts';
 import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
@@ -37,6 +37,37 @@ describe('levers', () => {
         id,
       ).not.toContain(id);
     }
+  });
+});
+
+test('a sunspace shut off has a door that is opened by need, whatever the open one had', () => {
+  const open = {
+    ...design,
+    sunspace: { ...design.sunspace, join: 'open' as const, doorRule: 'open' as const },
+  };
+  const closed = leversOf(open)
+    .find(({ id }) => id === 'close-off')!
+    .apply(open);
+  expect(closed.sunspace).toMatchObject({ join: 'closed', doorRule: 'by-need' });
+});
+
+describe('a fan for fresh air', () => {
+  const fanOf = (people: number, extractAch = 0) => {
+    const drawn = {
+      ...design,
+      people: { ...design.people, count: people },
+      vents: { ...design.vents, extractAch },
+    };
+    return leversOf(drawn)
+      .find(({ id }) => id === 'fresh-air-fan')
+      ?.apply(drawn).vents.extractAch;
+  };
+
+  it('gives each person 4 litres of air a second, and nobody none', () => {
+    // three people: 12 L/s, 43.2 m³/h; house of 110 m² by 2.6 m
+    expect(fanOf(3)).toBeCloseTo(43.2 / 286, 9);
+    expect(fanOf(0)).toBeUndefined();
+    expect(fanOf(3, 0.15)).toBeUndefined();
   });
 });
 
@@ -88,8 +119,12 @@ describe('what helps', () => {
       [1500, 5],
       [100, 5],
     ]);
-    // What is tried next stands on the steps already taken.
-    expect(seen.at(-1)!.plants.bedM2).toBe(0);
+    // What is tried next stands on the steps already taken; last of all they are tried with half the bed.
+    expect(seen.at(-2)!.plants.bedM2).toBe(0);
+    expect(help.milder!.lever.id).toBe('smaller-bed');
+    expect(seen.at(-1)!.plants).toMatchObject({ bedM2: design.plants.bedM2 / 2, soil: 'mulched' });
+    expect(seen.at(-1)!.glass.summerShade).toBeGreaterThan(0.5);
+    expect(help.milder!.figures).toMatchObject({ overheatedHours: 100, humidHours: 3600 });
   });
 
   it('takes no step that wins next to nothing, and none for a calm house', async () => {
@@ -103,6 +138,31 @@ describe('what helps', () => {
       () => 100,
     );
     expect((await helpFor(modest, await pullLevers(modest, calm), calm)).steps).toEqual([]);
+  });
+
+  it('offers nothing against heat or damp that is hardly there', async () => {
+    // A twentieth of the year is 438 hours, a hundredth 88; one change would bring both within.
+    const nearly = runnerOf(
+      (run) => (run.glass.nightResistance > 0 ? 20 : 95),
+      (run) => (run.glass.nightResistance > 0 ? 400 : 500),
+    );
+    const help = await helpFor(modest, await pullLevers(modest, nearly), nearly);
+    expect(help.steps).toEqual([]);
+    expect([isCalm(help.drawn), isCalm(figures(100, 560)), isCalm(figures(120, 0))]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+  });
+
+  it('chooses no milder form of another change, however well it does', async () => {
+    const runner = runnerOf(
+      () => 50,
+      (run) => (run.plants.soil === 'mulched' ? 0 : run.plants.bedM2 === 0 ? 100 : 3600),
+    );
+    const help = await helpFor(design, await pullLevers(design, runner), runner);
+    expect(help.steps.map(({ lever }) => lever.id)).toEqual(['no-plants']);
+    expect(help.milder).toMatchObject({ lever: { id: 'smaller-bed' }, figures: { humidHours: 0 } });
   });
 
   it('fails with its runner', async () => {

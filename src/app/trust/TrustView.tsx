@@ -88,7 +88,7 @@ export function TrustView() {
       <p>
         Where a source has many rows of one quantity, the row that comes nearest to what was allowed stands
         for all of them. A number is from a document that was open, computed anew from the published formula,
-        recalled from memory, or common practice without a source.
+        recalled from memory (published, and not looked up again), or common practice without a source.
       </p>
       {CHECKS.sources.map(({ source, checks, pass, note, fail, marks }) => (
         <details key={source} class="trust-source">

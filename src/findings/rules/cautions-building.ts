@@ -30,7 +30,7 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
       source: 'common to building codes (from memory, medium confidence)',
     }),
     says: (f, { words }) =>
-      `The walls hold back ${words.length(f.retainedM)} of earth. Wet earth pushes hard, and such walls have fallen on people. Above about ${words.length(f.engineerAboveM)} most codes want an engineer's design. Get one before you dig, and never work under an unpropped bank.`,
+      `The walls hold back ${words.length(f.retainedM)} of earth. Wet earth pushes hard, and such walls have fallen on people. Above about ${words.length(f.engineerAboveM)} most codes want an engineer's design. Ask a structural engineer before you dig, and never work under an unpropped bank.`,
   }),
   caution({
     id: 'caution-berm-damp',
@@ -42,7 +42,7 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
       source: 'model dwelling code: ground falls 5 % for 3 m (from memory, high confidence)',
     }),
     says: (f, { words }) =>
-      `Keep water away from the earth wall. Let the ground fall away from it by ${Math.round(100 * f.fallShare)} % for ${words.length(f.fallM)}, and dig a ditch above the berm. Lay a drain below floor level that runs out in the open. Put a membrane on the wall and the insulation outside it. Dry earth also keeps the house warmer. Once it is buried you cannot mend it, so have it checked before you fill.`,
+      `Keep water away from the earth wall. Let the ground fall away from it by ${Math.round(100 * f.fallShare)} % for ${words.length(f.fallM)}, and dig a ditch above the berm. Lay a drain below floor level that runs out in the open. Put a membrane on the wall and the insulation outside it. Dry earth also keeps the house warmer. Once it is buried you cannot mend it, so have a drainage engineer, or a builder used to buried walls, check it before you fill.`,
   }),
   caution({
     id: 'caution-foundation-damp',
@@ -60,7 +60,7 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
     applies: ({ design, geometry }) => design.envelope.bermShare === 1 || geometry.sunspaceRoofM2 > 0,
     figures: () => ({ source: 'usual building practice; local codes decide' }),
     says: () =>
-      "Beams over wide rooms, snow, and above all any earth on the roof are an engineer's matter. Rain makes dry earth a third heavier. This tool knows heat and damp; it knows nothing of strength.",
+      "Beams over wide rooms, snow, and above all any earth on the roof are a structural engineer's matter. Rain makes dry earth a third heavier. This tool knows heat and damp; it knows nothing of strength.",
   }),
   caution({
     id: 'caution-water-weight',

@@ -38,7 +38,7 @@ export const GLASS_CAUTIONS: readonly Rule[] = [
     applies: isSloped,
     figures: () => ({ source: 'US Department of Energy, fact sheet on sunspaces, 1990s' }),
     says: () =>
-      'Leaning glass has a name for leaks. Use a glazing-bar system made for slopes, with drains inside the bars, and not window units sealed to rafters on site. Ask the maker whether the warranty holds on a slope.',
+      'Leaning glass has a name for leaks. Use a glazing-bar system made for slopes, with drains inside the bars, and not window units sealed to rafters on site. Ask the maker whether the warranty holds on a slope, and a glazier who has built such slopes.',
   }),
   caution({
     id: 'caution-snow',
@@ -52,7 +52,7 @@ export const GLASS_CAUTIONS: readonly Rule[] = [
       source: 'EN 1991-1-3, snow shape factor (from memory, high confidence)',
     }),
     says: (f) =>
-      `Snow will lie on this glass and slide off it. At ${f.tiltDeg}° the European snow code counts ${f.freeShare > 0 ? percent(f.freeShare) : 'none'} of the ground's snow load on it while the snow can slide, and ${percent(f.heldShare)} where bars or gutters hold it. Leave room at its foot for what comes down, keep doors out of the way, and have an engineer size the bars.`,
+      `Snow will lie on this glass and slide off it. By the European snow code, glass at ${f.tiltDeg}° carries ${f.freeShare > 0 ? percent(f.freeShare) : 'none'} of the snow that lies on flat ground, as long as it can slide off. Where bars or gutters hold it, count ${percent(f.heldShare)}. Leave room at its foot for what comes down, keep doors out of the way, and have an engineer size the bars.`,
   }),
   caution({
     id: 'caution-large-panes',
@@ -60,6 +60,6 @@ export const GLASS_CAUTIONS: readonly Rule[] = [
     applies: (context) => context.geometry.glassM2 > 0 && !isSloped(context),
     figures: () => ({ source: 'common to model building codes; local codes decide' }),
     says: () =>
-      'Panes near the floor, near doors and next to a bath have to be safety glass under most codes. Ask before you order.',
+      'Panes near the floor, near doors and next to a bath have to be safety glass under most codes. Ask your glazier or your building office before you order.',
   }),
 ];

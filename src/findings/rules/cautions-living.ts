@@ -6,7 +6,7 @@ import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { caution, type Rule } from '../rule.ts';
-import { hours, moment } from '../wording.ts';
+import { hours, moment, percent } from '../wording.ts';
 
 /** Houses tighter than this need air brought in for any fire [air changes an hour at 50 Pa]. House rule. */
 const TIGHT_ACH50 = 5;
@@ -20,6 +20,12 @@ interface Heat {
   readonly worstC: number;
   readonly worstHour: number;
 }
+
+/** Humidity from which damp makes warm air feel plainly hotter. House rule. */
+const DAMP_AIR = 0.5;
+/** Where a cool room lies. Common practice, no source. */
+const COOL_ROOM =
+  'Give them one room that stays cool: on the shaded side, against the earth if a wall is, with no sun through its glass. Have someone look in on hot days, and ask a doctor or your health department beforehand what to do.';
 
 /** Hours at extreme caution or worse in the rooms, by air temperature and humidity. */
 function heatStress({ houseYear }: Context): Heat {
@@ -41,6 +47,7 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
     applies: (context) => heatStress(context).hours > 0,
     figures: (context) => {
       const { hours: count, worstC, worstHour } = heatStress(context);
+      const { airC, relativeHumidity } = context.houseYear;
       return {
         hours: count,
         fromC: EXTREME_CAUTION_C,
@@ -48,11 +55,14 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
         beyondChart: worstC > CHART_END_C ? 'yes' : 'no',
         band: heatBand(Math.min(worstC, CHART_END_C)),
         worst: moment(worstHour),
-        source: 'US National Weather Service, heat index, in the shade',
+        airThenC: airC[worstHour]!,
+        humidityThen: relativeHumidity[worstHour]!,
+        source:
+          'US National Weather Service, heat index, in the shade; the cool room: common practice, no source',
       };
     },
     says: (f, { words }) =>
-      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. The US weather service calls that "${f.band}". Such heat can kill: the old, babies, and people who are ill or take certain medicines are most at risk. They need one room that stays cool, and someone who looks in.`,
+      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. The air is ${words.temperature(f.airThenC, 1)} then, at ${percent(f.humidityThen)} humidity${f.humidityThen >= DAMP_AIR ? ': sweat dries slowly in air so damp' : ''}. The US weather service calls that "${f.band}". It is a danger to life for some: the old, babies, and people who are ill or take certain medicines. ${COOL_ROOM}`,
   }),
   caution({
     id: 'caution-fire',
@@ -88,7 +98,7 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
         'World Health Organization, guidelines on dampness and mould (2009; from memory, high confidence)',
     }),
     says: () =>
-      'Mould makes asthma and coughs worse, most of all in children. Do not paint over it: take away the damp, then the mouldy stuff, with gloves and a mask. For a large patch, call someone trained.',
+      'Mould makes asthma and coughs worse, most of all in children. Do not paint over it: take away the damp, then the mouldy stuff, with gloves and a mask. For a large patch, call a mould remediation firm, or ask your health department.',
   }),
   caution({
     id: 'caution-codes-first',

@@ -47,6 +47,15 @@ function earthCoupled({ design }: Context): boolean {
   return design.envelope.bermShare > 0 || design.plants.bedM2 > 0 || design.floor.resistance < 1;
 }
 
+/** Where the earth comes near the rooms of this house. */
+function openingOf(context: Context): string {
+  const { envelope, plants, floor } = context.design;
+  if (!earthCoupled(context)) return 'Radon can enter any house that stands on the ground.';
+  if (envelope.bermShare > 0) return 'This house touches a lot of earth, and radon comes out of the earth.';
+  const what = [...(floor.resistance < 1 ? ['floor'] : []), ...(plants.bedM2 > 0 ? ['planted bed'] : [])];
+  return `The ${listed(what)} of this house ${what.length > 1 ? 'lie' : 'lies'} on the earth, and radon comes out of the earth.`;
+}
+
 export const RADON_CAUTIONS: readonly Rule[] = [
   caution({
     id: 'caution-radon',
@@ -61,15 +70,12 @@ export const RADON_CAUTIONS: readonly Rule[] = [
         levels: listed(countries.map(levelIn)),
         whoBqPerM3: WHO_REFERENCE.level,
         whoMostBqPerM3: WHO_MOST.level,
-        earthCoupled: earthCoupled(context) ? 'yes' : 'no',
+        opening: openingOf(context),
         source: `${[...new Set(rows.map(({ body, source }) => `${body}: ${source}`))].join('; ')}; measures: US EPA 402-K-01-002 (2001)`,
       };
     },
     says: (f) =>
-      (f.earthCoupled === 'yes'
-        ? 'This house touches a lot of earth, and radon comes out of the earth. '
-        : 'Radon can enter any house that stands on the ground. ') +
-      `You cannot smell it, and it causes lung cancer. Before you pour the floor, plan a layer of gravel under it, a sealed sheet on top, and a pipe from the gravel up through the roof. When you have moved in, test for at least three months of the heating season. ${levelText(f)} Your health authority knows the local level and who may test.`,
+      `${f.opening} You cannot smell it, and it causes lung cancer. Before you pour the floor, plan a layer of gravel under it, a sealed sheet on top, and a pipe from the gravel up through the roof. When you have moved in, test for at least three months of the heating season. ${levelText(f)} Your health authority knows the local level and who may test.`,
   }),
 ];
 

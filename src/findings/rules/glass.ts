@@ -93,13 +93,19 @@ export const GLASS_RULES: readonly Rule[] = [
       shareOfFloor: context.geometry.shareOfFloor,
       shareOfWall: context.geometry.shareOfWall,
       ceiling: ceilingOf(context),
+      windowsCeiling: DIRECT_GAIN,
+      sunspaceCeiling: ALL_PASSIVE,
+      isHot: context.house.overheatedHours > calmHours() ? 'yes' : 'no',
       source: MARK_SOURCE,
     }),
     says: (f, { words, design }) =>
-      `The equator-facing glass is ${words.area(f.areaM2)}. That is ${percent(f.shareOfFloor)} of the heated floor, or ${percent(f.shareOfWall)} of the equator-facing wall; people mix the two up, so say which you mean. ` +
+      `The equator-facing glass is ${words.area(f.areaM2)}. That is ${percent(f.shareOfFloor)} of the heated floor, or ${percent(f.shareOfWall)} of the equator-facing wall${f.shareOfWall > 1 && design.glass.tiltDeg < 90 ? ', for leaning glass is longer than the wall is high' : ''}. Builders use either figure, so name the one you mean. ` +
+      `Guides of the 1990s stop at about ${percent(f.windowsCeiling)} of the floor for windows alone, and at ${percent(f.sunspaceCeiling)} with a sunspace, or walls that store heat behind glass. ` +
       (f.shareOfFloor > f.ceiling
-        ? `Guides of the 1990s stop at about ${percent(f.ceiling)} of the floor${design.sunspace.join === 'none' ? '' : ', sunspace included'}.`
-        : `That is within the ${percent(f.ceiling)} of the floor where guides of the 1990s stop${design.sunspace.join === 'none' ? '' : ', sunspace included'}.`),
+        ? 'This house has more.'
+        : f.isHot === 'yes'
+          ? 'This house keeps to that and still gets too hot: go by its hours, not by the guides.'
+          : 'This house keeps to that.'),
   }),
   finding({
     id: 'glass-leans',
@@ -118,6 +124,7 @@ export const GLASS_RULES: readonly Rule[] = [
         lowSun: months(low),
         summerTimes: timesUpright(context, high),
         winterTimes: timesUpright(context, low),
+        source: 'shade outside leaning glass: common practice, no source',
       };
     },
     says: (f) =>
@@ -125,7 +132,7 @@ export const GLASS_RULES: readonly Rule[] = [
       (f.winterTimes > 1.02
         ? `From ${f.lowSun} it takes only ${percent(f.winterTimes - 1)} more. `
         : `From ${f.lowSun} it takes no more than upright glass. `) +
-      'An overhang can shade upright glass in summer, but not leaning glass.',
+      'An overhang does little for leaning glass. Shade it from outside with a mat, a blind or a net that you take off by autumn. That is common practice; no study stands behind it.',
   }),
   finding({
     id: 'glass-loses',
@@ -160,9 +167,13 @@ export const GLASS_RULES: readonly Rule[] = [
     severity: 'good',
     applies: (context) =>
       context.geometry.glassM2 > 0 && !isLeaning(context) && context.design.glass.overhangM > 0,
-    figures: ({ design }) => ({ overhangM: design.glass.overhangM, tiltDeg: design.glass.tiltDeg }),
+    figures: ({ design, house }) => ({
+      overhangM: design.glass.overhangM,
+      tiltDeg: design.glass.tiltDeg,
+      isHot: house.overheatedHours > calmHours() ? 'yes' : 'no',
+    }),
     says: (f, { words }) =>
-      `Upright glass under an overhang of ${words.length(f.overhangM)} lets the winter sun in and keeps much of the summer sun out.`,
+      `Upright glass under an overhang of ${words.length(f.overhangM)} lets the winter sun in and keeps some of the high summer sun out.${f.isHot === 'yes' ? ' Here that is not enough by itself.' : ''}`,
   }),
   finding({
     id: 'no-overhang',

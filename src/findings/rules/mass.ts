@@ -58,7 +58,7 @@ export const MASS_RULES: readonly Rule[] = [
       swingK: house.meanDailySwingK,
     }),
     says: (f, { words, units }) =>
-      `There is mass enough for the glass: ${words.weightPerArea(f.kgPerM2Glass)} for each ${units === 'us' ? 'square foot' : 'square metre'} of it, and the rooms swing by only ${words.degrees(f.swingK)} between night and day.`,
+      `By the guides there is mass enough for the glass: ${words.weightPerArea(f.kgPerM2Glass)} for each ${units === 'us' ? 'square foot' : 'square metre'} of it, and the rooms swing by only ${words.degrees(f.swingK)} between night and day.`,
   }),
   finding({
     id: 'mass-too-little',
@@ -111,7 +111,7 @@ export const MASS_RULES: readonly Rule[] = [
       };
     },
     says: (f, { words }) =>
-      `The day's heat reaches about ${words.thickness(f.usefulM)} into ${f.material}. The rest of the ${words.thickness(f.thicknessM)} wall evens out weeks, not days. If it is there to cool the afternoon, spread it thinner over more sunlit face.`,
+      `The day's heat reaches about ${words.thickness(f.usefulM)} into ${f.material}. The rest of the ${words.thickness(f.thicknessM)} wall evens out weeks, not days. Mass to cool the afternoon does more in a thinner wall with a larger face, where the sun falls.`,
   }),
   finding({
     id: 'floor-idle',

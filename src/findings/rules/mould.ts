@@ -3,6 +3,7 @@
 
 import type { DampSpot } from '../../outcomes/damp-spots.ts';
 import type { ZoneOutcome } from '../../outcomes/outcome.ts';
+import { worstDampSpot } from '../../outcomes/worst-damp-spot.ts';
 import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
@@ -10,7 +11,7 @@ import { hours, plain } from '../wording.ts';
 
 const SOURCE = 'VTT mould index, class "sensitive"; limit of ASHRAE 160 (2016)';
 /** Index below which nothing grows that a microscope would find. */
-const CLEAN = 1;
+export const CLEAN = 1;
 /** Hours of wet glass a year worth planning for. House rule. */
 const WET_HOURS = 200;
 
@@ -30,11 +31,8 @@ const LOOK_THERE: Readonly<Record<string, string>> = {
 
 /** Where in a zone mould grows furthest. */
 function worstSpot(zone: ZoneOutcome): { index: number; place: string } {
-  let worst: { index: number; spot: Place } = { index: zone.mouldIndexMax, spot: 'coldest corner' };
-  for (const { spot, mouldIndexMax } of zone.dampSpots) {
-    if (mouldIndexMax > worst.index) worst = { index: mouldIndexMax, spot };
-  }
-  return { index: worst.index, place: PLACE_WORDS[worst.spot] };
+  const { index, spot } = worstDampSpot(zone);
+  return { index, place: PLACE_WORDS[spot] };
 }
 
 /** The pane whose inner face is wet for longest. */

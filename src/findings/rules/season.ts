@@ -19,8 +19,12 @@ export function warmestMonths(climate: PreparedClimate): boolean[] {
   return sums.map((mean) => mean >= third);
 }
 
+/** A month between two chosen ones that holds this share of the least of them belongs to their run. House rule. */
+const LITTLE_LESS = 0.6;
+
 /**
- * The fewest months that hold at least two thirds of a year's hours, the fullest first; all false without hours.
+ * The fewest months that hold at least two thirds of a year's hours, the fullest first, and single months between them
+ * that hold little less; all false without hours.
  *
  * @param byMonth twelve counts
  */
@@ -34,7 +38,12 @@ export function monthsThatMatter(byMonth: readonly number[]): boolean[] {
     chosen[month] = true;
     held += byMonth[month]!;
   }
-  return chosen;
+  const least = Math.min(...byMonth.filter((_, month) => chosen[month]));
+  return chosen.map(
+    (is, month) =>
+      is ||
+      (chosen[(month + 11) % 12]! && chosen[(month + 1) % 12]! && byMonth[month]! >= LITTLE_LESS * least),
+  );
 }
 
 /** The three months around the solstice with the high sun (true) or the low sun. */

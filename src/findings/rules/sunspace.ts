@@ -77,7 +77,7 @@ export const SUNSPACE_RULES: readonly Rule[] = [
       };
     },
     says: (f, { words }) =>
-      `Tender plants freeze in the sunspace: ${hours(f.hours)} below ${words.temperature(f.frostC)}, down to ${words.temperature(f.minAirC)} on ${f.coldest}. Grow hardy greens there in winter, cover the glass at night, or bring the pots in.`,
+      `Tender plants freeze in the sunspace: its air is ${hours(f.hours)} below ${words.temperature(f.frostC)}, down to ${words.temperature(f.minAirC)} on ${f.coldest}. Grow hardy greens there in winter, cover the glass at night, or bring the pots in.`,
   }),
   finding({
     id: 'plants-chill',
@@ -93,7 +93,7 @@ export const SUNSPACE_RULES: readonly Rule[] = [
       source: PLANT_SOURCE,
     }),
     says: (f, { words }) =>
-      `No frost reaches the plants, but the sunspace is below ${words.temperature(f.chillingC)} for ${hours(f.hours)} a year, too cold for tomatoes and bananas. Its coldest hour is ${words.temperature(f.minAirC)}. Leafy greens and herbs will do well.`,
+      `No frost reaches the plants, but the air of the sunspace is below ${words.temperature(f.chillingC)} for ${hours(f.hours)} a year, too cold for tomatoes and bananas. The air falls to ${words.temperature(f.minAirC, 1)}; the table counts walls and floor in as well. Leafy greens and herbs will do well.`,
   }),
   finding({
     id: 'plants-scorch',
@@ -124,7 +124,7 @@ export const SUNSPACE_RULES: readonly Rule[] = [
       maxAirC: context.sunspace!.maxAirC,
     }),
     says: (f, { words }) =>
-      `The sunspace is a place to sit for ${percent(f.pleasantShare)} of the daytime, between ${words.temperature(f.lowC)} and ${words.temperature(f.highC)}. It ranges from ${words.temperature(f.minAirC)} to ${words.temperature(f.maxAirC)}. Think of it as a warm porch, not as a room.`,
+      `The sunspace is a place to sit for ${percent(f.pleasantShare)} of the daytime, between ${words.temperature(f.lowC)} and ${words.temperature(f.highC)}. Its air ranges from ${words.temperature(f.minAirC)} to ${words.temperature(f.maxAirC)}. Think of it as a warm porch, not as a room.`,
   }),
   finding({
     id: 'sunspace-pleasant',
@@ -136,7 +136,7 @@ export const SUNSPACE_RULES: readonly Rule[] = [
       highC: PLEASANT.high,
     }),
     says: (f, { words }) =>
-      `The sunspace is pleasant for ${percent(f.pleasantShare)} of the daytime through the year, between ${words.temperature(f.lowC)} and ${words.temperature(f.highC)}.`,
+      `The sunspace is warm enough and not too hot to sit in for ${percent(f.pleasantShare)} of the daytime: air between ${words.temperature(f.lowC)} and ${words.temperature(f.highC)}. That is a wider limit than the rooms have, and it says nothing of damp.`,
   }),
   finding({
     id: 'sunspace-gives',
@@ -175,6 +175,6 @@ export const SUNSPACE_RULES: readonly Rule[] = [
       openM2: design.sunspace.doorM2,
     }),
     says: (f, { words }) =>
-      `The sunspace stands open to the rooms, so they share its heat and its damp: ${hours(f.overheatedHours)} above ${words.temperature(f.limitC)} and ${hours(f.humidHours)} above ${percent(f.humidLimit)} humidity. A wall between them with a door you can shut keeps the good days and loses the bad ones.`,
+      `The sunspace stands open to the rooms, so they share its heat and its damp: ${hours(f.overheatedHours)} above ${words.temperature(f.limitC)} and ${hours(f.humidHours)} above ${percent(f.humidLimit)} humidity. A wall between them with a door lets you choose: shut, it keeps out heat and damp.`,
   }),
 ];

@@ -41,7 +41,7 @@ export const TOO_COLD_RULES: readonly Rule[] = [
     },
     says: (f, { words }) =>
       `The rooms are below ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, mostly ${f.months}. ` +
-      `The coldest hour is ${words.temperature(f.minOperativeC)}, on ${f.coldest}. ` +
+      `The coldest hour is ${words.temperature(f.minOperativeC, 1)}, on ${f.coldest}. ` +
       (f.capacityKW === 0
         ? 'There is no back-up heat in this design. Insulation, night covers on the glass and a small heater are the cure, in that order.'
         : f.flatOut === 'yes'
@@ -83,11 +83,14 @@ export const TOO_COLD_RULES: readonly Rule[] = [
     figures: (context) => ({
       energyKWh: context.outcome.heating.energyKWh,
       peakW: context.outcome.heating.peakW,
+      kWhPerM2: heatPerFloor(context),
+      lowKWhPerM2: LOW_DEMAND_KWH_PER_M2,
       minOperativeC: context.house.minOperativeC,
+      source: 'the low mark: common practice, no source',
     }),
-    says: (f, { words, design }) =>
+    says: (f, { words, design, units }) =>
       f.energyKWh < 5
-        ? `The house needs no back-up heat in ${design.hotter === undefined ? 'a typical' : 'this hotter'} year. Its coldest hour is ${words.temperature(f.minOperativeC)}.`
-        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and up to ${words.power(f.peakW)} at once. It never falls below ${words.temperature(f.minOperativeC)}.`,
+        ? `The house needs no back-up heat in ${design.hotter === undefined ? 'a typical' : 'this hotter'} year. Its coldest hour is ${words.temperature(f.minOperativeC, 1)}.`
+        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and up to ${words.power(f.peakW)} at once. That is ${words.energyPerArea(f.kWhPerM2)} for each ${units === 'us' ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}. The coldest hour is ${words.temperature(f.minOperativeC, 1)}.`,
   }),
 ];

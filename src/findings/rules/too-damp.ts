@@ -4,6 +4,7 @@
 import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/vapour.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
 import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';
+import { NEARLY_CALM } from '../../questions/what-helps.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
@@ -12,14 +13,17 @@ import { monthsThatMatter } from './season.ts';
 
 /** Humid hours nobody need mind: 5 % of the year. House rule. */
 const FEW_HUMID_HOURS = 0.05 * HOURS;
+/** Hours of stale air worth a word: the same share. House rule. */
+export const FEW_STALE_HOURS = FEW_HUMID_HOURS;
 /** Hours that are the rule and not the exception. */
 const MOST_OF_THE_YEAR = 0.5 * HOURS;
 const MANY_HUMID_HOURS = 0.25 * HOURS;
+const LOW_SOURCE = 'ASHRAE 62 (1989): 0.35 air changes an hour in dwellings (from memory, high confidence)';
 /** Mean humidity of the heated rooms below which air feels dry. Common practice, no source. */
 const DRY_AIR = 0.3;
 /** Words for a cause, where its name is not plain enough. */
 const CAUSE_WORDS: Readonly<Record<string, string>> = {
-  plants: 'the plants',
+  plants: 'the leaves of the plants',
   'soil and water': 'wet soil',
   people: 'the people themselves',
 };
@@ -54,7 +58,12 @@ function isGrowing(cause: string): boolean {
 export const TOO_DAMP_RULES: readonly Rule[] = [
   finding({
     id: 'too-damp',
-    severity: ({ house }) => (house.humidHours > MANY_HUMID_HOURS ? 'danger' : 'warning'),
+    severity: ({ house }) =>
+      house.humidHours > MANY_HUMID_HOURS
+        ? 'danger'
+        : house.humidHours > NEARLY_CALM * FEW_HUMID_HOURS
+          ? 'warning'
+          : 'note',
     applies: ({ house }) => house.humidHours > FEW_HUMID_HOURS,
     figures: (context) => {
       const { house, houseYear } = context;
@@ -62,6 +71,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
       const water = waterOf(context);
       return {
         hours: house.humidHours,
+        fewHours: FEW_HUMID_HOURS,
         humidLimit: house.humidLimit,
         months: during(monthsThatMatter(byMonth)),
         kgPerDay: water.kgPerDay,
@@ -72,9 +82,12 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     },
     says: (f, { words }) =>
       `The air in the rooms is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
+      (f.hours <= NEARLY_CALM * f.fewHours
+        ? `That is little more than the ${hours(f.fewHours)} nobody need mind. `
+        : '') +
       `It takes up ${words.water(f.kgPerDay)} of water a day. The most comes from ${f.largest}: ${words.water(f.largestKgPerDay)}. ` +
       (f.fromPeople === 'yes'
-        ? 'That cannot be helped. Cooking, washing and drying can: use a hood, and dry the washing outdoors.'
+        ? 'People breathe, and that stays. Cooking, washing and drying can add less: use a hood, and dry the washing outdoors.'
         : 'Stop the water where it starts before you try to air it out.'),
   }),
   finding({
@@ -97,8 +110,8 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
       };
     },
     says: (f, { words }) =>
-      `The planted bed shares its air with the rooms, and gives off ${words.water(f.plantsKgPerDay)} of water a day, ${percent(f.plantsShare)} of all. ` +
-      `A wall and a door between bed and rooms, a mulched bed, or a smaller one than ${words.area(f.bedM2)} would keep the rooms dry.`,
+      `The planted bed shares its air with the rooms, and gives off ${words.water(f.plantsKgPerDay)} of water a day, leaves and soil together: ${percent(f.plantsShare)} of all. ` +
+      `Mulch the bed, or make it smaller than ${words.area(f.bedM2)}. A wall between bed and rooms keeps its water out only while the door is shut.`,
   }),
   finding({
     id: 'dry-enough',
@@ -127,27 +140,34 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
   finding({
     id: 'stale-air',
     severity: 'warning',
-    applies: (context) => context.house.freshAir.staleAirHours > FEW_HUMID_HOURS,
+    applies: (context) => context.house.freshAir.staleAirHours > FEW_STALE_HOURS,
     figures: (context) => ({
       hours: context.house.freshAir.staleAirHours,
       stalePpm: STALE_AIR_PPM,
-      source: 'EN 16798-1, category III: 1350 ppm over outdoors (from memory)',
+      lowHours: context.house.freshAir.belowVentilationHours,
+      airChanges: context.house.freshAir.ventilationFloorAch,
+      source: `EN 16798-1, category III: 1350 ppm over outdoors (from memory); ${LOW_SOURCE}`,
     }),
     says: (f) =>
-      `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide. The house is tight, and windows opened against heat or damp stay shut when it is cold. ` +
-      'Plan fresh air that runs by itself, such as a quiet fan that also saves its heat.',
+      `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide, the gas people breathe out. It makes rooms stuffy and heads heavy. It is not the deadly carbon monoxide. The house is tight, and windows opened against heat or damp stay shut when it is cold. ` +
+      (f.lowHours > f.hours
+        ? `For ${hours(f.lowHours)} less air comes in than a US standard of 1989 asked for, ${f.airChanges} of the house's air each hour; part of that time the air is stale too. `
+        : '') +
+      'A small quiet fan that runs all day cures the stale air, and your code may ask for a larger one. Ask a ventilation fitter.',
   }),
   finding({
     id: 'little-fresh-air',
     severity: 'note',
-    applies: ({ house }) => house.freshAir.belowVentilationHours > MOST_OF_THE_YEAR,
+    applies: ({ house: { freshAir } }) =>
+      freshAir.belowVentilationHours > MOST_OF_THE_YEAR && freshAir.staleAirHours <= FEW_STALE_HOURS,
     figures: ({ house }) => ({
       hours: house.freshAir.belowVentilationHours,
       airChanges: house.freshAir.ventilationFloorAch,
-      source: 'ASHRAE 62 (1989): 0.35 air changes an hour in dwellings (from memory, high confidence)',
+      staleHours: house.freshAir.staleAirHours,
+      source: LOW_SOURCE,
     }),
     says: (f) =>
-      `For ${hours(f.hours)} a year less fresh air comes in than homes are asked to have: ${f.airChanges} of the house's air each hour, by a US standard of 1989. ` +
-      'Draughts come with the wind and not with the need. A small fan that runs all day would do it, and your code may ask for one.',
+      `For ${hours(f.hours)} a year less fresh air comes in than homes are asked to have: ${f.airChanges} of the house's air each hour, by a US standard of 1989. The air gets stale for ${hours(f.staleHours)}. ` +
+      'Draughts come with the wind and not with the need. A fan that is large enough and runs all day would do it, and your code may ask for one. Ask a ventilation fitter.',
   }),
 ];

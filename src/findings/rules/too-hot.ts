@@ -76,7 +76,7 @@ export const TOO_HOT_RULES: readonly Rule[] = [
       const opening =
         `The rooms are above ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, ` +
         `${percent(f.monthShare)} of them ${f.months}. ` +
-        `The hottest hour reaches ${words.temperature(f.maxOperativeC)}, on ${f.hottest}. `;
+        `The hottest hour reaches ${words.temperature(f.maxOperativeC, 1)}, on ${f.hottest}. `;
       const cause =
         f.coolOutsideShare > 0.5
           ? `In ${percent(f.coolOutsideShare)} of those hours the air outside is at least ${words.degrees(f.usefulDifferenceK)} cooler than that limit. So the sun does it, and ${percent(f.frontShare)} of the sun that gets in then comes through the equator-facing glass. Less of that glass, shade outside it or more air will cure it.`
@@ -128,7 +128,7 @@ export const TOO_HOT_RULES: readonly Rule[] = [
     },
     says: (f) =>
       `By the British test TM52 this house overheats: it fails ${f.failed === 3 ? 'all three' : 'two'} of its parts, and two are enough. ` +
-      `That test lets the limit rise with the weather, as people get used to warmth. The house is over it for ${percent(f.hourShare)} of the warm season.`,
+      `That test lets the limit rise with the weather, as people get used to warmth, so it counts fewer hours: ${percent(f.hourShare)} of the warm season.`,
   }),
   finding({
     id: 'cool-enough',
@@ -142,8 +142,8 @@ export const TOO_HOT_RULES: readonly Rule[] = [
     }),
     says: (f, { words }) =>
       f.hours === 0
-        ? `The rooms never pass ${words.temperature(f.limitC)}. The hottest hour of the year is ${words.temperature(f.maxOperativeC)}.`
-        : `The rooms stay cool enough: only ${hours(f.hours)} above ${words.temperature(f.limitC)} in the year, and never more than ${words.temperature(f.maxOperativeC)}.`,
+        ? `The rooms never pass ${words.temperature(f.limitC)}. The hottest hour of the year is ${words.temperature(f.maxOperativeC, 1)}.`
+        : `The rooms stay cool enough: only ${hours(f.hours)} above ${words.temperature(f.limitC)} in the year, and ${words.temperature(f.maxOperativeC, 1)} at the hottest.`,
   }),
 ];
 

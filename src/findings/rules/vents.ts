@@ -1,13 +1,14 @@
 // What the vents ask of the people living there, and whether they suffice. The sixth of the glass is a rule of
 // greenhouse handbooks (from memory, low confidence): about 7 K over outdoors without wind and 2.5 m of height.
 
-import type { Habit } from '../../design/design.ts';
+import type { Design, Habit } from '../../design/design.ts';
+import { materialById } from '../../design/materials.ts';
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import { ventMoves } from '../../outcomes/vent-moves.ts';
 import { SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import { finding, type Rule } from '../rule.ts';
-import { during, hours, percent, plain } from '../wording.ts';
+import { during, hours, listed, percent, plain } from '../wording.ts';
 import { calmHours } from './season.ts';
 
 /** Moves a day that fit a household's day: once in the morning, once in the evening. House rule. */
@@ -21,7 +22,7 @@ const UNBEARABLE_C = 38;
 
 const HABIT_WORDS: Readonly<Record<Habit, string>> = {
   automatic: 'an automatic opener',
-  attentive: 'attentive people at home',
+  attentive: 'attentive people at home, who sleep at night and cannot look all the time',
   away: 'people away on workdays',
   forgetful: 'people who forget now and then',
   never: 'nobody to open them',
@@ -43,7 +44,7 @@ export const VENT_RULES: readonly Rule[] = [
     }),
     says: (f) =>
       `The vents and doors need a hand ${f.moves} times a year. In ${f.busiestMonth} that is ${plain(f.movesPerDay, 1)} times a day, and ${f.movesOnBusiestDay} on the busiest day. ` +
-      'Few people keep that up. Openers driven by wax or a motor would do it for you: run the year with them too.',
+      'Few people keep that up. Openers driven by wax or a motor would do it for you.',
   }),
   finding({
     id: 'vents-easy',
@@ -70,7 +71,7 @@ export const VENT_RULES: readonly Rule[] = [
       overheatedHours: house.overheatedHours,
     }),
     says: (f) =>
-      `With ${f.habit}, a vent is open or shut at the wrong time for ${hours(f.neglectedHours)} a year. Run the same house with an automatic opener, and see what that changes.`,
+      `With ${f.habit}, a vent is open or shut at the wrong time for ${hours(f.neglectedHours)} a year. Openers would not forget.`,
   }),
   finding({
     id: 'vents-small',
@@ -87,7 +88,7 @@ export const VENT_RULES: readonly Rule[] = [
       source: 'one sixth of the glass: greenhouse handbooks (from memory, low confidence)',
     }),
     says: (f, { words }) =>
-      `The sunspace reaches ${words.temperature(f.maxAirC)}. Its vents are ${words.area(f.ventsM2)}, or ${percent(f.ventsShare)} of its glass; growers' handbooks ask for a sixth, ${words.area(f.ruleM2)} here, half of it low and half high.`,
+      `The air in the sunspace reaches ${words.temperature(f.maxAirC)}. Its vents are ${words.area(f.ventsM2)}, or ${percent(f.ventsShare)} of its glass; growers' handbooks ask for a sixth, ${words.area(f.ruleM2)} here, half of it low and half high.`,
   }),
   finding({
     id: 'windows-few',
@@ -109,11 +110,31 @@ export const VENT_RULES: readonly Rule[] = [
       design.vents.nightPurgeAch === 0 &&
       house.overheatedHours > calmHours() &&
       coolNights(climate).some(Boolean),
-    figures: ({ climate }) => ({ months: during(coolNights(climate)), coolC: COOL_NIGHT_C }),
+    figures: ({ climate, design }) => ({
+      months: during(coolNights(climate)),
+      coolC: COOL_NIGHT_C,
+      holders: heatHolders(design),
+    }),
     says: (f, { words }) =>
-      `Nights fall below ${words.temperature(f.coolC)} outside ${f.months}, when the days are warm. Night air through the house, by a fan or by high and low windows safe to leave open, would empty the walls of the day's heat.`,
+      `Nights fall below ${words.temperature(f.coolC)} outside ${f.months}, when the days are warm. Night air through the house, by a fan or by high and low windows safe to leave open, would take the day's heat out of ${f.holders}.`,
   }),
 ];
+
+/** Lining this thick holds a day's heat [m]. House rule. */
+const HEAVY_LINING_M = 0.04;
+
+/** What stores the day's heat in the rooms, as far as the design has it. */
+function heatHolders({ floor, envelope, mass }: Design): string {
+  const isOpen = floor.cover === 'bare' || floor.cover === 'tile';
+  const found = [
+    ...(materialById(floor.material).mass && isOpen ? ['the floor'] : []),
+    ...(materialById(envelope.wallLining).mass && envelope.wallLiningM >= HEAVY_LINING_M
+      ? ['the walls']
+      : []),
+    ...(mass.areaM2 > 0 ? ['the added mass'] : []),
+  ];
+  return found.length === 0 ? 'the rooms' : listed(found);
+}
 
 /** Night air cool enough to cool a house [°C]. House rule. */
 const COOL_NIGHT_C = 18;

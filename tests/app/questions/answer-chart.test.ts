@@ -13,6 +13,8 @@ const figures = (overheatedHours: number, sunspaceWarmestC: number | null): Figu
   underheatedHours: 0,
   humidHours: 100,
   mouldIndex: 0,
+  worstMouldIndex: 0,
+  staleAirHours: 0,
   swingK: 3,
   ventMovesPerDay: 2,
   neglectedShare: 0,
