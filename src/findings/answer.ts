@@ -126,7 +126,7 @@ function milderSaid({ milder, steps }: Help, words: Wording): readonly string[] 
 function heatThen({ heatingKWh }: Figures, drawn: Figures, words: Wording): string {
   const now = drawn.heatingKWh;
   if (Math.abs(heatingKWh - now) <= WORTH_A_WORD * now) return '';
-  return `, ${heatingKWh > now ? 'more' : 'less'} than now, ${words.energy(now)}`;
+  return ` instead of ${words.energy(now)}`;
 }
 
 /** What becomes of mould. */
@@ -136,7 +136,7 @@ function mouldThen({ worstMouldIndex: then }: Figures, { worstMouldIndex: now }:
     return [`Mould would still show: its index goes ${fromTo()}, and it shows from ${MOULD_INDEX_LIMIT} up.`];
   if (then >= CLEAN) return [`The mould index goes ${fromTo()}; mould shows from ${MOULD_INDEX_LIMIT} up.`];
   if (now >= CLEAN) return [`The mould index falls ${fromTo()}, so mould does not even start.`];
-  return then < CLEAN ? ['Mould does not start, then as now.'] : [];
+  return ['Mould does not start, then as now.'];
 }
 
 /** Moves of vents and doors, where the changes ask for plainly more of them. */

@@ -189,7 +189,7 @@ describe('the report', () => {
       wordsOf(reportOf(order({ help: { drawn, pulled: [step], steps: [step], ...changes } })));
     const words = said({ milder: { lever: milder, figures: { ...then, humidHours: 800 } } });
     for (const sentence of [
-      'the heater adds 3000 kWh, more than now, 2000 kWh.',
+      'the heater adds 3000 kWh instead of 2000 kWh.',
       'The hottest hour falls from 31.0 °C to 26.5 °C.',
       'The mould index falls from 5.0 to 0.3, so mould does not even start.',
       'The air would be stale for 900 hours',
@@ -238,7 +238,7 @@ describe('the report', () => {
     );
     expect(words).toContain('the air is stale for 270 hours instead of 600 hours.');
     expect(words).toContain(
-      'would leave no hours of stale air instead of 600 hours. The heater then adds 2200 kWh, more than now, 1300 kWh.',
+      'would leave no hours of stale air instead of 600 hours. The heater then adds 2200 kWh instead of 1300 kWh.',
     );
     expect(words).not.toContain('helps most');
   });
