@@ -3,7 +3,8 @@ import type { Design } from '../../src/design/design.ts';
 import { inputsOf } from '../../src/findings/inputs.ts';
 import { type Block, type Report, type ReportOrder, reportOf } from '../../src/findings/report.ts';
 import { errorsInShort } from '../../src/findings/trust.ts';
-import { wordingOf } from '../../src/findings/wording.ts';
+import errorsDo from '../../src/findings/what-errors-do.json' with { type: 'json' };
+import { hours, wordingOf } from '../../src/findings/wording.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import type { Lever } from '../../src/questions/levers.ts';
 import type { Help } from '../../src/questions/what-helps.ts';
@@ -112,9 +113,15 @@ describe('the report', () => {
 
   it('says how far off a figure can be by what was run, and that money and some ranges are not known', () => {
     const words = wordsOf(reportOf(order({ run: { ...RUNS.modest, units: 'us' } })));
-    // The rows of what-errors-do.json: 444, 722 and 258 hours; 384 and 37 hours; 669 and 1367 kWh.
+    const { rows } = errorsDo.houses.find(({ name }) => name === RUNS.modest.design.name)!;
+    const valuesOf = (what: string) => rows.find((row) => row.what === what)!.values;
+    const [hot, damp, heat] = valuesOf('all is as drawn');
+    const [warmer] = valuesOf('every month is 1 °C warmer');
+    const [colder] = valuesOf('every month is 1 °C colder');
+    const [, dampLeaky, heatLeaky] = valuesOf('the house is twice as leaky as hoped');
+    const { energy } = wordingOf('us');
     expect(words).toContain(
-      'It is too hot for 440 hours: 720 hours when every month is 1.8 °F warmer, 260 hours when it is 1.8 °F colder. When the house is twice as leaky as hoped, damp goes from 380 hours to 37 hours and back-up heat from 670 kWh to 1350 kWh.',
+      `It is too hot for ${hours(hot!)}: ${hours(warmer!)} when every month is 1.8 °F warmer, ${hours(colder!)} when it is 1.8 °F colder. When the house is twice as leaky as hoped, damp goes from ${hours(damp!)} to ${hours(dampLeaky!)} and back-up heat from ${energy(heat!)} to ${energy(heatLeaky!)}.`,
     );
     expect(words).toContain('the cost of anything');
     expect(words).toContain('could not look up again');
@@ -122,7 +129,9 @@ describe('the report', () => {
     expect(errorsInShort('a house of ours', wordingOf('metric'))).toContain(
       'the modest one", with one thing',
     );
-    expect(errorsInShort(RUNS.leaning.design.name, wordingOf('metric'))).toContain('too hot for 1450 hours');
+    expect(errorsInShort(RUNS.leaning.design.name, wordingOf('metric'))).toContain(
+      `too hot for ${hours(errorsDo.houses[0]!.rows[0]!.values[0]!)}`,
+    );
   });
 
   it('says in one paragraph what was tried and what it would do', () => {
