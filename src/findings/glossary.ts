@@ -98,6 +98,7 @@ export const ENTRIES: readonly Entry[] = [
     used: /\bstale\b/i,
     means: () => `Air with more than ${STALE_AIR_PPM} parts of carbon dioxide in a million.`,
   },
+  { word: 'Sunspace', used: /\bsunspace\b/i, means: () => 'A glazed room on the sunny side of the house.' },
 ];
 
 /** The section; no blocks where no word is used. */

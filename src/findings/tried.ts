@@ -39,6 +39,7 @@ export function triedSection({ words }: Context, { drawn, pulled, steps, milder 
   const lead =
     'A typical year with one change at a time, all else as drawn.' +
     (steps.length > 1 ? ' The last rows hold the steps of the answer together.' : '') +
+    ' A cooler room is a damper one, all else alike, for cool air holds less water: read the columns together.' +
     ' Mould shows from an index of 3 up. What a change costs in money we do not know: ask your builder.';
   return { title: 'What we tried', blocks: [{ kind: 'text', text: lead }, table] };
 }

@@ -85,7 +85,10 @@ interface Surroundings {
 
 function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings): DampSpot {
   const { zone, vapour, outdoorC, months } = around;
-  const surfaceC = outdoorC.map((outC, hour) => outC + factor * (zone.operativeC[hour]! - outC));
+  const surfaceC = new Float64Array(outdoorC.length);
+  for (let hour = 0; hour < surfaceC.length; hour++) {
+    surfaceC[hour] = outdoorC[hour]! + factor * (zone.operativeC[hour]! - outdoorC[hour]!);
+  }
   const { max, humidity } = mouldOfSurface(surfaceC, vapour);
   const dew = dewOn(surfaceC, humidity, vapour, zone.airC);
   const { criticalFactor, criticalMonth } = checkMonths(months, MOULD_SURFACE_HUMIDITY);
@@ -125,7 +128,9 @@ function dewOn(surfaceC: Float64Array, humidity: Float64Array, vapour: Float64Ar
 }
 
 function meanOver(values: Float64Array, from: number, to: number): number {
-  return values.subarray(from, to).reduce((sum, value) => sum + value, 0) / (to - from);
+  let sum = 0;
+  for (let hour = from; hour < to; hour++) sum += values[hour]!;
+  return sum / (to - from);
 }
 
 function monthsOf(zone: ZoneYear, vapour: Float64Array, outdoorC: Float64Array) {

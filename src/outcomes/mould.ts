@@ -4,7 +4,7 @@
 // clean start, so that a damp winter is not cut in two at new year.
 
 import type { ZoneYear } from '../network/year.ts';
-import { saturationPressure } from '../physics/moist-air.ts';
+import { saturationPressureUnchecked } from '../physics/moist-air.ts';
 import { cleanSurface, MOULD_CLASSES, mouldStep } from '../physics/mould-index.ts';
 import { HOURS } from '../weather/typical-year.ts';
 
@@ -28,25 +28,35 @@ export interface MouldYear {
  * @returns index and surface humidity by hour
  */
 export function mouldOfSurface(surfaceC: Float64Array, vapourPa: Float64Array): MouldYear {
-  const humidity = vapourPa.map((vapour, hour) => Math.min(vapour / saturation(surfaceC[hour]!), 1));
+  const humidity = new Float64Array(HOURS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    humidity[hour] = Math.min(vapourPa[hour]! / saturation(surfaceC[hour]!), 1);
+  }
   const state = cleanSurface();
   const index = new Float64Array(HOURS);
   let max = 0;
   for (let round = 0; round < 2; round++) {
     for (let hour = 0; hour < HOURS; hour++) {
-      index[hour] = mouldStep(state, surfaceC[hour]!, humidity[hour]!, 1, SURFACE_CLASS);
-      max = Math.max(max, index[hour]!);
+      const now = mouldStep(state, surfaceC[hour]!, humidity[hour]!, 1, SURFACE_CLASS);
+      index[hour] = now;
+      if (now > max) max = now;
     }
+    // A surface that ends the year clean would go through the second just as it did through the first.
+    if (state.index === 0) break;
   }
   return { max, index, humidity };
 }
 
 /** Vapour pressure of a zone's air by hour [Pa]. */
 export function vapourOf(zone: ZoneYear): Float64Array {
-  return zone.relativeHumidity.map((humidity, hour) => humidity * saturation(zone.airC[hour]!));
+  const vapour = new Float64Array(HOURS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    vapour[hour] = zone.relativeHumidity[hour]! * saturation(zone.airC[hour]!);
+  }
+  return vapour;
 }
 
 /** Saturation pressure [Pa] held to the formula's range; mould grows well inside it. */
 export function saturation(tempC: number): number {
-  return saturationPressure(Math.min(Math.max(tempC, -45), 60));
+  return saturationPressureUnchecked(Math.min(Math.max(tempC, -45), 60));
 }

@@ -65,7 +65,7 @@ export function leversOf(design: Design): readonly Lever[] {
       ? [
           {
             id: 'less-glass',
-            words: 'take away a third of the equator-facing glass',
+            words: 'take away nearly a third of the equator-facing glass',
             size: ({ area }: Words) => `to ${area(LESS_GLASS * glassM2)}`,
             apply: (to: Design) => withGlassM2(to, LESS_GLASS * glassM2),
           },
@@ -165,9 +165,14 @@ export function leversOf(design: Design): readonly Lever[] {
       },
       ({ resistance }) => resistance(ROOF_RESISTANCE),
     ),
-    ...lever('tighter', air.ach50 > 2, 'build the house more tightly', {
-      'air.ach50': Math.max(FRESH_ACH50_LEAST, air.ach50 / 2),
-    }),
+    ...lever(
+      'tighter',
+      air.ach50 > 2,
+      `build the house more tightly${vents.extractAch > 0 ? '' : ', with no fan for fresh air'}`,
+      {
+        'air.ach50': Math.max(FRESH_ACH50_LEAST, air.ach50 / 2),
+      },
+    ),
     ...lever('openers', vents.habit !== 'automatic', 'let openers work the vents', {
       'vents.habit': 'automatic',
     }),

@@ -83,7 +83,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     says: (f, { words }) =>
       `The air in the rooms is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
       (f.hours <= NEARLY_CALM * f.fewHours
-        ? `That is little more than the ${hours(f.fewHours)} nobody need mind. `
+        ? `That is little more than ${hours(f.fewHours)}, a twentieth of the year, which we let pass. `
         : '') +
       `It takes up ${words.water(f.kgPerDay)} of water a day. The most comes from ${f.largest}: ${words.water(f.largestKgPerDay)}. ` +
       (f.fromPeople === 'yes'

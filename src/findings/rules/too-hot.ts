@@ -25,7 +25,18 @@ interface HotHours {
   readonly frontShare: number;
 }
 
-function hotHours({ house, houseYear, climate, year }: Context): HotHours {
+/** Several rules ask for them. */
+const knownHot = new WeakMap<Context, HotHours>();
+
+function hotHours(context: Context): HotHours {
+  const known = knownHot.get(context);
+  if (known !== undefined) return known;
+  const found = countHotHours(context);
+  knownHot.set(context, found);
+  return found;
+}
+
+function countHotHours({ house, houseYear, climate, year }: Context): HotHours {
   const limit = house.overheatLimitC;
   const byMonth = hoursByMonth(houseYear.operativeC, (value) => value > limit);
   const warmest = warmestMonths(climate);
