@@ -2,7 +2,8 @@
 // functions and never a Worker. Two lanes: a live job replaces the live job still waiting before it, so that a
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
 // A second thread starts when a job comes while the first is at work: figures then follow a drag twice as often. A live
-// answer that comes after a newer one is dropped.
+// answer that comes after a newer one is dropped. The last few answers are remembered, since a hand on its way back, and
+// undo, pass through the same designs again.
 // A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 
@@ -12,6 +13,7 @@ import type { TableChoices } from '../src/weather/hourly-table.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
+import { AnswerMemory } from './answer-memory.ts';
 import type { ClimateGlance, RunAnswer, RunOptions, SimulationService } from './service.ts';
 
 export interface RunJob extends RunOptions {
@@ -80,6 +82,7 @@ export class SimulationBridge {
   readonly #threads = new Set<Running>();
   #live: Waiting | null = null;
   #kept: Waiting[] = [];
+  readonly #memory = new AnswerMemory();
   #reading = 0;
   #number = 0;
   /** of the newest live job answered */
@@ -94,6 +97,7 @@ export class SimulationBridge {
   keepClimate(key: string, climate: TypicalYear): void {
     this.#climates.set(key, climate);
     for (const { given } of this.#threads) given.delete(key);
+    this.#memory.clear();
   }
 
   /** Read a weather file off the page's thread. */
@@ -123,6 +127,13 @@ export class SimulationBridge {
 
   /** Run the newest design next. Null when a newer live job took its place or was answered first, or on cancel. */
   runLive(job: RunJob): Promise<NumberedAnswer | null> {
+    const known = this.#memory.get(job);
+    if (known !== undefined) {
+      this.#live?.settle(null);
+      this.#live = null;
+      this.#newest = ++this.#number;
+      return Promise.resolve({ ...known, number: this.#newest, job });
+    }
     return new Promise((settle, fail) => {
       this.#live?.settle(null);
       this.#live = { lane: 'live', job, number: ++this.#number, settle, fail, deaths: 0 };
@@ -212,15 +223,17 @@ export class SimulationBridge {
   }
 
   async #perform(running: Running, { job, number }: Waiting): Promise<NumberedAnswer> {
+    const climate = this.#climates.get(job.climateKey);
+    if (!climate) throw new RangeError(`climate is '${job.climateKey}'; allowed: one given by keepClimate`);
     if (!running.given.has(job.climateKey)) {
-      const climate = this.#climates.get(job.climateKey);
-      if (!climate) throw new RangeError(`climate is '${job.climateKey}'; allowed: one given by keepClimate`);
       await this.#watched(running, running.thread.service.keepClimate(job.climateKey, climate));
       running.given.add(job.climateKey);
     }
     const { design, climateKey, history, units } = job;
     const call = running.thread.service.run(design, climateKey, { history, units });
     const answer = await this.#watched(running, call);
+    // Another climate may have taken the key meanwhile.
+    if (this.#climates.get(job.climateKey) === climate) this.#memory.keep(job, answer);
     return { ...answer, number, job };
   }
 

@@ -30,8 +30,8 @@ import { SessionProvider } from './state/session-context.ts';
 import { createWorkspace } from './state/workspace.ts';
 
 const IDLE_MS = 120_000;
-/** Two are enough to have the next year under way while one is shown; more would only come late. */
-const LIVE_THREADS = Math.min(2, navigator.hardwareConcurrency || 1);
+/** Two where cores are to spare for the page: on two cores a second thread takes as much from it as it gives. */
+const LIVE_THREADS = navigator.hardwareConcurrency >= 4 ? 2 : 1;
 /** Steps of undo that outlive a reload. */
 const STEPS_KEPT = 20;
 

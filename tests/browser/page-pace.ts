@@ -193,7 +193,10 @@ function watch(): void {
   }).observe({ type: 'longtask' });
 }
 
-/** Drag a handle to and fro for a while, a move a frame. */
+/**
+ * Drag a handle to and fro for a while, a move a frame. A hand does not wait for the page to have seen its last move,
+ * so nor does this.
+ */
 async function dragHandle(page: Page, id: string, ms: number): Promise<void> {
   const box = await page.locator(`[data-handle="${id}"] .handle-knob`).boundingBox();
   if (!box) throw new Error(`no handle '${id}' on the page`);
@@ -202,10 +205,12 @@ async function dragHandle(page: Page, id: string, ms: number): Promise<void> {
   await page.mouse.move(x, y);
   await page.mouse.down();
   const start = Date.now();
+  const moves: Promise<void>[] = [];
   while (Date.now() - start < ms) {
-    await page.mouse.move(x + 40 * Math.sin((Date.now() - start) / 400), y);
+    moves.push(page.mouse.move(x + 40 * Math.sin((Date.now() - start) / 400), y));
     await page.waitForTimeout(MOVE_MS);
   }
+  await Promise.all(moves);
   await page.mouse.up();
 }
 

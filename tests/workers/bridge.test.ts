@@ -308,3 +308,46 @@ test('cancelling ends every thread, and kept jobs run on as many as there are', 
   expect(await Promise.all(answers.slice(1))).toEqual([null, null]);
   expect(threads.log.filter((line) => line.includes('ends'))).toEqual(['1 ends', '2 ends']);
 });
+
+test('a live design that was run a moment ago is answered at once, and an older one still running is dropped', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const first = bridge.runLive(job('a'));
+  await settle();
+  threads.finish[0]!();
+  const answer = await first;
+  const second = bridge.runLive(job('b'));
+  await settle();
+  const again = await bridge.runLive(job('a'));
+  expect(again?.outcome).toBe(answer!.outcome);
+  expect(again!.number).toBeGreaterThan(answer!.number);
+  threads.finish[1]!();
+  expect(await second).toBe(null);
+  expect(threads.log.filter((line) => line.includes('runs'))).toEqual(['1 runs a', '1 runs b']);
+});
+
+test('what is remembered is of this climate, these units and this detail alone', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const run = async (asked: RunJob) => {
+    const answer = bridge.runLive(asked);
+    await settle();
+    threads.finish.at(-1)!();
+    return answer;
+  };
+  const runs = () => threads.log.filter((line) => line.includes('runs')).length;
+  await run(job('a'));
+  await run({ ...job('a'), units: 'us' });
+  await run({ ...job('a'), history: true });
+  expect(runs()).toBe(3);
+  bridge.keepClimate('x', { id: 'another' } as unknown as TypicalYear);
+  await run(job('a'));
+  expect(runs()).toBe(4);
+  const old = bridge.runLive(job('b'));
+  await settle();
+  bridge.keepClimate('x', climate);
+  threads.finish.at(-1)!();
+  await old;
+  await run(job('b'));
+  expect(runs()).toBe(6);
+});
