@@ -1,4 +1,4 @@
-// Between the page and the simulation workers: owns start, queue, cancel, restart and rest. The page sees async
+// Between the page and the simulation workers (thread-crew.ts): owns queue, cancel and rest. The page sees async
 // functions and never a Worker. Two lanes: a live job replaces the live job still waiting before it, so that a
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
 // A second thread starts when a job comes while the first is at work: figures then follow a drag twice as often. A live
@@ -7,14 +7,15 @@
 // A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 
-import { proxy, type Remote } from 'comlink';
+import { proxy } from 'comlink';
 import type { Design } from '../src/design/design.ts';
 import type { TableChoices } from '../src/weather/hourly-table.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
 import { AnswerMemory } from './answer-memory.ts';
-import type { ClimateGlance, RunAnswer, RunOptions, SimulationService } from './service.ts';
+import type { ClimateGlance, RunAnswer, RunOptions } from './service.ts';
+import { CANCELLED, type CrewOptions, Death, type Member, type Thread, ThreadCrew } from './thread-crew.ts';
 
 export interface RunJob extends RunOptions {
   readonly design: Design;
@@ -27,27 +28,6 @@ export interface NumberedAnswer extends RunAnswer {
   readonly job: RunJob;
 }
 
-/** What the bridge needs of a thread; a Worker is one. */
-export interface Thread {
-  readonly service: Pick<
-    Remote<SimulationService>,
-    'keepClimate' | 'lookAtClimate' | 'readClimate' | 'glanceAt' | 'run'
-  >;
-  /** rejects when the thread dies of itself */
-  readonly died: Promise<never>;
-  end(): void;
-}
-
-export interface BridgeOptions {
-  readonly startThread: () => Thread;
-  /** idle threads are let go after this [ms] */
-  readonly idleMs: number;
-  /** threads at most; 1 unless said */
-  readonly threads?: number;
-  /** a thread silent on a year or a file for this long counts as dead [ms]; half a minute unless said */
-  readonly silentMs?: number;
-}
-
 interface Waiting {
   readonly lane: 'live' | 'kept';
   readonly job: RunJob;
@@ -58,28 +38,12 @@ interface Waiting {
   deaths: number;
 }
 
-interface Running {
-  readonly thread: Thread;
-  readonly given: Set<string>;
-  /** rejects when the thread is ended */
-  readonly ended: Promise<never>;
-  readonly end: (reason: unknown) => void;
-  /** a job runs on it */
-  busy: boolean;
-}
-
-const CANCELLED = Symbol('cancelled');
-/** A year takes some 0.1 s, the largest file a few seconds; the rest is room for slow and sleeping machines. */
-const SILENT_MS = 30_000;
 /** A job may bring a thread down this often before it is given up. */
 const MOST_DEATHS = 2;
 
-class Death extends Error {}
-
 export class SimulationBridge {
-  readonly #options: BridgeOptions;
+  readonly #crew: ThreadCrew;
   readonly #climates = new Map<string, TypicalYear>();
-  readonly #threads = new Set<Running>();
   #live: Waiting | null = null;
   #kept: Waiting[] = [];
   readonly #memory = new AnswerMemory();
@@ -87,16 +51,15 @@ export class SimulationBridge {
   #number = 0;
   /** of the newest live job answered */
   #newest = 0;
-  #idleTimer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(options: BridgeOptions) {
-    this.#options = options;
+  constructor(options: CrewOptions) {
+    this.#crew = new ThreadCrew(options);
   }
 
   /** Remember a climate; it reaches a worker with the first job that needs it, and again after a restart. */
   keepClimate(key: string, climate: TypicalYear): void {
     this.#climates.set(key, climate);
-    for (const { given } of this.#threads) given.delete(key);
+    for (const { given } of this.#crew.members) given.delete(key);
     this.#memory.clear();
   }
 
@@ -154,18 +117,18 @@ export class SimulationBridge {
     this.#live?.settle(null);
     this.#live = null;
     for (const waiting of this.#kept.splice(0)) waiting.settle(null);
-    this.#release();
+    this.#crew.release();
   }
 
   /** A call beside the runs: the thread is not let go under it, and one that dies is replaced once. */
   async #awake<T>(call: (service: Thread['service']) => Promise<T>): Promise<T> {
     this.#reading++;
-    clearTimeout(this.#idleTimer);
+    this.#crew.stay();
     try {
       for (let deaths = 1; ; deaths++) {
-        const running = this.#free() ?? this.#any();
+        const member = this.#crew.free() ?? this.#crew.any();
         try {
-          return await this.#watched<T>(running, call(running.thread.service));
+          return await this.#crew.watched<T>(member, call(member.thread.service));
         } catch (reason) {
           if (!(reason instanceof Death)) throw reason;
           if (deaths >= MOST_DEATHS) throw new Error(`The file could not be read: ${reason.message}.`);
@@ -179,25 +142,25 @@ export class SimulationBridge {
 
   #pump(): void {
     while (this.#live !== null || this.#kept.length > 0) {
-      const thread = this.#free();
-      if (thread === null) return;
+      const member = this.#crew.free();
+      if (member === null) return;
       const next = this.#live ?? this.#kept.shift()!;
       if (next === this.#live) this.#live = null;
-      void this.#work(thread, next);
+      void this.#work(member, next);
     }
   }
 
-  async #work(running: Running, next: Waiting): Promise<void> {
-    running.busy = true;
-    clearTimeout(this.#idleTimer);
+  async #work(member: Member, next: Waiting): Promise<void> {
+    member.busy = true;
+    this.#crew.stay();
     try {
-      this.#deliver(next, await this.#perform(running, next));
+      this.#deliver(next, await this.#perform(member, next));
     } catch (reason) {
       if (reason === CANCELLED) next.settle(null);
       else if (reason instanceof Death) this.#again(next, reason);
       else next.fail(reason);
     } finally {
-      running.busy = false;
+      member.busy = false;
       this.#restLater();
       this.#pump();
     }
@@ -222,84 +185,22 @@ export class SimulationBridge {
     else waiting.settle(null);
   }
 
-  async #perform(running: Running, { job, number }: Waiting): Promise<NumberedAnswer> {
+  async #perform(member: Member, { job, number }: Waiting): Promise<NumberedAnswer> {
     const climate = this.#climates.get(job.climateKey);
     if (!climate) throw new RangeError(`climate is '${job.climateKey}'; allowed: one given by keepClimate`);
-    if (!running.given.has(job.climateKey)) {
-      await this.#watched(running, running.thread.service.keepClimate(job.climateKey, climate));
-      running.given.add(job.climateKey);
+    if (!member.given.has(job.climateKey)) {
+      await this.#crew.watched(member, member.thread.service.keepClimate(job.climateKey, climate));
+      member.given.add(job.climateKey);
     }
     const { design, climateKey, history, units } = job;
-    const call = running.thread.service.run(design, climateKey, { history, units });
-    const answer = await this.#watched(running, call);
+    const call = member.thread.service.run(design, climateKey, { history, units });
+    const answer = await this.#crew.watched(member, call);
     // Another climate may have taken the key meanwhile.
     if (this.#climates.get(job.climateKey) === climate) this.#memory.keep(job, answer);
     return { ...answer, number, job };
   }
 
-  /** The call's answer, or the end of its thread: by death, by silence, or because it was let go. */
-  async #watched<T>(running: Running, call: Promise<T>): Promise<T> {
-    const silentMs = this.#options.silentMs ?? SILENT_MS;
-    const watch = setTimeout(
-      () => this.#bury(running, `the simulation was silent for ${silentMs / 1000} seconds`),
-      silentMs,
-    );
-    try {
-      return await Promise.race([call, running.ended]);
-    } finally {
-      clearTimeout(watch);
-    }
-  }
-
-  #bury(running: Running, cause: string): void {
-    running.thread.end();
-    running.end(new Death(cause));
-    this.#threads.delete(running);
-  }
-
-  /** A thread without a job, started if there may be one more; null when all are at work. */
-  #free(): Running | null {
-    for (const running of this.#threads) if (!running.busy) return running;
-    return this.#threads.size < (this.#options.threads ?? 1) ? this.#start() : null;
-  }
-
-  /** A thread, at work or not. */
-  #any(): Running {
-    return [...this.#threads][0] ?? this.#start();
-  }
-
-  #start(): Running {
-    let end: (reason: unknown) => void = () => {};
-    const ended = new Promise<never>((_, reject) => {
-      end = reject;
-    });
-    ended.catch(() => {});
-    const thread = this.#options.startThread();
-    const running: Running = { thread, given: new Set(), ended, end, busy: false };
-    this.#threads.add(running);
-    thread.died.catch((cause) => {
-      if (!this.#threads.has(running)) return;
-      this.#bury(
-        running,
-        `the simulation stopped (${cause instanceof Error ? cause.message : String(cause)})`,
-      );
-    });
-    return running;
-  }
-
-  /** Lets the threads go after a while, unless one runs or reads something by then. */
   #restLater(): void {
-    clearTimeout(this.#idleTimer);
-    if (this.#reading > 0 || [...this.#threads].some(({ busy }) => busy)) return;
-    this.#idleTimer = setTimeout(() => this.#release(), this.#options.idleMs);
-  }
-
-  #release(): void {
-    clearTimeout(this.#idleTimer);
-    for (const { thread, end } of this.#threads) {
-      thread.end();
-      end(CANCELLED);
-    }
-    this.#threads.clear();
+    if (this.#reading === 0) this.#crew.restLater();
   }
 }

@@ -2,8 +2,9 @@ import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
-import { type RunJob, SimulationBridge, type Thread } from '../../workers/bridge.ts';
+import { type RunJob, SimulationBridge } from '../../workers/bridge.ts';
 import type { RunAnswer } from '../../workers/service.ts';
+import type { Thread } from '../../workers/thread-crew.ts';
 
 // A thread whose runs finish when the test says so. It stands for the worker only in its timing; what a run gives
 // back is the name of the design, which is all the bridge passes on.

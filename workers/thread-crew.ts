@@ -1,0 +1,132 @@
+// The threads behind the bridge: started when there is work for one more, watched while they work, buried when they die
+// or fall silent, let go when idle. It knows calls, not what they are for.
+
+import type { Remote } from 'comlink';
+import type { SimulationService } from './service.ts';
+
+/** What the bridge needs of a thread; a Worker is one. */
+export interface Thread {
+  readonly service: Pick<
+    Remote<SimulationService>,
+    'keepClimate' | 'lookAtClimate' | 'readClimate' | 'glanceAt' | 'run'
+  >;
+  /** rejects when the thread dies of itself */
+  readonly died: Promise<never>;
+  end(): void;
+}
+
+export interface CrewOptions {
+  readonly startThread: () => Thread;
+  /** idle threads are let go after this [ms] */
+  readonly idleMs: number;
+  /** threads at most; 1 unless said */
+  readonly threads?: number;
+  /** a thread silent on a year or a file for this long counts as dead [ms]; half a minute unless said */
+  readonly silentMs?: number;
+}
+
+/** A thread of the crew. */
+export interface Member {
+  readonly thread: Thread;
+  /** climates it has been given */
+  readonly given: Set<string>;
+  /** rejects when the thread is ended */
+  readonly ended: Promise<never>;
+  readonly end: (reason: unknown) => void;
+  /** a job runs on it */
+  busy: boolean;
+}
+
+/** Why a call into a thread that was let go has no answer. */
+export const CANCELLED = Symbol('cancelled');
+/** A year takes some 0.1 s, the largest file a few seconds; the rest is room for slow and sleeping machines. */
+const SILENT_MS = 30_000;
+
+/** Why a call into a thread that died has no answer. */
+export class Death extends Error {}
+
+export class ThreadCrew {
+  readonly #options: CrewOptions;
+  readonly #members = new Set<Member>();
+  #idleTimer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(options: CrewOptions) {
+    this.#options = options;
+  }
+
+  get members(): Iterable<Member> {
+    return this.#members;
+  }
+
+  /** A thread without a job, started if there may be one more; null when all are at work. */
+  free(): Member | null {
+    for (const member of this.#members) if (!member.busy) return member;
+    return this.#members.size < (this.#options.threads ?? 1) ? this.#start() : null;
+  }
+
+  /** A thread, at work or not. */
+  any(): Member {
+    return [...this.#members][0] ?? this.#start();
+  }
+
+  /** The call's answer, or the end of its thread: by death, by silence, or because it was let go. */
+  async watched<T>(member: Member, call: Promise<T>): Promise<T> {
+    const silentMs = this.#options.silentMs ?? SILENT_MS;
+    const watch = setTimeout(
+      () => this.#bury(member, `the simulation was silent for ${silentMs / 1000} seconds`),
+      silentMs,
+    );
+    try {
+      return await Promise.race([call, member.ended]);
+    } finally {
+      clearTimeout(watch);
+    }
+  }
+
+  /** Not to be let go for now. */
+  stay(): void {
+    clearTimeout(this.#idleTimer);
+  }
+
+  /** Lets the threads go after a while, unless one is at work. */
+  restLater(): void {
+    clearTimeout(this.#idleTimer);
+    if ([...this.#members].some(({ busy }) => busy)) return;
+    this.#idleTimer = setTimeout(() => this.release(), this.#options.idleMs);
+  }
+
+  /** Lets every thread go, at work or not. */
+  release(): void {
+    clearTimeout(this.#idleTimer);
+    for (const { thread, end } of this.#members) {
+      thread.end();
+      end(CANCELLED);
+    }
+    this.#members.clear();
+  }
+
+  #bury(member: Member, cause: string): void {
+    member.thread.end();
+    member.end(new Death(cause));
+    this.#members.delete(member);
+  }
+
+  #start(): Member {
+    let end: (reason: unknown) => void = () => {};
+    const ended = new Promise<never>((_, reject) => {
+      end = reject;
+    });
+    ended.catch(() => {});
+    const thread = this.#options.startThread();
+    const member: Member = { thread, given: new Set(), ended, end, busy: false };
+    this.#members.add(member);
+    thread.died.catch((cause) => {
+      if (!this.#members.has(member)) return;
+      this.#bury(
+        member,
+        `the simulation stopped (${cause instanceof Error ? cause.message : String(cause)})`,
+      );
+    });
+    return member;
+  }
+}
