@@ -13,7 +13,12 @@ export interface Moment {
   /** January 0 … December 11 */
   readonly month: number;
   readonly weekend: boolean;
+  /** of the hour in a table of a schedule, 0…TABLE_PLACES − 1 */
+  readonly place: number;
 }
+
+/** A schedule written out: by month, workday or weekend, and hour of the day. */
+export const TABLE_PLACES = 12 * 2 * 24;
 
 const MONTHS = Uint8Array.from({ length: HOURS }, (_, hour) => monthOfHour(hour));
 
@@ -27,11 +32,25 @@ export function momentOf(
   into.day = Math.floor(hour / 24);
   into.month = MONTHS[hour]!;
   into.weekend = into.day % 7 >= 5;
+  into.place = (2 * into.month + (into.weekend ? 1 : 0)) * 24 + into.hourOfDay;
   return into;
 }
 
 function blankMoment() {
-  return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
+  return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, place: 0 };
+}
+
+/** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */
+export function addToTable(table: Float64Array, from: number, schedule: Schedule, factor: number): void {
+  for (let month = 0; month < 12; month++) {
+    const ofMonth = schedule.months ? schedule.months[month]! : 1;
+    for (const weekend of [0, 1]) {
+      const hours = weekend === 1 && schedule.weekend ? schedule.weekend : schedule.workday;
+      for (let hour = 0; hour < 24; hour++) {
+        table[from + (2 * month + weekend) * 24 + hour]! += hours[hour]! * ofMonth * factor;
+      }
+    }
+  }
 }
 
 /** A schedule's value over an hour, before ramps. */

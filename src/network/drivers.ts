@@ -6,7 +6,7 @@ import type { Model } from '../model/model.ts';
 import { planeSun } from '../weather/plane-sun.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
-import { type Moment, scheduled } from './clock.ts';
+import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import { airHub, type Layout, type PanePlace, radiantHub } from './layout.ts';
 import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE, type LightSpread, spreadLight } from './light-spread.ts';
@@ -77,6 +77,9 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
   const floorLight = new Float64Array(room.zones);
   const outsideSun = new Float64Array(room.chains);
   const frameConductance = new Float64Array(room.zones);
+  /** people and appliances by zone and place [W] */
+  const airTable = new Float64Array(room.zones * TABLE_PLACES);
+  const radiantTable = new Float64Array(room.zones * TABLE_PLACES);
   const { nodeW, hubW, endBoundaryC } = stepper;
   let loaded: Loaded = {
     zones: [],
@@ -99,6 +102,14 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     cosZenith = climate.cosZenith;
     for (const array of [airGain, radiantGain, zoneSun, floorLight, outsideSun, frameConductance])
       array.fill(0);
+    airTable.fill(0);
+    radiantTable.fill(0);
+    model.zones.forEach(({ gains }, z) => {
+      for (const { power, radiantShare } of gains) {
+        addToTable(airTable, z * TABLE_PLACES, power, 1 - radiantShare);
+        addToTable(radiantTable, z * TABLE_PLACES, power, radiantShare);
+      }
+    });
     for (const { pane, zoneFrom, zoneTo } of layout.panes) {
       if (zoneFrom < 0) frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
     }
@@ -126,14 +137,8 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
       for (let c = 0; c < stepper.chains; c++) outsideSun[c] = 0;
     }
     for (let z = 0; z < zones.length; z++) {
-      let air = 0;
-      let radiant = 0;
-      const { gains } = zones[z]!;
-      for (let i = 0; i < gains.length; i++) {
-        const watt = scheduled(gains[i]!.power, moment);
-        air += watt * (1 - gains[i]!.radiantShare);
-        radiant += watt * gains[i]!.radiantShare;
-      }
+      const air = airTable[z * TABLE_PLACES + moment.place]!;
+      const radiant = radiantTable[z * TABLE_PLACES + moment.place]!;
       airGain[z] = air;
       radiantGain[z] = radiant;
       hubW[airHub(z, zones.length)] = air;

@@ -63,7 +63,7 @@ interface Entry {
   readonly zone: number;
   readonly cause: number;
   /** stands between two zones */
-  readonly isShared: boolean;
+  readonly between: boolean;
 }
 
 /** Books of a run, with room for so much; load() before use. */
@@ -78,8 +78,11 @@ export function createLedger(
   let chains = 0;
   let panes = 0;
   let zoneIds: readonly string[] = [];
-  let entries: readonly Entry[] = [];
-  const { hubC, hubLink, hubBoundaryC, nodeW, endSum, first } = stepper;
+  /** by chain: first place of its zone among the causes, its own cause, and whether it stands between two zones */
+  const rowOf = new Int32Array(room.chains);
+  const causeOf = new Int32Array(room.chains);
+  const isShared = new Uint8Array(room.chains);
+  const { hubC, hubLink, hubBoundaryC, nodeW, endSum, endBoundary, endBoundaryC, first } = stepper;
   const hubSum = sums.hubC;
   const { airGain, radiantGain, frameConductance, outsideSun } = drivers;
   const monthly = new Float64Array(room.zones * CAUSES * 12);
@@ -98,7 +101,11 @@ export function createLedger(
     zones = model.zones.length;
     zoneIds = layout.zoneIds;
     ({ hubs, chains } = stepper);
-    entries = entriesOf(layout);
+    for (const { chain, zone, cause, between } of entriesOf(layout)) {
+      rowOf[chain] = zone * CAUSES;
+      causeOf[chain] = cause;
+      isShared[chain] = between ? 1 : 0;
+    }
     panes = layout.panes.length;
     layout.panes.forEach(({ zoneFrom, zoneTo }, p) => {
       paneFrom[p] = zoneFrom;
@@ -156,21 +163,24 @@ export function createLedger(
       if (paneFrom[p]! >= 0) through[IN]! += watt * stepS;
       else running[paneTo[p]! * CAUSES + LATENT]! += watt;
     }
-    for (let i = 0; i < entries.length; i++) {
-      const { chain, zone, cause, isShared } = entries[i]!;
-      if (isShared) {
-        through[IN]! += sunOn[chain]! * steps * stepS;
-        addShared(2 * chain);
-        addShared(2 * chain + 1);
+    const isDark = drivers.isDark();
+    for (let c = 0; c < chains; c++) {
+      if (isShared[c] === 1) {
+        through[IN]! += sunOn[c]! * steps * stepS;
+        addShared(2 * c);
+        addShared(2 * c + 1);
         continue;
       }
-      // Sun on the outside counts with the wall it falls on, not as sun in the zone.
-      const outside = outsideSun[chain]! * steps;
-      running[zone * CAUSES + SUN]! += sunOn[chain]! * steps - outside;
-      running[zone * CAUSES + cause]! += outside;
-      const end = 2 * chain;
-      const g = stepper.endBoundary[end]!;
-      if (g > 0) running[zone * CAUSES + cause]! += g * (steps * stepper.endBoundaryC[end]! - endSum[end]!);
+      const row = rowOf[c]!;
+      const own = row + causeOf[c]!;
+      if (!isDark) {
+        // Sun on the outside counts with the wall it falls on, not as sun in the zone.
+        const outside = outsideSun[c]! * steps;
+        running[row + SUN]! += sunOn[c]! * steps - outside;
+        running[own]! += outside;
+      }
+      const g = endBoundary[2 * c]!;
+      if (g > 0) running[own]! += g * (steps * endBoundaryC[2 * c]! - endSum[2 * c]!);
     }
   }
 
@@ -209,13 +219,13 @@ export function createLedger(
     const stored = new Float64Array(zones);
     let throughStored = 0;
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
-    for (const { chain, zone, isShared } of entries) {
+    for (let c = 0; c < chains; c++) {
       let joule = 0;
-      for (let i = stepper.first[chain]!; i < stepper.first[chain + 1]!; i++) {
+      for (let i = first[c]!; i < first[c + 1]!; i++) {
         joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
       }
-      if (isShared) throughStored += joule;
-      else stored[zone]! += joule;
+      if (isShared[c] === 1) throughStored += joule;
+      else stored[rowOf[c]! / CAUSES]! += joule;
     }
     let total = through[IN]! - through[OUT]! - throughStored;
     let scale = 0;
@@ -253,12 +263,11 @@ export function createLedger(
 function entriesOf(layout: Layout): Entry[] {
   const elements = layout.elements.map(({ element, chain, zoneA, zoneB }): Entry => {
     const { a } = element;
-    const isShared = zoneA >= 0;
     const cause = a.kind === 'ground' ? 'ground' : a.kind === 'outdoors' && a.tiltDeg < 60 ? 'roof' : 'walls';
-    return { chain, zone: zoneB, cause: at(cause), isShared };
+    return { chain, zone: zoneB, cause: at(cause), between: zoneA >= 0 };
   });
   const panes = layout.panes.map(({ chain, zoneFrom, zoneTo }): Entry => {
-    return { chain, zone: zoneTo, cause: GLASS, isShared: zoneFrom >= 0 };
+    return { chain, zone: zoneTo, cause: GLASS, between: zoneFrom >= 0 };
   });
   return [...elements, ...panes];
 }

@@ -12,7 +12,7 @@ import {
   type PaneRecord,
   type ZoneRecord,
 } from './blank-year.ts';
-import { type Moment, scheduled } from './clock.ts';
+import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { HourSums } from './hour-sums.ts';
@@ -53,8 +53,6 @@ export function createRecorder(
 ): Recorder {
   let zones = 0;
   let causes = 0;
-  let roomDensity = 0;
-  let modelZones: Model['zones'] = [];
   /** chain of each element whose history is kept */
   const historyChain: number[] = [];
   let years: ZoneRecord[] = [];
@@ -69,6 +67,10 @@ export function createRecorder(
   const runningKg = new Float64Array(room.zones * room.causes);
   let runningMonth = 0;
   const co2 = new Float64Array(room.zones);
+  /** carbon dioxide given off by zone and place [ppm·kg of air in the hour] */
+  const breath = new Float64Array(room.zones * TABLE_PLACES);
+  const airKg = new Float64Array(room.zones);
+  const cornerFactors = new Float64Array(room.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
 
   const lent: Float64Array[] = [];
@@ -81,8 +83,12 @@ export function createRecorder(
     const column = lend ? lentColumns() : newColumn;
     zones = model.zones.length;
     causes = vapour.causes.length;
-    roomDensity = layout.roomDensity;
-    modelZones = model.zones;
+    breath.fill(0);
+    model.zones.forEach(({ people, volumeM3, cornerFactor }, z) => {
+      airKg[z] = layout.roomDensity * volumeM3;
+      cornerFactors[z] = cornerFactor;
+      if (people !== null) addToTable(breath, z * TABLE_PLACES, people, release * 1e6 * layout.roomDensity);
+    });
     years = model.zones.map((zone) => blankZone(zone.id, column));
     const records = layout.panes.flatMap(({ members, chain }, place) =>
       members.map(({ pane, glassM2 }, m) => ({
@@ -134,14 +140,15 @@ export function createRecorder(
       const year = years[z]!;
       const airC = hubC[airHub(z, zones)]! * perStep;
       year.airC[hour] = airC;
-      year.operativeC[hour] = (airC + hubC[radiantHub(z)]! * perStep) / 2;
+      const operativeC = (airC + hubC[radiantHub(z)]! * perStep) / 2;
+      year.operativeC[hour] = operativeC;
       year.heatingW[hour] = heatingW[z]! * perStep;
       year.coolingW[hour] = coolingW[z]! * perStep;
       year.solarW[hour] = drivers.zoneSun[z]!;
       year.relativeHumidity[hour] = humidity[z]! * perStep;
-      year.ventAch[hour] = airChanges(z, perStep);
+      year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
-      year.cornerC[hour] = outdoorC + modelZones[z]!.cornerFactor * (year.operativeC[hour]! - outdoorC);
+      year.cornerC[hour] = outdoorC + cornerFactors[z]! * (operativeC - outdoorC);
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
         givenOff += vapour.byCause[i]!;
@@ -184,18 +191,12 @@ export function createRecorder(
     runningMonth = next;
   }
 
-  function airChanges(z: number, perStep: number): number {
-    return (outdoorKg[z]! * perStep * 3600) / (roomDensity * modelZones[z]!.volumeM3);
-  }
-
   /** Carbon dioxide of the hour, zone after zone, implicit in its own concentration. */
   function breathe(moment: Moment, perStep: number): void {
     for (let z = 0; z < zones; z++) {
-      const { people } = modelZones[z]!;
-      const source = people === null ? 0 : scheduled(people, moment) * release * 1e6;
-      const mass = roomDensity * modelZones[z]!.volumeM3;
+      const mass = airKg[z]!;
       let gain = (mass * co2[z]!) / 3600 + outdoorKg[z]! * perStep * OUTDOOR_CO2_PPM;
-      gain += (source * roomDensity) / 3600;
+      gain += breath[z * TABLE_PLACES + moment.place]! / 3600;
       let loss = mass / 3600 + outdoorKg[z]! * perStep;
       for (let y = 0; y < zones; y++) {
         const exchange = betweenKg[z * zones + y]! * perStep;

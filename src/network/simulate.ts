@@ -88,7 +88,7 @@ function createEngine(room: EngineRoom): Engine {
   };
   const flows = createAirFlow(room, air);
   const paneC = new Float64Array(room.panes);
-  const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false };
+  const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, place: 0 };
   const water: VapourInputs = {
     moment,
     stepS: 0,

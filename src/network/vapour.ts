@@ -10,7 +10,7 @@ import type { Model } from '../model/model.ts';
 import { dewPointUnchecked, saturationPressure, saturationPressureUnchecked } from '../physics/moist-air.ts';
 import { bufferCapacity } from '../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
-import { type Moment, scheduled } from './clock.ts';
+import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
 import { type Bed, LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
@@ -95,9 +95,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   let zones = 0;
   let panes = 0;
   let causes: readonly string[] = [];
-  let modelZones: Model['zones'] = [];
+  let plantings: readonly Model['zones'][number]['planting'][] = [];
   let beds: Bed[] = [];
-  let sourceCause: readonly (readonly number[])[] = [];
   let plantCause = -1;
   let soilCause = -1;
   const perZone = () => new Float64Array(room.zones);
@@ -115,6 +114,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   /** in the step [kg/s] */
   const released = perZone();
   const byCause = new Float64Array(room.zones * room.causes);
+  /** what follows a schedule, by zone, cause and place [g in the hour] */
+  const releases = new Float64Array(room.zones * room.causes * TABLE_PLACES);
   const dew = perZone();
   const film = perPane();
   const drained = perZone();
@@ -147,11 +148,17 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;
     panes = layout.panes.length;
-    modelZones = model.zones;
+    plantings = model.zones.map(({ planting }) => planting);
     causes = moistureCauses(model);
     plantCause = causes.indexOf(PLANT_CAUSE);
     soilCause = causes.indexOf(SOIL_CAUSE);
-    sourceCause = model.zones.map((zone) => zone.moisture.map(({ cause }) => causes.indexOf(cause)));
+    releases.fill(0);
+    model.zones.forEach(({ moisture }, z) => {
+      for (const { cause, rate } of moisture) {
+        const row = z * causes.length + causes.indexOf(cause);
+        addToTable(releases, row * TABLE_PLACES, rate, 1);
+      }
+    });
     beds = model.zones.map(restingBed);
     const startPa = START_HUMIDITY * saturationPressure(startC);
     for (const array of [airW, paneW, released, byCause, dew, film, drained, scheduledKg, sums])
@@ -350,20 +357,19 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   /** Releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start. */
   function beginHour(): void {
     const { pressurePa } = inputs;
-    for (let i = 0; i < zones * causes.length; i++) byCause[i] = 0;
+    const { place } = moment;
+    const count = causes.length;
     for (let z = 0; z < zones; z++) {
-      const row = z * causes.length;
-      const zone = modelZones[z]!;
-      for (let i = 0; i < zone.moisture.length; i++) {
-        byCause[row + sourceCause[z]![i]!]! += scheduled(zone.moisture[i]!.rate, moment) / 1000;
-      }
       let sum = 0;
-      for (let c = 0; c < causes.length; c++) sum += byCause[row + c]!;
-      scheduledKg[z] = sum / 3600;
-      if (zone.planting !== null && isPlanted[z] === 1) {
-        const tempC = clampC(zoneC[z]!);
-        readyBed(beds[z]!, zone.planting, tempC, pressure[z]!, floorLight[z]!, pressurePa);
+      for (let i = z * count; i < (z + 1) * count; i++) {
+        const kg = releases[i * TABLE_PLACES + place]! / 1000;
+        byCause[i] = kg;
+        sum += kg;
       }
+      scheduledKg[z] = sum / 3600;
+      if (isPlanted[z] === 0) continue;
+      const tempC = clampC(zoneC[z]!);
+      readyBed(beds[z]!, plantings[z]!, tempC, pressure[z]!, floorLight[z]!, pressurePa);
     }
   }
 
