@@ -10,6 +10,7 @@ import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-a
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { varied, withGlassM2 } from './variation.ts';
+import { CALM_DAMP_HOURS } from './what-helps.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 /** Steps of the coarse sweep from none to the whole front. */
@@ -202,7 +203,11 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   const bracket = bracketFor(basis, amount, runs);
   if (bracket === null) return null;
   const at = ofAmount(runs, amount).find((run) => glassOf(run) === bracket.before)!;
-  const { overheatedHours } = at.figures;
+  const { overheatedHours, humidHours } = at.figures;
+  const damp =
+    humidHours > CALM_DAMP_HOURS
+      ? ` This judges heat alone: the rooms are then also above ${percentInWords(design.comfort.humidLimit)} humidity for ${hoursInWords(humidHours)} a year.`
+      : '';
   const mass = massInWords(amount, design, words);
   const shares = (areaM2: number) =>
     `That is ${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor, or ${percentInWords(areaM2 / equatorWallM2)} of the equator-facing wall.`;
@@ -211,6 +216,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     shareOfFloor: bracket.passesAtStart ? bracket.before / design.house.floorAreaM2 : null,
     shareOfWall: bracket.passesAtStart ? bracket.before / equatorWallM2 : null,
     overheatedHours,
+    humidHours,
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
     drawnM2: glassM2,
@@ -228,7 +234,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   if (bracket.after === null) {
     return {
       figures,
-      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(overheatedHours)} a year, and ${countInWords(criterion.hours)} are allowed.`,
+      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(overheatedHours)} a year, and ${countInWords(criterion.hours)} are allowed.${damp}`,
     };
   }
   const drawn =
@@ -237,7 +243,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
       : `You have drawn ${words.area(glassM2)}, so there is room for ${words.area(bracket.before - glassM2)} more.`;
   return {
     figures,
-    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(overheatedHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}`,
+    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(overheatedHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${damp}`,
   };
 }
 

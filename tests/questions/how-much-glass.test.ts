@@ -80,3 +80,16 @@ test('more mass carries more glass', async () => {
   expect(limits).toHaveLength(3);
   expect([...limits].sort((one, other) => one - other)).toEqual(limits);
 });
+
+test('an answer on heat says so where the rooms are damp at that glass, and only there', async () => {
+  const told = async (humidHours: number) => {
+    const runner = madeRunner((design) => ({ ...hoursPerM2(20)(design, {} as never), humidHours }));
+    return (await ask(howMuchGlass, madeBasis(MODEST), runner)).finding!;
+  };
+  const damp = await told(3000);
+  expect(damp.figures.humidHours).toBe(3000);
+  expect(damp.text).toContain(
+    'This judges heat alone: the rooms are then also above 70 % humidity for 3000 hours a year.',
+  );
+  expect((await told(300)).text).not.toContain('humidity');
+});
