@@ -90,15 +90,14 @@ export class SimulationBridge {
 
   /** Run the newest design next. Null when a newer live job took its place or was answered first, or on cancel. */
   runLive(job: RunJob): Promise<NumberedAnswer | null> {
+    this.#live?.settle(null);
+    this.#live = null;
     const known = this.#memory.get(job);
     if (known !== undefined) {
-      this.#live?.settle(null);
-      this.#live = null;
       this.#newest = ++this.#number;
       return Promise.resolve({ ...known, number: this.#newest, job });
     }
     return new Promise((settle, fail) => {
-      this.#live?.settle(null);
       this.#live = { lane: 'live', job, number: ++this.#number, settle, fail, deaths: 0 };
       this.#pump();
     });
@@ -154,9 +153,14 @@ export class SimulationBridge {
     member.busy = true;
     this.#crew.stay();
     try {
-      this.#deliver(next, await this.#perform(member, next));
+      const answer = await this.#perform(member, next);
+      if (this.#isLate(next)) next.settle(null);
+      else {
+        if (next.lane === 'live') this.#newest = next.number;
+        next.settle(answer);
+      }
     } catch (reason) {
-      if (reason === CANCELLED) next.settle(null);
+      if (reason === CANCELLED || this.#isLate(next)) next.settle(null);
       else if (reason instanceof Death) this.#again(next, reason);
       else next.fail(reason);
     } finally {
@@ -166,12 +170,7 @@ export class SimulationBridge {
     }
   }
 
-  #deliver(next: Waiting, answer: NumberedAnswer): void {
-    const isLate = this.#isLate(next);
-    if (next.lane === 'live' && !isLate) this.#newest = next.number;
-    next.settle(isLate ? null : answer);
-  }
-
+  /** A newer live job has been answered: neither this one's answer nor its trouble is news. */
   #isLate({ lane, number }: Waiting): boolean {
     return lane === 'live' && number < this.#newest;
   }
@@ -181,7 +180,7 @@ export class SimulationBridge {
     waiting.deaths++;
     if (waiting.deaths >= MOST_DEATHS) waiting.fail(new Error(`${death.message}, twice`));
     else if (waiting.lane === 'kept') this.#kept.unshift(waiting);
-    else if (this.#live === null && !this.#isLate(waiting)) this.#live = waiting;
+    else if (this.#live === null) this.#live = waiting;
     else waiting.settle(null);
   }
 

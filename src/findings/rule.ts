@@ -3,6 +3,7 @@
 
 import type { Finding } from '../outcomes/outcome.ts';
 import type { Context } from './context.ts';
+import { oncePer } from './once-per.ts';
 
 export type Severity = Finding['severity'];
 export type Figures = Finding['figures'];
@@ -38,11 +39,6 @@ export function caution<F extends Figures>(draft: Draft<F>): Rule {
 function ruleOf<F extends Figures>(kind: Rule['kind'], draft: Draft<F>): Rule {
   const { id, severity, applies, says } = draft;
   // Figures may sum over the year's hours; words and figures of one run share them.
-  const known = new WeakMap<Context, F>();
-  const figures = (context: Context): F => {
-    const found = known.get(context) ?? draft.figures(context);
-    known.set(context, found);
-    return found;
-  };
+  const figures = oncePer(draft.figures);
   return { id, kind, severity, applies, figures, text: (context) => says(figures(context), context) };
 }

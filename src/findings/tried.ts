@@ -4,7 +4,7 @@
 import type { Finding } from '../outcomes/outcome.ts';
 import type { Figures } from '../questions/figures.ts';
 import { CALM_HOT_HOURS, type Help } from '../questions/what-helps.ts';
-import { countInWords } from '../questions/words.ts';
+import { capitalised, countInWords } from '../questions/words.ts';
 import { leverWords } from './answer.ts';
 import type { Context } from './context.ts';
 import type { Block, Section } from './report.ts';
@@ -29,7 +29,7 @@ export function triedSection({ words }: Context, { drawn, pulled, steps, milder 
     head: HEAD,
     rows: [
       row('As drawn', drawn),
-      ...pulled.map(({ lever, figures }) => row(capital(leverWords(lever, words)), figures)),
+      ...pulled.map(({ lever, figures }) => row(capitalised(leverWords(lever, words)), figures)),
       ...together,
       ...(milder === undefined
         ? []
@@ -52,10 +52,6 @@ function cellsOf(figures: Figures, words: Wording): readonly string[] {
     plain(figures.worstMouldIndex, 1),
     words.energy(figures.heatingKWh),
   ];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 type Told = (of: (lever: string) => Figures | undefined, drawn: Figures, words: Wording) => string | null;

@@ -32,29 +32,36 @@ export function momentOf(
   into.day = Math.floor(hour / 24);
   into.month = MONTHS[hour]!;
   into.weekend = into.day % 7 >= 5;
-  into.place = (2 * into.month + (into.weekend ? 1 : 0)) * 24 + into.hourOfDay;
+  into.place = placeOf(into);
   return into;
 }
 
-function blankMoment() {
+/** A moment to reuse. */
+export function blankMoment() {
   return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, place: 0 };
 }
 
 /** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */
 export function addToTable(table: Float64Array, from: number, schedule: Schedule, factor: number): void {
   for (let month = 0; month < 12; month++) {
-    const ofMonth = schedule.months ? schedule.months[month]! : 1;
-    for (const weekend of [0, 1]) {
-      const hours = weekend === 1 && schedule.weekend ? schedule.weekend : schedule.workday;
-      for (let hour = 0; hour < 24; hour++) {
-        table[from + (2 * month + weekend) * 24 + hour]! += hours[hour]! * ofMonth * factor;
+    for (const weekend of [false, true]) {
+      for (let hourOfDay = 0; hourOfDay < 24; hourOfDay++) {
+        const at = { month, weekend, hourOfDay };
+        table[from + placeOf(at)]! += scheduled(schedule, at) * factor;
       }
     }
   }
 }
 
+/** What schedules depend on. */
+type ClockPlace = Pick<Moment, 'month' | 'weekend' | 'hourOfDay'>;
+
+function placeOf({ month, weekend, hourOfDay }: ClockPlace): number {
+  return (2 * month + (weekend ? 1 : 0)) * 24 + hourOfDay;
+}
+
 /** A schedule's value over an hour, before ramps. */
-export function scheduled(schedule: Schedule, moment: Moment): number {
+export function scheduled(schedule: Schedule, moment: ClockPlace): number {
   const hours = moment.weekend && schedule.weekend ? schedule.weekend : schedule.workday;
   const factor = schedule.months ? schedule.months[moment.month]! : 1;
   return hours[moment.hourOfDay]! * factor;

@@ -8,6 +8,7 @@ import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { HourSums } from './hour-sums.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
+import { createMonthSums } from './month-sums.ts';
 import type { Stepper } from './stepper.ts';
 import type { Books, HeatByCause } from './year.ts';
 
@@ -85,10 +86,9 @@ export function createLedger(
   const { hubC, hubLink, hubBoundaryC, nodeW, endSum, endBoundary, endBoundaryC, first } = stepper;
   const hubSum = sums.hubC;
   const { airGain, radiantGain, frameConductance, outsideSun } = drivers;
-  const monthly = new Float64Array(room.zones * CAUSES * 12);
-  /** of the month that runs, watts of its steps added up */
-  const running = new Float64Array(room.zones * CAUSES);
-  let runningMonth = 0;
+  /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
+  const heat = createMonthSums(room.zones * CAUSES);
+  const { running, monthly } = heat;
   const sunOn = new Float64Array(room.chains);
   const startNode = new Float64Array(room.nodes);
   const startHub = new Float64Array(2 * room.zones);
@@ -114,8 +114,7 @@ export function createLedger(
   }
 
   function open(): void {
-    monthly.fill(0);
-    running.fill(0);
+    heat.clear(zones * CAUSES, stepper.stepS);
     through.fill(0);
     startNode.set(stepper.nodeC);
     startHub.set(hubC);
@@ -123,7 +122,7 @@ export function createLedger(
 
   /** Called when the hour's sun is on the nodes and nothing else is. */
   function beginHour(month: number): void {
-    if (month !== runningMonth) closeMonth(month);
+    heat.turnTo(month);
     for (let e = 0; e < 2 * chains; e++) endSum[e] = 0;
     if (drivers.isDark()) {
       for (let c = 0; c < chains; c++) sunOn[c] = 0;
@@ -184,15 +183,6 @@ export function createLedger(
     }
   }
 
-  /** What has run up goes to its month, and the next one begins. */
-  function closeMonth(next: number): void {
-    for (let i = 0; i < zones * CAUSES; i++) {
-      monthly[i * 12 + runningMonth]! += running[i]! * stepper.stepS;
-      running[i] = 0;
-    }
-    runningMonth = next;
-  }
-
   /** Heat from an end between two zones to the zone it faces. */
   function addShared(end: number): void {
     for (let slot = 2 * end; slot < 2 * end + 2; slot++) {
@@ -205,7 +195,7 @@ export function createLedger(
   }
 
   function byCause(): HeatByCause[] {
-    closeMonth(runningMonth);
+    heat.close();
     return zoneIds.flatMap((zone, z) =>
       HEAT_CAUSES.map((cause, c) => {
         const row = (z * CAUSES + c) * 12;
@@ -215,7 +205,7 @@ export function createLedger(
   }
 
   function close(water: WaterSums): Books {
-    closeMonth(runningMonth);
+    heat.close();
     const stored = new Float64Array(zones);
     let throughStored = 0;
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);

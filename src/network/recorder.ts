@@ -17,6 +17,7 @@ import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { HourSums } from './hour-sums.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
+import { createMonthSums } from './month-sums.ts';
 import type { Stepper } from './stepper.ts';
 import type { Vapour } from './vapour.ts';
 import type { ElementHistory, OpeningYear, Year, ZoneYear } from './year.ts';
@@ -62,10 +63,8 @@ export function createRecorder(
   /** of each pane: its place, and the node of its inner face */
   const paneAt = new Int32Array(room.panes);
   const innerNode = new Int32Array(room.panes);
-  const byCauseKg = new Float64Array(room.zones * room.causes * 12);
-  /** of the month that runs [kg] */
-  const runningKg = new Float64Array(room.zones * room.causes);
-  let runningMonth = 0;
+  /** water given off by zone · causes + cause [kg] */
+  const givenOffKg = createMonthSums(room.zones * room.causes);
   const co2 = new Float64Array(room.zones);
   /** carbon dioxide given off by zone and place [ppm·kg of air in the hour] */
   const breath = new Float64Array(room.zones * TABLE_PLACES);
@@ -118,9 +117,7 @@ export function createRecorder(
       history = kept.map((one) => one.history);
     }
     co2.fill(OUTDOOR_CO2_PPM);
-    byCauseKg.fill(0);
-    runningKg.fill(0);
-    runningMonth = 0;
+    givenOffKg.clear(zones * causes, 1);
     releasedSum.fill(0);
   }
 
@@ -135,7 +132,7 @@ export function createRecorder(
 
   function endHour(hour: number, moment: Moment, outdoorC: number): void {
     const perStep = 1 / sums.steps();
-    if (moment.month !== runningMonth) closeMonth(moment.month);
+    givenOffKg.turnTo(moment.month);
     for (let z = 0; z < zones; z++) {
       const year = years[z]!;
       const airC = hubC[airHub(z, zones)]! * perStep;
@@ -152,7 +149,7 @@ export function createRecorder(
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
         givenOff += vapour.byCause[i]!;
-        runningKg[i]! += vapour.byCause[i]!;
+        givenOffKg.running[i]! += vapour.byCause[i]!;
       }
       year.moistureG[hour] = givenOff * 1000;
       releasedSum[0]! += givenOff;
@@ -182,15 +179,6 @@ export function createRecorder(
     }
   }
 
-  /** What has been given off goes to its month, and the next one begins. */
-  function closeMonth(next: number): void {
-    for (let i = 0; i < zones * causes; i++) {
-      byCauseKg[i * 12 + runningMonth]! += runningKg[i]!;
-      runningKg[i] = 0;
-    }
-    runningMonth = next;
-  }
-
   /** Carbon dioxide of the hour, zone after zone, implicit in its own concentration. */
   function breathe(moment: Moment, perStep: number): void {
     for (let z = 0; z < zones; z++) {
@@ -208,7 +196,7 @@ export function createRecorder(
   }
 
   function year(): Omit<Year, 'heat' | 'books'> {
-    closeMonth(0);
+    givenOffKg.close();
     return {
       zones: years.map(
         (zone, z): ZoneYear => ({
@@ -216,7 +204,7 @@ export function createRecorder(
           drainedKg: vapour.drained[z]!,
           moistureByCause: vapour.causes.map((cause, c) => {
             const row = (z * causes + c) * 12;
-            return { cause, monthKg: [...byCauseKg.subarray(row, row + 12)] };
+            return { cause, monthKg: [...givenOffKg.monthly.subarray(row, row + 12)] };
           }),
         }),
       ),

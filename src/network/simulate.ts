@@ -7,7 +7,7 @@ import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { createAirFlow } from './air-flow.ts';
 import type { AirState } from './air-state.ts';
-import { momentOf, scheduled, scheduledWithin } from './clock.ts';
+import { blankMoment, momentOf, scheduled, scheduledWithin } from './clock.ts';
 import { createDrivers } from './drivers.ts';
 import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
 import { createHourSums } from './hour-sums.ts';
@@ -88,7 +88,7 @@ function createEngine(room: EngineRoom): Engine {
   };
   const flows = createAirFlow(room, air);
   const paneC = new Float64Array(room.panes);
-  const moment = { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, place: 0 };
+  const moment = blankMoment();
   const water: VapourInputs = {
     moment,
     stepS: 0,

@@ -6,7 +6,7 @@ import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from 
 import { criterionInWords } from './criterion.ts';
 import { bracketFor, mostArea } from './how-much-mass.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
-import { countInWords, hoursInWords } from './words.ts';
+import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 interface LeastMass {
   readonly way: WayToBuild;
@@ -124,5 +124,5 @@ function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentenc
 
 function insteadInWords({ job }: Run): string {
   if (job.at.instead === 'both') return 'Twice the vents with an automatic opener, and a seasonal shade,';
-  return job.label.charAt(0).toUpperCase() + job.label.slice(1);
+  return capitalised(job.label);
 }

@@ -26,6 +26,11 @@ export const METRIC_WORDS: Words = {
   energy: (kWh) => `${signed(rounded(kWh, kWh < 1000 ? 10 : 50), 0)} kWh`,
 };
 
+/** With a capital at its head. */
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** A count of hours to what a person remembers: "7", "85", "640", "1250". */
 export function countInWords(hours: number): string {
   const value = Math.round(hours);

@@ -12,6 +12,7 @@ function heldThreads() {
   const log: string[] = [];
   const finish: (() => void)[] = [];
   const kill: ((cause: Error) => void)[] = [];
+  const refuse: ((cause: Error) => void)[] = [];
   let started = 0;
   const startThread = (): Thread => {
     const id = ++started;
@@ -28,7 +29,8 @@ function heldThreads() {
             finish.push(() => resolve({ ok: false, faults: [] }));
           }),
         run: (design: Design) =>
-          new Promise<RunAnswer>((resolve) => {
+          new Promise<RunAnswer>((resolve, reject) => {
+            refuse.push(reject);
             log.push(`${id} runs ${design.name}`);
             finish.push(() => {
               if (!ended)
@@ -42,7 +44,7 @@ function heldThreads() {
       },
     };
   };
-  return { log, finish, kill, startThread };
+  return { log, finish, kill, refuse, startThread };
 }
 
 const climate = { id: 'x' } as unknown as TypicalYear;
@@ -351,4 +353,15 @@ test('what is remembered is of this climate, these units and this detail alone',
   await old;
   await run(job('b'));
   expect(runs()).toBe(6);
+});
+
+test('the trouble of a live job is no news once a newer one is answered', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads, { threads: 2 });
+  const [older, newer] = ['a', 'b'].map((name) => bridge.runLive(job(name)));
+  await settle();
+  threads.finish[1]!();
+  expect((await newer)?.job.design.name).toBe('b');
+  threads.refuse[0]!(new Error('a zone is missing'));
+  expect(await older).toBe(null);
 });

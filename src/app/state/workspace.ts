@@ -121,7 +121,6 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
   const hour = signal<number | null>(null);
   // Temperatures through the mass are large; they travel only while an hour is looked at.
   const wantsHistory = computed(() => hour.value !== null);
-  let newest = 0;
   effect(() => {
     const asking = design.value;
     if (climate.value.state !== 'ready') return;
@@ -134,8 +133,7 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
       })
       .then(
         (got) => {
-          if (got === null || got.number <= newest) return;
-          newest = got.number;
+          if (got === null) return;
           outcomes.set(got.job.design, got.outcome);
           batch(() => {
             answer.value = got;

@@ -2,12 +2,13 @@
 // Weather or monthly counts in, twelve flags out.
 
 import { monthlySums } from '../../outcomes/calendar.ts';
+import { CALM_HOT_HOURS } from '../../questions/what-helps.ts';
 import type { PreparedClimate } from '../../weather/prepared-climate.ts';
-import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
+import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 
 /** Hours a year that nobody minds: 1 %, the share of CIBSE Guide A (2006), from memory, high confidence. */
 export function calmHours(): number {
-  return 0.01 * HOURS;
+  return CALM_HOT_HOURS;
 }
 
 /** The three months with the warmest outdoor air. */

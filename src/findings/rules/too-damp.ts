@@ -4,17 +4,15 @@
 import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/vapour.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
 import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';
-import { NEARLY_CALM } from '../../questions/what-helps.ts';
+import { CALM_DAMP_HOURS, NEARLY_CALM } from '../../questions/what-helps.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, percent } from '../wording.ts';
 import { monthsThatMatter } from './season.ts';
 
-/** Humid hours nobody need mind: 5 % of the year. House rule. */
-const FEW_HUMID_HOURS = 0.05 * HOURS;
-/** Hours of stale air worth a word: the same share. House rule. */
-export const FEW_STALE_HOURS = FEW_HUMID_HOURS;
+/** Hours of stale air worth a word: the same share as of damp. House rule. */
+export const FEW_STALE_HOURS = CALM_DAMP_HOURS;
 /** Hours that are the rule and not the exception. */
 const MOST_OF_THE_YEAR = 0.5 * HOURS;
 const MANY_HUMID_HOURS = 0.25 * HOURS;
@@ -61,17 +59,17 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     severity: ({ house }) =>
       house.humidHours > MANY_HUMID_HOURS
         ? 'danger'
-        : house.humidHours > NEARLY_CALM * FEW_HUMID_HOURS
+        : house.humidHours > NEARLY_CALM * CALM_DAMP_HOURS
           ? 'warning'
           : 'note',
-    applies: ({ house }) => house.humidHours > FEW_HUMID_HOURS,
+    applies: ({ house }) => house.humidHours > CALM_DAMP_HOURS,
     figures: (context) => {
       const { house, houseYear } = context;
       const byMonth = hoursByMonth(houseYear.relativeHumidity, (value) => value > house.humidLimit);
       const water = waterOf(context);
       return {
         hours: house.humidHours,
-        fewHours: FEW_HUMID_HOURS,
+        fewHours: CALM_DAMP_HOURS,
         humidLimit: house.humidLimit,
         months: during(monthsThatMatter(byMonth)),
         kgPerDay: water.kgPerDay,
@@ -98,7 +96,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
       return (
         context.design.sunspace.join === 'open' &&
         water.plantsKgPerDay > 0.3 * water.kgPerDay &&
-        context.house.humidHours > FEW_HUMID_HOURS
+        context.house.humidHours > CALM_DAMP_HOURS
       );
     },
     figures: (context) => {
@@ -116,7 +114,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
   finding({
     id: 'dry-enough',
     severity: 'good',
-    applies: ({ house }) => house.humidHours <= FEW_HUMID_HOURS,
+    applies: ({ house }) => house.humidHours <= CALM_DAMP_HOURS,
     figures: ({ house }) => ({
       hours: house.humidHours,
       humidLimit: house.humidLimit,

@@ -7,6 +7,7 @@ import { runningMeans } from '../../physics/adaptive-comfort.ts';
 import { judgeTm52, TM59_NIGHT, tm59NightHours } from '../../physics/overheating-criteria.ts';
 import { HOURS, monthOfHour } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { oncePer } from '../once-per.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, moment, months, percent, portion } from '../wording.ts';
 import { calmHours, monthsThatMatter, warmestMonths } from './season.ts';
@@ -26,15 +27,7 @@ interface HotHours {
 }
 
 /** Several rules ask for them. */
-const knownHot = new WeakMap<Context, HotHours>();
-
-function hotHours(context: Context): HotHours {
-  const known = knownHot.get(context);
-  if (known !== undefined) return known;
-  const found = countHotHours(context);
-  knownHot.set(context, found);
-  return found;
-}
+const hotHours = oncePer(countHotHours);
 
 function countHotHours({ house, houseYear, climate, year }: Context): HotHours {
   const limit = house.overheatLimitC;

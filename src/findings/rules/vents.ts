@@ -8,6 +8,7 @@ import { ventMoves } from '../../outcomes/vent-moves.ts';
 import { SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { oncePer } from '../once-per.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, listed, percent, plain } from '../wording.ts';
 import { calmHours } from './season.ts';
@@ -140,20 +141,16 @@ function heatHolders({ floor, envelope, mass }: Design): string {
 /** Night air cool enough to cool a house [°C]. House rule. */
 const COOL_NIGHT_C = 18;
 
-/** They are the same for every run in a climate. */
-const knownNights = new WeakMap<Context['climate'], readonly boolean[]>();
-
-/** Months whose mean day is warm (above 18 °C by its mean high) and whose nights are cool. */
-function coolNights(climate: Context['climate']): readonly boolean[] {
-  const known = knownNights.get(climate);
-  if (known !== undefined) return known;
-  const found = MONTH_NAMES.map((_, month) => {
+/**
+ * Months whose mean day is warm (above 18 °C by its mean high) and whose nights are cool; the same for every run in a
+ * climate.
+ */
+const coolNights = oncePer((climate: Context['climate']): readonly boolean[] =>
+  MONTH_NAMES.map((_, month) => {
     const [low, high] = meanLowAndHigh(climate.year.dryBulbC, month);
     return low < COOL_NIGHT_C && high > COOL_NIGHT_C + 4;
-  });
-  knownNights.set(climate, found);
-  return found;
-}
+  }),
+);
 
 function meanLowAndHigh(dryBulbC: Float64Array, month: number): readonly [number, number] {
   const days: Float64Array[] = [];
