@@ -28,7 +28,7 @@ export interface AirFlow {
   /** opening: volume flow each way [m³/s]; how far open what moves is, 0…1 */
   readonly volume: Float64Array;
   readonly share: Float64Array;
-  readonly hands: readonly HandState[];
+  hands(): readonly HandState[];
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
   /** before each step, from the temperatures it starts at; people at hand look up at quarter hours */
@@ -36,7 +36,7 @@ export interface AirFlow {
   /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
   renew(moment: Moment): boolean;
   /** the last renewal changed a flow */
-  readonly isNew: boolean;
+  isNew(): boolean;
   /** whether an opener, shut as everything is, would open at these temperatures [°C] */
   wouldOpen(moment: Moment, zoneC: Float64Array): boolean;
   /** moves start to count */
@@ -189,15 +189,11 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     between,
     volume,
     share,
-    get hands() {
-      return hands;
-    },
+    hands: () => hands,
     beginHour,
     beginStep,
     renew,
-    get isNew() {
-      return isNew;
-    },
+    isNew: () => isNew,
     wouldOpen,
     startCounting,
   };

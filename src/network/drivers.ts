@@ -29,12 +29,14 @@ export interface Drivers {
   /** frames of each zone's panes, zone air to outdoors [W/K] */
   readonly frameConductance: Float64Array;
   /** by place of panes and member, per m² of glass; null for panes between zones */
-  readonly paneLight: readonly (readonly (PaneLight | null)[])[];
+  paneLight(): PaneLights;
   /** sun on the outside of chains [W], by chain, as written this hour */
   readonly outsideSun: Float64Array;
   /** no sun in the hour last renewed */
   isDark(): boolean;
 }
+
+type PaneLights = readonly (readonly (PaneLight | null)[])[];
 
 /** A year's sun taken up in a sheet of glass [W], of so many square metres each. */
 interface PaneSun {
@@ -91,7 +93,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     ground: [],
   };
   let cosZenith: Float64Array = new Float64Array(0);
-  let light: Drivers['paneLight'] = [];
+  let light: PaneLights = [];
   let dark = true;
 
   function load(model: Model, layout: Layout, climate: PreparedClimate): void {
@@ -185,9 +187,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     zoneSun,
     floorLight,
     frameConductance,
-    get paneLight() {
-      return light;
-    },
+    paneLight: () => light,
     outsideSun,
     isDark: () => dark,
   };
@@ -211,7 +211,7 @@ function sheetsSun(
 }
 
 /** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */
-function sourcesOf(layout: Layout, light: Drivers['paneLight'], zones: number): Float64Array[] {
+function sourcesOf(layout: Layout, light: PaneLights, zones: number): Float64Array[] {
   const sources = Array.from({ length: 3 * zones }, () => new Float64Array(HOURS));
   layout.panes.forEach(({ members, zoneTo }, p) => {
     const row = 3 * zoneTo;

@@ -81,7 +81,7 @@ export function createRecorder(
   function load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void {
     const column = lend ? lentColumns() : newColumn;
     zones = model.zones.length;
-    causes = vapour.causes.length;
+    causes = vapour.causes().length;
     breath.fill(0);
     model.zones.forEach(({ people, volumeM3, cornerFactor }, z) => {
       airKg[z] = layout.roomDensity * volumeM3;
@@ -93,7 +93,7 @@ export function createRecorder(
       members.map(({ pane, glassM2 }, m) => ({
         place,
         node: stepper.first[chain + 1]! - 1,
-        record: blankPane(pane, glassM2, drivers.paneLight[place]![m], column),
+        record: blankPane(pane, glassM2, drivers.paneLight()[place]![m], column),
       })),
     );
     panes = records.map(({ record }) => record);
@@ -202,7 +202,7 @@ export function createRecorder(
         (zone, z): ZoneYear => ({
           ...zone,
           drainedKg: vapour.drained[z]!,
-          moistureByCause: vapour.causes.map((cause, c) => {
+          moistureByCause: vapour.causes().map((cause, c) => {
             const row = (z * causes + c) * 12;
             return { cause, monthKg: [...givenOffKg.monthly.subarray(row, row + 12)] };
           }),
@@ -210,7 +210,7 @@ export function createRecorder(
       ),
       panes,
       openings: openings.map((opening, o): OpeningYear => {
-        const hand = flows.hands[o]!;
+        const hand = flows.hands()[o]!;
         return {
           ...opening,
           moves: hand.moves,

@@ -173,7 +173,7 @@ function createEngine(room: EngineRoom): Engine {
     search.begin();
     for (let trial = 0; trial < MOST_TRIALS; trial++) {
       const depends = flows.renew(moment);
-      if (flows.isNew || (n === 0 && trial === 0)) linkAir();
+      if (flows.isNew() || (n === 0 && trial === 0)) linkAir();
       stepper.solve();
       for (let z = 0; z < zones; z++) answerC[z] = trialC[airHub(z, zones)]!;
       if (!depends && !flows.wouldOpen(moment, answerC)) break;

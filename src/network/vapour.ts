@@ -44,7 +44,8 @@ export interface Vapour {
   wetPanes(): number;
   /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
-  readonly causes: readonly string[];
+  /** what gives off water */
+  causes(): readonly string[];
   /** net dew of the last step by zone [kg/s] */
   readonly dew: Float64Array;
   /** film on each pane [kg] */
@@ -403,9 +404,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     paneW,
     wetPanes: () => wets,
     byCause,
-    get causes() {
-      return causes;
-    },
+    causes: () => causes,
     dew,
     film,
     drained,
