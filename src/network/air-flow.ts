@@ -49,18 +49,21 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   let count = 0;
   let openings: readonly Opening[] = [];
   let hands: HandState[] = [];
-  const zoneOf = new Int32Array(room.openings);
-  const otherOf = new Int32Array(room.openings);
-  /** 1 where people live */
-  const livedIn = new Uint8Array(room.zones);
   const outdoors = new Float64Array(room.zones);
   const between = new Float64Array(room.zones * room.zones);
-  const volume = new Float64Array(room.openings);
-  const share = new Float64Array(room.openings);
-  /** an opener's position before the step */
-  const openBefore = new Float64Array(room.openings);
-  /** vents and doors; cracks and most fans flow as the hour's start finds them */
-  const movable = new Int32Array(room.openings);
+  /** 1 where people live */
+  const livedIn = new Uint8Array(room.zones);
+  const byOpening = {
+    zoneOf: new Int32Array(room.openings),
+    otherOf: new Int32Array(room.openings),
+    volume: new Float64Array(room.openings),
+    share: new Float64Array(room.openings),
+    /** an opener's position before the step */
+    openBefore: new Float64Array(room.openings),
+    /** vents and doors; cracks and most fans flow as the hour's start finds them */
+    movable: new Int32Array(room.openings),
+  };
+  const { zoneOf, otherOf, volume, share } = byOpening;
   let movables = 0;
   /** fans between zones, switched by the quarter hour: they soon use up what they run on */
   const switched = new Int32Array(room.openings);
@@ -69,7 +72,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   let ease = 0;
   let anyOpen = false;
   let stale = true;
-  let isNew = true;
+  let changed = true;
 
   function load(model: Model, stepS: number): void {
     zones = model.zones.length;
@@ -89,92 +92,122 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       zoneOf[i] = indexOf(opening.zone);
       const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
       otherOf[i] = other === undefined ? -1 : indexOf(other);
-      if (opening.kind === 'vent' || opening.kind === 'door') movable[movables++] = i;
+      if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
       if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
     });
   }
 
   function beginHour(moment: Moment): void {
-    for (let i = 0; i < count; i++) {
-      const opening = openings[i]!;
-      const hand = hands[i]!;
-      if (opening.kind === 'vent') feelDamp(hand, state, zoneOf[i]!);
-      if (opening.kind === 'vent') wantVent(opening, hand, moment, state, zoneOf[i]!);
-      else if (opening.kind === 'door') wantDoor(opening, hand, state, zoneOf[i]!, otherOf[i]!);
-      else {
-        volume[i] = flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!);
-        continue;
+    const { zoneOf, otherOf, volume } = byOpening;
+    const all = openings;
+    const allHands = hands;
+    const last = count;
+    for (let i = 0; i < last; i++) {
+      const opening = all[i]!;
+      const hand = allHands[i]!;
+      const zone = zoneOf[i]!;
+      if (opening.kind === 'vent') {
+        feelDamp(hand, state, zone);
+        wantVent(opening, hand, moment, state, zone);
+        act(hand, opening.hand, moment);
+      } else if (opening.kind === 'door') {
+        wantDoor(opening, hand, state, zone, otherOf[i]!);
+        act(hand, opening.hand, moment);
+      } else {
+        volume[i] = flowOf(opening, hand, moment, state, zone, otherOf[i]!);
       }
-      act(hand, opening.hand, moment);
     }
     stale = true;
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
-    for (let k = 0; k < switches && isQuarter; k++) {
-      const i = switched[k]!;
-      volume[i] = flowOf(openings[i]!, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
-      stale = true;
-    }
-    for (let k = 0; k < movables; k++) {
+    const { zoneOf, openBefore, movable } = byOpening;
+    const all = openings;
+    const allHands = hands;
+    const last = movables;
+    if (isQuarter && switches > 0) runFans(moment);
+    for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const opening = openings[i]!;
-      const hand = hands[i]!;
+      const opening = all[i]!;
+      const hand = allHands[i]!;
+      const zone = zoneOf[i]!;
       openBefore[i] = hand.open;
-      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zoneOf[i]!]!, livedIn[zoneOf[i]!] === 1);
+      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zone]!, livedIn[zone] === 1);
       if (opening.kind === 'door') setDoor(opening, hand, ease);
       else if (isQuarter && opening.kind === 'vent' && opening.hand === 'automatic') {
-        switchOpener(opening, hand, moment, state, state.zoneC[zoneOf[i]!]!);
+        switchOpener(opening, hand, moment, state, state.zoneC[zone]!);
       }
     }
+  }
+
+  function runFans(moment: Moment): void {
+    for (let k = 0; k < switches; k++) {
+      const i = switched[k]!;
+      volume[i] = flowOf(openings[i]!, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
+    }
+    stale = true;
   }
 
   function renew(moment: Moment): boolean {
+    const { zoneOf, otherOf, volume, share, openBefore, movable } = byOpening;
+    const all = openings;
+    const allHands = hands;
+    const last = movables;
     const wasOpen = anyOpen;
-    anyOpen = false;
-    for (let k = 0; k < movables; k++) {
+    let isOpen = false;
+    for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const opening = openings[i]!;
-      const hand = hands[i]!;
+      const opening = all[i]!;
+      const hand = allHands[i]!;
+      const zone = zoneOf[i]!;
       if (opening.kind === 'vent' && opening.hand === 'automatic') {
-        const target = ventTarget(opening, hand, moment, state, state.zoneC[zoneOf[i]!]!);
+        const target = ventTarget(opening, hand, moment, state, state.zoneC[zone]!);
         hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
-        if (target > 0) anyOpen = true;
+        if (target > 0) isOpen = true;
       }
       const { open } = hand;
       share[i] = open;
-      if (open > SHUT) anyOpen = true;
-      volume[i] = open > SHUT ? flowOf(opening, hand, moment, state, zoneOf[i]!, otherOf[i]!) : 0;
+      if (open > SHUT) isOpen = true;
+      volume[i] = open > SHUT ? flowOf(opening, hand, moment, state, zone, otherOf[i]!) : 0;
     }
-    isNew = anyOpen || wasOpen || stale;
-    if (isNew) sum();
+    anyOpen = isOpen;
+    changed = isOpen || wasOpen || stale;
+    if (changed) sum();
     stale = false;
-    return anyOpen;
+    return isOpen;
   }
 
   function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
+    const { zoneOf, movable } = byOpening;
+    const all = openings;
     for (let k = 0; k < movables; k++) {
-      const opening = openings[movable[k]!]!;
+      const i = movable[k]!;
+      const opening = all[i]!;
       if (opening.kind !== 'vent' || opening.hand !== 'automatic') continue;
-      const hand = hands[movable[k]!]!;
-      if (ventTarget(opening, hand, moment, state, zoneC[zoneOf[movable[k]!]!]!) > 0) return true;
+      if (ventTarget(opening, hands[i]!, moment, state, zoneC[zoneOf[i]!]!) > 0) return true;
     }
     return false;
   }
 
   function sum(): void {
+    const { zoneOf, otherOf, volume } = byOpening;
+    const toOutdoors = outdoors;
+    const toZones = between;
+    const { density } = state;
+    const zoneCount = zones;
+    const last = count;
     // Loops, not fill(): on arrays this short the call costs more than the work.
-    for (let z = 0; z < zones; z++) outdoors[z] = 0;
-    for (let z = 0; z < zones * zones; z++) between[z] = 0;
-    for (let i = 0; i < count; i++) {
+    for (let z = 0; z < zoneCount; z++) toOutdoors[z] = 0;
+    for (let z = 0; z < zoneCount * zoneCount; z++) toZones[z] = 0;
+    for (let i = 0; i < last; i++) {
       const zone = zoneOf[i]!;
       const other = otherOf[i]!;
-      const mass = volume[i]! * state.density;
+      const mass = volume[i]! * density;
       if (other < 0) {
-        outdoors[zone]! += mass;
+        toOutdoors[zone]! += mass;
       } else {
-        between[zone * zones + other]! += mass;
-        between[other * zones + zone]! += mass;
+        toZones[zone * zoneCount + other]! += mass;
+        toZones[other * zoneCount + zone]! += mass;
       }
     }
   }
@@ -193,7 +226,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     beginHour,
     beginStep,
     renew,
-    isNew: () => isNew,
+    isNew: () => changed,
     wouldOpen,
     startCounting,
   };

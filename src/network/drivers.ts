@@ -38,114 +38,145 @@ export interface Drivers {
 
 type PaneLights = readonly (readonly (PaneLight | null)[])[];
 
-/** A year's sun taken up in a sheet of glass [W], of so many square metres each. */
-interface PaneSun {
+/** The yearly wave of the ground under an end. */
+interface GroundWave {
+  readonly end: number;
+  readonly meanC: number;
+  readonly amplitudeK: number;
+  readonly coldestDay: number;
+}
+
+/** A year's sun on something [W], of which `scale` are there. */
+interface SunOn {
+  readonly watt: Float64Array;
+  readonly scale: number;
+}
+
+interface SheetSun extends SunOn {
   readonly node: number;
   readonly zone: number;
-  readonly glassM2: number;
-  readonly watt: Float64Array;
 }
 
-interface Loaded {
-  readonly zones: Model['zones'];
-  readonly spread: LightSpread;
-  /** row 3 · zone + kind [W] */
-  readonly sources: readonly Float64Array[];
-  readonly panes: readonly PaneSun[];
-  readonly outside: readonly OutsideSun[];
-  readonly floors: readonly { lightOn(nodeW: Float64Array): number }[];
-  readonly ground: readonly {
-    readonly end: number;
-    readonly meanC: number;
-    readonly amplitudeK: number;
-    readonly coldestDay: number;
-  }[];
-}
-
-const NO_SPREAD: LightSpread = { nodes: [], shares: [], zoneShare: [], lost: new Float64Array(0) };
-
-/** A year's sun on an outside face, already times area and absorptance [W]. */
-interface OutsideSun {
+interface OutsideSun extends SunOn {
   readonly chain: number;
   readonly node: number;
-  readonly watt: Float64Array;
 }
 
 /** Drivers written onto a stepper, with room for so much; load() before use. */
 export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
-  const airGain = new Float64Array(room.zones);
-  const radiantGain = new Float64Array(room.zones);
-  const zoneSun = new Float64Array(room.zones);
-  const floorLight = new Float64Array(room.zones);
-  const outsideSun = new Float64Array(room.chains);
-  const frameConductance = new Float64Array(room.zones);
-  /** people and appliances by zone and place [W] */
-  const airTable = new Float64Array(room.zones * TABLE_PLACES);
-  const radiantTable = new Float64Array(room.zones * TABLE_PLACES);
-  const { nodeW, hubW, endBoundaryC } = stepper;
-  let loaded: Loaded = {
-    zones: [],
-    spread: NO_SPREAD,
-    sources: [],
-    panes: [],
-    outside: [],
-    floors: [],
-    ground: [],
+  const perZone = () => new Float64Array(room.zones);
+  const given = {
+    airGain: perZone(),
+    radiantGain: perZone(),
+    zoneSun: perZone(),
+    floorLight: perZone(),
+    outsideSun: new Float64Array(room.chains),
+    frameConductance: perZone(),
   };
+  const tables = {
+    /** people and appliances by zone and place [W] */
+    air: new Float64Array(room.zones * TABLE_PLACES),
+    radiant: new Float64Array(room.zones * TABLE_PLACES),
+  };
+  const sourceCount = 3 * room.zones;
+  const spread = {
+    /** where the nodes of each source begin, and how many there are in all; the nodes and their shares */
+    begins: new Int32Array(sourceCount + 1),
+    nodes: new Int32Array(sourceCount * 2 * room.chains),
+    shares: new Float64Array(sourceCount * 2 * room.chains),
+    /** source · zones + zone: share taken up in that zone */
+    zoneShares: new Float64Array(sourceCount * room.zones),
+  };
+  /** faces that are a zone's lit floor: what light on the floor a watt on the node means [1/m²] */
+  const floors = {
+    nodes: new Int32Array(room.chains),
+    zones: new Int32Array(room.chains),
+    perWatt: new Float64Array(room.chains),
+  };
+  let zones = 0;
+  let floorCount = 0;
+  /** row 3 · zone + kind [W] */
+  let sources: readonly Float64Array[] = [];
+  let sheets: readonly SheetSun[] = [];
+  let outside: readonly OutsideSun[] = [];
+  let ground: readonly GroundWave[] = [];
   let cosZenith: Float64Array = new Float64Array(0);
   let light: PaneLights = [];
   let dark = true;
 
   function load(model: Model, layout: Layout, climate: PreparedClimate): void {
-    const zones = model.zones.length;
+    zones = model.zones.length;
     light = layout.panes.map(({ members, zoneFrom }) =>
       members.map(({ pane }) => (zoneFrom < 0 ? paneLight(pane, climate) : null)),
     );
     cosZenith = climate.cosZenith;
-    for (const array of [airGain, radiantGain, zoneSun, floorLight, outsideSun, frameConductance])
-      array.fill(0);
-    airTable.fill(0);
-    radiantTable.fill(0);
+    for (const array of [...Object.values(given), ...Object.values(tables)]) array.fill(0);
     model.zones.forEach(({ gains }, z) => {
       for (const { power, radiantShare } of gains) {
-        addToTable(airTable, z * TABLE_PLACES, power, 1 - radiantShare);
-        addToTable(radiantTable, z * TABLE_PLACES, power, radiantShare);
+        addToTable(tables.air, z * TABLE_PLACES, power, 1 - radiantShare);
+        addToTable(tables.radiant, z * TABLE_PLACES, power, radiantShare);
       }
     });
     for (const { pane, zoneFrom, zoneTo } of layout.panes) {
-      if (zoneFrom < 0) frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
+      if (zoneFrom < 0) given.frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
     }
-    loaded = {
-      zones: model.zones,
-      spread: spreadLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)),
-      sources: sourcesOf(layout, light, zones),
-      panes: layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper)),
-      outside: outsideSunOf(layout, stepper, climate),
-      floors: model.zones.map((_, zone) => litFloor(layout, stepper, zone)),
-      ground: layout.elements.flatMap(({ element: { a }, chain }) =>
-        a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
-      ),
-    };
+    loadSpread(spreadLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)));
+    loadFloors(layout);
+    sources = sourcesOf(layout, light, zones);
+    sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
+    outside = outsideSunOf(layout, stepper, climate);
+    ground = layout.elements.flatMap(({ element: { a }, chain }) =>
+      a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
+    );
+  }
+
+  function loadSpread({ nodes, shares, zoneShare }: LightSpread): void {
+    let at = 0;
+    nodes.forEach((hit, source) => {
+      spread.begins[source] = at;
+      spread.nodes.set(hit, at);
+      spread.shares.set(shares[source]!, at);
+      spread.zoneShares.set(zoneShare[source]!, source * zones);
+      at += hit.length;
+    });
+    spread.begins[nodes.length] = at;
+  }
+
+  /** Light on a zone's floor is what its faces take up: absorbed ÷ absorptance, per area. */
+  function loadFloors(layout: Layout): void {
+    floorCount = 0;
+    for (let zone = 0; zone < zones; zone++) {
+      const faces = layout.elements.filter(
+        ({ element: { b }, zoneB }) => zoneB === zone && b.lit === 'floor' && b.absorptance > 0,
+      );
+      const area = faces.reduce((sum, { element }) => sum + element.areaM2, 0);
+      for (const { element, chain } of faces) {
+        floors.nodes[floorCount] = stepper.first[chain + 1]! - 1;
+        floors.zones[floorCount] = zone;
+        floors.perWatt[floorCount++] = 1 / (element.b.absorptance * area);
+      }
+    }
   }
 
   function renew(hour: number, moment: Moment): void {
-    const { zones, ground } = loaded;
-    for (let i = 0; i < stepper.nodes; i++) nodeW[i] = 0;
-    for (let z = 0; z < zones.length; z++) zoneSun[z] = 0;
+    const { airGain, radiantGain, zoneSun, floorLight, outsideSun } = given;
+    const { air, radiant } = tables;
+    const { nodeW, hubW, endBoundaryC } = stepper;
+    const count = zones;
+    const nodes = stepper.nodes;
+    for (let i = 0; i < nodes; i++) nodeW[i] = 0;
+    for (let z = 0; z < count; z++) {
+      zoneSun[z] = 0;
+      floorLight[z] = 0;
+      const place = z * TABLE_PLACES + moment.place;
+      airGain[z] = air[place]!;
+      radiantGain[z] = radiant[place]!;
+      hubW[airHub(z, count)] = air[place]!;
+      hubW[radiantHub(z)] = radiant[place]!;
+    }
     dark = cosZenith[hour]! <= 0;
-    if (!dark) shine(hour);
-    else {
-      for (let z = 0; z < zones.length; z++) floorLight[z] = 0;
-      for (let c = 0; c < stepper.chains; c++) outsideSun[c] = 0;
-    }
-    for (let z = 0; z < zones.length; z++) {
-      const air = airTable[z * TABLE_PLACES + moment.place]!;
-      const radiant = radiantTable[z * TABLE_PLACES + moment.place]!;
-      airGain[z] = air;
-      radiantGain[z] = radiant;
-      hubW[airHub(z, zones.length)] = air;
-      hubW[radiantHub(z)] = radiant;
-    }
+    if (dark) for (let c = 0; c < stepper.chains; c++) outsideSun[c] = 0;
+    else shine(hour);
     for (let i = 0; i < ground.length; i++) {
       const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
       const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
@@ -154,26 +185,30 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
   }
 
   function shine(hour: number): void {
-    const { zones, spread, sources, panes, outside, floors } = loaded;
-    for (let source = 0; source < sources.length; source++) {
+    const { zoneSun, floorLight, outsideSun } = given;
+    const { begins, nodes, shares, zoneShares } = spread;
+    const { nodes: floorNodes, zones: floorZones, perWatt } = floors;
+    const { nodeW } = stepper;
+    const count = zones;
+    for (let source = 0; source < 3 * count; source++) {
       const watt = sources[source]![hour]!;
       if (watt === 0) continue;
-      const nodes = spread.nodes[source]!;
-      const shares = spread.shares[source]!;
-      const zoneShare = spread.zoneShare[source]!;
-      for (let i = 0; i < nodes.length; i++) nodeW[nodes[i]!]! += watt * shares[i]!;
-      for (let z = 0; z < zones.length; z++) zoneSun[z]! += watt * zoneShare[z]!;
+      const end = begins[source + 1]!;
+      for (let i = begins[source]!; i < end; i++) nodeW[nodes[i]!]! += watt * shares[i]!;
+      for (let z = 0; z < count; z++) zoneSun[z]! += watt * zoneShares[source * count + z]!;
     }
-    for (let z = 0; z < zones.length; z++) floorLight[z] = floors[z]!.lightOn(nodeW);
-    for (let i = 0; i < panes.length; i++) {
-      const sheet = panes[i]!;
-      const watt = sheet.glassM2 * sheet.watt[hour]!;
+    for (let f = 0; f < floorCount; f++) {
+      floorLight[floorZones[f]!]! += nodeW[floorNodes[f]!]! * perWatt[f]!;
+    }
+    for (let i = 0; i < sheets.length; i++) {
+      const sheet = sheets[i]!;
+      const watt = sheet.scale * sheet.watt[hour]!;
       nodeW[sheet.node]! += watt;
       zoneSun[sheet.zone]! += watt;
     }
     for (let i = 0; i < outside.length; i++) {
       const face = outside[i]!;
-      const watt = face.watt[hour]!;
+      const watt = face.scale * face.watt[hour]!;
       outsideSun[face.chain] = watt;
       nodeW[face.node]! += watt;
     }
@@ -182,13 +217,8 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
   return {
     load,
     renew,
-    airGain,
-    radiantGain,
-    zoneSun,
-    floorLight,
-    frameConductance,
+    ...given,
     paneLight: () => light,
-    outsideSun,
     isDark: () => dark,
   };
 }
@@ -198,16 +228,19 @@ function sheetsSun(
   { members, chain, zoneTo }: PanePlace,
   light: readonly (PaneLight | null)[],
   stepper: Stepper,
-): PaneSun[] {
-  return (light[0]?.absorbedW ?? []).map((watt, sheet): PaneSun => {
-    const at = { node: stepper.first[chain]! + sheet, zone: zoneTo };
-    if (members.length === 1) return { ...at, glassM2: members[0]!.glassM2, watt };
-    const sum = new Float64Array(HOURS);
-    members.forEach(({ glassM2 }, m) => {
-      addTo(sum, light[m]!.absorbedW[sheet]!, glassM2);
-    });
-    return { ...at, glassM2: 1, watt: sum };
+): SheetSun[] {
+  return (light[0]?.absorbedW ?? []).map((_, sheet): SheetSun => {
+    const parts = members.map(({ glassM2 }, m) => ({ watt: light[m]!.absorbedW[sheet]!, scale: glassM2 }));
+    return { node: stepper.first[chain]! + sheet, zone: zoneTo, ...together(parts) };
   });
+}
+
+/** Several years of sun as one; a single one as it stands. */
+function together(parts: readonly SunOn[]): SunOn {
+  if (parts.length === 1) return parts[0]!;
+  const sum = new Float64Array(HOURS);
+  for (const { watt, scale } of parts) addTo(sum, watt, scale);
+  return { watt: sum, scale: 1 };
 }
 
 /** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */
@@ -230,34 +263,14 @@ function addTo(sum: Float64Array, part: Float64Array, scale: number): void {
   for (let hour = 0; hour < HOURS; hour++) sum[hour]! += scale * part[hour]!;
 }
 
+/** Sun taken up by the outside of exposed faces. */
 function outsideSunOf(layout: Layout, stepper: Stepper, climate: PreparedClimate): OutsideSun[] {
-  const faces: OutsideSun[] = [];
-  for (const { members, chain } of layout.elements) {
-    const watt = new Float64Array(HOURS);
-    let isExposed = false;
-    for (const { a, areaM2 } of members) {
-      if (a.kind !== 'outdoors' || !a.exposed) continue;
-      isExposed = true;
-      addTo(watt, planeSun(climate, a.tiltDeg, a.azimuthDeg).total, areaM2 * a.absorptance);
-    }
-    if (isExposed) faces.push({ chain, node: stepper.first[chain]!, watt });
-  }
-  return faces;
-}
-
-/** Light on a zone's floor from what its faces take up: absorbed ÷ absorptance, per area [W/m²]. */
-function litFloor(layout: Layout, stepper: Stepper, zone: number) {
-  const faces = layout.elements.flatMap(({ element, chain, zoneB }) =>
-    zoneB === zone && element.b.lit === 'floor' && element.b.absorptance > 0
-      ? [{ node: stepper.first[chain + 1]! - 1, absorptance: element.b.absorptance, areaM2: element.areaM2 }]
-      : [],
-  );
-  const area = faces.reduce((sum, face) => sum + face.areaM2, 0);
-  return {
-    lightOn(nodeW: Float64Array): number {
-      let watt = 0;
-      for (const face of faces) watt += nodeW[face.node]! / face.absorptance;
-      return area > 0 ? watt / area : 0;
-    },
-  };
+  return layout.elements.flatMap(({ members, chain }): OutsideSun[] => {
+    const parts = members.flatMap(({ a, areaM2 }): SunOn[] => {
+      if (a.kind !== 'outdoors' || !a.exposed) return [];
+      const { total } = planeSun(climate, a.tiltDeg, a.azimuthDeg);
+      return [{ watt: total, scale: areaM2 * a.absorptance }];
+    });
+    return parts.length > 0 ? [{ chain, node: stepper.first[chain]!, ...together(parts) }] : [];
+  });
 }

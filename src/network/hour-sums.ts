@@ -50,23 +50,21 @@ export function createHourSums(
   let panes = 0;
   let steps = 0;
   const perZone = () => new Float64Array(room.zones);
-  const hubC = new Float64Array(2 * room.zones);
-  const heatingW = perZone();
-  const coolingW = perZone();
-  const latentW = perZone();
-  const paneLatentW = new Float64Array(room.panes);
-  const outdoorAirW = perZone();
-  const otherAirW = perZone();
-  const outdoorKg = perZone();
-  const betweenKg = new Float64Array(room.zones * room.zones);
-  const humidity = perZone();
-  const dew = perZone();
-  const flow = new Float64Array(room.openings);
-  const open = new Float64Array(room.openings);
-  const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
-  const { airGain, frameConductance } = drivers;
-  const { outdoors, between, volume, share } = flows;
-  const { humidity: humidityNow, dew: dewNow } = vapour;
+  const kept = {
+    hubC: new Float64Array(2 * room.zones),
+    heatingW: perZone(),
+    coolingW: perZone(),
+    latentW: perZone(),
+    paneLatentW: new Float64Array(room.panes),
+    outdoorAirW: perZone(),
+    otherAirW: perZone(),
+    outdoorKg: perZone(),
+    betweenKg: new Float64Array(room.zones * room.zones),
+    humidity: perZone(),
+    dew: perZone(),
+    flow: new Float64Array(room.openings),
+    open: new Float64Array(room.openings),
+  };
 
   function load(zoneCount: number, openingCount: number, paneCount: number): void {
     zones = zoneCount;
@@ -75,9 +73,12 @@ export function createHourSums(
   }
 
   function begin(): void {
+    const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, dew } = kept;
+    const { betweenKg, paneLatentW, flow, open } = kept;
+    const count = zones;
     steps = 0;
-    for (let h = 0; h < 2 * zones; h++) hubC[h] = 0;
-    for (let z = 0; z < zones; z++) {
+    for (let h = 0; h < 2 * count; h++) hubC[h] = 0;
+    for (let z = 0; z < count; z++) {
       heatingW[z] = 0;
       coolingW[z] = 0;
       latentW[z] = 0;
@@ -87,7 +88,7 @@ export function createHourSums(
       humidity[z] = 0;
       dew[z] = 0;
     }
-    for (let i = 0; i < zones * zones; i++) betweenKg[i] = 0;
+    for (let i = 0; i < count * count; i++) betweenKg[i] = 0;
     for (let p = 0; p < panes; p++) paneLatentW[p] = 0;
     for (let o = 0; o < openings; o++) {
       flow[o] = 0;
@@ -96,9 +97,16 @@ export function createHourSums(
   }
 
   function addStep(): void {
+    const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
+    const { humidity, dew, flow, open } = kept;
+    const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
+    const { airGain, frameConductance } = drivers;
+    const { outdoors, between, volume, share } = flows;
+    const { humidity: humidityNow, dew: dewNow } = vapour;
+    const count = zones;
     steps++;
-    for (let z = 0; z < zones; z++) {
-      const air = airHub(z, zones);
+    for (let z = 0; z < count; z++) {
+      const air = airHub(z, count);
       const airC = nowC[air]!;
       hubC[air]! += airC;
       hubC[z]! += nowC[z]!;
@@ -111,14 +119,14 @@ export function createHourSums(
       outdoorKg[z]! += outdoors[z]!;
       humidity[z]! += humidityNow[z]!;
       dew[z]! += dewNow[z]!;
-      for (let y = z + 1; y < zones; y++) {
-        const next = airHub(y, zones);
-        const watt = hubLink[air * 2 * zones + next]! * (nowC[next]! - airC);
+      for (let y = z + 1; y < count; y++) {
+        const next = airHub(y, count);
+        const watt = hubLink[air * 2 * count + next]! * (nowC[next]! - airC);
         otherAirW[z]! += watt;
         otherAirW[y]! -= watt;
-        const exchange = between[z * zones + y]!;
-        betweenKg[z * zones + y]! += exchange;
-        betweenKg[y * zones + z]! += exchange;
+        const exchange = between[z * count + y]!;
+        betweenKg[z * count + y]! += exchange;
+        betweenKg[y * count + z]! += exchange;
       }
     }
     for (let o = 0; o < openings; o++) {
@@ -130,19 +138,7 @@ export function createHourSums(
   return {
     load,
     steps: () => steps,
-    hubC,
-    heatingW,
-    coolingW,
-    latentW,
-    paneLatentW,
-    outdoorAirW,
-    otherAirW,
-    outdoorKg,
-    betweenKg,
-    humidity,
-    dew,
-    flow,
-    open,
+    ...kept,
     begin,
     addStep,
   };

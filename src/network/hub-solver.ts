@@ -10,8 +10,8 @@ export interface HubSolver {
   readonly base: Float64Array;
   /** eliminate the steady hubs anew */
   refresh(): void;
-  /** take a step's right-hand side without boundary terms [W] */
-  begin(fixedRhs: Float64Array): void;
+  /** take the step's right-hand side */
+  begin(): void;
   /** solve the moving hubs with conductances as they stand, held ones within their bands */
   solve(): void;
   /** the steady hubs from the moving ones of the last solve */
@@ -23,6 +23,8 @@ export interface HubSolver {
 
 /** Arrays for at least the hubs that will be loaded; rows of matrices are as long as there are hubs. */
 export interface HubInputs {
+  /** the step's right-hand side without boundary terms [W] */
+  readonly fixedRhs: Float64Array;
   /** storage of each hub over the step [W/K] */
   readonly storage: Float64Array;
   readonly boundary: Float64Array;
@@ -40,90 +42,107 @@ const HOLD_TOLERANCE_W = 1e-9;
 
 /** A solver with room for `most` hubs; load() before use. */
 export function hubSolver(most: number, inputs: HubInputs): HubSolver {
-  const { storage, boundary, boundaryC, link, holdLowC, holdHighC, holdMaxW, holdMinW } = inputs;
   let hubs = 0;
   let steady = 0;
   let moving = 0;
-  const base = new Float64Array(most * most);
-  const hubC = new Float64Array(most);
-  const heldW = new Float64Array(most);
-  /** factors of the steady block */
-  const steadyLower = new Float64Array(most * most);
-  const steadyPivot = new Float64Array(most);
-  /** steady block's answer to each moving hub: steady · moving; and to the step's right-hand side */
-  const carried = new Float64Array(most * most);
-  const alone = new Float64Array(most);
-  /** moving block with the steady one eliminated, before boundaries and links among the moving */
-  const condensed = new Float64Array(most * most);
-  const condensedRhs = new Float64Array(most);
-  const lower = new Float64Array(most * most);
-  const pivot = new Float64Array(most);
-  const answer = new Float64Array(most);
-  const unit = new Float64Array(most * most);
-  const unitReady = new Uint8Array(most);
+  const perHub = () => new Float64Array(most);
+  const perPair = () => new Float64Array(most * most);
+  const kept = {
+    base: perPair(),
+    hubC: perHub(),
+    heldW: perHub(),
+    /** factors of the steady block */
+    steadyLower: perPair(),
+    steadyPivot: perHub(),
+    /** steady block's answer to each moving hub: steady · moving; and to the step's right-hand side */
+    carried: perPair(),
+    alone: perHub(),
+    /** moving block with the steady one eliminated, before boundaries and links among the moving */
+    condensed: perPair(),
+    condensedRhs: perHub(),
+    /** factors of the moving block; its answer; its answers to a watt in each hub, and which of them are known */
+    lower: perPair(),
+    pivot: perHub(),
+    answer: perHub(),
+    unit: perPair(),
+    unitReady: new Uint8Array(most),
+  };
 
   function load(count: number, first: number): void {
     hubs = count;
     steady = first;
     moving = count - first;
-    for (const array of [base, hubC, heldW, condensedRhs, alone]) array.fill(0);
+    for (const array of Object.values(kept)) array.fill(0);
   }
 
-  /** Off-diagonal of the whole matrix between steady hub i and hub j. */
-  const between = (i: number, j: number) => base[i * hubs + j]! - link[i * hubs + j]!;
-
   function refresh(): void {
-    for (let i = 0; i < steady; i++) {
-      let diagonal = base[i * hubs + i]! + storage[i]! + boundary[i]!;
-      for (let j = 0; j < hubs; j++) diagonal += link[i * hubs + j]!;
+    const { base, steadyLower, steadyPivot, carried, alone, condensed } = kept;
+    const { storage, boundary, link } = inputs;
+    const all = hubs;
+    const first = steady;
+    const rest = moving;
+    for (let i = 0; i < first; i++) {
+      let diagonal = base[i * all + i]! + storage[i]! + boundary[i]!;
+      for (let j = 0; j < all; j++) diagonal += link[i * all + j]!;
       for (let j = 0; j < i; j++) {
-        let value = between(i, j);
+        let value = base[i * all + j]! - link[i * all + j]!;
         for (let k = 0; k < j; k++)
-          value -= steadyLower[i * steady + k]! * steadyLower[j * steady + k]! * steadyPivot[k]!;
+          value -= steadyLower[i * first + k]! * steadyLower[j * first + k]! * steadyPivot[k]!;
         value /= steadyPivot[j]!;
-        steadyLower[i * steady + j] = value;
+        steadyLower[i * first + j] = value;
         diagonal -= value * value * steadyPivot[j]!;
       }
       steadyPivot[i] = diagonal;
     }
-    for (let m = 0; m < moving; m++) {
-      for (let i = 0; i < steady; i++) alone[i] = between(i, steady + m);
-      solveFactored(steadyLower, steadyPivot, steady, alone, 0);
-      for (let i = 0; i < steady; i++) carried[i * moving + m] = alone[i]!;
+    for (let m = 0; m < rest; m++) {
+      for (let i = 0; i < first; i++) alone[i] = base[i * all + first + m]! - link[i * all + first + m]!;
+      solveFactored(steadyLower, steadyPivot, first, alone, 0);
+      for (let i = 0; i < first; i++) carried[i * rest + m] = alone[i]!;
     }
-    for (let m = 0; m < moving; m++) {
-      for (let n = 0; n < moving; n++) {
-        let value = base[(steady + m) * hubs + steady + n]!;
+    for (let m = 0; m < rest; m++) {
+      for (let n = 0; n < rest; n++) {
+        let value = base[(first + m) * all + first + n]!;
         if (m === n) {
-          value += storage[steady + m]!;
+          value += storage[first + m]!;
           // Links to steady hubs do not change with the trials; links among the moving are added in solve().
-          for (let i = 0; i < steady; i++) value += link[(steady + m) * hubs + i]!;
+          for (let i = 0; i < first; i++) value += link[(first + m) * all + i]!;
         }
-        for (let i = 0; i < steady; i++) value -= between(i, steady + m) * carried[i * moving + n]!;
-        condensed[m * moving + n] = value;
+        for (let i = 0; i < first; i++) {
+          value -= (base[i * all + first + m]! - link[i * all + first + m]!) * carried[i * rest + n]!;
+        }
+        condensed[m * rest + n] = value;
       }
     }
   }
 
-  function begin(fixedRhs: Float64Array): void {
-    for (let i = 0; i < steady; i++) alone[i] = fixedRhs[i]! + boundary[i]! * boundaryC[i]!;
-    for (let m = 0; m < moving; m++) {
-      let value = fixedRhs[steady + m]!;
-      for (let i = 0; i < steady; i++) value -= carried[i * moving + m]! * alone[i]!;
+  function begin(): void {
+    const { carried, alone, condensedRhs, steadyLower, steadyPivot } = kept;
+    const { boundary, boundaryC, fixedRhs } = inputs;
+    const first = steady;
+    const rest = moving;
+    for (let i = 0; i < first; i++) alone[i] = fixedRhs[i]! + boundary[i]! * boundaryC[i]!;
+    for (let m = 0; m < rest; m++) {
+      let value = fixedRhs[first + m]!;
+      for (let i = 0; i < first; i++) value -= carried[i * rest + m]! * alone[i]!;
       condensedRhs[m] = value;
     }
-    solveFactored(steadyLower, steadyPivot, steady, alone, 0);
+    solveFactored(steadyLower, steadyPivot, first, alone, 0);
   }
 
   function solve(): void {
     if (moving === 2) factorTwo();
     else factorAny();
     hold();
-    for (let i = 0; i < moving; i++) hubC[steady + i] = answer[i]!;
+    const { hubC, answer } = kept;
+    const first = steady;
+    const rest = moving;
+    for (let i = 0; i < rest; i++) hubC[first + i] = answer[i]!;
   }
 
   /** The same as factorAny for two moving hubs, a house and its sunspace, written out: it runs at every trial. */
   function factorTwo(): void {
+    const { condensed, condensedRhs, lower, pivot, answer, unitReady } = kept;
+    const { boundary, boundaryC, link } = inputs;
     const one = steady;
     const two = steady + 1;
     const between = link[one * hubs + two]!;
@@ -142,6 +161,8 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
   }
 
   function factorAny(): void {
+    const { condensed, condensedRhs, lower, pivot, answer, unitReady } = kept;
+    const { boundary, boundaryC, link } = inputs;
     for (let i = 0; i < moving; i++) {
       const hub = steady + i;
       answer[i] = condensedRhs[i]! + boundary[hub]! * boundaryC[hub]!;
@@ -161,20 +182,27 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
   }
 
   function finish(): void {
-    for (let i = 0; i < steady; i++) {
+    const { hubC, alone, carried, answer } = kept;
+    const first = steady;
+    const rest = moving;
+    for (let i = 0; i < first; i++) {
       let value = alone[i]!;
-      for (let m = 0; m < moving; m++) value -= carried[i * moving + m]! * answer[m]!;
+      for (let m = 0; m < rest; m++) value -= carried[i * rest + m]! * answer[m]!;
       hubC[i] = value;
     }
   }
 
   /** Heat that keeps the held hubs inside their band, by relaxation: exact at once for one held hub. */
   function hold(): void {
-    for (let i = 0; i < moving; i++) heldW[steady + i] = 0;
+    const { heldW, answer, unit } = kept;
+    const { holdLowC, holdHighC, holdMaxW, holdMinW } = inputs;
+    const first = steady;
+    const rest = moving;
+    for (let i = 0; i < rest; i++) heldW[first + i] = 0;
     for (let pass = 0; pass < HOLD_PASSES; pass++) {
       let largest = 0;
-      for (let i = 0; i < moving; i++) {
-        const hub = steady + i;
+      for (let i = 0; i < rest; i++) {
+        const hub = first + i;
         const free = answer[i]!;
         const held = heldW[hub]!;
         const low = holdLowC[hub]!;
@@ -188,7 +216,7 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
         const change = wanted - held;
         if (change === 0) continue;
         heldW[hub] = wanted;
-        for (let j = 0; j < moving; j++) answer[j]! += change * unit[i * moving + j]!;
+        for (let j = 0; j < rest; j++) answer[j]! += change * unit[i * rest + j]!;
         largest = Math.max(largest, Math.abs(change));
       }
       if (largest <= HOLD_TOLERANCE_W) return;
@@ -197,6 +225,7 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
 
   /** Rise of a hub per watt put into it, with the answers of the others kept in `unit` [K/W]. */
   function ownResponse(i: number): number {
+    const { lower, pivot, unit, unitReady } = kept;
     if (unitReady[i] === 0) {
       for (let j = 0; j < moving; j++) unit[i * moving + j] = i === j ? 1 : 0;
       solveFactored(lower, pivot, moving, unit, i * moving);
@@ -205,7 +234,7 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
     return unit[i * moving + i]!;
   }
 
-  return { load, base, refresh, begin, solve, finish, hubC, heldW };
+  return { load, base: kept.base, refresh, begin, solve, finish, hubC: kept.hubC, heldW: kept.heldW };
 }
 
 /** Solve L D Lᵀ x = vector in place, from `offset` on. */

@@ -79,17 +79,16 @@ export function createLedger(
   let chains = 0;
   let panes = 0;
   let zoneIds: readonly string[] = [];
-  /** by chain: first place of its zone among the causes, its own cause, and whether it stands between two zones */
-  const rowOf = new Int32Array(room.chains);
-  const causeOf = new Int32Array(room.chains);
-  const isShared = new Uint8Array(room.chains);
-  const { hubC, hubLink, hubBoundaryC, nodeW, endSum, endBoundary, endBoundaryC, first } = stepper;
-  const hubSum = sums.hubC;
-  const { airGain, radiantGain, frameConductance, outsideSun } = drivers;
+  const byChain = {
+    /** first place of its zone among the causes, its own cause, and whether it stands between two zones */
+    rowOf: new Int32Array(room.chains),
+    causeOf: new Int32Array(room.chains),
+    isShared: new Uint8Array(room.chains),
+    /** sun taken up in the hour [W] */
+    sunOn: new Float64Array(room.chains),
+  };
   /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
   const heat = createMonthSums(room.zones * CAUSES);
-  const { running, monthly } = heat;
-  const sunOn = new Float64Array(room.chains);
   const startNode = new Float64Array(room.nodes);
   const startHub = new Float64Array(2 * room.zones);
   const paneFrom = new Int32Array(room.panes);
@@ -101,6 +100,7 @@ export function createLedger(
     zones = model.zones.length;
     zoneIds = layout.zoneIds;
     ({ hubs, chains } = stepper);
+    const { rowOf, causeOf, isShared } = byChain;
     for (const { chain, zone, cause, between } of entriesOf(layout)) {
       rowOf[chain] = zone * CAUSES;
       causeOf[chain] = cause;
@@ -117,18 +117,21 @@ export function createLedger(
     heat.clear(zones * CAUSES, stepper.stepS);
     through.fill(0);
     startNode.set(stepper.nodeC);
-    startHub.set(hubC);
+    startHub.set(stepper.hubC);
   }
 
   /** Called when the hour's sun is on the nodes and nothing else is. */
   function beginHour(month: number): void {
+    const { endSum, nodeW, first } = stepper;
+    const { sunOn } = byChain;
+    const count = chains;
     heat.turnTo(month);
-    for (let e = 0; e < 2 * chains; e++) endSum[e] = 0;
+    for (let e = 0; e < 2 * count; e++) endSum[e] = 0;
     if (drivers.isDark()) {
-      for (let c = 0; c < chains; c++) sunOn[c] = 0;
+      for (let c = 0; c < count; c++) sunOn[c] = 0;
       return;
     }
-    for (let c = 0; c < chains; c++) {
+    for (let c = 0; c < count; c++) {
       let watt = 0;
       for (let i = first[c]!; i < first[c + 1]!; i++) watt += nodeW[i]!;
       sunOn[c] = watt;
@@ -136,6 +139,10 @@ export function createLedger(
   }
 
   function addZoneHour(z: number, steps: number): void {
+    const { running } = heat;
+    const { hubLink, hubBoundaryC } = stepper;
+    const { airGain, radiantGain, frameConductance } = drivers;
+    const hubSum = sums.hubC;
     const row = z * CAUSES;
     const air = airHub(z, zones);
     running[row + HEATING]! += sums.heatingW[z]!;
@@ -154,7 +161,11 @@ export function createLedger(
   }
 
   function endHour(): void {
-    const { stepS } = stepper;
+    const { running } = heat;
+    const { rowOf, causeOf, isShared, sunOn } = byChain;
+    const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
+    const { outsideSun } = drivers;
+    const count = chains;
     const steps = sums.steps();
     for (let z = 0; z < zones; z++) addZoneHour(z, steps);
     for (let p = 0; p < panes; p++) {
@@ -163,7 +174,7 @@ export function createLedger(
       else running[paneTo[p]! * CAUSES + LATENT]! += watt;
     }
     const isDark = drivers.isDark();
-    for (let c = 0; c < chains; c++) {
+    for (let c = 0; c < count; c++) {
       if (isShared[c] === 1) {
         through[IN]! += sunOn[c]! * steps * stepS;
         addShared(2 * c);
@@ -185,10 +196,13 @@ export function createLedger(
 
   /** Heat from an end between two zones to the zone it faces. */
   function addShared(end: number): void {
+    const { running } = heat;
+    const { endHub, endHubG, endSum } = stepper;
+    const hubSum = sums.hubC;
     for (let slot = 2 * end; slot < 2 * end + 2; slot++) {
-      const hub = stepper.endHub[slot]!;
+      const hub = endHub[slot]!;
       if (hub < 0) continue;
-      const given = stepper.endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
+      const given = endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
       running[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
       through[OUT]! += given * stepper.stepS;
     }
@@ -199,13 +213,16 @@ export function createLedger(
     return zoneIds.flatMap((zone, z) =>
       HEAT_CAUSES.map((cause, c) => {
         const row = (z * CAUSES + c) * 12;
-        return { zone, cause, monthJ: [...monthly.subarray(row, row + 12)] };
+        return { zone, cause, monthJ: [...heat.monthly.subarray(row, row + 12)] };
       }),
     );
   }
 
   function close(water: WaterSums): Books {
     heat.close();
+    const { monthly } = heat;
+    const { first } = stepper;
+    const { rowOf, isShared } = byChain;
     const stored = new Float64Array(zones);
     let throughStored = 0;
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
@@ -243,7 +260,7 @@ export function createLedger(
 
   function sunOf(z: number): number {
     let sun = 0;
-    for (let m = 0; m < 12; m++) sun += monthly[(z * CAUSES + SUN) * 12 + m]!;
+    for (let m = 0; m < 12; m++) sun += heat.monthly[(z * CAUSES + SUN) * 12 + m]!;
     return sun;
   }
 

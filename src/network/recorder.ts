@@ -75,8 +75,6 @@ export function createRecorder(
   const lent: Float64Array[] = [];
   /** kg */
   const releasedSum = new Float64Array(1);
-  const { nodeC } = stepper;
-  const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, betweenKg, flow, open } = sums;
 
   function load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void {
     const column = lend ? lentColumns() : newColumn;
@@ -131,6 +129,10 @@ export function createRecorder(
   }
 
   function endHour(hour: number, moment: Moment, outdoorC: number): void {
+    const { nodeC } = stepper;
+    const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, flow, open } = sums;
+    const { byCause, film } = vapour;
+    const { running } = givenOffKg;
     const perStep = 1 / sums.steps();
     givenOffKg.turnTo(moment.month);
     for (let z = 0; z < zones; z++) {
@@ -148,8 +150,8 @@ export function createRecorder(
       year.cornerC[hour] = outdoorC + cornerFactors[z]! * (operativeC - outdoorC);
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
-        givenOff += vapour.byCause[i]!;
-        givenOffKg.running[i]! += vapour.byCause[i]!;
+        givenOff += byCause[i]!;
+        running[i]! += byCause[i]!;
       }
       year.moistureG[hour] = givenOff * 1000;
       releasedSum[0]! += givenOff;
@@ -158,7 +160,7 @@ export function createRecorder(
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
     for (let p = 0; p < panes.length; p++) {
       panes[p]!.innerC[hour] = nodeC[innerNode[p]!]!;
-      if (vapour.film[paneAt[p]!]! > DRY_KG) {
+      if (film[paneAt[p]!]! > DRY_KG) {
         panes[p]!.wetHours++;
         if (panes[p]!.innerC[hour]! < 0) panes[p]!.frostHours++;
       }
@@ -181,6 +183,7 @@ export function createRecorder(
 
   /** Carbon dioxide of the hour, zone after zone, implicit in its own concentration. */
   function breathe(moment: Moment, perStep: number): void {
+    const { outdoorKg, betweenKg } = sums;
     for (let z = 0; z < zones; z++) {
       const mass = airKg[z]!;
       let gain = (mass * co2[z]!) / 3600 + outdoorKg[z]! * perStep * OUTDOOR_CO2_PPM;

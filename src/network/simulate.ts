@@ -103,8 +103,9 @@ function createEngine(room: EngineRoom): Engine {
     paneC,
   };
   const vapour = createVapour(room, water);
-  const search = createTemperatureSearch(room);
+  /** what the network answers to the trial temperatures in zoneC [°C] */
   const answerC = new Float64Array(room.zones);
+  const search = createTemperatureSearch(room, zoneC, answerC);
   const sums = createHourSums(room, stepper, flows, vapour, drivers);
   const recorder = createRecorder(room, stepper, flows, vapour, drivers, sums);
   /** latent heat on each pane's inner node in the step that runs [W] */
@@ -112,16 +113,13 @@ function createEngine(room: EngineRoom): Engine {
   const ledger = createLedger(room, stepper, drivers, sums);
   const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
   const paneInner = new Int32Array(room.panes);
-  const frames = drivers.frameConductance;
+  /** latent heat still to be paid to zones' air and panes [W] */
   const owedAir = new Float64Array(room.zones);
   const owedPanes = new Float64Array(room.panes);
-  const { paneLatentW } = sums;
   /** a pane holds or owes latent heat */
   let panesOwe = false;
   /** whose heating follows its schedule within the hour */
   const ramps = new Uint8Array(room.zones);
-  const { hubC, trialC, hubW, nodeC, hubBoundary, hubBoundaryC, hubLink } = stepper;
-  const { holdLowC, holdHighC, holdMaxW, holdMinW } = stepper;
   let zones = 0;
   let panes = 0;
   let stepsPerHour = STEPS_PER_HOUR;
@@ -130,7 +128,7 @@ function createEngine(room: EngineRoom): Engine {
 
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
-    if (panesOwe) for (let p = 0; p < panes; p++) latentInNodes[p] = 0;
+    if (panesOwe) latentInNodes.fill(0);
     outdoor.dryBulbC = climate.year.dryBulbC[hour]!;
     outdoor.groundC = outdoor.dryBulbC;
     outdoor.skyC = climate.skyTempC[hour]!;
@@ -145,9 +143,9 @@ function createEngine(room: EngineRoom): Engine {
     water.pressurePa = climate.year.pressurePa[hour]!;
     films.renew(outdoor);
     drivers.renew(hour, moment);
-    for (let z = 0; z < zones; z++) hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
+    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
     stepper.refreshSources();
-    for (let z = 0; z < zones; z++) readZone(z);
+    readZones();
     flows.beginHour(moment);
     if (withWater) vapour.beginHour();
     sums.begin();
@@ -163,10 +161,8 @@ function createEngine(room: EngineRoom): Engine {
   }
 
   function runStep(n: number): void {
-    for (let z = 0; z < zones; z++) {
-      readZone(z);
-      if (n === 0 || ramps[z] === 1) setThermostat(z, (n + 1) / stepsPerHour);
-    }
+    readZones();
+    setThermostats(n);
     flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
     if (withWater) applyLatent();
     stepper.beginStep();
@@ -175,28 +171,57 @@ function createEngine(room: EngineRoom): Engine {
       const depends = flows.renew(moment);
       if (flows.isNew() || (n === 0 && trial === 0)) linkAir();
       stepper.solve();
-      for (let z = 0; z < zones; z++) answerC[z] = trialC[airHub(z, zones)]!;
+      readAnswers();
       if (!depends && !flows.wouldOpen(moment, answerC)) break;
-      if (search.settles(zoneC, answerC)) break;
+      if (search.settles()) break;
     }
-    for (let z = 0; z < zones; z++) zoneC[z] = answerC[z]!;
     stepper.endStep();
-    for (let p = 0; p < panes; p++) paneC[p] = nodeC[paneInner[p]!]!;
+    readPanes();
     if (withWater) vapour.step();
   }
 
-  function readZone(z: number): void {
-    zoneC[z] = hubC[airHub(z, zones)]!;
-    radiantC[z] = hubC[radiantHub(z)]!;
+  function readZones(): void {
+    const { hubC } = stepper;
+    const airC = zoneC;
+    const meanC = radiantC;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      airC[z] = hubC[airHub(z, count)]!;
+      meanC[z] = hubC[radiantHub(z)]!;
+    }
+  }
+
+  function readAnswers(): void {
+    const { trialC } = stepper;
+    const answers = answerC;
+    const count = zones;
+    for (let z = 0; z < count; z++) answers[z] = trialC[airHub(z, count)]!;
+  }
+
+  /** What the step ends at, for the water. */
+  function readPanes(): void {
+    const { nodeC } = stepper;
+    const airC = zoneC;
+    const answers = answerC;
+    const faceC = paneC;
+    const nodes = paneInner;
+    const zoneCount = zones;
+    const paneCount = panes;
+    for (let z = 0; z < zoneCount; z++) airC[z] = answers[z]!;
+    for (let p = 0; p < paneCount; p++) faceC[p] = nodeC[nodes[p]!]!;
   }
 
   function linkAir(): void {
-    for (let z = 0; z < zones; z++) {
-      hubBoundary[airHub(z, zones)] = flows.outdoors[z]! * AIR_SPECIFIC_HEAT + frames[z]!;
-      for (let y = 0; y < zones; y++) {
+    const { hubBoundary, hubLink } = stepper;
+    const { outdoors, between } = flows;
+    const { frameConductance } = drivers;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const air = airHub(z, count);
+      hubBoundary[air] = outdoors[z]! * AIR_SPECIFIC_HEAT + frameConductance[z]!;
+      for (let y = 0; y < count; y++) {
         if (y === z) continue;
-        hubLink[airHub(z, zones) * 2 * zones + airHub(y, zones)] =
-          flows.between[z * zones + y]! * AIR_SPECIFIC_HEAT;
+        hubLink[air * 2 * count + airHub(y, count)] = between[z * count + y]! * AIR_SPECIFIC_HEAT;
       }
     }
   }
@@ -206,16 +231,26 @@ function createEngine(room: EngineRoom): Engine {
    * once it would answer a step late to itself, and a wet, closed room would ring.
    */
   function applyLatent(): void {
-    for (let z = 0; z < zones; z++) {
-      owedAir[z]! += vapour.airW[z]!;
-      const paid = owedAir[z]! * LATENT_SHARE;
-      owedAir[z]! -= paid;
-      hubW[airHub(z, zones)] = drivers.airGain[z]! + paid;
+    const { hubW } = stepper;
+    const { airGain } = drivers;
+    const { airW } = vapour;
+    const owing = owedAir;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const owed = owing[z]! + airW[z]!;
+      const paid = owed * LATENT_SHARE;
+      owing[z] = owed - paid;
+      hubW[airHub(z, count)] = airGain[z]! + paid;
     }
-    if (!panesOwe && vapour.wetPanes() === 0) return;
+    if (panesOwe || vapour.wetPanes() > 0) payPanes();
+  }
+
+  function payPanes(): void {
+    const { paneW } = vapour;
+    const { paneLatentW } = sums;
     panesOwe = false;
     for (let p = 0; p < panes; p++) {
-      const owed = owedPanes[p]! + vapour.paneW[p]!;
+      const owed = owedPanes[p]! + paneW[p]!;
       if (owed === 0 && latentInNodes[p]! === 0) continue;
       const paid = Math.abs(owed) > LEAST_OWED_W ? owed * LATENT_SHARE : owed;
       owedPanes[p] = owed - paid;
@@ -226,14 +261,20 @@ function createEngine(room: EngineRoom): Engine {
     }
   }
 
-  function setThermostat(z: number, through: number): void {
-    const { thermostat } = modelZones[z]!;
-    if (thermostat === null) return;
-    const hub = airHub(z, zones);
-    holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
-    holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
-    holdMaxW[hub] = thermostat.heatCapacityW;
-    holdMinW[hub] = -thermostat.coolCapacityW;
+  /** Set-points hold for the hour, unless they rise within it. */
+  function setThermostats(n: number): void {
+    const { holdLowC, holdHighC, holdMaxW, holdMinW } = stepper;
+    for (let z = 0; z < zones; z++) {
+      if (n > 0 && ramps[z] === 0) continue;
+      const { thermostat } = modelZones[z]!;
+      if (thermostat === null) continue;
+      const hub = airHub(z, zones);
+      const through = (n + 1) / stepsPerHour;
+      holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
+      holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
+      holdMaxW[hub] = thermostat.heatCapacityW;
+      holdMinW[hub] = -thermostat.coolCapacityW;
+    }
   }
 
   function load(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): void {

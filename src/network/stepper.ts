@@ -68,12 +68,6 @@ export interface Stepper {
   endStep(): void;
 }
 
-// What is kept of a chain, by place in its row: end temperature per watt at a, at b from a, at b [K/W]; the same with
-// the ends tied to their hubs; shares of the free end temperatures that remain when tied; those temperatures [°C].
-const [OWN_A, CROSS, OWN_B, TIED_A, TIED_CROSS, TIED_B] = [0, 1, 2, 3, 4, 5] as const;
-const [FREE_AA, FREE_AB, FREE_BA, FREE_BB, END_FREE_A, END_FREE_B] = [6, 7, 8, 9, 10, 11] as const;
-const CHAIN_PLACES = 12;
-
 /** Arrays are live and have room to spare: read and write the first `nodes`, `hubs`, `chains` places. */
 export interface LoadableStepper extends Stepper {
   /** take a network in, everything at `initialC` [°C]; refused with RangeError when it cannot be stepped */
@@ -110,24 +104,44 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   /** the same with the place after the last hub for none, so that the sweeps need not ask */
   const hubAt = new Int32Array(4 * room.chains);
   /** chains both of whose ends touch hubs */
-  const through = new Uint8Array(room.chains);
+  const through = new Int32Array(room.chains);
   const hubJ = new Float64Array(room.hubs);
   const hubBoundary = new Float64Array(room.hubs);
   const hubLink = new Float64Array(room.hubs * room.hubs);
 
-  // Everything per node in one block and everything per chain in another, so that the loops follow two base addresses.
-  // A section of the first has one place more than there are nodes: the factor beyond the last node is always 0.
-  const places = room.nodes + 1;
-  const pool = new Float64Array(7 * places);
-  const [AT_CAPACITY, AT_SOURCE, AT_FACTOR, AT_INVERSE, AT_SWEPT, AT_CARRY] = [1, 2, 3, 4, 5, 6].map(
-    (k) => k * places,
-  ) as [number, number, number, number, number, number];
-  const section = (from: number) => pool.subarray(from, from + room.nodes);
-  const nodeC = section(0);
-  const nodePerS = section(AT_CAPACITY);
-  /** nodeW plus boundary terms; right-hand side less storage */
-  const source = section(AT_SOURCE);
-  const perChain = new Float64Array(CHAIN_PLACES * room.chains);
+  // All arrays by node have one length, and all by chain: one check of the index then serves a line of the hot loops.
+  const perNode = () => new Float64Array(room.nodes);
+  const byNode = {
+    nodeC: perNode(),
+    /** heat capacity over the step [W/K] */
+    nodePerS: perNode(),
+    /** nodeW plus boundary terms; right-hand side less storage [W] */
+    source: perNode(),
+    /** of the elimination: share of a node's row that passes to the next; inverse pivot; swept right-hand side */
+    pass: perNode(),
+    inverse: perNode(),
+    swept: perNode(),
+    /** in chains through: a node's answer to heat at end a, on the way up */
+    carry: perNode(),
+  };
+  const perChain = () => new Float64Array(room.chains);
+  const byChain = {
+    /** end temperature per watt at a, at b from a, at b [K/W]; the same with the ends tied to their hubs */
+    ownA: perChain(),
+    cross: perChain(),
+    ownB: perChain(),
+    tiedA: perChain(),
+    tiedCross: perChain(),
+    tiedB: perChain(),
+    /** shares of the free end temperatures that remain when tied; those temperatures, tied [°C] */
+    freeAA: perChain(),
+    freeAB: perChain(),
+    freeBA: perChain(),
+    freeBB: perChain(),
+    endFreeA: perChain(),
+    endFreeB: perChain(),
+  };
+  const { nodeC, nodePerS, source } = byNode;
   const hubsAndNone = new Float64Array(room.hubs + 1);
   const hubC = hubsAndNone.subarray(0, room.hubs);
   const endSum = new Float64Array(2 * room.chains);
@@ -142,6 +156,7 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const fixedRhs = new Float64Array(room.hubs + 1);
 
   const solver = hubSolver(room.hubs, {
+    fixedRhs,
     storage: hubPerS,
     boundary: hubBoundary,
     boundaryC: hubBoundaryC,
@@ -201,72 +216,70 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   }
 
   function refreshChain(c: number): void {
-    const p = pool;
+    const { nodePerS, pass, inverse, carry } = byNode;
     const start = first[c]!;
     const end = first[c + 1]! - 1;
     const isThrough = through[c] === 1;
-    let before = 0;
-    let linkBefore = 0;
+    let passed = 0;
+    let linkBefore = endBoundary[2 * c]!;
     let along = 1;
     let response = 0;
     let inv = 0;
     for (let i = start; i <= end; i++) {
       const linkAfter = i < end ? link[i]! : endBoundary[2 * c + 1]!;
-      let diagonal = p[AT_CAPACITY + i]! + linkBefore - before * linkBefore + linkAfter;
-      if (i === start) diagonal += endBoundary[2 * c]!;
-      p[AT_FACTOR + i] = before;
+      const diagonal = nodePerS[i]! + linkBefore - passed * linkBefore + linkAfter;
       // A massless node held by nothing but its hub leaves a zero pivot; the floor keeps it finite and is
       // 1e-12 W/K against conductances of order one.
       inv = 1 / Math.max(diagonal, 1e-12);
-      p[AT_INVERSE + i] = inv;
+      inverse[i] = inv;
       if (isThrough) {
-        if (i > start) along *= before;
-        p[AT_CARRY + i] = along * inv;
+        if (i > start) along *= passed;
+        carry[i] = along * inv;
         response += along * along * inv;
       }
       linkBefore = linkAfter;
-      before = linkAfter * inv;
+      passed = linkAfter * inv;
+      pass[i] = passed;
     }
-    const k = CHAIN_PLACES * c;
-    perChain[k + OWN_A] = response;
-    perChain[k + CROSS] = along * inv;
-    perChain[k + OWN_B] = inv;
+    byChain.ownA[c] = response;
+    byChain.cross[c] = along * inv;
+    byChain.ownB[c] = inv;
   }
 
   function refreshEnds(): void {
-    const p = perChain;
+    const { ownA, cross, ownB, tiedA, tiedCross, tiedB, freeAA, freeAB, freeBA, freeBB } = byChain;
+    const { base } = solver;
     const g = endHubG;
-    for (let i = 0; i < hubs * hubs; i++) base[i] = 0;
-    for (let c = 0; c < chains; c++) {
-      const k = CHAIN_PLACES * c;
+    const hubCount = hubs;
+    const chainCount = chains;
+    for (let i = 0; i < hubCount * hubCount; i++) base[i] = 0;
+    for (let c = 0; c < chainCount; c++) {
       const b = 4 * c + 2;
-      const ownB = p[k + OWN_B]!;
+      const own = ownB[c]!;
       const gb = g[b]! + g[b + 1]!;
       if (through[c] === 0) {
-        const tied = 1 / (1 + ownB * gb);
-        p[k + FREE_BB] = tied;
-        p[k + TIED_B] = ownB * tied;
-        addEnd(b, ownB * tied);
+        const tied = 1 / (1 + own * gb);
+        freeBB[c] = tied;
+        tiedB[c] = own * tied;
+        addEnd(b, own * tied);
         continue;
       }
       const ga = g[b - 2]! + g[b - 1]!;
-      const ownA = p[k + OWN_A]!;
-      const cross = p[k + CROSS]!;
-      const m11 = 1 + ownA * ga;
-      const m12 = cross * gb;
-      const m21 = cross * ga;
-      const m22 = 1 + ownB * gb;
+      const m11 = 1 + ownA[c]! * ga;
+      const m12 = cross[c]! * gb;
+      const m21 = cross[c]! * ga;
+      const m22 = 1 + own * gb;
       const inverseDeterminant = 1 / (m11 * m22 - m12 * m21);
-      p[k + FREE_AA] = m22 * inverseDeterminant;
-      p[k + FREE_AB] = -m12 * inverseDeterminant;
-      p[k + FREE_BA] = -m21 * inverseDeterminant;
-      p[k + FREE_BB] = m11 * inverseDeterminant;
-      p[k + TIED_A] = p[k + FREE_AA]! * ownA + p[k + FREE_AB]! * cross;
-      p[k + TIED_CROSS] = p[k + FREE_AA]! * cross + p[k + FREE_AB]! * ownB;
-      p[k + TIED_B] = p[k + FREE_BA]! * cross + p[k + FREE_BB]! * ownB;
-      addEnd(b - 2, p[k + TIED_A]!);
-      addEnd(b, p[k + TIED_B]!);
-      addCross(b - 2, b, p[k + TIED_CROSS]!);
+      freeAA[c] = m22 * inverseDeterminant;
+      freeAB[c] = -m12 * inverseDeterminant;
+      freeBA[c] = -m21 * inverseDeterminant;
+      freeBB[c] = m11 * inverseDeterminant;
+      tiedA[c] = freeAA[c]! * ownA[c]! + freeAB[c]! * cross[c]!;
+      tiedCross[c] = freeAA[c]! * cross[c]! + freeAB[c]! * own;
+      tiedB[c] = freeBA[c]! * cross[c]! + freeBB[c]! * own;
+      addEnd(b - 2, tiedA[c]!);
+      addEnd(b, tiedB[c]!);
+      addCross(b - 2, b, tiedCross[c]!);
     }
     solver.refresh();
   }
@@ -312,85 +325,85 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     source[node]! += watt;
   }
 
-  // The two sweeps are the hot loops. What they use is copied into locals first: where the code has run on arrays of
-  // more than one engine, reaching them through the closure takes twice as long.
+  // The two sweeps are the hot loops.
   function beginStep(): void {
-    const p = pool;
-    const k = perChain;
+    const { nodeC, nodePerS, source, pass, swept, carry } = byNode;
+    const { ownB, freeAA, freeAB, freeBA, freeBB, endFreeA, endFreeB } = byChain;
+    const hubCount = hubs;
+    const chainCount = chains;
     const starts = first;
-    const atCapacity = AT_CAPACITY;
-    const atSource = AT_SOURCE;
-    const atFactor = AT_FACTOR;
-    const atSwept = AT_SWEPT;
-    const atCarry = AT_CARRY;
+    const passes = through;
     const g = endHubG;
     const at = hubAt;
     const right = fixedRhs;
-    for (let i = 0; i < hubs; i++) right[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
-    for (let c = 0, row = 0, b = 2; c < chains; c++, row += CHAIN_PLACES, b += 4) {
+    for (let i = 0; i < hubCount; i++) right[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
+    for (let c = 0; c < chainCount; c++) {
       const start = starts[c]!;
       const stop = starts[c + 1]!;
+      const b = 4 * c + 2;
       let sweep = 0;
+      let passed = 0;
       for (let i = start; i < stop; i++) {
-        sweep = p[atCapacity + i]! * p[i]! + p[atSource + i]! + p[atFactor + i]! * sweep;
-        p[atSwept + i] = sweep;
+        sweep = nodePerS[i]! * nodeC[i]! + source[i]! + passed;
+        swept[i] = sweep;
+        passed = pass[i]! * sweep;
       }
-      const atB = sweep * k[row + OWN_B]!;
-      let freeB = k[row + FREE_BB]! * atB;
-      if (through[c] === 1) {
+      const atB = sweep * ownB[c]!;
+      let freeB = freeBB[c]! * atB;
+      if (passes[c] === 1) {
         let atA = 0;
-        for (let i = start; i < stop; i++) atA += p[atSwept + i]! * p[atCarry + i]!;
-        const freeA = k[row + FREE_AA]! * atA + k[row + FREE_AB]! * atB;
-        freeB += k[row + FREE_BA]! * atA;
-        k[row + END_FREE_A] = freeA;
+        for (let i = start; i < stop; i++) atA += swept[i]! * carry[i]!;
+        const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
+        freeB += freeBA[c]! * atA;
+        endFreeA[c] = freeA;
         right[at[b - 2]!]! += g[b - 2]! * freeA;
         right[at[b - 1]!]! += g[b - 1]! * freeA;
       }
-      k[row + END_FREE_B] = freeB;
+      endFreeB[c] = freeB;
       right[at[b]!]! += g[b]! * freeB;
       right[at[b + 1]!]! += g[b + 1]! * freeB;
     }
-    solver.begin(right);
+    solver.begin();
   }
 
   function endStep(): void {
     solver.finish();
-    const p = pool;
-    const k = perChain;
+    const { nodeC, pass, inverse, swept, carry } = byNode;
+    const { tiedA, tiedCross, tiedB, endFreeA, endFreeB } = byChain;
+    const hubCount = hubs;
+    const chainCount = chains;
     const starts = first;
-    const atFactor = AT_FACTOR + 1;
-    const atInverse = AT_INVERSE;
-    const atSwept = AT_SWEPT;
-    const atCarry = AT_CARRY;
+    const passes = through;
+    const sums = endSum;
     const g = endHubG;
     const at = hubAt;
     const hub = hubsAndNone;
-    const sums = endSum;
-    for (let i = 0; i < hubs; i++) hub[i] = solver.hubC[i]!;
+    for (let i = 0; i < hubCount; i++) hub[i] = solver.hubC[i]!;
     // The place after the last hub stands for none; it holds no temperature and is coupled by 0.
-    hub[hubs] = 0;
-    for (let c = 0, row = 0, b = 2; c < chains; c++, row += CHAIN_PLACES, b += 4) {
+    hub[hubCount] = 0;
+    for (let c = 0; c < chainCount; c++) {
       const start = starts[c]!;
       const end = starts[c + 1]! - 1;
+      const b = 4 * c + 2;
       const pullB = g[b]! * hub[at[b]!]! + g[b + 1]! * hub[at[b + 1]!]!;
-      let above = k[row + END_FREE_B]! + k[row + TIED_B]! * pullB;
-      if (through[c] === 0) {
-        p[end] = above;
+      let above = endFreeB[c]! + tiedB[c]! * pullB;
+      if (passes[c] === 0) {
+        nodeC[end] = above;
         sums[2 * c + 1]! += above;
         for (let i = end - 1; i >= start; i--) {
-          above = p[atSwept + i]! * p[atInverse + i]! + p[atFactor + i]! * above;
-          p[i] = above;
+          above = swept[i]! * inverse[i]! + pass[i]! * above;
+          nodeC[i] = above;
         }
       } else {
         const pullA = g[b - 2]! * hub[at[b - 2]!]! + g[b - 1]! * hub[at[b - 1]!]!;
-        const endA = k[row + END_FREE_A]! + k[row + TIED_A]! * pullA + k[row + TIED_CROSS]! * pullB;
+        const endA = endFreeA[c]! + tiedA[c]! * pullA + tiedCross[c]! * pullB;
         const wattA = pullA - (g[b - 2]! + g[b - 1]!) * endA;
-        above += k[row + TIED_CROSS]! * pullA;
-        p[end] = above;
+        above += tiedCross[c]! * pullA;
+        nodeC[end] = above;
         sums[2 * c + 1]! += above;
         for (let i = end - 1; i >= start; i--) {
-          above = p[atSwept + i]! * p[atInverse + i]! + wattA * p[atCarry + i]! + p[atFactor + i]! * above;
-          p[i] = above;
+          above = swept[i]! * inverse[i]! + wattA * carry[i]! + pass[i]! * above;
+          nodeC[i] = above;
         }
       }
       sums[2 * c]! += above;

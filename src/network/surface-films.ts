@@ -2,7 +2,7 @@
 // convection inside by Alamdari–Hammond, long-wave inside through the zone's radiant node (Carroll), wind
 // convection outside (ISO 6946, 4 + 4v), long-wave to sky, air and ground by tilt, gas gaps by EN 673 at the
 // pane's tilt, night insulation from dusk to dawn. Writes conductances into the stepper; prescribed films stay.
-// The two loops run 9000 times a year over every face, so they work on flat arrays and call nothing.
+// The two loops run 9000 times a year over every face, so they work on flat arrays, kept in locals, and call nothing.
 
 import type { Film, Model } from '../model/model.ts';
 import { outsideConvection } from '../physics/films.ts';
@@ -88,21 +88,21 @@ export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
 /** Films to zones: convection from its table, long-wave by the zone's radiant temperature. */
 function createInside(most: number, stepper: Stepper) {
   let count = 0;
-  const slots = new Int32Array(most);
-  const nodes = new Int32Array(most);
-  const airs = new Int32Array(most);
-  const radiants = new Int32Array(most);
-  const areas = new Float64Array(most);
-  const exchanges = new Float64Array(most);
-  const nights = new Float64Array(most);
-  const convections = new Float64Array(most);
-  const radiations = new Float64Array(most);
-  const tables = new Float64Array(most * CONVECTION_ENTRIES);
-  const half = (CONVECTION_ENTRIES - 1) / 2;
-  const furthest = half - 1e-9;
-  const { nodeC, hubC, endHubG } = stepper;
+  const faces = {
+    slots: new Int32Array(most),
+    nodes: new Int32Array(most),
+    airs: new Int32Array(most),
+    radiants: new Int32Array(most),
+    areas: new Float64Array(most),
+    exchanges: new Float64Array(most),
+    nights: new Float64Array(most),
+    convections: new Float64Array(most),
+    radiations: new Float64Array(most),
+    tables: new Float64Array(most * CONVECTION_ENTRIES),
+  };
 
   function load(layout: Layout, exchange: ReadonlyMap<number, number>): void {
+    const { slots, nodes, airs, radiants, areas, exchanges, nights, convections, radiations, tables } = faces;
     const sides = zoneSidesOf(layout, stepper, exchange);
     count = sides.length;
     sides.forEach((side, i) => {
@@ -120,7 +120,12 @@ function createInside(most: number, stepper: Stepper) {
   }
 
   function renew(dark: boolean): void {
-    for (let i = 0; i < count; i++) {
+    const { slots, nodes, airs, radiants, areas, exchanges, nights, convections, radiations, tables } = faces;
+    const { nodeC, hubC, endHubG } = stepper;
+    const half = (CONVECTION_ENTRIES - 1) / 2;
+    const furthest = half - 1e-9;
+    const last = count;
+    for (let i = 0; i < last; i++) {
       const air = airs[i]!;
       const area = areas[i]!;
       let convection = convections[i]!;
@@ -155,18 +160,20 @@ function createInside(most: number, stepper: Stepper) {
 /** Films to outdoors: wind, and ε σ (T₁² + T₂²)(T₁ + T₂) to sky, ground and air, as one equivalent temperature. */
 function createOutside(most: number, stepper: Stepper) {
   let count = 0;
-  const ends = new Int32Array(most);
-  const nodes = new Int32Array(most);
-  const areas = new Float64Array(most);
-  const emissivities = new Float64Array(most);
-  const skies = new Float64Array(most);
-  const grounds = new Float64Array(most);
-  const convections = new Float64Array(most);
-  const radiations = new Float64Array(most);
+  const faces = {
+    ends: new Int32Array(most),
+    nodes: new Int32Array(most),
+    areas: new Float64Array(most),
+    emissivities: new Float64Array(most),
+    skies: new Float64Array(most),
+    grounds: new Float64Array(most),
+    convections: new Float64Array(most),
+    radiations: new Float64Array(most),
+  };
   const windFactor = windAtHeight(1, WIND_HEIGHT_M, WIND_TERRAIN);
-  const { nodeC, endBoundary, endBoundaryC } = stepper;
 
   function load(sides: readonly OutdoorSide[]): void {
+    const { ends, nodes, areas, emissivities, skies, grounds, convections, radiations } = faces;
     count = sides.length;
     sides.forEach((side, i) => {
       ends[i] = side.end;
@@ -183,12 +190,15 @@ function createOutside(most: number, stepper: Stepper) {
   }
 
   function renew(hour: OutdoorHour): void {
+    const { ends, nodes, areas, emissivities, skies, grounds, convections, radiations } = faces;
+    const { nodeC, endBoundary, endBoundaryC } = stepper;
     const { dryBulbC, skyC, groundC } = hour;
+    const last = count;
     const airK = dryBulbC + KELVIN;
     const skyK = skyC + KELVIN;
     const groundK = groundC + KELVIN;
     const windy = outsideConvection(hour.wind * windFactor);
-    for (let i = 0; i < count; i++) {
+    for (let i = 0; i < last; i++) {
       const k = nodeC[nodes[i]!]! + KELVIN;
       const k2 = k * k;
       const grey = emissivities[i]! * STEFAN_BOLTZMANN;
@@ -217,14 +227,17 @@ function createOutside(most: number, stepper: Stepper) {
 /** Gas gaps by EN 673; with three sheets both gaps take the mean of the two. */
 function createGaps(most: number, stepper: Stepper) {
   let count = 0;
-  const firsts = new Int32Array(most);
-  const lasts = new Int32Array(most);
-  const areas = new Float64Array(most);
-  const sheetResistances = new Float64Array(most);
+  const gaps = {
+    firsts: new Int32Array(most),
+    lasts: new Int32Array(most),
+    areas: new Float64Array(most),
+    sheetResistances: new Float64Array(most),
+  };
   let tables: GapTable[] = [];
-  const { nodeC, link, first } = stepper;
 
   function load(places: readonly PanePlace[]): void {
+    const { firsts, lasts, areas, sheetResistances } = gaps;
+    const { link, first } = stepper;
     count = 0;
     tables = [];
     for (const { pane, chain, glassM2 } of places) {
@@ -246,6 +259,8 @@ function createGaps(most: number, stepper: Stepper) {
   }
 
   function renew(): void {
+    const { firsts, lasts, areas, sheetResistances } = gaps;
+    const { nodeC, link } = stepper;
     for (let p = 0; p < count; p++) {
       const start = firsts[p]!;
       const end = lasts[p]!;

@@ -17,23 +17,32 @@ export interface TemperatureSearch {
   load(zones: number): void;
   /** before the first trial of a step */
   begin(): void;
-  /** whether `answerC` agrees with `trialC` [°C]; if not, write the next trial into `trialC` */
-  settles(trialC: Float64Array, answerC: Float64Array): boolean;
+  /** whether the answers agree with the trial temperatures; if not, write the next trial */
+  settles(): boolean;
 }
 
-/** A search for so many zones; load() before use. */
-export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
+/** A search over these trial temperatures and the network's answers to them [°C]; load() before use. */
+export function createTemperatureSearch(
+  room: EngineRoom,
+  trialC: Float64Array,
+  answerC: Float64Array,
+): TemperatureSearch {
   let zones = 0;
   let trials = 0;
-  const lastTrial = new Float64Array(room.zones);
-  const lastOff = new Float64Array(room.zones);
-  const off = new Float64Array(room.zones);
-  const low = new Float64Array(room.zones);
-  const high = new Float64Array(room.zones);
-  /** trial by what is left, zone · zones + zone: minus one on the diagonal until more is known */
-  const inverse = new Float64Array(room.zones * room.zones);
-  const foreseen = new Float64Array(room.zones);
-  const pull = new Float64Array(room.zones);
+  const perZone = () => new Float64Array(room.zones);
+  const kept = {
+    trialC,
+    answerC,
+    lastTrial: perZone(),
+    lastOff: perZone(),
+    off: perZone(),
+    low: perZone(),
+    high: perZone(),
+    /** trial by what is left, zone · zones + zone: minus one on the diagonal until more is known */
+    inverse: new Float64Array(room.zones * room.zones),
+    foreseen: perZone(),
+    pull: perZone(),
+  };
 
   function load(count: number): void {
     zones = count;
@@ -41,6 +50,7 @@ export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
   }
 
   function forget(): void {
+    const { inverse } = kept;
     inverse.fill(0);
     for (let z = 0; z < zones; z++) inverse[z * zones + z] = -1;
   }
@@ -49,14 +59,16 @@ export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
     trials = 0;
   }
 
-  function settles(trialC: Float64Array, answerC: Float64Array): boolean {
+  function settles(): boolean {
+    const { trialC, answerC, lastTrial, lastOff, off, low, high, inverse, foreseen } = kept;
+    const count = zones;
     let largest = 0;
-    for (let z = 0; z < zones; z++) {
+    for (let z = 0; z < count; z++) {
       off[z] = answerC[z]! - trialC[z]!;
       largest = Math.max(largest, Math.abs(off[z]!));
     }
     if (largest <= SETTLED_K) return true;
-    for (let z = 0; z < zones; z++) {
+    for (let z = 0; z < count; z++) {
       if (trials === 0) {
         low[z] = Number.NEGATIVE_INFINITY;
         high[z] = Number.POSITIVE_INFINITY;
@@ -70,16 +82,16 @@ export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
         if (low[z]! >= high[z]!) low[z] = Number.NEGATIVE_INFINITY;
       }
     }
-    if (trials > 0) learn(trialC);
+    if (trials > 0) learn();
     if (trials === FREE_TRIALS) forget();
-    for (let z = 0; z < zones; z++) {
+    for (let z = 0; z < count; z++) {
       const trial = trialC[z]!;
       let move = 0;
-      for (let y = 0; y < zones; y++) move -= inverse[z * zones + y]! * off[y]!;
+      for (let y = 0; y < count; y++) move -= inverse[z * count + y]! * off[y]!;
       lastTrial[z] = trial;
       foreseen[z] = trial + Math.max(-largest, Math.min(largest, move));
     }
-    for (let z = 0; z < zones; z++) {
+    for (let z = 0; z < count; z++) {
       const middle = (low[z]! + high[z]!) / 2;
       const isInside = foreseen[z]! > low[z]! && foreseen[z]! < high[z]!;
       const isFree = trials < FREE_TRIALS || !Number.isFinite(middle);
@@ -91,21 +103,24 @@ export function createTemperatureSearch(room: EngineRoom): TemperatureSearch {
   }
 
   /** The last move and what it did to what is left, into the inverse Jacobian. */
-  function learn(trialC: Float64Array): void {
+  function learn(): void {
+    const { trialC, lastTrial, lastOff, off, inverse, foreseen, pull } = kept;
+    const count = zones;
     let along = 0;
-    for (let z = 0; z < zones; z++) {
+    for (let z = 0; z < count; z++) {
       let moved = 0;
-      pull[z] = 0;
-      for (let y = 0; y < zones; y++) {
-        moved += inverse[z * zones + y]! * (off[y]! - lastOff[y]!);
-        pull[z]! += inverse[y * zones + z]! * (trialC[y]! - lastTrial[y]!);
+      let pulled = 0;
+      for (let y = 0; y < count; y++) {
+        moved += inverse[z * count + y]! * (off[y]! - lastOff[y]!);
+        pulled += inverse[y * count + z]! * (trialC[y]! - lastTrial[y]!);
       }
+      pull[z] = pulled;
       foreseen[z] = trialC[z]! - lastTrial[z]! - moved;
     }
-    for (let z = 0; z < zones; z++) along += pull[z]! * (off[z]! - lastOff[z]!);
+    for (let z = 0; z < count; z++) along += pull[z]! * (off[z]! - lastOff[z]!);
     if (Math.abs(along) < 1e-12) return;
-    for (let z = 0; z < zones; z++) {
-      for (let y = 0; y < zones; y++) inverse[z * zones + y]! += (foreseen[z]! * pull[y]!) / along;
+    for (let z = 0; z < count; z++) {
+      for (let y = 0; y < count; y++) inverse[z * count + y]! += (foreseen[z]! * pull[y]!) / along;
     }
   }
 

@@ -7,33 +7,20 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../model/model.ts';
-import { dewPointUnchecked, saturationPressure, saturationPressureUnchecked } from '../physics/moist-air.ts';
-import { bufferCapacity } from '../physics/moisture-buffer.ts';
-import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
+import { dewPointUnchecked, saturationPressureUnchecked } from '../physics/moist-air.ts';
 import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
 import { type Bed, LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
+import { BUFFER_S, createVapourState, loadVapourState } from './vapour-state.ts';
 
-/** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
-const BUFFER_HOURS = 4;
-const BUFFER_S = BUFFER_HOURS * 3600;
-/** Specific gas constant of water vapour [J/(kg·K)] */
-const VAPOUR_GAS = 461.5;
 const KELVIN = 273.15;
-/** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
-const PANE_CONVECTION = 2.5;
-const START_HUMIDITY = 0.5;
 /** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
 const FOG_PULL = 1000;
 
 export interface Vapour {
   /** take a laid-out model in; air everywhere at half saturation */
   load(model: Model, layout: Layout, startC: number): void;
-  /** [kg/kg dry air] */
-  readonly ratio: Float64Array;
-  /** vapour pressure [Pa] */
-  readonly pressure: Float64Array;
   /** relative humidity over water at the end of the step, 0…1 */
   readonly humidity: Float64Array;
   /** latent heat to each zone's air [W], to be applied in the next step */
@@ -92,215 +79,96 @@ export const SOIL_CAUSE = 'soil and water';
 
 /** Water of a run, with room for so much; load() before use. */
 export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
-  const { moment, outdoors, between, zoneC, ratio, humidity, floorLight, paneC } = inputs;
+  const state = createVapourState(room);
   let zones = 0;
   let panes = 0;
+  let wets = 0;
   let causes: readonly string[] = [];
   let plantings: readonly Model['zones'][number]['planting'][] = [];
   let beds: Bed[] = [];
   let plantCause = -1;
   let soilCause = -1;
-  const perZone = () => new Float64Array(room.zones);
-  const perPane = () => new Float64Array(room.panes);
-  const airKg = perZone();
-  /** storage of the air over the step, and of the buffer's exchange with it [kg/s] */
-  const airPerS = perZone();
-  const bufferPulls = perZone();
-  const dewPointC = perZone();
-  const bufferKg = perZone();
-  const bufferHumidity = perZone();
-  const pressure = perZone();
-  const airW = perZone();
-  const paneW = perPane();
-  /** in the step [kg/s] */
-  const released = perZone();
   const byCause = new Float64Array(room.zones * room.causes);
   /** what follows a schedule, by zone, cause and place [g in the hour] */
   const releases = new Float64Array(room.zones * room.causes * TABLE_PLACES);
-  const dew = perZone();
-  const film = perPane();
-  const drained = perZone();
-  const paneZone = new Int32Array(room.panes);
-  const fullFilm = perPane();
-  /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
-  const transfer = perPane();
-  /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
-  const wet = new Int32Array(room.panes);
-  let wets = 0;
-  const dewMode = new Uint8Array(room.panes);
-  const dewPull = perPane();
-  const paneSaturation = perPane();
   const matrix = new Float64Array(room.zones * room.zones);
-  const rhs = perZone();
-  const saturated = perZone();
-  /** 1 while a zone's air is held at saturation, 2 once it turned out not to need it; that ratio [kg/kg] */
-  const foggy = new Uint8Array(room.zones);
-  const full = perZone();
-  const isPlanted = new Uint8Array(room.zones);
-  /** 1 while the deficit drives a zone's bed */
-  const bedDries = new Uint8Array(room.zones);
-  /** released by schedule [kg/s] */
-  const scheduledKg = perZone();
-  /** vapour pressure by humidity ratio, about the ratio a step starts from [Pa] */
-  const perRatioOf = perZone();
+  const rhs = new Float64Array(room.zones);
   /** water received, and entered [kg] */
   const sums = new Float64Array(2);
 
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;
     panes = layout.panes.length;
+    wets = 0;
     plantings = model.zones.map(({ planting }) => planting);
+    beds = model.zones.map(restingBed);
     causes = moistureCauses(model);
     plantCause = causes.indexOf(PLANT_CAUSE);
     soilCause = causes.indexOf(SOIL_CAUSE);
-    releases.fill(0);
+    for (const array of [releases, byCause, sums]) array.fill(0);
     model.zones.forEach(({ moisture }, z) => {
       for (const { cause, rate } of moisture) {
         const row = z * causes.length + causes.indexOf(cause);
         addToTable(releases, row * TABLE_PLACES, rate, 1);
       }
     });
-    beds = model.zones.map(restingBed);
-    const startPa = START_HUMIDITY * saturationPressure(startC);
-    for (const array of [airW, paneW, released, byCause, dew, film, drained, scheduledKg, sums])
-      array.fill(0);
-    wets = 0;
-    bufferKg.set(bufferOf(model, layout));
-    ratio.fill((0.622 * startPa) / (101_325 - startPa));
-    pressure.fill(startPa);
-    humidity.fill(START_HUMIDITY);
-    bufferHumidity.fill(START_HUMIDITY);
-    model.zones.forEach(({ volumeM3, planting }, z) => {
-      airKg[z] = volumeM3 * layout.roomDensity;
-      airPerS[z] = airKg[z]! / inputs.stepS;
-      bufferPulls[z] = bufferKg[z]! / (BUFFER_S + inputs.stepS);
-      isPlanted[z] = planting !== null && planting.bedM2 > 0 ? 1 : 0;
-    });
-    layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
-      paneZone[p] = zoneTo;
-      transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / VAPOUR_GAS;
-      fullFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
-    });
+    loadVapourState(state, model, layout, startC, inputs.stepS);
+    const startPa = state.zone.pressure[0]!;
+    inputs.ratio.fill((0.622 * startPa) / (101_325 - startPa));
+    inputs.humidity.fill(startPa / saturationPressureUnchecked(startC));
   }
 
   function step(): void {
-    const { stepS, outdoorRatio, pressurePa } = inputs;
-    for (let z = 0; z < zones; z++) {
-      perRatioOf[z] = pressurePa / (0.622 + ratio[z]!);
+    beginStep();
+    balance();
+    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
+    for (let pass = 0; pass < wets + 3 * zones && corrects(); pass++) balance();
+    settleZones();
+    settlePanes();
+    settleFog();
+  }
+
+  /** What is known at the step's start: saturation of the zones, and which panes water meets. */
+  function beginStep(): void {
+    const { perRatio, airW, dew, saturated, full, foggy, bedDries, plantsPull, soilPull } = state.zone;
+    const { dewPointC, pressure } = state.zone;
+    const { zoneOf, film, paneW, wet } = state.pane;
+    const { pressurePa, zoneC, ratio, paneC } = inputs;
+    const zoneCount = zones;
+    const paneCount = panes;
+    for (let z = 0; z < zoneCount; z++) {
+      perRatio[z] = pressurePa / (0.622 + ratio[z]!);
       airW[z] = 0;
       dew[z] = 0;
       const saturation = saturationPressureUnchecked(clampC(zoneC[z]!));
       saturated[z] = saturation;
       full[z] = (0.622 * saturation) / (pressurePa - saturation);
       foggy[z] = 0;
-      bedDries[z] = beds[z]!.plantsPerPa + beds[z]!.soilPerPa > 0 ? 1 : 0;
+      bedDries[z] = plantsPull[z]! + soilPull[z]! > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
     }
     for (let w = 0; w < wets; w++) paneW[wet[w]!] = 0;
     wets = 0;
-    for (let p = 0; p < panes; p++) {
-      const z = paneZone[p]!;
+    for (let p = 0; p < paneCount; p++) {
       // A dry pane above the dew point takes no dew: no need to know its saturation; nor the dew point, by a warm pane.
       if (film[p] === 0) {
+        const z = zoneOf[p]!;
         if (paneC[p]! >= zoneC[z]!) continue;
         if (Number.isNaN(dewPointC[z]!)) dewPointC[z] = dewPointUnchecked(pressure[z]!);
         if (paneC[p]! > dewPointC[z]!) continue;
       }
       meetPane(p);
     }
-    balance();
-    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
-    for (let pass = 0; pass < wets + 3 * zones && corrects(); pass++) balance();
-    for (let z = 0; z < zones; z++) {
-      ratio[z] = rhs[z]!;
-      settleBed(z);
-      sums[RECEIVED]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
-      sums[ENTERED]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
-      settleZone(z);
-    }
-    for (let w = 0; w < wets; w++) settlePane(wet[w]!);
-    for (let z = 0; z < zones; z++) settleFog(z);
-  }
-
-  /** The humidity ratios at the step's end, into `rhs`. */
-  function balance(): void {
-    const { outdoorRatio } = inputs;
-    for (let z = 0; z < zones; z++) {
-      const perRatio = perRatioOf[z]!;
-      const bufferPull = bufferPulls[z]!;
-      let diagonal = airPerS[z]! + outdoors[z]! + (bufferPull * perRatio) / saturated[z]!;
-      let right = airPerS[z]! * ratio[z]! + outdoors[z]! * outdoorRatio + scheduledKg[z]!;
-      right += bufferPull * bufferHumidity[z]!;
-      if (isPlanted[z] === 1) right += beds[z]!.plantsW / LATENT_J_PER_KG + beds[z]!.soil;
-      if (bedDries[z] === 1) {
-        const pull = beds[z]!.plantsPerPa / LATENT_J_PER_KG + beds[z]!.soilPerPa;
-        diagonal += pull * perRatio;
-        right += pull * saturated[z]!;
-      }
-      if (foggy[z] === 1) {
-        const pull = FOG_PULL * airPerS[z]!;
-        diagonal += pull;
-        right += pull * full[z]!;
-      }
-      for (let y = 0; y < zones; y++) {
-        const flow = between[z * zones + y]!;
-        diagonal += flow;
-        matrix[z * zones + y] = -flow;
-      }
-      matrix[z * zones + z]! += diagonal;
-      rhs[z] = right;
-    }
-    for (let w = 0; w < wets; w++) {
-      const p = wet[w]!;
-      const z = paneZone[p]!;
-      if (dewMode[p] === 1) {
-        matrix[z * zones + z]! += dewPull[p]! * perRatioOf[z]!;
-        rhs[z]! += dewPull[p]! * paneSaturation[p]!;
-      } else {
-        rhs[z]! += dewPull[p]!;
-      }
-    }
-    solveSmall(matrix, rhs, zones);
-  }
-
-  /**
-   * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
-   * saturation stop at what light drives. True if there was one.
-   */
-  function corrects(): boolean {
-    const { stepS } = inputs;
-    let found = false;
-    for (let z = 0; z < zones; z++) {
-      if (bedDries[z] === 0 || rhs[z]! * perRatioOf[z]! <= saturated[z]!) continue;
-      bedDries[z] = 0;
-      found = true;
-    }
-    for (let z = 0; z < zones; z++) {
-      if (foggy[z] === 2 || rhs[z]! <= full[z]! === (foggy[z] === 0)) continue;
-      foggy[z]!++;
-      found = true;
-    }
-    for (let w = 0; w < wets; w++) {
-      const p = wet[w]!;
-      if (dewMode[p] !== 1) continue;
-      const z = paneZone[p]!;
-      const air = rhs[z]! * perRatioOf[z]!;
-      if (dewPull[p]! * (air - paneSaturation[p]!) * stepS >= -film[p]!) continue;
-      dewMode[p] = 2;
-      dewPull[p] = film[p]! / stepS;
-      found = true;
-    }
-    return found;
   }
 
   /** Dew, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
   function meetPane(p: number): void {
-    const { stepS } = inputs;
-    const z = paneZone[p]!;
-    const saturation = saturationPressureUnchecked(clampC(paneC[p]!));
-    paneSaturation[p] = saturation;
+    const { zoneOf, film, transfer, wet, dewMode, dewPull, saturation } = state.pane;
+    const { stepS, paneC } = inputs;
+    const full = saturationPressureUnchecked(clampC(paneC[p]!));
+    saturation[p] = full;
     const pull = transfer[p]! / (paneC[p]! + KELVIN);
-    const drying = pull * (saturation - pressure[z]!);
+    const drying = pull * (full - state.zone.pressure[zoneOf[p]!]!);
     wet[wets++] = p;
     if (film[p]! >= drying * stepS) {
       dewMode[p] = 1;
@@ -311,27 +179,147 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     }
   }
 
-  function settleZone(z: number): void {
-    const saturation = saturated[z]!;
-    const air = ratio[z]! * perRatioOf[z]!;
-    const share = inputs.stepS / BUFFER_S;
-    bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturation) / (1 + share);
-    // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
-    pressure[z] = air;
+  /** The humidity ratios at the step's end, into `rhs`. */
+  function balance(): void {
+    const { airPerS, bufferPulls, bufferHumidity, scheduledKg, perRatio, saturated, full, foggy } = state.zone;
+    const { plantsKg, plantsPull, soilKg, soilPull, bedDries } = state.zone;
+    const { outdoorRatio, outdoors, between, ratio } = inputs;
+    const rows = matrix;
+    const right = rhs;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const buffer = bufferPulls[z]!;
+      const air = airPerS[z]!;
+      const outdoor = outdoors[z]!;
+      let diagonal = air + outdoor + (buffer * perRatio[z]!) / saturated[z]!;
+      let given = air * ratio[z]! + outdoor * outdoorRatio + scheduledKg[z]!;
+      given += buffer * bufferHumidity[z]! + (plantsKg[z]! + soilKg[z]!);
+      if (bedDries[z] === 1) {
+        const pull = plantsPull[z]! + soilPull[z]!;
+        diagonal += pull * perRatio[z]!;
+        given += pull * saturated[z]!;
+      }
+      if (foggy[z] === 1) {
+        const pull = FOG_PULL * air;
+        diagonal += pull;
+        given += pull * full[z]!;
+      }
+      for (let y = 0; y < count; y++) {
+        const flow = between[z * count + y]!;
+        diagonal += flow;
+        rows[z * count + y] = -flow;
+      }
+      rows[z * count + z]! += diagonal;
+      right[z] = given;
+    }
+    if (wets > 0) balancePanes();
+    solveSmall(rows, right, count);
   }
 
-  function settlePane(p: number): void {
+  function balancePanes(): void {
+    const { zoneOf, wet, dewMode, dewPull, saturation } = state.pane;
+    const { perRatio } = state.zone;
+    for (let w = 0; w < wets; w++) {
+      const p = wet[w]!;
+      const z = zoneOf[p]!;
+      if (dewMode[p] === 1) {
+        matrix[z * zones + z]! += dewPull[p]! * perRatio[z]!;
+        rhs[z]! += dewPull[p]! * saturation[p]!;
+      } else {
+        rhs[z]! += dewPull[p]!;
+      }
+    }
+  }
+
+  /**
+   * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
+   * saturation stop at what light drives. True if there was one.
+   */
+  function corrects(): boolean {
+    const { bedDries, perRatio, saturated, full, foggy } = state.zone;
+    const right = rhs;
+    const count = zones;
+    let found = false;
+    for (let z = 0; z < count; z++) {
+      const ratio = right[z]!;
+      if (bedDries[z] === 1 && ratio * perRatio[z]! > saturated[z]!) {
+        bedDries[z] = 0;
+        found = true;
+      }
+      if (foggy[z] !== 2 && ratio <= full[z]! !== (foggy[z] === 0)) {
+        foggy[z]!++;
+        found = true;
+      }
+    }
+    for (let w = 0; w < wets; w++) if (driesUp(state.pane.wet[w]!)) found = true;
+    return found;
+  }
+
+  /** A pane that would give more than its film gives it all. */
+  function driesUp(p: number): boolean {
+    const { zoneOf, film, dewMode, dewPull, saturation } = state.pane;
+    if (dewMode[p] !== 1) return false;
+    const z = zoneOf[p]!;
+    const air = rhs[z]! * state.zone.perRatio[z]!;
+    if (dewPull[p]! * (air - saturation[p]!) * inputs.stepS >= -film[p]!) return false;
+    dewMode[p] = 2;
+    dewPull[p] = film[p]! / inputs.stepS;
+    return true;
+  }
+
+  function settleZones(): void {
+    const { scheduledKg, released, saturated, perRatio, bufferHumidity, pressure, isPlanted } = state.zone;
+    const { stepS, outdoorRatio, outdoors, ratio } = inputs;
+    const right = rhs;
+    const count = zones;
+    const share = stepS / BUFFER_S;
+    let received = 0;
+    let entered = 0;
+    for (let z = 0; z < count; z++) {
+      ratio[z] = right[z]!;
+      const air = right[z]! * perRatio[z]!;
+      released[z] = scheduledKg[z]!;
+      if (isPlanted[z] === 1) settleBed(z);
+      received += outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!;
+      entered += outdoors[z]! * outdoorRatio + released[z]!;
+      bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturated[z]!) / (1 + share);
+      // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
+      pressure[z] = air;
+    }
+    sums[RECEIVED]! += received * stepS;
+    sums[ENTERED]! += entered * stepS;
+  }
+
+  /** What the bed gave in the step, by the air at its end; it takes its latent heat from the zone's air. */
+  function settleBed(z: number): void {
+    const { saturated, perRatio, bedDries, plantsKg, plantsPull, soilKg, soilPull, released, airW } = state.zone;
     const { stepS } = inputs;
-    const z = paneZone[p]!;
-    const rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - paneSaturation[p]!) : -dewPull[p]!;
-    film[p] = Math.max(0, film[p]! + rate * stepS);
-    dew[z]! += rate;
-    paneW[p] = rate * LATENT_J_PER_KG;
-    if (film[p]! > fullFilm[p]!) {
-      const run = film[p]! - fullFilm[p]!;
-      film[p] = fullFilm[p]!;
-      drained[z]! += run;
-      sums[RECEIVED]! -= run;
+    const deficit = bedDries[z] === 1 ? saturated[z]! - rhs[z]! * perRatio[z]! : 0;
+    const plants = plantsKg[z]! + plantsPull[z]! * deficit;
+    const soil = soilKg[z]! + soilPull[z]! * deficit;
+    byCause[z * causes.length + plantCause]! += plants * stepS;
+    byCause[z * causes.length + soilCause]! += soil * stepS;
+    released[z]! += plants + soil;
+    airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
+  }
+
+  function settlePanes(): void {
+    const { zoneOf, film, fullFilm, paneW, wet, dewMode, dewPull, saturation } = state.pane;
+    const { pressure, dew, drained } = state.zone;
+    const { stepS } = inputs;
+    for (let w = 0; w < wets; w++) {
+      const p = wet[w]!;
+      const z = zoneOf[p]!;
+      const rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - saturation[p]!) : -dewPull[p]!;
+      film[p] = Math.max(0, film[p]! + rate * stepS);
+      dew[z]! += rate;
+      paneW[p] = rate * LATENT_J_PER_KG;
+      if (film[p]! > fullFilm[p]!) {
+        const run = film[p]! - fullFilm[p]!;
+        film[p] = fullFilm[p]!;
+        drained[z]! += run;
+        sums[RECEIVED]! -= run;
+      }
     }
   }
 
@@ -339,74 +327,75 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
    * Air past saturation drops the excess on the coldest surfaces, from where it drains: most of it within the
    * balance, so that what comes in from next door knows of it, the last thousandth after it.
    */
-  function settleFog(z: number): void {
-    const { stepS, pressurePa } = inputs;
-    const within = foggy[z] === 1 ? FOG_PULL * airKg[z]! * (ratio[z]! - full[z]!) : 0;
-    const beyond = Math.max(0, ratio[z]! - full[z]!) * airKg[z]!;
-    const excess = within + beyond;
-    if (excess > 0) {
-      ratio[z] = full[z]!;
-      drained[z]! += excess;
-      sums[RECEIVED]! -= excess;
-      dew[z]! += excess / stepS;
-      airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
+  function settleFog(): void {
+    const { airKg, full, foggy, drained, dew, airW, pressure, saturated } = state.zone;
+    const { stepS, pressurePa, ratio, humidity } = inputs;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const over = ratio[z]! - full[z]!;
+      const excess = airKg[z]! * ((foggy[z] === 1 ? FOG_PULL * over : 0) + Math.max(0, over));
+      if (excess > 0) {
+        ratio[z] = full[z]!;
+        drained[z]! += excess;
+        sums[RECEIVED]! -= excess;
+        dew[z]! += excess / stepS;
+        airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
+      }
+      pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
+      humidity[z] = pressure[z]! / saturated[z]!;
     }
-    pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
-    humidity[z] = pressure[z]! / saturated[z]!;
   }
 
   /** Releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start. */
   function beginHour(): void {
-    const { pressurePa } = inputs;
-    const { place } = moment;
+    const { scheduledKg, isPlanted } = state.zone;
+    const table = releases;
+    const given = byCause;
+    const { place } = inputs.moment;
     const count = causes.length;
-    for (let z = 0; z < zones; z++) {
+    const zoneCount = zones;
+    for (let z = 0; z < zoneCount; z++) {
       let sum = 0;
       for (let i = z * count; i < (z + 1) * count; i++) {
-        const kg = releases[i * TABLE_PLACES + place]! / 1000;
-        byCause[i] = kg;
+        const kg = table[i * TABLE_PLACES + place]! / 1000;
+        given[i] = kg;
         sum += kg;
       }
       scheduledKg[z] = sum / 3600;
-      if (isPlanted[z] === 0) continue;
-      const tempC = clampC(zoneC[z]!);
-      readyBed(beds[z]!, plantings[z]!, tempC, pressure[z]!, floorLight[z]!, pressurePa);
+      if (isPlanted[z] === 1) beginBed(z);
     }
   }
 
-  /** What the bed gave in the step, by the air at its end; it takes its latent heat from the zone's air. */
-  function settleBed(z: number): void {
+  function beginBed(z: number): void {
+    const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
+    const { zoneC, floorLight, pressurePa } = inputs;
     const bed = beds[z]!;
-    released[z] = scheduledKg[z]!;
-    if (isPlanted[z] === 0) return;
-    const deficit = bedDries[z] === 1 ? saturated[z]! - ratio[z]! * perRatioOf[z]! : 0;
-    const plants = (bed.plantsW + bed.plantsPerPa * deficit) / LATENT_J_PER_KG;
-    const soil = bed.soil + bed.soilPerPa * deficit;
-    byCause[z * causes.length + plantCause]! += plants * inputs.stepS;
-    byCause[z * causes.length + soilCause]! += soil * inputs.stepS;
-    released[z]! += plants + soil;
-    airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
+    readyBed(bed, plantings[z]!, clampC(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
+    plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
+    plantsPull[z] = bed.plantsPerPa / LATENT_J_PER_KG;
+    soilKg[z] = bed.soil;
+    soilPull[z] = bed.soilPerPa;
   }
 
   function held(): number {
+    const { airKg, bufferKg, bufferHumidity } = state.zone;
     let sum = 0;
-    for (let z = 0; z < zones; z++) sum += airKg[z]! * ratio[z]! + bufferKg[z]! * bufferHumidity[z]!;
-    for (let p = 0; p < panes; p++) sum += film[p]!;
+    for (let z = 0; z < zones; z++) sum += airKg[z]! * inputs.ratio[z]! + bufferKg[z]! * bufferHumidity[z]!;
+    for (let p = 0; p < panes; p++) sum += state.pane.film[p]!;
     return sum;
   }
 
+  const { airW, dew, drained } = state.zone;
   return {
     load,
-    ratio,
-    pressure,
-    humidity,
+    humidity: inputs.humidity,
     airW,
-    paneW,
+    paneW: state.pane.paneW,
     wetPanes: () => wets,
     byCause,
     causes: () => causes,
     dew,
-    film,
+    film: state.pane.film,
     drained,
     held,
     received: () => sums[RECEIVED]!,
@@ -428,16 +417,6 @@ export function moistureCauses(model: Model): string[] {
     if (zone.planting !== null && zone.planting.bedM2 > 0) causes.add(PLANT_CAUSE).add(SOIL_CAUSE);
   }
   return [...causes];
-}
-
-/** Buffers of faces and furniture by zone [kg per unit RH]. */
-function bufferOf(model: Model, layout: Layout): Float64Array {
-  const buffer = Float64Array.from(model.zones, (zone) => zone.furnitureMoisture);
-  for (const { element, zoneB } of layout.elements) {
-    if (element.moistureBuffer)
-      buffer[zoneB]! += (bufferCapacity(element.moistureBuffer, BUFFER_HOURS) * element.areaM2) / 1000;
-  }
-  return buffer;
 }
 
 /** The saturation formula's own range; a sunspace that hot or cold has other worries. */

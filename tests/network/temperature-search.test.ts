@@ -4,12 +4,14 @@ import { createTemperatureSearch } from '../../src/network/temperature-search.ts
 
 /** Trials until the search agrees with itself, and where. */
 function search(zones: number, startC: readonly number[], answer: (trialC: Float64Array) => number[]) {
-  const found = createTemperatureSearch(USUAL_ROOM);
+  const trialC = Float64Array.from(startC);
+  const answerC = new Float64Array(zones);
+  const found = createTemperatureSearch(USUAL_ROOM, trialC, answerC);
   found.load(zones);
   found.begin();
-  const trialC = Float64Array.from(startC);
   for (let trials = 1; trials <= 60; trials++) {
-    if (found.settles(trialC, Float64Array.from(answer(trialC)))) return { trials, trialC };
+    answerC.set(answer(trialC));
+    if (found.settles()) return { trials, trialC };
   }
   throw new Error(`no agreement; last trial ${[...trialC]}`);
 }
