@@ -52,7 +52,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   const outdoors = new Float64Array(room.zones);
   const between = new Float64Array(room.zones * room.zones);
   /** 1 where people live */
-  const livedIn = new Uint8Array(room.zones);
+  const livedIn = new Float64Array(room.zones);
   const byOpening = {
     zoneOf: new Int32Array(room.openings),
     otherOf: new Int32Array(room.openings),

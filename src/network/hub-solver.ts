@@ -65,7 +65,7 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
     pivot: perHub(),
     answer: perHub(),
     unit: perPair(),
-    unitReady: new Uint8Array(most),
+    unitReady: perHub(),
   };
 
   function load(count: number, first: number): void {

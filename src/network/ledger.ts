@@ -83,7 +83,7 @@ export function createLedger(
     /** first place of its zone among the causes, its own cause, and whether it stands between two zones */
     rowOf: new Int32Array(room.chains),
     causeOf: new Int32Array(room.chains),
-    isShared: new Uint8Array(room.chains),
+    isShared: new Int32Array(room.chains),
     /** sun taken up in the hour [W] */
     sunOn: new Float64Array(room.chains),
   };

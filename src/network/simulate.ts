@@ -119,7 +119,7 @@ function createEngine(room: EngineRoom): Engine {
   /** a pane holds or owes latent heat */
   let panesOwe = false;
   /** whose heating follows its schedule within the hour */
-  const ramps = new Uint8Array(room.zones);
+  const ramps = new Float64Array(room.zones);
   let zones = 0;
   let panes = 0;
   let stepsPerHour = STEPS_PER_HOUR;

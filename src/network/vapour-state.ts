@@ -22,7 +22,6 @@ export type VapourState = ReturnType<typeof createVapourState>;
 /** Arrays with room for so much. */
 export function createVapourState(room: EngineRoom) {
   const perZone = () => new Float64Array(room.zones);
-  const zoneFlags = () => new Uint8Array(room.zones);
   const perPane = () => new Float64Array(room.panes);
   return {
     zone: {
@@ -37,20 +36,23 @@ export function createVapourState(room: EngineRoom) {
       pressure: perZone(),
       /** latent heat to the air, to be applied in the next step [W] */
       airW: perZone(),
-      /** net dew of the last step [kg/s]; run off since the start of counting [kg] */
+      /** net dew of the last step [kg/s] */
       dew: perZone(),
+      /** since the start of counting: run off; received from outdoors, run off and released; come in at all [kg] */
       drained: perZone(),
+      received: perZone(),
+      entered: perZone(),
       /** released in the step, and of it by schedule [kg/s] */
       released: perZone(),
       scheduledKg: perZone(),
       /** a planted bed's plants and soil: given in full air [kg/s], and more by the pascal of deficit [kg/(s·Pa)] */
-      isPlanted: zoneFlags(),
+      isPlanted: perZone(),
       plantsKg: perZone(),
       plantsPull: perZone(),
       soilKg: perZone(),
       soilPull: perZone(),
       /** 1 while the deficit drives it */
-      bedDries: zoneFlags(),
+      bedDries: perZone(),
       /** of the step: saturation pressure [Pa], the ratio there [kg/kg], dew point if it was asked for [°C] */
       saturated: perZone(),
       full: perZone(),
@@ -58,7 +60,7 @@ export function createVapourState(room: EngineRoom) {
       /** vapour pressure by humidity ratio, about the ratio a step starts from [Pa] */
       perRatio: perZone(),
       /** 1 while the air is held at saturation, 2 once it turned out not to need it */
-      foggy: zoneFlags(),
+      foggy: perZone(),
     },
     pane: {
       zoneOf: new Int32Array(room.panes),
@@ -71,7 +73,7 @@ export function createVapourState(room: EngineRoom) {
       transfer: perPane(),
       /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
       wet: new Int32Array(room.panes),
-      dewMode: new Uint8Array(room.panes),
+      dewMode: perPane(),
       /** by the pascal [kg/(s·Pa)], or while the last drop dries in all [kg/s] */
       dewPull: perPane(),
       saturation: perPane(),

@@ -70,10 +70,6 @@ export interface VapourInputs {
   readonly paneC: Float64Array;
 }
 
-/** places in the sums */
-const RECEIVED = 0;
-const ENTERED = 1;
-
 export const PLANT_CAUSE = 'plants';
 export const SOIL_CAUSE = 'soil and water';
 
@@ -93,8 +89,6 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   const releases = new Float64Array(room.zones * room.causes * TABLE_PLACES);
   const matrix = new Float64Array(room.zones * room.zones);
   const rhs = new Float64Array(room.zones);
-  /** water received, and entered [kg] */
-  const sums = new Float64Array(2);
 
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;
@@ -105,7 +99,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     causes = moistureCauses(model);
     plantCause = causes.indexOf(PLANT_CAUSE);
     soilCause = causes.indexOf(SOIL_CAUSE);
-    for (const array of [releases, byCause, sums]) array.fill(0);
+    for (const array of [releases, byCause]) array.fill(0);
     model.zones.forEach(({ moisture }, z) => {
       for (const { cause, rate } of moisture) {
         const row = z * causes.length + causes.indexOf(cause);
@@ -181,7 +175,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
 
   /** The humidity ratios at the step's end, into `rhs`. */
   function balance(): void {
-    const { airPerS, bufferPulls, bufferHumidity, scheduledKg, perRatio, saturated, full, foggy } = state.zone;
+    const { airPerS, bufferPulls, bufferHumidity, scheduledKg, perRatio, saturated, full, foggy } =
+      state.zone;
     const { plantsKg, plantsPull, soilKg, soilPull, bedDries } = state.zone;
     const { outdoorRatio, outdoors, between, ratio } = inputs;
     const rows = matrix;
@@ -269,30 +264,28 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
 
   function settleZones(): void {
     const { scheduledKg, released, saturated, perRatio, bufferHumidity, pressure, isPlanted } = state.zone;
+    const { received, entered } = state.zone;
     const { stepS, outdoorRatio, outdoors, ratio } = inputs;
     const right = rhs;
     const count = zones;
     const share = stepS / BUFFER_S;
-    let received = 0;
-    let entered = 0;
     for (let z = 0; z < count; z++) {
       ratio[z] = right[z]!;
       const air = right[z]! * perRatio[z]!;
       released[z] = scheduledKg[z]!;
       if (isPlanted[z] === 1) settleBed(z);
-      received += outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!;
-      entered += outdoors[z]! * outdoorRatio + released[z]!;
+      received[z]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
+      entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
       bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturated[z]!) / (1 + share);
       // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
       pressure[z] = air;
     }
-    sums[RECEIVED]! += received * stepS;
-    sums[ENTERED]! += entered * stepS;
   }
 
   /** What the bed gave in the step, by the air at its end; it takes its latent heat from the zone's air. */
   function settleBed(z: number): void {
-    const { saturated, perRatio, bedDries, plantsKg, plantsPull, soilKg, soilPull, released, airW } = state.zone;
+    const { saturated, perRatio, bedDries, plantsKg, plantsPull, soilKg, soilPull, released, airW } =
+      state.zone;
     const { stepS } = inputs;
     const deficit = bedDries[z] === 1 ? saturated[z]! - rhs[z]! * perRatio[z]! : 0;
     const plants = plantsKg[z]! + plantsPull[z]! * deficit;
@@ -305,7 +298,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
 
   function settlePanes(): void {
     const { zoneOf, film, fullFilm, paneW, wet, dewMode, dewPull, saturation } = state.pane;
-    const { pressure, dew, drained } = state.zone;
+    const { pressure, dew, drained, received } = state.zone;
     const { stepS } = inputs;
     for (let w = 0; w < wets; w++) {
       const p = wet[w]!;
@@ -318,7 +311,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
         const run = film[p]! - fullFilm[p]!;
         film[p] = fullFilm[p]!;
         drained[z]! += run;
-        sums[RECEIVED]! -= run;
+        received[z]! -= run;
       }
     }
   }
@@ -328,7 +321,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
    * balance, so that what comes in from next door knows of it, the last thousandth after it.
    */
   function settleFog(): void {
-    const { airKg, full, foggy, drained, dew, airW, pressure, saturated } = state.zone;
+    const { airKg, full, foggy, drained, received, dew, airW, pressure, saturated } = state.zone;
     const { stepS, pressurePa, ratio, humidity } = inputs;
     const count = zones;
     for (let z = 0; z < count; z++) {
@@ -337,7 +330,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
       if (excess > 0) {
         ratio[z] = full[z]!;
         drained[z]! += excess;
-        sums[RECEIVED]! -= excess;
+        received[z]! -= excess;
         dew[z]! += excess / stepS;
         airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
       }
@@ -385,7 +378,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     return sum;
   }
 
-  const { airW, dew, drained } = state.zone;
+  const { airW, dew, drained, received, entered } = state.zone;
+  const sumOf = (byZone: Float64Array) => byZone.reduce((sum, kg) => sum + kg, 0);
   return {
     load,
     humidity: inputs.humidity,
@@ -398,11 +392,10 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     film: state.pane.film,
     drained,
     held,
-    received: () => sums[RECEIVED]!,
-    entered: () => sums[ENTERED]!,
+    received: () => sumOf(received),
+    entered: () => sumOf(entered),
     startCounting() {
-      sums.fill(0);
-      drained.fill(0);
+      for (const array of [drained, received, entered]) array.fill(0);
     },
     beginHour,
     step,
