@@ -60,9 +60,12 @@ export function createRecorder(
   let panes: PaneRecord[] = [];
   let openings: { id: string; kind: Opening['kind']; open: Float64Array; flow: Float64Array }[] = [];
   let history: ElementHistory[] | null = null;
-  /** of each pane: its place, and the node of its inner face */
+  /** of each pane: its place among those that share chains, the node of its inner face, hours wet and frozen */
   const paneAt = new Int32Array(room.panes);
   const innerNode = new Int32Array(room.panes);
+  const wetHours = new Float64Array(room.panes);
+  const frostHours = new Float64Array(room.panes);
+  let innerC: Float64Array[] = [];
   /** water given off by zone · causes + cause [kg] */
   const givenOffKg = createMonthSums(room.zones * room.causes);
   const co2 = new Float64Array(room.zones);
@@ -95,6 +98,9 @@ export function createRecorder(
       })),
     );
     panes = records.map(({ record }) => record);
+    innerC = panes.map((pane) => pane.innerC);
+    wetHours.fill(0);
+    frostHours.fill(0);
     records.forEach(({ place, node }, i) => {
       paneAt[i] = place;
       innerNode[i] = node;
@@ -158,11 +164,12 @@ export function createRecorder(
     }
     breathe(moment, perStep);
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
-    for (let p = 0; p < panes.length; p++) {
-      panes[p]!.innerC[hour] = nodeC[innerNode[p]!]!;
+    for (let p = 0; p < innerC.length; p++) {
+      const faceC = nodeC[innerNode[p]!]!;
+      innerC[p]![hour] = faceC;
       if (film[paneAt[p]!]! > DRY_KG) {
-        panes[p]!.wetHours++;
-        if (panes[p]!.innerC[hour]! < 0) panes[p]!.frostHours++;
+        wetHours[p]!++;
+        if (faceC < 0) frostHours[p]!++;
       }
     }
     for (let o = 0; o < openings.length; o++) {
@@ -211,7 +218,9 @@ export function createRecorder(
           }),
         }),
       ),
-      panes,
+      panes: panes.map((pane, p) =>
+        Object.assign(pane, { wetHours: wetHours[p], frostHours: frostHours[p] }),
+      ),
       openings: openings.map((opening, o): OpeningYear => {
         const hand = flows.hands()[o]!;
         return {
