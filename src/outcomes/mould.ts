@@ -5,7 +5,13 @@
 
 import type { ZoneYear } from '../network/year.ts';
 import { saturationPressureUnchecked } from '../physics/moist-air.ts';
-import { cleanSurface, MOULD_CLASSES, mouldStep } from '../physics/mould-index.ts';
+import {
+  cleanSurface,
+  limitOnClass,
+  MOULD_CLASSES,
+  mouldStepIn,
+  weeksOnClass,
+} from '../physics/mould-index.ts';
 import { HOURS } from '../weather/typical-year.ts';
 
 /** The class every surface is judged by. */
@@ -32,17 +38,29 @@ export function mouldOfSurface(surfaceC: Float64Array, vapourPa: Float64Array): 
   for (let hour = 0; hour < HOURS; hour++) {
     humidity[hour] = Math.min(vapourPa[hour]! / saturation(surfaceC[hour]!), 1);
   }
+  // What an hour lets grow is the same in both years: judged once.
+  const weeks = new Float64Array(HOURS);
+  const limits = new Float64Array(HOURS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    weeks[hour] = weeksOnClass(surfaceC[hour]!, humidity[hour]!, SURFACE_CLASS);
+    if (weeks[hour]! < Number.POSITIVE_INFINITY) {
+      limits[hour] = limitOnClass(surfaceC[hour]!, humidity[hour]!, SURFACE_CLASS);
+    }
+  }
   const state = cleanSurface();
   const index = new Float64Array(HOURS);
   let max = 0;
-  for (let round = 0; round < 2; round++) {
-    for (let hour = 0; hour < HOURS; hour++) {
-      const now = mouldStep(state, surfaceC[hour]!, humidity[hour]!, 1, SURFACE_CLASS);
-      index[hour] = now;
-      if (now > max) max = now;
-    }
-    // A surface that ends the year clean would go through the second just as it did through the first.
-    if (state.index === 0) break;
+  const stepIn = (hour: number) => mouldStepIn(state, weeks[hour]!, limits[hour]!, 1, SURFACE_CLASS);
+  for (let hour = 0; hour < HOURS; hour++) {
+    index[hour] = stepIn(hour);
+    max = Math.max(max, index[hour]!);
+  }
+  // The second year, until it goes on as the first did: as clean, or in the same growth.
+  for (let hour = 0; hour < HOURS && state.index > 0; hour++) {
+    const now = stepIn(hour);
+    if (now === index[hour] && (now === 0 || state.unfavourableHours === 0)) break;
+    index[hour] = now;
+    max = Math.max(max, now);
   }
   return { max, index, humidity };
 }

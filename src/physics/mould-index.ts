@@ -172,12 +172,35 @@ export function mouldStep(
   dtHours: number,
   cls: MouldClass,
 ): number {
-  const critical = criticalHumidity(tempC, cls.leastHumidity);
-  if (!favours(tempC, humidity, critical)) return decline(state, dtHours, cls.decline);
-  const start = weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
-  const limit = largestIndex(humidity, critical, cls.limitA, cls.limitB, cls.limitC);
+  const weeks = weeksOnClass(tempC, humidity, cls);
+  const limit = weeks === Number.POSITIVE_INFINITY ? 0 : limitOnClass(tempC, humidity, cls);
+  return mouldStepIn(state, weeks, limit, dtHours, cls);
+}
+
+/** As `mouldStep`, in conditions already judged by `weeksOnClass` and `limitOnClass`. */
+export function mouldStepIn(
+  state: MouldState,
+  weeks: number,
+  limit: number,
+  dtHours: number,
+  cls: MouldClass,
+): number {
+  if (weeks === Number.POSITIVE_INFINITY) return decline(state, dtHours, cls.decline);
   const speed = state.index < 1 ? cls.growthStart : cls.growthVisible;
-  return grow(state, dtHours, speed / (168 * start), limit);
+  return grow(state, dtHours, speed / (168 * weeks), limit);
+}
+
+/** Weeks at these conditions until growth starts on wood of a class's kind; infinite when they favour none. As `weeksToStart`. */
+export function weeksOnClass(tempC: number, humidity: number, cls: MouldClass): number {
+  const critical = criticalHumidity(tempC, cls.leastHumidity);
+  if (!favours(tempC, humidity, critical)) return Number.POSITIVE_INFINITY;
+  return weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
+}
+
+/** Index that growth on a class cannot pass at these conditions, which must favour it. As `largestIndex`. */
+export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): number {
+  const critical = criticalHumidity(tempC, cls.leastHumidity);
+  return largestIndex(humidity, critical, cls.limitA, cls.limitB, cls.limitC);
 }
 
 /** One step of a wooden surface by the original model; arguments as `mouldStep`, decline as pine. */
