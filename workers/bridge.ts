@@ -1,8 +1,9 @@
 // Between the page and the simulation workers (thread-crew.ts): owns queue, cancel and rest. The page sees async
 // functions and never a Worker. Two lanes: a live job replaces the live job still waiting before it, so that a
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
-// A second thread starts when a job comes while the first is at work: figures then follow a drag twice as often. A live
-// answer that comes after a newer one is dropped. The last few answers are remembered, since a hand on its way back, and
+// A thread that has run a year and is putting its answer together is handed the next job already, so that it never waits
+// for the page. A second thread starts when a job comes while the first is at work: figures then follow a drag twice as
+// often. A live answer that comes after a newer one is dropped. The last few answers are remembered, since a hand on its way back, and
 // undo, pass through the same designs again.
 // A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
@@ -49,11 +50,12 @@ export class SimulationBridge {
   readonly #memory = new AnswerMemory();
   #reading = 0;
   #number = 0;
-  /** of the newest live job answered */
+  /** of the newest live job answered, and handed to a thread */
   #newest = 0;
+  #handed = 0;
 
   constructor(options: CrewOptions) {
-    this.#crew = new ThreadCrew(options);
+    this.#crew = new ThreadCrew(options, () => this.#pump());
   }
 
   /** Remember a climate; it reaches a worker with the first job that needs it, and again after a restart. */
@@ -150,8 +152,8 @@ export class SimulationBridge {
   }
 
   async #work(member: Member, next: Waiting): Promise<void> {
-    member.busy = true;
-    this.#crew.stay();
+    this.#crew.begin(member);
+    if (next.lane === 'live') this.#handed = next.number;
     try {
       const answer = await this.#perform(member, next);
       if (this.#isLate(next)) next.settle(null);
@@ -164,7 +166,7 @@ export class SimulationBridge {
       else if (reason instanceof Death) this.#again(next, reason);
       else next.fail(reason);
     } finally {
-      member.busy = false;
+      this.#crew.end(member);
       this.#restLater();
       this.#pump();
     }
@@ -175,12 +177,12 @@ export class SimulationBridge {
     return lane === 'live' && number < this.#newest;
   }
 
-  /** A job whose thread died goes back to the head of its lane, unless a newer live job stands there. */
+  /** A job whose thread died goes back to the head of its lane, unless a newer live job stands there or is at work. */
   #again(waiting: Waiting, death: Death): void {
     waiting.deaths++;
     if (waiting.deaths >= MOST_DEATHS) waiting.fail(new Error(`${death.message}, twice`));
     else if (waiting.lane === 'kept') this.#kept.unshift(waiting);
-    else if (this.#live === null) this.#live = waiting;
+    else if (this.#live === null && waiting.number === this.#handed) this.#live = waiting;
     else waiting.settle(null);
   }
 
@@ -192,6 +194,7 @@ export class SimulationBridge {
       member.given.add(job.climateKey);
     }
     const { design, climateKey, history, units } = job;
+    member.runs++;
     const call = member.thread.service.run(design, climateKey, { history, units });
     const answer = await this.#crew.watched(member, call);
     // Another climate may have taken the key meanwhile.

@@ -65,6 +65,8 @@ export interface SimulationService {
   glanceAt(climate: TypicalYear): ClimateGlance;
   /** Run the years of a question; small results only. Throws RangeError when the climate is not kept. */
   runJobs(jobs: readonly RunJob[], climateKey: string): readonly RunResult[];
+  /** Tell a listener whenever a year has been run and only its answer is left to put together: which, counted from 1. */
+  whenSimulated(listener: (run: number) => void): void;
   /** Run one year; throws RangeError when the climate is not kept. */
   run(design: Design, climateKey: string, options: RunOptions): RunAnswer;
 }
@@ -73,6 +75,8 @@ export interface SimulationService {
 export function createSimulationService(): SimulationService {
   const climates = new Map<string, PreparedClimate>();
   const runners = new Map<string, (job: RunJob) => RunResult>();
+  let runs = 0;
+  let simulated: (run: number) => void = () => {};
   const kept = (key: string): PreparedClimate => {
     const climate = climates.get(key);
     if (!climate) throw new RangeError(`climate is '${key}'; allowed: one given by keepClimate`);
@@ -98,12 +102,17 @@ export function createSimulationService(): SimulationService {
       runners.set(climateKey, runJob);
       return jobs.map(runJob);
     },
+    whenSimulated(listener) {
+      simulated = listener;
+    },
     run(design, climateKey, { history, units }) {
+      const run = ++runs;
       const climate = climateOfDesign(design, kept(climateKey));
       const start = performance.now();
       const model = modelOf(design, climate.year.site, climate.ground);
       const year = simulate(model, climate, { history, lend: true });
       const tookMs = performance.now() - start;
+      simulated(run);
       const outcome = summarise(design, model, climate, year);
       const findings = findingsOf({ design, climate, year, outcome, units });
       return { outcome: { ...outcome, findings }, year: inOneBlock({ ...year, panes: [] }), tookMs };

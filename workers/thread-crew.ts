@@ -12,6 +12,8 @@ export interface Thread {
   >;
   /** rejects when the thread dies of itself */
   readonly died: Promise<never>;
+  /** hears whenever a year has been run and only its answer is left to put together: which, counted from 1 */
+  whenSimulated?(listener: (run: number) => void): void;
   end(): void;
 }
 
@@ -33,8 +35,12 @@ export interface Member {
   /** rejects when the thread is ended */
   readonly ended: Promise<never>;
   readonly end: (reason: unknown) => void;
-  /** a job runs on it */
+  /** jobs it was given and has not answered */
+  jobs: number;
+  /** a year is run on it, so that another job would wait */
   busy: boolean;
+  /** years it was asked for so far */
+  runs: number;
 }
 
 /** Why a call into a thread that was let go has no answer. */
@@ -47,21 +53,42 @@ export class Death extends Error {}
 
 export class ThreadCrew {
   readonly #options: CrewOptions;
+  readonly #onFree: () => void;
   readonly #members = new Set<Member>();
   #idleTimer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(options: CrewOptions) {
+  /** @param onFree told when a thread could be handed its next job though its last answer is still out */
+  constructor(options: CrewOptions, onFree: () => void) {
     this.#options = options;
+    this.#onFree = onFree;
   }
 
   get members(): Iterable<Member> {
     return this.#members;
   }
 
-  /** A thread without a job, started if there may be one more; null when all are at work. */
+  /**
+   * A thread without a job, started if there may be one more; failing that, one that only has an answer to put together.
+   * Null when all are at work.
+   */
   free(): Member | null {
+    for (const member of this.#members) if (member.jobs === 0) return member;
+    if (this.#members.size < (this.#options.threads ?? 1)) return this.#start();
     for (const member of this.#members) if (!member.busy) return member;
-    return this.#members.size < (this.#options.threads ?? 1) ? this.#start() : null;
+    return null;
+  }
+
+  /** A thread is given a job. */
+  begin(member: Member): void {
+    member.jobs++;
+    member.busy = true;
+    this.stay();
+  }
+
+  /** A job of a thread is over, with an answer or without. */
+  end(member: Member): void {
+    member.jobs--;
+    if (member.jobs === 0) member.busy = false;
   }
 
   /** A thread, at work or not. */
@@ -91,7 +118,7 @@ export class ThreadCrew {
   /** Lets the threads go after a while, unless one is at work. */
   restLater(): void {
     clearTimeout(this.#idleTimer);
-    if ([...this.#members].some(({ busy }) => busy)) return;
+    if ([...this.#members].some(({ jobs }) => jobs > 0)) return;
     this.#idleTimer = setTimeout(() => this.release(), this.#options.idleMs);
   }
 
@@ -118,8 +145,21 @@ export class ThreadCrew {
     });
     ended.catch(() => {});
     const thread = this.#options.startThread();
-    const member: Member = { thread, given: new Set(), ended, end, busy: false };
+    const member: Member = {
+      thread,
+      given: new Set(),
+      ended,
+      end,
+      jobs: 0,
+      busy: false,
+      runs: 0,
+    };
     this.#members.add(member);
+    thread.whenSimulated?.((run) => {
+      if (run < member.runs || !this.#members.has(member)) return;
+      member.busy = false;
+      this.#onFree();
+    });
     thread.died.catch((cause) => {
       if (!this.#members.has(member)) return;
       this.#bury(

@@ -1,12 +1,13 @@
 // A thread of the bridge or the pool out of a browser Worker that runs simulation.worker.ts.
 
-import { type Remote, wrap } from 'comlink';
+import { proxy, type Remote, wrap } from 'comlink';
 import type { SimulationService } from './service.ts';
 
 export interface WorkerThread {
   readonly service: Remote<SimulationService>;
   /** rejects when the worker dies of itself; a death that the browser tells nobody stays unseen here */
   readonly died: Promise<never>;
+  whenSimulated(listener: (run: number) => void): void;
   end(): void;
 }
 
@@ -17,5 +18,12 @@ export function serviceThreadOf(worker: Worker): WorkerThread {
     worker.addEventListener('messageerror', () => reject(new Error('a message could not be read')));
   });
   died.catch(() => {});
-  return { service: wrap<SimulationService>(worker), died, end: () => worker.terminate() };
+  const service = wrap<SimulationService>(worker);
+  return {
+    service,
+    died,
+    // A thread that dies before it has heard is told of by `died`.
+    whenSimulated: (listener) => void service.whenSimulated(proxy(listener)).catch(() => {}),
+    end: () => worker.terminate(),
+  };
 }

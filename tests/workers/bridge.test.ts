@@ -13,6 +13,8 @@ function heldThreads() {
   const finish: (() => void)[] = [];
   const kill: ((cause: Error) => void)[] = [];
   const refuse: ((cause: Error) => void)[] = [];
+  /** by thread: tells that a year has been run and its answer is being put together */
+  const simulated: ((run: number) => void)[] = [];
   let started = 0;
   const startThread = (): Thread => {
     const id = ++started;
@@ -38,13 +40,14 @@ function heldThreads() {
             });
           }),
       } as unknown as Thread['service'],
+      whenSimulated: (listener) => void simulated.push(listener),
       end: () => {
         ended = true;
         log.push(`${id} ends`);
       },
     };
   };
-  return { log, finish, kill, refuse, startThread };
+  return { log, finish, kill, refuse, simulated, startThread };
 }
 
 const climate = { id: 'x' } as unknown as TypicalYear;
@@ -84,6 +87,60 @@ test('while one design runs, only the newest of those waiting is run next', asyn
   ]);
   expect(threads.log).toEqual(['1 keeps x', '1 runs a', '1 runs d']);
   bridge.cancel();
+});
+
+test('a thread that only has its answer to put together is handed the newest design', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const a = bridge.runLive(job('a'));
+  await settle();
+  const b = bridge.runLive(job('b'));
+  const c = bridge.runLive(job('c'));
+  await settle();
+  expect(threads.log).not.toContain('1 runs c');
+  threads.simulated[0]!(1);
+  await settle();
+  expect(threads.log).toContain('1 runs c');
+  expect(threads.log).not.toContain('1 runs b');
+  threads.finish[0]!();
+  threads.finish[1]!();
+  expect((await Promise.all([a, b, c])).map((answer) => answer?.job.design.name ?? null)).toEqual([
+    'a',
+    null,
+    'c',
+  ]);
+});
+
+test('word of a run year that comes after its answer hands nothing over', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  void bridge.runLive(job('a'));
+  await settle();
+  threads.finish[0]!();
+  await settle();
+  void bridge.runLive(job('b'));
+  await settle();
+  void bridge.runLive(job('c'));
+  threads.simulated[0]!(1);
+  await settle();
+  expect(threads.log).toContain('1 runs b');
+  expect(threads.log).not.toContain('1 runs c');
+});
+
+test('a thread that dies with two designs out: the newer one is run again', async () => {
+  const threads = heldThreads();
+  const bridge = bridgeOf(threads);
+  const a = bridge.runLive(job('a'));
+  await settle();
+  const b = bridge.runLive(job('b'));
+  threads.simulated[0]!(1);
+  await settle();
+  threads.kill[0]!(new Error('out of memory'));
+  await settle();
+  expect(threads.log.filter((line) => line.startsWith('2 runs'))).toEqual(['2 runs b']);
+  threads.finish[2]!();
+  expect((await b)?.job.design.name).toBe('b');
+  expect(await a).toBeNull();
 });
 
 test('numbers rise in the order of asking, so that a late answer can be told', async () => {
