@@ -62,6 +62,9 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     openBefore: new Float64Array(room.openings),
     /** vents and doors; cracks and most fans flow as the hour's start finds them */
     movable: new Int32Array(room.openings),
+    /** 1 for vents; 1 for those that an opener moves */
+    isVent: new Int32Array(room.openings),
+    opensItself: new Int32Array(room.openings),
   };
   const { zoneOf, otherOf, volume, share } = byOpening;
   let movables = 0;
@@ -92,6 +95,8 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       zoneOf[i] = indexOf(opening.zone);
       const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
       otherOf[i] = other === undefined ? -1 : indexOf(other);
+      byOpening.isVent[i] = opening.kind === 'vent' ? 1 : 0;
+      byOpening.opensItself[i] = opening.kind === 'vent' && opening.hand === 'automatic' ? 1 : 0;
       if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
       if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
     });
@@ -121,21 +126,28 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
-    const { zoneOf, openBefore, movable } = byOpening;
+    const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
+    const { zoneC } = state;
+    const people = livedIn;
     const all = openings;
     const allHands = hands;
     const last = movables;
     if (isQuarter && switches > 0) runFans(moment);
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const opening = all[i]!;
       const hand = allHands[i]!;
       const zone = zoneOf[i]!;
       openBefore[i] = hand.open;
-      if (isQuarter) feelCold(opening, hand, moment, state.zoneC[zone]!, livedIn[zone] === 1);
-      if (opening.kind === 'door') setDoor(opening, hand, ease);
-      else if (isQuarter && opening.kind === 'vent' && opening.hand === 'automatic') {
-        switchOpener(opening, hand, moment, state, state.zoneC[zone]!);
+      if (isVent[i] === 0) {
+        setDoor(all[i] as DoorOpening, hand, ease);
+        continue;
+      }
+      if (!isQuarter) continue;
+      const vent = all[i] as VentOpening;
+      if (opensItself[i] === 1) switchOpener(vent, hand, moment, state, zoneC[zone]!);
+      else if (hand.open > 0) {
+        const colderK = vent.rule.opensAboveC - zoneC[zone]!;
+        shutAgainstCold(hand, vent.hand, moment, colderK, people[zone] === 1);
       }
     }
   }
@@ -149,7 +161,8 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function renew(moment: Moment): boolean {
-    const { zoneOf, otherOf, volume, share, openBefore, movable } = byOpening;
+    const { zoneOf, otherOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
+    const { zoneC } = state;
     const all = openings;
     const allHands = hands;
     const last = movables;
@@ -157,18 +170,25 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     let isOpen = false;
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const opening = all[i]!;
       const hand = allHands[i]!;
-      const zone = zoneOf[i]!;
-      if (opening.kind === 'vent' && opening.hand === 'automatic') {
-        const target = ventTarget(opening, hand, moment, state, state.zoneC[zone]!);
-        hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
+      const insideC = zoneC[zoneOf[i]!]!;
+      let { open } = hand;
+      if (opensItself[i] === 1) {
+        const target = ventTarget(all[i] as VentOpening, hand, moment, state, insideC);
+        open = openBefore[i]! + ease * (target - openBefore[i]!);
+        hand.open = open;
         if (target > 0) isOpen = true;
       }
-      const { open } = hand;
       share[i] = open;
-      if (open > SHUT) isOpen = true;
-      volume[i] = open > SHUT ? flowOf(opening, hand, moment, state, zone, otherOf[i]!) : 0;
+      if (open <= SHUT) {
+        volume[i] = 0;
+        continue;
+      }
+      isOpen = true;
+      volume[i] =
+        isVent[i] === 1
+          ? ventFlow(all[i] as VentOpening, open, insideC, state)
+          : doorFlow(all[i] as DoorOpening, open, insideC, zoneC[otherOf[i]!]!);
     }
     anyOpen = isOpen;
     changed = isOpen || wasOpen || stale;
@@ -178,13 +198,15 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
-    const { zoneOf, movable } = byOpening;
+    const { zoneOf, movable, opensItself } = byOpening;
     const all = openings;
-    for (let k = 0; k < movables; k++) {
+    const allHands = hands;
+    const last = movables;
+    for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const opening = all[i]!;
-      if (opening.kind !== 'vent' || opening.hand !== 'automatic') continue;
-      if (ventTarget(opening, hands[i]!, moment, state, zoneC[zoneOf[i]!]!) > 0) return true;
+      if (opensItself[i] === 0) continue;
+      const insideC = zoneC[zoneOf[i]!]!;
+      if (ventTarget(all[i] as VentOpening, allHands[i]!, moment, state, insideC) > 0) return true;
     }
     return false;
   }
@@ -238,17 +260,6 @@ function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
   else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
 }
 
-function feelCold(
-  opening: Opening,
-  hand: HandState,
-  moment: Moment,
-  feltC: number,
-  isLivedIn: boolean,
-): void {
-  if (opening.kind !== 'vent') return;
-  shutAgainstCold(hand, opening.hand, moment, opening.rule.opensAboveC - feltC, isLivedIn);
-}
-
 function flowOf(
   opening: Opening,
   hand: HandState,
@@ -275,12 +286,18 @@ function flowOf(
     }
     case 'vent':
       return ventFlow(opening, hand.open, insideC, state);
-    case 'door': {
-      if (hand.open === 0) return 0;
-      const otherC = state.zoneC[other]!;
-      return doorwayExchange(opening.widthM, opening.heightM, insideC, otherC, opening.discharge) * hand.open;
-    }
+    case 'door':
+      return doorFlow(opening, hand.open, insideC, state.zoneC[other]!);
   }
+}
+
+function doorFlow(
+  { widthM, heightM, discharge }: DoorOpening,
+  open: number,
+  insideC: number,
+  otherC: number,
+): number {
+  return open === 0 ? 0 : doorwayExchange(widthM, heightM, insideC, otherC, discharge) * open;
 }
 
 /** Stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
