@@ -5,7 +5,7 @@
 // their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
 // position in a step follows from the trial temperature too.
 
-import type { DoorOpening, Model, Opening, VentOpening } from '../model/model.ts';
+import type { CrackOpening, DoorOpening, FixedOpening, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
 import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
@@ -65,6 +65,11 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     /** 1 for vents; 1 for those that an opener moves */
     isVent: new Int32Array(room.openings),
     opensItself: new Int32Array(room.openings),
+    /** share that a vent's schedule lets open in the hour */
+    allowed: new Float64Array(room.openings),
+    /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
+    pairM2: new Float64Array(room.openings),
+    windM2: new Float64Array(room.openings),
   };
   const { zoneOf, otherOf, volume, share } = byOpening;
   let movables = 0;
@@ -98,12 +103,18 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       byOpening.isVent[i] = opening.kind === 'vent' ? 1 : 0;
       byOpening.opensItself[i] = opening.kind === 'vent' && opening.hand === 'automatic' ? 1 : 0;
       if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
+      if (opening.kind === 'vent') {
+        const { lowM2, highM2, windCoefficient } = opening;
+        const isPair = lowM2 > 0 && highM2 > 0;
+        byOpening.pairM2[i] = isPair ? effectiveArea(lowM2, highM2) : 0;
+        byOpening.windM2[i] = windCoefficient * (isPair ? Math.min(lowM2, highM2) : lowM2 + highM2);
+      }
       if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
     });
   }
 
   function beginHour(moment: Moment): void {
-    const { zoneOf, otherOf, volume } = byOpening;
+    const { zoneOf, otherOf, volume, allowed } = byOpening;
     const all = openings;
     const allHands = hands;
     const last = count;
@@ -112,21 +123,22 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       const hand = allHands[i]!;
       const zone = zoneOf[i]!;
       if (opening.kind === 'vent') {
+        allowed[i] = scheduled(opening.rule.schedule, moment);
         feelDamp(hand, state, zone);
-        wantVent(opening, hand, moment, state, zone);
+        wantVent(opening, hand, allowed[i]!, moment, state, zone);
         act(hand, opening.hand, moment);
       } else if (opening.kind === 'door') {
         wantDoor(opening, hand, state, zone, otherOf[i]!);
         act(hand, opening.hand, moment);
       } else {
-        volume[i] = flowOf(opening, hand, moment, state, zone, otherOf[i]!);
+        volume[i] = flowOf(opening, moment, state, zone, otherOf[i]!);
       }
     }
     stale = true;
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
-    const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
+    const { zoneOf, openBefore, movable, isVent, opensItself, allowed } = byOpening;
     const { zoneC } = state;
     const people = livedIn;
     const all = openings;
@@ -144,7 +156,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       }
       if (!isQuarter) continue;
       const vent = all[i] as VentOpening;
-      if (opensItself[i] === 1) switchOpener(vent, hand, moment, state, zoneC[zone]!);
+      if (opensItself[i] === 1) switchOpener(vent, hand, allowed[i]!, state, zoneC[zone]!);
       else if (hand.open > 0) {
         const colderK = vent.rule.opensAboveC - zoneC[zone]!;
         shutAgainstCold(hand, vent.hand, moment, colderK, people[zone] === 1);
@@ -155,13 +167,14 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   function runFans(moment: Moment): void {
     for (let k = 0; k < switches; k++) {
       const i = switched[k]!;
-      volume[i] = flowOf(openings[i]!, hands[i]!, moment, state, zoneOf[i]!, otherOf[i]!);
+      volume[i] = flowOf(openings[i] as FixedOpening, moment, state, zoneOf[i]!, otherOf[i]!);
     }
     stale = true;
   }
 
   function renew(moment: Moment): boolean {
     const { zoneOf, otherOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
+    const { allowed, pairM2, windM2 } = byOpening;
     const { zoneC } = state;
     const all = openings;
     const allHands = hands;
@@ -174,7 +187,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       const insideC = zoneC[zoneOf[i]!]!;
       let { open } = hand;
       if (opensItself[i] === 1) {
-        const target = ventTarget(all[i] as VentOpening, hand, moment, state, insideC);
+        const target = ventTarget(all[i] as VentOpening, hand, allowed[i]!, moment, state, insideC);
         open = openBefore[i]! + ease * (target - openBefore[i]!);
         hand.open = open;
         if (target > 0) isOpen = true;
@@ -187,7 +200,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       isOpen = true;
       volume[i] =
         isVent[i] === 1
-          ? ventFlow(all[i] as VentOpening, open, insideC, state)
+          ? open * ventFlow(all[i] as VentOpening, pairM2[i]!, windM2[i]!, insideC, state)
           : doorFlow(all[i] as DoorOpening, open, insideC, zoneC[otherOf[i]!]!);
     }
     anyOpen = isOpen;
@@ -198,7 +211,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
-    const { zoneOf, movable, opensItself } = byOpening;
+    const { zoneOf, movable, opensItself, allowed } = byOpening;
     const all = openings;
     const allHands = hands;
     const last = movables;
@@ -206,7 +219,8 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       const i = movable[k]!;
       if (opensItself[i] === 0) continue;
       const insideC = zoneC[zoneOf[i]!]!;
-      if (ventTarget(all[i] as VentOpening, allHands[i]!, moment, state, insideC) > 0) return true;
+      const vent = all[i] as VentOpening;
+      if (ventTarget(vent, allHands[i]!, allowed[i]!, moment, state, insideC) > 0) return true;
     }
     return false;
   }
@@ -260,9 +274,9 @@ function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
   else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
 }
 
+/** What nobody moves. */
 function flowOf(
-  opening: Opening,
-  hand: HandState,
+  opening: CrackOpening | FixedOpening,
   moment: Moment,
   state: AirState,
   zone: number,
@@ -284,10 +298,6 @@ function flowOf(
       const gives = opening.gives === undefined || givesHeat(opening.gives, state, zone, other);
       return cools && gives ? scheduled(opening.flow, moment) : 0;
     }
-    case 'vent':
-      return ventFlow(opening, hand.open, insideC, state);
-    case 'door':
-      return doorFlow(opening, hand.open, insideC, state.zoneC[other]!);
   }
 }
 
@@ -300,15 +310,17 @@ function doorFlow(
   return open === 0 ? 0 : doorwayExchange(widthM, heightM, insideC, otherC, discharge) * open;
 }
 
-/** Stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
-function ventFlow(opening: VentOpening, open: number, insideC: number, state: AirState): number {
-  const low = opening.lowM2 * open;
-  const high = opening.highM2 * open;
+/** A vent wide open: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
+function ventFlow(
+  { lowM2, highM2, stackM, openingHeightM, discharge }: VentOpening,
+  pairM2: number,
+  windM2: number,
+  insideC: number,
+  { outdoorC, wind }: AirState,
+): number {
   const stack =
-    low > 0 && high > 0
-      ? stackFlow(effectiveArea(low, high), opening.stackM, insideC, state.outdoorC, opening.discharge)
-      : singleSidedStackFlow(low + high, opening.openingHeightM, insideC, state.outdoorC, opening.discharge);
-  const wind =
-    opening.windCoefficient * (low > 0 && high > 0 ? Math.min(low, high) : low + high) * state.wind;
-  return combinedQuadrature(Math.abs(stack), wind);
+    pairM2 > 0
+      ? stackFlow(pairM2, stackM, insideC, outdoorC, discharge)
+      : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, outdoorC, discharge);
+  return combinedQuadrature(stack, windM2 * wind);
 }

@@ -3,7 +3,7 @@
 
 import type { DoorOpening, HeatGiving, VentOpening } from '../model/model.ts';
 import type { AirState } from './air-state.ts';
-import { type Moment, scheduled } from './clock.ts';
+import type { Moment } from './clock.ts';
 import { HALF_BELOW_K, type HandState, isAwake, isBedtime, notchFor } from './hands.ts';
 
 /**
@@ -27,12 +27,12 @@ const DOOR_LEAD_K = 1;
 function barred(
   { rule }: VentOpening,
   { airsDamp }: HandState,
-  moment: Moment,
+  allowed: number,
   state: AirState,
   insideC: number,
 ): boolean {
   return (
-    scheduled(rule.schedule, moment) <= 0 ||
+    allowed <= 0 ||
     state.wind > rule.shutAboveWind ||
     (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
     (rule.onlyWhileOutside === 'cooler' && state.outdoorC >= insideC && !airsDamp) ||
@@ -53,43 +53,55 @@ function needOf({ rule }: VentOpening, insideC: number): number {
   return (insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK;
 }
 
-/** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
+/**
+ * An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two.
+ *
+ * @param allowed share that the schedule lets open in the hour, 0…1
+ */
 export function switchOpener(
   opening: VentOpening,
   hand: HandState,
-  moment: Moment,
+  allowed: number,
   state: AirState,
   insideC: number,
 ): void {
   const { rule } = opening;
   if (rule.opens !== 'all-at-once') return;
-  if (needOf(opening, insideC) <= 0 || barred(opening, hand, moment, state, insideC)) hand.wanted = 0;
-  else if (insideC > rule.opensAboveC) hand.wanted = scheduled(rule.schedule, moment);
+  if (needOf(opening, insideC) <= 0 || barred(opening, hand, allowed, state, insideC)) hand.wanted = 0;
+  else if (insideC > rule.opensAboveC) hand.wanted = allowed;
 }
 
-/** Share an opener asks for: full at half the band, so that like a person's hand it runs the room down. */
+/**
+ * Share an opener asks for: full at half the band, so that like a person's hand it runs the room down.
+ *
+ * @param allowed share that the schedule lets open in the hour, 0…1
+ */
 export function ventTarget(
   opening: VentOpening,
   hand: HandState,
+  allowed: number,
   moment: Moment,
   state: AirState,
   insideC: number,
 ): number {
   const { rule } = opening;
   if (rule.opens === 'all-at-once') return hand.wanted;
-  if (barred(opening, hand, moment, state, insideC)) return 0;
+  if (barred(opening, hand, allowed, state, insideC)) return 0;
   const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
-  return scheduled(rule.schedule, moment) * Math.min(1, Math.max(0, 2 * need));
+  return allowed * Math.min(1, Math.max(0, 2 * need));
 }
 
 /**
  * What a person wants: nothing until the rule's temperature, then by notches until it has run down. The last look of the
  * day is for the night: whether walls and all the room is still warm enough to want air until morning.
+ *
+ * @param allowed share that the schedule lets open in the hour, 0…1
  */
 export function wantVent(
   opening: VentOpening,
   hand: HandState,
+  allowed: number,
   moment: Moment,
   state: AirState,
   zone: number,
@@ -99,12 +111,12 @@ export function wantVent(
   const isForTheNight = isBedtime(moment);
   const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
   const need = needOf(opening, insideC);
-  if (need <= 0 || barred(opening, hand, moment, state, airC)) {
+  if (need <= 0 || barred(opening, hand, allowed, state, airC)) {
     hand.wanted = 0;
     return;
   }
   const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.outdoorC);
-  const notch = share * scheduled(rule.schedule, moment);
+  const notch = share * allowed;
   if (isForTheNight) {
     hand.wanted = notch;
     return;

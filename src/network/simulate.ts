@@ -120,6 +120,7 @@ function createEngine(room: EngineRoom): Engine {
   let panesOwe = false;
   /** whose heating follows its schedule within the hour */
   const ramps = new Float64Array(room.zones);
+  let anyRamp = false;
   let zones = 0;
   let panes = 0;
   let stepsPerHour = STEPS_PER_HOUR;
@@ -162,7 +163,7 @@ function createEngine(room: EngineRoom): Engine {
 
   function runStep(n: number): void {
     readZones();
-    setThermostats(n);
+    if (n === 0 || anyRamp) setThermostats(n);
     flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
     if (withWater) applyLatent();
     stepper.beginStep();
@@ -299,6 +300,7 @@ function createEngine(room: EngineRoom): Engine {
     modelZones.forEach(({ thermostat }, z) => {
       ramps[z] = thermostat?.heatC?.ramp ? 1 : 0;
     });
+    anyRamp = modelZones.some(({ thermostat }) => thermostat?.heatC?.ramp);
     layout.panes.forEach(({ chain }, p) => {
       paneInner[p] = stepper.first[chain + 1]! - 1;
     });
