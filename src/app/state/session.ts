@@ -82,7 +82,10 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
   let notice = 0;
 
   const tell = (kind: Notice['kind'], text: string) => {
-    const others = notices.value.filter((entry) => entry.text !== text);
+    // News gives way to news; trouble, and what there is to do, stands until it is closed.
+    const others = notices.value.filter(
+      (entry) => entry.text !== text && (kind !== 'news' || entry.kind !== 'news' || entry.action),
+    );
     notices.value = [...others, { id: ++notice, kind, text }].slice(-3);
   };
 

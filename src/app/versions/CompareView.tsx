@@ -17,6 +17,7 @@ import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { changeText, numberText, quantityText } from '../units/number-text.ts';
 import { CompareWeeks } from './CompareWeeks.tsx';
 import { designDifferences } from './design-differences.ts';
+import { VERSION_LETTERS } from './version-list.ts';
 
 export function CompareView() {
   const { list, workspace } = useSession();
@@ -69,9 +70,9 @@ function CompareTable({
         <thead>
           <tr>
             <td />
-            {versions.map((version) => (
+            {versions.map((version, i) => (
               <th key={version.id} scope="col">
-                {version.name}
+                {VERSION_LETTERS[i]} · {version.name}
                 <HotterMark design={version.design} />
               </th>
             ))}

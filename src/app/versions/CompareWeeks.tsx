@@ -13,8 +13,8 @@ import { useWorkspace } from '../state/session-context.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
 import { numberText } from '../units/number-text.ts';
 import { OVERLAY_HEIGHT, overlaidWeek, WEEK_HOURS } from './overlaid-weeks.ts';
+import { VERSION_LETTERS } from './version-list.ts';
 
-const LETTERS = 'ABCD';
 const DASHES = ['none', '9 4', '3 3', '11 3 2 3'] as const;
 const OUTDOOR_DASH = '1 4';
 
@@ -160,7 +160,7 @@ export function CompareWeeks({ names, answers }: CompareWeeksProps) {
 }
 
 function lineClass({ mark, isOutdoors }: Line): string {
-  return isOutdoors ? 'week-line is-outdoors' : `week-line is-${LETTERS.indexOf(mark)}`;
+  return isOutdoors ? 'week-line is-outdoors' : `week-line is-${VERSION_LETTERS.indexOf(mark)}`;
 }
 
 /** The week around the hottest or coldest hour that any version has, and whose hour it is. */
@@ -187,7 +187,7 @@ function linesOf(
     places.set(place, [...(places.get(place) ?? []), i]);
   });
   const outdoors = [...places.values()].map((shared): Line => {
-    const letters = places.size > 1 ? shared.map((i) => LETTERS[i]).join('') : '';
+    const letters = places.size > 1 ? shared.map((i) => VERSION_LETTERS[i]).join('') : '';
     return {
       mark: `out${letters && ` ${letters}`}`,
       name: `outdoors${letters && `, ${years[shared[0]!]!.site.name}`}`,
@@ -198,7 +198,7 @@ function linesOf(
   });
   const rooms = answers.map(
     ({ year }, i): Line => ({
-      mark: LETTERS[i]!,
+      mark: VERSION_LETTERS[i]!,
       name: names[i]!,
       isOutdoors: false,
       dash: DASHES[i]!,

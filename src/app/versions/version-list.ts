@@ -6,6 +6,8 @@ import type { Design } from '../../design/design.ts';
 import type { KeptVersion } from '../keeping/autosave.ts';
 
 export const MOST_COMPARED = 4;
+/** What compared versions are told apart by, in the order chosen. */
+export const VERSION_LETTERS = 'ABCD';
 
 export interface VersionList {
   readonly versions: ReadonlySignal<readonly KeptVersion[]>;
