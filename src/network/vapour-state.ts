@@ -15,7 +15,7 @@ export const BUFFER_S = BUFFER_HOURS * 3600;
 const VAPOUR_GAS = 461.5;
 /** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
 const PANE_CONVECTION = 2.5;
-const START_HUMIDITY = 0.5;
+export const START_HUMIDITY = 0.5;
 
 export type VapourState = ReturnType<typeof createVapourState>;
 

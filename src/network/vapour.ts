@@ -12,7 +12,7 @@ import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
 import { type Bed, LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
-import { BUFFER_S, createVapourState, loadVapourState } from './vapour-state.ts';
+import { BUFFER_S, createVapourState, loadVapourState, START_HUMIDITY } from './vapour-state.ts';
 
 const KELVIN = 273.15;
 /** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
@@ -109,7 +109,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     loadVapourState(state, model, layout, startC, inputs.stepS);
     const startPa = state.zone.pressure[0]!;
     inputs.ratio.fill((0.622 * startPa) / (101_325 - startPa));
-    inputs.humidity.fill(startPa / saturationPressureUnchecked(startC));
+    inputs.humidity.fill(START_HUMIDITY);
   }
 
   function step(): void {
