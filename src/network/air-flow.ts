@@ -65,8 +65,6 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     /** 1 for vents; 1 for those that an opener moves */
     isVent: new Int32Array(room.openings),
     opensItself: new Int32Array(room.openings),
-    /** share that a vent's schedule lets open in the hour */
-    allowed: new Float64Array(room.openings),
     /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
     pairM2: new Float64Array(room.openings),
     windM2: new Float64Array(room.openings),
@@ -114,7 +112,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function beginHour(moment: Moment): void {
-    const { zoneOf, otherOf, volume, allowed } = byOpening;
+    const { zoneOf, otherOf, volume } = byOpening;
     const all = openings;
     const allHands = hands;
     const last = count;
@@ -123,9 +121,9 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       const hand = allHands[i]!;
       const zone = zoneOf[i]!;
       if (opening.kind === 'vent') {
-        allowed[i] = scheduled(opening.rule.schedule, moment);
+        hand.allowed = scheduled(opening.rule.schedule, moment);
         feelDamp(hand, state, zone);
-        wantVent(opening, hand, allowed[i]!, moment, state, zone);
+        wantVent(opening, hand, moment, state, zone);
         act(hand, opening.hand, moment);
       } else if (opening.kind === 'door') {
         wantDoor(opening, hand, state, zone, otherOf[i]!);
@@ -138,7 +136,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
-    const { zoneOf, openBefore, movable, isVent, opensItself, allowed } = byOpening;
+    const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
     const { zoneC } = state;
     const people = livedIn;
     const all = openings;
@@ -156,7 +154,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
       }
       if (!isQuarter) continue;
       const vent = all[i] as VentOpening;
-      if (opensItself[i] === 1) switchOpener(vent, hand, allowed[i]!, state, zoneC[zone]!);
+      if (opensItself[i] === 1) switchOpener(vent, hand, state, zone);
       else if (hand.open > 0) {
         const colderK = vent.rule.opensAboveC - zoneC[zone]!;
         shutAgainstCold(hand, vent.hand, moment, colderK, people[zone] === 1);
@@ -173,8 +171,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function renew(moment: Moment): boolean {
-    const { zoneOf, otherOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
-    const { allowed, pairM2, windM2 } = byOpening;
+    const { zoneOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
     const { zoneC } = state;
     const all = openings;
     const allHands = hands;
@@ -184,24 +181,17 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       const hand = allHands[i]!;
-      const insideC = zoneC[zoneOf[i]!]!;
-      let { open } = hand;
       if (opensItself[i] === 1) {
-        const target = ventTarget(all[i] as VentOpening, hand, allowed[i]!, moment, state, insideC);
-        open = openBefore[i]! + ease * (target - openBefore[i]!);
-        hand.open = open;
+        const target = ventTarget(all[i] as VentOpening, hand, moment, state, zoneC, zoneOf[i]!);
+        hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
         if (target > 0) isOpen = true;
       }
-      share[i] = open;
-      if (open <= SHUT) {
-        volume[i] = 0;
-        continue;
-      }
+      share[i] = hand.open;
+      volume[i] = 0;
+      if (share[i]! <= SHUT) continue;
       isOpen = true;
-      volume[i] =
-        isVent[i] === 1
-          ? open * ventFlow(all[i] as VentOpening, pairM2[i]!, windM2[i]!, insideC, state)
-          : doorFlow(all[i] as DoorOpening, open, insideC, zoneC[otherOf[i]!]!);
+      if (isVent[i] === 1) letThroughVent(i);
+      else letThroughDoor(i);
     }
     anyOpen = isOpen;
     changed = isOpen || wasOpen || stale;
@@ -211,18 +201,39 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   }
 
   function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
-    const { zoneOf, movable, opensItself, allowed } = byOpening;
+    const { zoneOf, movable, opensItself } = byOpening;
     const all = openings;
     const allHands = hands;
     const last = movables;
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       if (opensItself[i] === 0) continue;
-      const insideC = zoneC[zoneOf[i]!]!;
-      const vent = all[i] as VentOpening;
-      if (ventTarget(vent, allHands[i]!, allowed[i]!, moment, state, insideC) > 0) return true;
+      if (ventTarget(all[i] as VentOpening, allHands[i]!, moment, state, zoneC, zoneOf[i]!) > 0) return true;
     }
     return false;
+  }
+
+  // What passes through one opening, written where it is kept: a number handed back by a function is an allocation.
+
+  /** A vent: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
+  function letThroughVent(i: number): void {
+    const { zoneOf, volume, share, pairM2, windM2 } = byOpening;
+    const { lowM2, highM2, stackM, openingHeightM, discharge } = openings[i] as VentOpening;
+    const { outdoorC, wind } = state;
+    const insideC = state.zoneC[zoneOf[i]!]!;
+    const stack =
+      pairM2[i]! > 0
+        ? stackFlow(pairM2[i]!, stackM, insideC, outdoorC, discharge)
+        : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, outdoorC, discharge);
+    volume[i] = share[i]! * combinedQuadrature(stack, windM2[i]! * wind);
+  }
+
+  function letThroughDoor(i: number): void {
+    const { zoneOf, otherOf, volume, share } = byOpening;
+    const { widthM, heightM, discharge } = openings[i] as DoorOpening;
+    const { zoneC } = state;
+    volume[i] =
+      share[i]! * doorwayExchange(widthM, heightM, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!, discharge);
   }
 
   function sum(): void {
@@ -299,28 +310,4 @@ function flowOf(
       return cools && gives ? scheduled(opening.flow, moment) : 0;
     }
   }
-}
-
-function doorFlow(
-  { widthM, heightM, discharge }: DoorOpening,
-  open: number,
-  insideC: number,
-  otherC: number,
-): number {
-  return open === 0 ? 0 : doorwayExchange(widthM, heightM, insideC, otherC, discharge) * open;
-}
-
-/** A vent wide open: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
-function ventFlow(
-  { lowM2, highM2, stackM, openingHeightM, discharge }: VentOpening,
-  pairM2: number,
-  windM2: number,
-  insideC: number,
-  { outdoorC, wind }: AirState,
-): number {
-  const stack =
-    pairM2 > 0
-      ? stackFlow(pairM2, stackM, insideC, outdoorC, discharge)
-      : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, outdoorC, discharge);
-  return combinedQuadrature(stack, windM2 * wind);
 }

@@ -33,6 +33,8 @@ export interface HandState {
   open: number;
   /** share the rule last wanted of a person */
   wanted: number;
+  /** share its schedule lets open in the hour, 0…1 */
+  allowed: number;
   /** open for drier air, whatever its warmth */
   airsDamp: boolean;
   /** hours for which want and state have differed */
@@ -46,6 +48,7 @@ export function restingHand(): HandState {
   return {
     open: 0,
     wanted: 0,
+    allowed: 0,
     airsDamp: false,
     waitingH: 0,
     moves: 0,

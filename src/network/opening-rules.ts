@@ -26,8 +26,7 @@ const DOOR_LEAD_K = 1;
 /** Shut by season, hour, wind, rain, or air outside that is no cooler, unless damp asks for it. */
 function barred(
   { rule }: VentOpening,
-  { airsDamp }: HandState,
-  allowed: number,
+  { airsDamp, allowed }: HandState,
   state: AirState,
   insideC: number,
 ): boolean {
@@ -53,55 +52,40 @@ function needOf({ rule }: VentOpening, insideC: number): number {
   return (insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK;
 }
 
-/**
- * An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two.
- *
- * @param allowed share that the schedule lets open in the hour, 0…1
- */
-export function switchOpener(
-  opening: VentOpening,
-  hand: HandState,
-  allowed: number,
-  state: AirState,
-  insideC: number,
-): void {
+/** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
+export function switchOpener(opening: VentOpening, hand: HandState, state: AirState, zone: number): void {
   const { rule } = opening;
+  const insideC = state.zoneC[zone]!;
   if (rule.opens !== 'all-at-once') return;
-  if (needOf(opening, insideC) <= 0 || barred(opening, hand, allowed, state, insideC)) hand.wanted = 0;
-  else if (insideC > rule.opensAboveC) hand.wanted = allowed;
+  if (needOf(opening, insideC) <= 0 || barred(opening, hand, state, insideC)) hand.wanted = 0;
+  else if (insideC > rule.opensAboveC) hand.wanted = hand.allowed;
 }
 
-/**
- * Share an opener asks for: full at half the band, so that like a person's hand it runs the room down.
- *
- * @param allowed share that the schedule lets open in the hour, 0…1
- */
+/** Share an opener asks for at these temperatures: full at half the band, so that like a hand it runs the room down. */
 export function ventTarget(
   opening: VentOpening,
   hand: HandState,
-  allowed: number,
   moment: Moment,
   state: AirState,
-  insideC: number,
+  zoneC: Float64Array,
+  zone: number,
 ): number {
   const { rule } = opening;
+  const insideC = zoneC[zone]!;
   if (rule.opens === 'all-at-once') return hand.wanted;
-  if (barred(opening, hand, allowed, state, insideC)) return 0;
+  if (barred(opening, hand, state, insideC)) return 0;
   const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
-  return allowed * Math.min(1, Math.max(0, 2 * need));
+  return hand.allowed * Math.min(1, Math.max(0, 2 * need));
 }
 
 /**
  * What a person wants: nothing until the rule's temperature, then by notches until it has run down. The last look of the
  * day is for the night: whether walls and all the room is still warm enough to want air until morning.
- *
- * @param allowed share that the schedule lets open in the hour, 0…1
  */
 export function wantVent(
   opening: VentOpening,
   hand: HandState,
-  allowed: number,
   moment: Moment,
   state: AirState,
   zone: number,
@@ -111,12 +95,12 @@ export function wantVent(
   const isForTheNight = isBedtime(moment);
   const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
   const need = needOf(opening, insideC);
-  if (need <= 0 || barred(opening, hand, allowed, state, airC)) {
+  if (need <= 0 || barred(opening, hand, state, airC)) {
     hand.wanted = 0;
     return;
   }
   const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.outdoorC);
-  const notch = share * allowed;
+  const notch = share * hand.allowed;
   if (isForTheNight) {
     hand.wanted = notch;
     return;
