@@ -3,8 +3,8 @@
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
 // A thread that has run a year and is putting its answer together is handed the next job already, so that it never waits
 // for the page. A second thread starts when a job comes while the first is at work: figures then follow a drag twice as
-// often. A live answer that comes after a newer one is dropped. The last few answers are remembered, since a hand on its way back, and
-// undo, pass through the same designs again.
+// often. A live answer that comes after a newer one is dropped. The last few answers are remembered, since a hand on its
+// way back, and undo, pass through the same designs again.
 // A call into a terminated worker never settles, so every call is raced against the end of its thread. A thread that
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 

@@ -177,7 +177,7 @@ function createEngine(room: EngineRoom): Engine {
       if (search.settles()) break;
     }
     stepper.endStep();
-    readPanes();
+    readStepEnd();
     if (withWater) vapour.step();
   }
 
@@ -200,7 +200,7 @@ function createEngine(room: EngineRoom): Engine {
   }
 
   /** What the step ends at, for the water. */
-  function readPanes(): void {
+  function readStepEnd(): void {
     const { nodeC } = stepper;
     const airC = zoneC;
     const answers = answerC;

@@ -58,18 +58,24 @@ export async function measurePace(served: ServedPage): Promise<PagePace> {
 
 type DragPace = Pick<PagePace, 'firstFiguresMs' | 'figuresPerSecond' | 'longestTaskMs' | 'runMs'>;
 
+/** The page with its first figures, in a fresh profile, watched from the start. */
+async function openWatched(served: ServedPage, ...more: (() => void)[]): Promise<Page> {
+  const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const page = await context.newPage();
+  for (const script of [watch, ...more]) await page.addInitScript(script);
+  await page.goto(served.address);
+  await page.waitForSelector('[data-figure]');
+  return page;
+}
+
 /** Open the page in fresh profiles, one after another, and wait for its figures. */
 async function measureOpenings(served: ServedPage): Promise<readonly number[]> {
   const times: number[] = [];
   for (let visit = 0; visit < OPENINGS; visit++) {
-    const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
-    const page = await context.newPage();
-    await page.addInitScript(watch);
-    await page.goto(served.address);
-    await page.waitForSelector('[data-figure]');
+    const page = await openWatched(served);
     times.push(await page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch.firstFigures));
     await page.waitForTimeout(1000);
-    await context.close();
+    await page.context().close();
   }
   return times.sort((a, b) => a - b);
 }
@@ -80,11 +86,7 @@ async function measureOpenings(served: ServedPage): Promise<readonly number[]> {
  */
 async function measureDrag(served: ServedPage): Promise<DragPace> {
   const firstFiguresMs = await measureOpenings(served);
-  const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
-  const page = await context.newPage();
-  await page.addInitScript(watch);
-  await page.goto(served.address);
-  await page.waitForSelector('[data-figure]');
+  const page = await openWatched(served);
   await page.waitForTimeout(1500);
   const seen = () => page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch);
   const figures: number[] = [];
@@ -106,7 +108,7 @@ async function measureDrag(served: ServedPage): Promise<DragPace> {
     await page.keyboard.press('ArrowRight');
     await page.waitForTimeout(1000);
   }
-  await context.close();
+  await page.context().close();
   return {
     firstFiguresMs,
     figuresPerSecond: figures.sort((a, b) => a - b),
@@ -158,12 +160,7 @@ function tableFile(): WeatherFile {
 
 /** Hand a weather file over and wait until the design stands in it; a table's columns are confirmed as guessed. */
 async function measureImport(served: ServedPage, file: WeatherFile): Promise<ImportPace> {
-  const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
-  const page = await context.newPage();
-  await page.addInitScript(watch);
-  await page.addInitScript(watchImport);
-  await page.goto(served.address);
-  await page.waitForSelector('[data-figure]');
+  const page = await openWatched(served, watchImport);
   await page.waitForTimeout(1500);
   await page.setInputFiles('input[type="file"]', {
     name: file.name,
@@ -179,7 +176,7 @@ async function measureImport(served: ServedPage, file: WeatherFile): Promise<Imp
   );
   // Handing the bytes over through the test's own wire blocks the page before; that is none of its doing.
   const longTasks = seen.longTasks.filter((_, i) => seen.longTaskStarts[i]! >= first);
-  await context.close();
+  await page.context().close();
   return {
     name: file.name,
     megabytes: file.bytes.length / 1e6,
