@@ -30,7 +30,8 @@ export interface Drivers {
   readonly frameConductance: Float64Array;
   /** by place of panes and member, per m² of glass; null for panes between zones */
   paneLight(): PaneLights;
-  /** sun on the outside of chains [W], by chain, as written this hour */
+  /** sun taken up by each chain, and of it on its outside [W], by chain, as written this hour */
+  readonly chainSun: Float64Array;
   readonly outsideSun: Float64Array;
   /** no sun in the hour last renewed */
   isDark(): boolean;
@@ -70,6 +71,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     radiantGain: perZone(),
     zoneSun: perZone(),
     floorLight: perZone(),
+    chainSun: new Float64Array(room.chains),
     outsideSun: new Float64Array(room.chains),
     frameConductance: perZone(),
   };
@@ -93,8 +95,14 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     zones: new Int32Array(room.chains),
     perWatt: new Float64Array(room.chains),
   };
+  /** nodes that the sun reaches, and their chains */
+  const lit = {
+    nodes: new Int32Array(room.nodes),
+    chains: new Int32Array(room.nodes),
+  };
   let zones = 0;
   let floorCount = 0;
+  let litCount = 0;
   /** row 3 · zone + kind [W] */
   let sources: readonly Float64Array[] = [];
   let sheets: readonly SheetSun[] = [];
@@ -125,6 +133,8 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     sources = sourcesOf(layout, light, zones);
     sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
     outside = outsideSunOf(layout, stepper, climate);
+    loadLit();
+    dark = true;
     ground = layout.elements.flatMap(({ element: { a }, chain }) =>
       a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
     );
@@ -140,6 +150,17 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
       at += hit.length;
     });
     spread.begins[nodes.length] = at;
+  }
+
+  function loadLit(): void {
+    const inside = spread.nodes.subarray(0, spread.begins[3 * zones]);
+    const others = [...sheets, ...outside].map(({ node }) => node);
+    const nodes = new Set([...inside, ...others]);
+    litCount = nodes.size;
+    [...nodes].forEach((node, i) => {
+      lit.nodes[i] = node;
+      lit.chains[i] = stepper.first.subarray(0, stepper.chains).findLastIndex((start) => start <= node);
+    });
   }
 
   /** Light on a zone's floor is what its faces take up: absorbed ÷ absorptance, per area. */
@@ -159,12 +180,10 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
   }
 
   function renew(hour: number, moment: Moment): void {
-    const { airGain, radiantGain, zoneSun, floorLight, outsideSun } = given;
+    const { airGain, radiantGain, zoneSun, floorLight } = given;
     const { air, radiant } = tables;
-    const { nodeW, hubW, endBoundaryC } = stepper;
+    const { hubW, endBoundaryC } = stepper;
     const count = zones;
-    const nodes = stepper.nodes;
-    for (let i = 0; i < nodes; i++) nodeW[i] = 0;
     for (let z = 0; z < count; z++) {
       zoneSun[z] = 0;
       floorLight[z] = 0;
@@ -174,9 +193,9 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
       hubW[airHub(z, count)] = air[place]!;
       hubW[radiantHub(z)] = radiant[place]!;
     }
+    if (!dark) clearSun();
     dark = cosZenith[hour]! <= 0;
-    if (dark) for (let c = 0; c < stepper.chains; c++) outsideSun[c] = 0;
-    else shine(hour);
+    if (!dark) shine(hour);
     for (let i = 0; i < ground.length; i++) {
       const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
       const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
@@ -184,10 +203,23 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     }
   }
 
+  /** Takes the sun of the hour before off everything. */
+  function clearSun(): void {
+    const { chainSun, outsideSun } = given;
+    const { nodes, chains } = lit;
+    const { nodeW } = stepper;
+    for (let i = 0; i < litCount; i++) {
+      nodeW[nodes[i]!] = 0;
+      chainSun[chains[i]!] = 0;
+      outsideSun[chains[i]!] = 0;
+    }
+  }
+
   function shine(hour: number): void {
-    const { zoneSun, floorLight, outsideSun } = given;
+    const { zoneSun, floorLight, chainSun, outsideSun } = given;
     const { begins, nodes, shares, zoneShares } = spread;
     const { nodes: floorNodes, zones: floorZones, perWatt } = floors;
+    const { nodes: litNodes, chains: litChains } = lit;
     const { nodeW } = stepper;
     const count = zones;
     for (let source = 0; source < 3 * count; source++) {
@@ -212,6 +244,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
       outsideSun[face.chain] = watt;
       nodeW[face.node]! += watt;
     }
+    for (let i = 0; i < litCount; i++) chainSun[litChains[i]!]! += nodeW[litNodes[i]!]!;
   }
 
   return {

@@ -69,6 +69,7 @@ export function layOut(model: Model, airDensity: number): Layout {
       link: cut.link,
       a: elementEndA(element, cut, zoneOf(element.a), zones),
       b: zoneEnd(zoneOf(element.b), zones),
+      heatAtEnds: true,
     });
     return {
       element,

@@ -84,8 +84,6 @@ export function createLedger(
     rowOf: new Int32Array(room.chains),
     causeOf: new Int32Array(room.chains),
     isShared: new Int32Array(room.chains),
-    /** sun taken up in the hour [W] */
-    sunOn: new Float64Array(room.chains),
   };
   /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
   const heat = createMonthSums(room.zones * CAUSES);
@@ -116,26 +114,16 @@ export function createLedger(
   function open(): void {
     heat.clear(zones * CAUSES, stepper.stepS);
     through.fill(0);
+    for (let c = 0; c < chains; c++) stepper.settleInside(c);
     startNode.set(stepper.nodeC);
     startHub.set(stepper.hubC);
   }
 
-  /** Called when the hour's sun is on the nodes and nothing else is. */
   function beginHour(month: number): void {
-    const { endSum, nodeW, first } = stepper;
-    const { sunOn } = byChain;
-    const count = chains;
+    const { endSum } = stepper;
+    const ends = 2 * chains;
     heat.turnTo(month);
-    for (let e = 0; e < 2 * count; e++) endSum[e] = 0;
-    if (drivers.isDark()) {
-      for (let c = 0; c < count; c++) sunOn[c] = 0;
-      return;
-    }
-    for (let c = 0; c < count; c++) {
-      let watt = 0;
-      for (let i = first[c]!; i < first[c + 1]!; i++) watt += nodeW[i]!;
-      sunOn[c] = watt;
-    }
+    for (let e = 0; e < ends; e++) endSum[e] = 0;
   }
 
   function addZoneHour(z: number, steps: number): void {
@@ -162,9 +150,9 @@ export function createLedger(
 
   function endHour(): void {
     const { running } = heat;
-    const { rowOf, causeOf, isShared, sunOn } = byChain;
+    const { rowOf, causeOf, isShared } = byChain;
     const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
-    const { outsideSun } = drivers;
+    const { chainSun, outsideSun } = drivers;
     const count = chains;
     const steps = sums.steps();
     for (let z = 0; z < zones; z++) addZoneHour(z, steps);
@@ -176,7 +164,7 @@ export function createLedger(
     const isDark = drivers.isDark();
     for (let c = 0; c < count; c++) {
       if (isShared[c] === 1) {
-        through[IN]! += sunOn[c]! * steps * stepS;
+        through[IN]! += chainSun[c]! * steps * stepS;
         addShared(2 * c);
         addShared(2 * c + 1);
         continue;
@@ -186,7 +174,7 @@ export function createLedger(
       if (!isDark) {
         // Sun on the outside counts with the wall it falls on, not as sun in the zone.
         const outside = outsideSun[c]! * steps;
-        running[row + SUN]! += sunOn[c]! * steps - outside;
+        running[row + SUN]! += chainSun[c]! * steps - outside;
         running[own]! += outside;
       }
       const g = endBoundary[2 * c]!;
@@ -228,6 +216,7 @@ export function createLedger(
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
     for (let c = 0; c < chains; c++) {
       let joule = 0;
+      stepper.settleInside(c);
       for (let i = first[c]!; i < first[c + 1]!; i++) {
         joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
       }

@@ -19,6 +19,8 @@ export interface Chain {
   /** end a couples to hubs only if end b does too; a chain with one hub end has it at b */
   readonly a: ChainEnd;
   readonly b: ChainEnd;
+  /** heat is put into its ends alone: what is written for nodes between them counts for nothing */
+  readonly heatAtEnds?: boolean;
 }
 
 export interface Hub {

@@ -181,6 +181,7 @@ export function createRecorder(
       historyChain.forEach((chain, e) => {
         const first = stepper.first[chain]!;
         const last = stepper.first[chain + 1]!;
+        stepper.settleInside(chain);
         for (let i = first; i < last; i++) {
           kept[e]!.temperatureC[hour * (last - first) + i - first] = nodeC[i]!;
         }

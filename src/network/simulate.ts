@@ -112,6 +112,8 @@ function createEngine(room: EngineRoom): Engine {
   const latentInNodes = new Float64Array(room.panes);
   const ledger = createLedger(room, stepper, drivers, sums);
   const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
+  /** the inner end of each pane's chain, and its node */
+  const paneEnd = new Int32Array(room.panes);
   const paneInner = new Int32Array(room.panes);
   /** latent heat still to be paid to zones' air and panes [W] */
   const owedAir = new Float64Array(room.zones);
@@ -255,7 +257,7 @@ function createEngine(room: EngineRoom): Engine {
       if (owed === 0 && latentInNodes[p]! === 0) continue;
       const paid = Math.abs(owed) > LEAST_OWED_W ? owed * LATENT_SHARE : owed;
       owedPanes[p] = owed - paid;
-      stepper.addHeat(paneInner[p]!, paid - latentInNodes[p]!);
+      stepper.addHeat(paneEnd[p]!, paid - latentInNodes[p]!);
       latentInNodes[p] = paid;
       paneLatentW[p]! += paid;
       panesOwe = true;
@@ -302,6 +304,7 @@ function createEngine(room: EngineRoom): Engine {
     });
     anyRamp = modelZones.some(({ thermostat }) => thermostat?.heatC?.ramp);
     layout.panes.forEach(({ chain }, p) => {
+      paneEnd[p] = 2 * chain + 1;
       paneInner[p] = stepper.first[chain + 1]! - 1;
     });
   }

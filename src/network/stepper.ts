@@ -1,14 +1,17 @@
 // The stepper: a linear network in, one implicit (backward Euler) step at a time out. The only hot code of
-// the project. Inside a chain the tridiagonal factors are kept; a step is one sweep down each chain, one
-// small dense solve for the hubs, one sweep up. Nothing is allocated after compiling.
+// the project. The inside of each chain is kept as modes (wall-modes.ts); a step adds up what the modes bring to the two
+// ends, solves one small dense system for the hubs, and lets ends and modes move on. Nothing is allocated after loading.
 //
-// Method: Gaussian elimination along each chain (LDLᵀ, no pivoting: the matrix is symmetric and diagonally
-// dominant) leaves each chain end as a linear function of the hubs it touches; substituting that gives the
-// hub system. Unconditionally stable, first order in time; error against exact solutions is measured in
-// tests/published/annual-network.test.ts.
+// Method: backward Euler of the whole network, with the inside of each chain, and then its ends, eliminated: each end is a
+// linear function of the hubs the chain touches; substituting that gives the hub system. Unconditionally stable, first
+// order in time; error against exact solutions is measured in tests/published/annual-network.test.ts.
 
 import { hubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
+import { wallModes } from './wall-modes.ts';
+
+/** A mode loses at least this share in a step; slower ones cannot be told from 1 [–]. */
+const SLOWEST = 1e-13;
 
 /** Arrays are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
 export interface Stepper {
@@ -18,10 +21,10 @@ export interface Stepper {
   readonly chains: number;
   /** first node of each chain; entry `chains` = nodes */
   readonly first: Int32Array;
-  /** node temperatures [°C] */
+  /** node temperatures [°C]; between a chain's ends as of the last settleInside() of the chain */
   readonly nodeC: Float64Array;
   readonly hubC: Float64Array;
-  /** heat put into a node or hub [W] */
+  /** heat put into a node or hub [W]; of chains with heatAtEnds, that of the ends */
   readonly nodeW: Float64Array;
   readonly hubW: Float64Array;
   /** between node i and i+1 [W/K] */
@@ -32,7 +35,7 @@ export interface Stepper {
   /** by end and slot (2·end + slot): conductance to its hub [W/K]; hub index or −1 */
   readonly endHubG: Float64Array;
   readonly endHub: Int32Array;
-  /** by end: its temperatures of all steps added up; for the caller to read and clear [°C] */
+  /** by end, b only where a touches hubs too: its temperatures of all steps added up; to read and clear [°C] */
   readonly endSum: Float64Array;
   readonly hubBoundary: Float64Array;
   readonly hubBoundaryC: Float64Array;
@@ -48,14 +51,16 @@ export interface Stepper {
   /** heat capacity of nodes and hubs [J/K] */
   readonly nodeJ: Float64Array;
   readonly hubJ: Float64Array;
-  /** after endBoundary, link changed in a chain */
+  /** after link changed in a chain */
   refreshChain(chain: number): void;
-  /** after endHubG changed, or refreshChain was called */
+  /** after endBoundary or endHubG changed, or refreshChain was called */
   refreshEnds(): void;
-  /** after nodeW or endBoundaryC changed */
+  /** after nodeW, endBoundary or endBoundaryC changed */
   refreshSources(): void;
-  /** put more heat into a node [W], with no need to refresh */
-  addHeat(node: number, watt: number): void;
+  /** put more heat into an end of a chain (2·chain = a, 2·chain + 1 = b) [W], until the next refreshSources() */
+  addHeat(end: number, watt: number): void;
+  /** write the temperatures between the ends of a chain into nodeC */
+  settleInside(chain: number): void;
   /** beginStep, solve, endStep */
   step(): void;
   /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
@@ -101,10 +106,8 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const endBoundaryC = new Float64Array(2 * room.chains);
   const endHubG = new Float64Array(4 * room.chains);
   const endHub = new Int32Array(4 * room.chains);
-  /** the same with the place after the last hub for none, so that the sweeps need not ask */
+  /** the same with the place after the last hub for none, so that a step need not ask */
   const hubAt = new Int32Array(4 * room.chains);
-  /** chains both of whose ends touch hubs */
-  const through = new Int32Array(room.chains);
   const hubJ = new Float64Array(room.hubs);
   const hubBoundary = new Float64Array(room.hubs);
   const hubLink = new Float64Array(room.hubs * room.hubs);
@@ -113,35 +116,40 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const perNode = () => new Float64Array(room.nodes);
   const byNode = {
     nodeC: perNode(),
-    /** heat capacity over the step [W/K] */
-    nodePerS: perNode(),
-    /** nodeW plus boundary terms; right-hand side less storage [W] */
-    source: perNode(),
-    /** of the elimination: share of a node's row that passes to the next; inverse pivot; swept right-hand side */
-    pass: perNode(),
-    inverse: perNode(),
-    swept: perNode(),
-    /** in chains through: a node's answer to heat at end a, on the way up */
-    carry: perNode(),
+    /** at the places of the inner nodes: how much there is of each mode, the share a step keeps, what it takes of each end */
+    amount: perNode(),
+    keeps: perNode(),
+    fromA: perNode(),
+    fromB: perNode(),
+    /** what heat inside the chain adds to each mode in a step */
+    fed: perNode(),
   };
   const perChain = () => new Float64Array(room.chains);
   const byChain = {
-    /** end temperature per watt at a, at b from a, at b [K/W]; the same with the ends tied to their hubs */
-    ownA: perChain(),
-    cross: perChain(),
-    ownB: perChain(),
+    /** of each end: heat capacity over the step, what ties it to the inside less what comes back, to the other end [W/K] */
+    storageA: perChain(),
+    storageB: perChain(),
+    insideA: perChain(),
+    insideB: perChain(),
+    across: perChain(),
+    /** heat from sources and boundary; from what end and inside hold of the step before, and heat put inside [W] */
+    sourceA: perChain(),
+    sourceB: perChain(),
+    heldA: perChain(),
+    heldB: perChain(),
+    /** 1 where heat may be put inside, and while it is */
+    mayFeed: perChain(),
+    isFed: perChain(),
+    /** end temperature per watt, tied to the hubs: at a, at b from a, at b [K/W]; those temperatures without the hubs [°C] */
     tiedA: perChain(),
-    tiedCross: perChain(),
+    cross: perChain(),
     tiedB: perChain(),
-    /** shares of the free end temperatures that remain when tied; those temperatures, tied [°C] */
-    freeAA: perChain(),
-    freeAB: perChain(),
-    freeBA: perChain(),
-    freeBB: perChain(),
     endFreeA: perChain(),
     endFreeB: perChain(),
   };
-  const { nodeC, nodePerS, source } = byNode;
+  /** of each chain: node · nodes + mode, for its inner nodes */
+  let shapes: Float64Array[] = [];
+  const { nodeC } = byNode;
   const hubsAndNone = new Float64Array(room.hubs + 1);
   const hubC = hubsAndNone.subarray(0, room.hubs);
   const endSum = new Float64Array(2 * room.chains);
@@ -154,6 +162,7 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const holdMinW = new Float64Array(room.hubs);
   const hubPerS = new Float64Array(room.hubs);
   const fixedRhs = new Float64Array(room.hubs + 1);
+  let perStep = 0;
 
   const solver = hubSolver(room.hubs, {
     fixedRhs,
@@ -173,15 +182,17 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     if (!(stepS > 0 && Number.isFinite(stepS))) throw new RangeError(`stepS is ${stepS} s; allowed above 0`);
     chains = network.chains.length;
     hubs = network.hubs.length;
+    perStep = 1 / stepS;
     for (const array of [nodeW, hubW, link, endSum, hubLink, endHubG, fixedRhs]) array.fill(0);
+    for (const array of Object.values(byChain)) array.fill(0);
+    byNode.fed.fill(0);
     endHub.fill(-1);
     network.chains.forEach(loadChain);
     nodes = first[chains]!;
-    for (let i = 0; i < nodes; i++) nodePerS[i] = nodeJ[i]! / stepS;
     for (let e = 0; e < endHub.length; e++) hubAt[e] = endHub[e]! < 0 ? hubs : endHub[e]!;
     network.hubs.forEach(({ capacity, boundary }, h) => {
       hubJ[h] = capacity;
-      hubPerS[h] = capacity / stepS;
+      hubPerS[h] = capacity * perStep;
       hubBoundary[h] = boundary;
     });
     for (const { from, to, conductance } of network.hubLinks) {
@@ -195,16 +206,22 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     holdMinW.fill(Number.NEGATIVE_INFINITY);
     solver.load(hubs, network.steadyHubs ?? 0);
     Object.assign(stepper, { stepS, nodes, hubs, chains });
-    for (let c = 0; c < chains; c++) refreshChain(c);
+    shapes = network.chains.map(() => new Float64Array(0));
+    for (let c = 0; c < chains; c++) takeIn(c);
     refreshEnds();
     refreshSources();
   }
 
   function loadChain(chain: Chain, c: number): void {
-    first[c + 1] = first[c]! + chain.capacity.length;
-    nodeJ.set(chain.capacity, first[c]!);
-    link.set(chain.link, first[c]!);
-    through[c] = chain.a.hubs.length > 0 ? 1 : 0;
+    const start = first[c]!;
+    const count = chain.capacity.length;
+    first[c + 1] = start + count;
+    nodeJ.set(chain.capacity, start);
+    link.set(chain.link, start);
+    // Both ends of a chain of one node are that node; what it holds and is given is written down at b.
+    byChain.storageA[c] = count > 1 ? chain.capacity[0]! * perStep : 0;
+    byChain.storageB[c] = chain.capacity[count - 1]! * perStep;
+    byChain.mayFeed[c] = count > 2 && !chain.heatAtEnds ? 1 : 0;
     [chain.a, chain.b].forEach((end, side) => {
       const e = 2 * c + side;
       endBoundary[e] = end.boundary;
@@ -216,70 +233,125 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   }
 
   function refreshChain(c: number): void {
-    const { nodePerS, pass, inverse, carry } = byNode;
+    settleInside(c);
+    takeIn(c);
+  }
+
+  /** Modes of a chain's inside and how much of each there is, from its links and the temperatures in nodeC. */
+  function takeIn(c: number): void {
     const start = first[c]!;
     const end = first[c + 1]! - 1;
-    const isThrough = through[c] === 1;
-    let passed = 0;
-    let linkBefore = endBoundary[2 * c]!;
-    let along = 1;
-    let response = 0;
-    let inv = 0;
-    for (let i = start; i <= end; i++) {
-      const linkAfter = i < end ? link[i]! : endBoundary[2 * c + 1]!;
-      const diagonal = nodePerS[i]! + linkBefore - passed * linkBefore + linkAfter;
-      // A massless node held by nothing but its hub leaves a zero pivot; the floor keeps it finite and is
-      // 1e-12 W/K against conductances of order one.
-      inv = 1 / Math.max(diagonal, 1e-12);
-      inverse[i] = inv;
-      if (isThrough) {
-        if (i > start) along *= passed;
-        carry[i] = along * inv;
-        response += along * along * inv;
-      }
-      linkBefore = linkAfter;
-      passed = linkAfter * inv;
-      pass[i] = passed;
+    const inner = end - start - 1;
+    if (inner < 0) {
+      hold(c);
+      return;
     }
-    byChain.ownA[c] = response;
-    byChain.cross[c] = along * inv;
-    byChain.ownB[c] = inv;
+    const toA = link[start]!;
+    const toB = link[end - 1]!;
+    if (inner === 0) {
+      byChain.insideA[c] = toA;
+      byChain.insideB[c] = toA;
+      byChain.across[c] = toA;
+      hold(c);
+      return;
+    }
+    const { amount, keeps, fromA, fromB } = byNode;
+    const storage = nodeJ.subarray(start + 1, end).map((joule) => joule * perStep);
+    const links = link.subarray(start, end);
+    const modes = wallModes(storage, links);
+    const shape = modes.shapes;
+    shapes[c] = shape;
+    let restA = 0;
+    let restB = 0;
+    let over = 0;
+    for (let k = 0; k < inner; k++) {
+      const i = start + 1 + k;
+      const ownA = toA * shape[k]!;
+      const ownB = toB * shape[(inner - 1) * inner + k]!;
+      keeps[i] = modes.keeps[k]!;
+      fromA[i] = ownA;
+      fromB[i] = ownB;
+      // What a mode gives back once inside and ends are one degree warm. Ends and inside tied by the sum of that, not by
+      // the link less what comes through, leave steady heat neither made nor lost by round-off.
+      const steady = (modes.keeps[k]! * (ownA + ownB)) / Math.max(SLOWEST, 1 - modes.keeps[k]!);
+      restA += ownA * steady;
+      restB += ownB * steady;
+      over += ownA * ownB;
+      // Shapes are orthonormal in storage and conduction together: SᵀM T, M with three entries a row.
+      let sum = 0;
+      for (let n = 0; n < inner; n++) {
+        const at = start + 1 + n;
+        const pull = (storage[n]! + links[n]! + links[n + 1]!) * nodeC[at]!;
+        const before = n > 0 ? links[n]! * nodeC[at - 1]! : 0;
+        const after = n < inner - 1 ? links[n + 1]! * nodeC[at + 1]! : 0;
+        sum += shape[n * inner + k]! * (pull - before - after);
+      }
+      amount[i] = sum;
+    }
+    byChain.insideA[c] = over + restA;
+    byChain.insideB[c] = over + restB;
+    byChain.across[c] = over;
+    hold(c);
+  }
+
+  /** What a chain's ends will get in the next step from what they and its inside hold, and from heat put inside. */
+  function hold(c: number): void {
+    const { amount, keeps, fromA, fromB, fed } = byNode;
+    const start = first[c]!;
+    const end = first[c + 1]! - 1;
+    let atA = byChain.storageA[c]! * nodeC[start]!;
+    let atB = byChain.storageB[c]! * nodeC[end]!;
+    for (let i = start + 1; i < end; i++) {
+      const kept = keeps[i]! * amount[i]! + fed[i]!;
+      atA += fromA[i]! * kept;
+      atB += fromB[i]! * kept;
+    }
+    byChain.heldA[c] = atA;
+    byChain.heldB[c] = atB;
+  }
+
+  function settleInside(c: number): void {
+    const { amount } = byNode;
+    const shape = shapes[c]!;
+    const start = first[c]! + 1;
+    const inner = first[c + 1]! - 1 - start;
+    for (let n = 0; n < inner; n++) {
+      let sum = 0;
+      for (let k = 0; k < inner; k++) sum += shape[n * inner + k]! * amount[start + k]!;
+      nodeC[start + n] = sum;
+    }
   }
 
   function refreshEnds(): void {
-    const { ownA, cross, ownB, tiedA, tiedCross, tiedB, freeAA, freeAB, freeBA, freeBB } = byChain;
+    const { storageA, storageB, insideA, insideB, across, tiedA, cross, tiedB } = byChain;
     const { base } = solver;
+    const starts = first;
     const g = endHubG;
+    const boundary = endBoundary;
     const hubCount = hubs;
     const chainCount = chains;
     for (let i = 0; i < hubCount * hubCount; i++) base[i] = 0;
     for (let c = 0; c < chainCount; c++) {
       const b = 4 * c + 2;
-      const own = ownB[c]!;
-      const gb = g[b]! + g[b + 1]!;
-      if (through[c] === 0) {
-        const tied = 1 / (1 + own * gb);
-        freeBB[c] = tied;
-        tiedB[c] = own * tied;
-        addEnd(b, own * tied);
-        continue;
+      const over = across[c]!;
+      const tieA = storageA[c]! + boundary[2 * c]! + insideA[c]! + g[b - 2]! + g[b - 1]!;
+      const tieB = storageB[c]! + boundary[2 * c + 1]! + insideB[c]! + g[b]! + g[b + 1]!;
+      // A massless end held by nothing leaves nothing to divide by; the floors keep it finite.
+      if (starts[c]! + 1 === starts[c + 1]!) {
+        const both = 1 / Math.max(1e-12, tieA + tieB);
+        tiedA[c] = both;
+        cross[c] = both;
+        tiedB[c] = both;
+      } else {
+        const inverseDeterminant = 1 / Math.max(1e-24, tieA * tieB - over * over);
+        tiedA[c] = tieB * inverseDeterminant;
+        cross[c] = over * inverseDeterminant;
+        tiedB[c] = tieA * inverseDeterminant;
       }
-      const ga = g[b - 2]! + g[b - 1]!;
-      const m11 = 1 + ownA[c]! * ga;
-      const m12 = cross[c]! * gb;
-      const m21 = cross[c]! * ga;
-      const m22 = 1 + own * gb;
-      const inverseDeterminant = 1 / (m11 * m22 - m12 * m21);
-      freeAA[c] = m22 * inverseDeterminant;
-      freeAB[c] = -m12 * inverseDeterminant;
-      freeBA[c] = -m21 * inverseDeterminant;
-      freeBB[c] = m11 * inverseDeterminant;
-      tiedA[c] = freeAA[c]! * ownA[c]! + freeAB[c]! * cross[c]!;
-      tiedCross[c] = freeAA[c]! * cross[c]! + freeAB[c]! * own;
-      tiedB[c] = freeBA[c]! * cross[c]! + freeBB[c]! * own;
-      addEnd(b - 2, tiedA[c]!);
       addEnd(b, tiedB[c]!);
-      addCross(b - 2, b, tiedCross[c]!);
+      if (hubAt[b - 2]! === hubCount) continue;
+      addEnd(b - 2, tiedA[c]!);
+      addCross(b - 2, b, cross[c]!);
     }
     solver.refresh();
   }
@@ -313,67 +385,78 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   }
 
   function refreshSources(): void {
-    for (let i = 0; i < nodes; i++) source[i] = nodeW[i]!;
-    for (let c = 0; c < chains; c++) {
-      source[first[c]!]! += endBoundary[2 * c]! * endBoundaryC[2 * c]!;
-      source[first[c + 1]! - 1]! += endBoundary[2 * c + 1]! * endBoundaryC[2 * c + 1]!;
+    const { sourceA, sourceB, mayFeed } = byChain;
+    const starts = first;
+    const heat = nodeW;
+    const boundary = endBoundary;
+    const outsideC = endBoundaryC;
+    const chainCount = chains;
+    for (let c = 0; c < chainCount; c++) {
+      const start = starts[c]!;
+      const end = starts[c + 1]! - 1;
+      const atA = boundary[2 * c]! * outsideC[2 * c]!;
+      const atB = heat[end]! + boundary[2 * c + 1]! * outsideC[2 * c + 1]!;
+      sourceA[c] = start < end ? heat[start]! + atA : 0;
+      sourceB[c] = start < end ? atB : atB + atA;
+      if (mayFeed[c] === 1) feed(c);
     }
   }
 
-  function addHeat(node: number, watt: number): void {
-    nodeW[node]! += watt;
-    source[node]! += watt;
+  /** Heat put into the nodes between a chain's ends, as what it adds to each mode. */
+  function feed(c: number): void {
+    const { fed } = byNode;
+    const shape = shapes[c]!;
+    const start = first[c]! + 1;
+    const inner = first[c + 1]! - 1 - start;
+    byChain.isFed[c] = 0;
+    for (let k = 0; k < inner; k++) {
+      let sum = 0;
+      for (let n = 0; n < inner; n++) sum += shape[n * inner + k]! * nodeW[start + n]!;
+      fed[start + k] = sum;
+      if (sum !== 0) byChain.isFed[c] = 1;
+    }
+    hold(c);
   }
 
-  // The two sweeps are the hot loops.
+  function addHeat(end: number, watt: number): void {
+    const { sourceA, sourceB } = byChain;
+    if (end % 2 === 0) sourceA[end >> 1]! += watt;
+    else sourceB[end >> 1]! += watt;
+  }
+
   function beginStep(): void {
-    const { nodeC, nodePerS, source, pass, swept, carry } = byNode;
-    const { ownB, freeAA, freeAB, freeBA, freeBB, endFreeA, endFreeB } = byChain;
+    const { sourceA, sourceB, heldA, heldB, tiedA, cross, tiedB, endFreeA, endFreeB } = byChain;
     const hubCount = hubs;
     const chainCount = chains;
-    const starts = first;
-    const passes = through;
     const g = endHubG;
     const at = hubAt;
     const right = fixedRhs;
     for (let i = 0; i < hubCount; i++) right[i] = hubPerS[i]! * hubC[i]! + hubW[i]!;
     for (let c = 0; c < chainCount; c++) {
-      const start = starts[c]!;
-      const stop = starts[c + 1]!;
       const b = 4 * c + 2;
-      let sweep = 0;
-      let passed = 0;
-      for (let i = start; i < stop; i++) {
-        sweep = nodePerS[i]! * nodeC[i]! + source[i]! + passed;
-        swept[i] = sweep;
-        passed = pass[i]! * sweep;
-      }
-      const atB = sweep * ownB[c]!;
-      let freeB = freeBB[c]! * atB;
-      if (passes[c] === 1) {
-        let atA = 0;
-        for (let i = start; i < stop; i++) atA += swept[i]! * carry[i]!;
-        const freeA = freeAA[c]! * atA + freeAB[c]! * atB;
-        freeB += freeBA[c]! * atA;
-        endFreeA[c] = freeA;
-        right[at[b - 2]!]! += g[b - 2]! * freeA;
-        right[at[b - 1]!]! += g[b - 1]! * freeA;
-      }
+      const heatA = heldA[c]! + sourceA[c]!;
+      const heatB = heldB[c]! + sourceB[c]!;
+      const over = cross[c]!;
+      const freeA = tiedA[c]! * heatA + over * heatB;
+      const freeB = over * heatA + tiedB[c]! * heatB;
+      endFreeA[c] = freeA;
       endFreeB[c] = freeB;
       right[at[b]!]! += g[b]! * freeB;
       right[at[b + 1]!]! += g[b + 1]! * freeB;
+      if (at[b - 2]! === hubCount) continue;
+      right[at[b - 2]!]! += g[b - 2]! * freeA;
+      right[at[b - 1]!]! += g[b - 1]! * freeA;
     }
     solver.begin();
   }
 
   function endStep(): void {
     solver.finish();
-    const { nodeC, pass, inverse, swept, carry } = byNode;
-    const { tiedA, tiedCross, tiedB, endFreeA, endFreeB } = byChain;
+    const { nodeC, amount, keeps, fromA, fromB } = byNode;
+    const { tiedA, cross, tiedB, endFreeA, endFreeB, heldA, heldB, storageA, storageB, isFed } = byChain;
     const hubCount = hubs;
     const chainCount = chains;
     const starts = first;
-    const passes = through;
     const sums = endSum;
     const g = endHubG;
     const at = hubAt;
@@ -386,28 +469,42 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
       const end = starts[c + 1]! - 1;
       const b = 4 * c + 2;
       const pullB = g[b]! * hub[at[b]!]! + g[b + 1]! * hub[at[b + 1]!]!;
-      let above = endFreeB[c]! + tiedB[c]! * pullB;
-      if (passes[c] === 0) {
-        nodeC[end] = above;
-        sums[2 * c + 1]! += above;
-        for (let i = end - 1; i >= start; i--) {
-          above = swept[i]! * inverse[i]! + pass[i]! * above;
-          nodeC[i] = above;
-        }
-      } else {
+      const over = cross[c]!;
+      let endA = endFreeA[c]! + over * pullB;
+      let endB = endFreeB[c]! + tiedB[c]! * pullB;
+      if (at[b - 2]! < hubCount) {
         const pullA = g[b - 2]! * hub[at[b - 2]!]! + g[b - 1]! * hub[at[b - 1]!]!;
-        const endA = endFreeA[c]! + tiedA[c]! * pullA + tiedCross[c]! * pullB;
-        const wattA = pullA - (g[b - 2]! + g[b - 1]!) * endA;
-        above += tiedCross[c]! * pullA;
-        nodeC[end] = above;
-        sums[2 * c + 1]! += above;
-        for (let i = end - 1; i >= start; i--) {
-          above = swept[i]! * inverse[i]! + wattA * carry[i]! + pass[i]! * above;
-          nodeC[i] = above;
-        }
+        endA += tiedA[c]! * pullA;
+        endB += over * pullA;
+        sums[2 * c + 1]! += endB;
       }
-      sums[2 * c]! += above;
+      nodeC[start] = endA;
+      nodeC[end] = endB;
+      sums[2 * c]! += endA;
+      // The hot loop.
+      let atA = storageA[c]! * endA;
+      let atB = storageB[c]! * endB;
+      for (let i = start + 1; i < end; i++) {
+        const own = keeps[i]!;
+        const takesA = fromA[i]!;
+        const takesB = fromB[i]!;
+        const now = own * amount[i]! + takesA * endA + takesB * endB;
+        amount[i] = now;
+        atA += takesA * (own * now);
+        atB += takesB * (own * now);
+      }
+      heldA[c] = atA;
+      heldB[c] = atB;
+      if (isFed[c] === 1) addFed(c);
     }
+  }
+
+  /** The step of a chain's modes once more, with what heat inside adds to them. */
+  function addFed(c: number): void {
+    const { amount, fed } = byNode;
+    const end = first[c + 1]! - 1;
+    for (let i = first[c]! + 1; i < end; i++) amount[i]! += fed[i]!;
+    hold(c);
   }
 
   const stepper: LoadableStepper = {
@@ -441,6 +538,7 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     refreshEnds,
     refreshSources,
     addHeat,
+    settleInside,
     step() {
       beginStep();
       solver.solve();

@@ -49,22 +49,14 @@ export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
   const gaps = createGaps(room.panes, stepper);
   let zones = 0;
   let open: ReturnType<typeof exchangeAreas>['open'] = [];
-  /** chains whose own conductances change by the hour */
-  const changing = new Int32Array(room.chains);
-  let changes = 0;
 
   function load(model: Model, layout: Layout): void {
     zones = layout.zoneIds.length;
     const exchange = exchangeAreas(model, layout);
     open = exchange.open;
     inside.load(layout, exchange.faces);
-    const outdoorSides = outdoorSidesOf(layout, stepper);
-    outside.load(outdoorSides);
+    outside.load(outdoorSidesOf(layout, stepper));
     gaps.load(layout.panes);
-    const outdoorChains = outdoorSides.map(({ end }) => end >> 1);
-    const chains = new Set([...outdoorChains, ...layout.panes.map(({ chain }) => chain)]);
-    changing.set([...chains]);
-    changes = chains.size;
   }
 
   function renew(hour: OutdoorHour): void {
@@ -78,7 +70,6 @@ export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
       stepper.hubLink[radiantHub(from) * 2 * zones + radiantHub(to)] = conductance;
       stepper.hubLink[radiantHub(to) * 2 * zones + radiantHub(from)] = conductance;
     }
-    for (let i = 0; i < changes; i++) stepper.refreshChain(changing[i]!);
     stepper.refreshEnds();
   }
 
@@ -228,6 +219,7 @@ function createOutside(most: number, stepper: Stepper) {
 function createGaps(most: number, stepper: Stepper) {
   let count = 0;
   const gaps = {
+    chains: new Int32Array(most),
     firsts: new Int32Array(most),
     lasts: new Int32Array(most),
     areas: new Float64Array(most),
@@ -236,7 +228,7 @@ function createGaps(most: number, stepper: Stepper) {
   let tables: GapTable[] = [];
 
   function load(places: readonly PanePlace[]): void {
-    const { firsts, lasts, areas, sheetResistances } = gaps;
+    const { chains, firsts, lasts, areas, sheetResistances } = gaps;
     const { link, first } = stepper;
     count = 0;
     tables = [];
@@ -247,8 +239,10 @@ function createGaps(most: number, stepper: Stepper) {
       if (glass.sheets === 1 || glass.gapConductance !== undefined) {
         const gap = glass.sheets === 1 ? 0 : 1 / glass.gapConductance!;
         for (let i = start; i < end; i++) link[i] = glassM2 / (gap + resistance);
+        stepper.refreshChain(chain);
         continue;
       }
+      chains[count] = chain;
       firsts[count] = start;
       lasts[count] = end;
       areas[count] = glassM2;
@@ -259,7 +253,7 @@ function createGaps(most: number, stepper: Stepper) {
   }
 
   function renew(): void {
-    const { firsts, lasts, areas, sheetResistances } = gaps;
+    const { chains, firsts, lasts, areas, sheetResistances } = gaps;
     const { nodeC, link } = stepper;
     for (let p = 0; p < count; p++) {
       const start = firsts[p]!;
@@ -269,6 +263,7 @@ function createGaps(most: number, stepper: Stepper) {
       const gap = conductanceAt(tables[p]!, (outer + inner) / 2, (inner - outer) / (end - start));
       const between = areas[p]! / (1 / gap + sheetResistances[p]!);
       for (let i = start; i < end; i++) link[i] = between;
+      stepper.refreshChain(chains[p]!);
     }
   }
 

@@ -78,6 +78,7 @@ test('the stepper agrees with a dense solver of the same network to round-off', 
           endC: stepper.endBoundaryC,
           hubC: stepper.hubBoundaryC,
         });
+        for (let c = 0; c < network.chains.length; c++) stepper.settleInside(c);
         const ours = [...stepper.nodeC, ...stepper.hubC];
         const scale = Math.max(1, ...dense.temperatures.map(Math.abs));
         ours.forEach((t, i) => {
@@ -102,6 +103,30 @@ const oneRoom: LinearNetwork = {
   hubs: [{ id: 'room', capacity: 1e5, boundary: 10 }],
   hubLinks: [],
 };
+
+test('links that change on the way leave the temperatures as they are', () => {
+  const stepper = compileStepper(oneRoom, 900, 5);
+  stepper.endBoundaryC.fill(30);
+  stepper.hubBoundaryC.fill(0);
+  stepper.refreshSources();
+  for (let n = 0; n < 5; n++) stepper.step();
+  stepper.settleInside(0);
+  const before = stepper.nodeC[1]!;
+  stepper.link.set([3, 90]);
+  stepper.refreshChain(0);
+  stepper.refreshEnds();
+  stepper.settleInside(0);
+  expect(stepper.nodeC[1]).toBeCloseTo(before, 12);
+  const changed = { ...oneRoom, chains: [{ ...oneRoom.chains[0]!, link: [3, 90] }] };
+  const dense = denseSolver(changed, 900, 5);
+  dense.temperatures = [...stepper.nodeC, ...stepper.hubC];
+  stepper.step();
+  dense.step({ nodeW: [0, 0, 0], hubW: [0], endC: [30, 30], hubC: [0] });
+  stepper.settleInside(0);
+  [...stepper.nodeC, ...stepper.hubC].forEach((t, i) => {
+    expect(t).toBeCloseTo(dense.temperatures[i]!, 10);
+  });
+});
 
 test('holding keeps a hub exactly at its set-point within its power, and at its power beyond it', () => {
   const stepper = compileStepper(oneRoom, 900, 5);
