@@ -13,8 +13,8 @@ import {
   vapourDensity,
   WINDOW_CHECK_RSI,
 } from '../physics/surface-humidity.ts';
-import { MONTH_START_HOUR } from '../weather/typical-year.ts';
-import { mouldOfSurface, saturation, vapourOf } from './mould.ts';
+import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
+import { mouldOfSurface, mouldRoom, saturation, vapourOf } from './mould.ts';
 
 export interface DampSpot {
   readonly spot: 'coldest corner' | 'behind the planting' | 'window frame';
@@ -83,13 +83,17 @@ interface Surroundings {
   readonly months: Parameters<typeof checkMonths>[0];
 }
 
+/** What a spot is judged in, one after another: the largest arrays of an outcome, which keeps none of them. */
+const surfaceC = new Float64Array(HOURS);
+const room = mouldRoom();
+
 function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings): DampSpot {
   const { zone, vapour, outdoorC, months } = around;
-  const surfaceC = new Float64Array(outdoorC.length);
-  for (let hour = 0; hour < surfaceC.length; hour++) {
-    surfaceC[hour] = outdoorC[hour]! + factor * (zone.operativeC[hour]! - outdoorC[hour]!);
+  const { operativeC } = zone;
+  for (let hour = 0; hour < HOURS; hour++) {
+    surfaceC[hour] = outdoorC[hour]! + factor * (operativeC[hour]! - outdoorC[hour]!);
   }
-  const { max, humidity } = mouldOfSurface(surfaceC, vapour);
+  const { max, humidity } = mouldOfSurface(surfaceC, vapour, room);
   const dew = dewOn(surfaceC, humidity, vapour, zone.airC);
   const { criticalFactor, criticalMonth } = checkMonths(months, MOULD_SURFACE_HUMIDITY);
   return {

@@ -9,7 +9,9 @@ import {
   cleanSurface,
   limitOnClass,
   MOULD_CLASSES,
-  mouldStepIn,
+  mouldDeclines,
+  mouldGrows,
+  mouldStays,
   weeksOnClass,
 } from '../physics/mould-index.ts';
 import { HOURS } from '../weather/typical-year.ts';
@@ -26,31 +28,52 @@ export interface MouldYear {
   readonly humidity: Float64Array;
 }
 
+/** Arrays by hour for a judgement to write into. */
+export interface MouldRoom {
+  readonly index: Float64Array;
+  readonly humidity: Float64Array;
+  /** index that the hour lets nothing pass, −1 when it favours no growth; weeks to growth, 0 while not asked for */
+  readonly limits: Float64Array;
+  readonly weeks: Float64Array;
+}
+
+/** Room for one judgement after another: each writes over the last. */
+export function mouldRoom(): MouldRoom {
+  const column = () => new Float64Array(HOURS);
+  return { index: column(), humidity: column(), limits: column(), weeks: column() };
+}
+
 /**
  * Mould index of a surface.
  *
  * @param surfaceC temperature of the surface by hour [°C], 8760 entries
  * @param vapourPa vapour pressure of the zone's air by hour [Pa], 8760 entries
+ * @param room what to write into; room of its own unless given
  * @returns index and surface humidity by hour
  */
-export function mouldOfSurface(surfaceC: Float64Array, vapourPa: Float64Array): MouldYear {
-  const humidity = new Float64Array(HOURS);
+export function mouldOfSurface(
+  surfaceC: Float64Array,
+  vapourPa: Float64Array,
+  room: MouldRoom = mouldRoom(),
+): MouldYear {
+  const { index, humidity, limits, weeks } = room;
   for (let hour = 0; hour < HOURS; hour++) {
-    humidity[hour] = Math.min(vapourPa[hour]! / saturation(surfaceC[hour]!), 1);
-  }
-  // What an hour lets grow is the same in both years: judged once.
-  const weeks = new Float64Array(HOURS);
-  const limits = new Float64Array(HOURS);
-  for (let hour = 0; hour < HOURS; hour++) {
-    weeks[hour] = weeksOnClass(surfaceC[hour]!, humidity[hour]!, SURFACE_CLASS);
-    if (weeks[hour]! < Number.POSITIVE_INFINITY) {
-      limits[hour] = limitOnClass(surfaceC[hour]!, humidity[hour]!, SURFACE_CLASS);
-    }
+    const surface = surfaceC[hour]!;
+    const damp = Math.min(vapourPa[hour]! / saturation(surface), 1);
+    humidity[hour] = damp;
+    // What an hour lets grow is the same in both years.
+    limits[hour] = limitOnClass(surface, damp, SURFACE_CLASS);
+    weeks[hour] = 0;
   }
   const state = cleanSurface();
-  const index = new Float64Array(HOURS);
+  const stepIn = (hour: number): number => {
+    const limit = limits[hour]!;
+    if (limit < 0) return mouldDeclines(state, 1, SURFACE_CLASS);
+    if (limit <= state.index) return mouldStays(state);
+    if (weeks[hour] === 0) weeks[hour] = weeksOnClass(surfaceC[hour]!, humidity[hour]!, SURFACE_CLASS);
+    return mouldGrows(state, weeks[hour]!, limit, 1, SURFACE_CLASS);
+  };
   let max = 0;
-  const stepIn = (hour: number) => mouldStepIn(state, weeks[hour]!, limits[hour]!, 1, SURFACE_CLASS);
   for (let hour = 0; hour < HOURS; hour++) {
     index[hour] = stepIn(hour);
     max = Math.max(max, index[hour]!);

@@ -172,35 +172,48 @@ export function mouldStep(
   dtHours: number,
   cls: MouldClass,
 ): number {
-  const weeks = weeksOnClass(tempC, humidity, cls);
-  const limit = weeks === Number.POSITIVE_INFINITY ? 0 : limitOnClass(tempC, humidity, cls);
-  return mouldStepIn(state, weeks, limit, dtHours, cls);
+  const limit = limitOnClass(tempC, humidity, cls);
+  if (limit < 0) return mouldDeclines(state, dtHours, cls);
+  if (limit <= state.index) return mouldStays(state);
+  return mouldGrows(state, weeksOnClass(tempC, humidity, cls), limit, dtHours, cls);
 }
 
-/** As `mouldStep`, in conditions already judged by `weeksOnClass` and `limitOnClass`. */
-export function mouldStepIn(
+/**
+ * Index that growth on a class cannot pass at these conditions, −1 when they favour none. As `largestIndex`; whether
+ * growth takes place at all, and the weeks it takes, then need to be known only below it.
+ */
+export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): number {
+  const critical = criticalHumidity(tempC, cls.leastHumidity);
+  if (!favours(tempC, humidity, critical)) return -1;
+  return largestIndex(humidity, critical, cls.limitA, cls.limitB, cls.limitC);
+}
+
+/** Weeks at these conditions, which must favour growth, until it starts on wood of a class's kind. As `weeksToStart`. */
+export function weeksOnClass(tempC: number, humidity: number, cls: MouldClass): number {
+  return weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
+}
+
+/** A step in conditions that favour growth and an index below their limit; changes `state`. */
+export function mouldGrows(
   state: MouldState,
   weeks: number,
   limit: number,
   dtHours: number,
   cls: MouldClass,
 ): number {
-  if (weeks === Number.POSITIVE_INFINITY) return decline(state, dtHours, cls.decline);
   const speed = state.index < 1 ? cls.growthStart : cls.growthVisible;
   return grow(state, dtHours, speed / (168 * weeks), limit);
 }
 
-/** Weeks at these conditions until growth starts on wood of a class's kind; infinite when they favour none. As `weeksToStart`. */
-export function weeksOnClass(tempC: number, humidity: number, cls: MouldClass): number {
-  const critical = criticalHumidity(tempC, cls.leastHumidity);
-  if (!favours(tempC, humidity, critical)) return Number.POSITIVE_INFINITY;
-  return weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
+/** A step in conditions that favour growth, but none past the index there is; changes `state`. */
+export function mouldStays(state: MouldState): number {
+  state.unfavourableHours = 0;
+  return state.index;
 }
 
-/** Index that growth on a class cannot pass at these conditions, which must favour it. As `largestIndex`. */
-export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): number {
-  const critical = criticalHumidity(tempC, cls.leastHumidity);
-  return largestIndex(humidity, critical, cls.limitA, cls.limitB, cls.limitC);
+/** A step in conditions that favour no growth; changes `state`. */
+export function mouldDeclines(state: MouldState, dtHours: number, cls: MouldClass): number {
+  return decline(state, dtHours, cls.decline);
 }
 
 /** One step of a wooden surface by the original model; arguments as `mouldStep`, decline as pine. */
