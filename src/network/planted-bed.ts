@@ -16,8 +16,14 @@ import { MULCHED_BED, openWaterEvaporation, UNDISTURBED_WATER } from '../physics
 /** Latent heat near room temperature [J/kg], ISO 13788 and FAO-56 round 2.45 and 2.50 MJ/kg. */
 export const LATENT_J_PER_KG = 2.45e6;
 
+type Planting = NonNullable<Model['zones'][number]['planting']>;
+
 /** A planted bed for an hour: what it gives in full air, and more by the pascal of deficit. */
 export interface Bed {
+  readonly planting: Planting;
+  /** of the light on the floor: taken up by the canopy, and by the soil below it [–] */
+  readonly canopyShare: number;
+  readonly soilShare: number;
   /** canopy by Penman–Monteith under glass [W], [W/Pa] */
   plantsW: number;
   plantsPerPa: number;
@@ -26,9 +32,19 @@ export interface Bed {
   soilPerPa: number;
 }
 
-/** A bed that gives nothing. */
-export function restingBed(): Bed {
-  return { plantsW: 0, plantsPerPa: 0, soil: 0, soilPerPa: 0 };
+/** A bed that gives nothing yet. */
+export function bedOf(planting: Planting): Bed {
+  const { leafAreaIndex, albedo, soil } = planting;
+  const cover = soil === 'open-water' ? 0 : soil === 'mulched' ? MULCHED_BED : 1;
+  return {
+    planting,
+    canopyShare: canopyRadiation(1, leafAreaIndex, albedo),
+    soilShare: cover * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo),
+    plantsW: 0,
+    plantsPerPa: 0,
+    soil: 0,
+    soilPerPa: 0,
+  };
 }
 
 /**
@@ -41,13 +57,12 @@ export function restingBed(): Bed {
  */
 export function readyBed(
   bed: Bed,
-  planting: NonNullable<Model['zones'][number]['planting']>,
   tempC: number,
   vapourPa: number,
   floorLight: number,
   pressurePa: number,
 ): void {
-  const { bedM2, leafAreaIndex, boundaryResistance, albedo, soil } = planting;
+  const { bedM2, leafAreaIndex, boundaryResistance, soil } = bed.planting;
   bed.plantsW = 0;
   bed.plantsPerPa = 0;
   bed.soil = 0;
@@ -55,16 +70,15 @@ export function readyBed(
   if (tempC <= 0) return;
   if (leafAreaIndex >= 0.05) {
     const deficit = Math.max(0, saturationPressureUnchecked(tempC) - vapourPa);
-    const net = canopyRadiation(floorLight, leafAreaIndex, albedo);
+    const net = bed.canopyShare * floorLight;
     const leaf = leafResistance(net, leafAreaIndex, deficit);
-    bed.plantsW = bedM2 * canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa);
     bed.plantsPerPa = bedM2 * canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, leaf, pressurePa);
+    if (net > 0) bed.plantsW = bedM2 * canopyConstant(tempC, net, boundaryResistance, leaf, pressurePa);
   }
   if (soil === 'open-water') {
     bed.soilPerPa = (bedM2 * openWaterEvaporation(1, 0, 0, UNDISTURBED_WATER)) / 1000;
-    return;
+  } else if (floorLight > 0) {
+    const lightW = bedM2 * bed.soilShare * floorLight;
+    bed.soil = Math.max(0, priestleyTaylor(tempC, lightW)) / LATENT_J_PER_KG;
   }
-  const toSoil = floorLight * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo);
-  const cover = soil === 'mulched' ? MULCHED_BED : 1;
-  bed.soil = (bedM2 * cover * Math.max(0, priestleyTaylor(tempC, toSoil))) / LATENT_J_PER_KG;
 }

@@ -11,7 +11,7 @@ import { dewPointUnchecked, saturationPressureUnchecked } from '../physics/moist
 import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
-import { type Bed, LATENT_J_PER_KG, readyBed, restingBed } from './planted-bed.ts';
+import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
 import { BUFFER_S, createVapourState, loadVapourState, START_HUMIDITY } from './vapour-state.ts';
 
 const KELVIN = 273.15;
@@ -80,8 +80,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   let panes = 0;
   let wets = 0;
   let causes: readonly string[] = [];
-  let plantings: readonly Model['zones'][number]['planting'][] = [];
-  let beds: Bed[] = [];
+  let beds: (Bed | null)[] = [];
   let plantCause = -1;
   let soilCause = -1;
   const byCause = new Float64Array(room.zones * room.causes);
@@ -94,8 +93,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     zones = model.zones.length;
     panes = layout.panes.length;
     wets = 0;
-    plantings = model.zones.map(({ planting }) => planting);
-    beds = model.zones.map(restingBed);
+    beds = model.zones.map(({ planting }) => (planting === null ? null : bedOf(planting)));
     causes = moistureCauses(model);
     plantCause = causes.indexOf(PLANT_CAUSE);
     soilCause = causes.indexOf(SOIL_CAUSE);
@@ -363,7 +361,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
     const { zoneC, floorLight, pressurePa } = inputs;
     const bed = beds[z]!;
-    readyBed(bed, plantings[z]!, clampC(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
+    readyBed(bed, clampC(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
     plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
     plantsPull[z] = bed.plantsPerPa / LATENT_J_PER_KG;
     soilKg[z] = bed.soil;
