@@ -79,6 +79,8 @@ export function createClimateIntake({ workspace, bridge, tell }: IntakeOptions):
 
   async function standIn(year: TypicalYear, from: string): Promise<void> {
     const key = ownKey(year);
+    // Taken in and drawn with in one go, a long file would hold the page up.
+    await new Promise((goOn) => setTimeout(goOn, 0));
     batch(() => {
       question.value = null;
       workspace.keepClimate(key, year);
