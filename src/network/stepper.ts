@@ -175,7 +175,6 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     holdMaxW,
     holdMinW,
   });
-  const { base } = solver;
 
   function load(network: LinearNetwork, stepS: number, initialC: number): void {
     requireNetwork(network);
@@ -207,7 +206,10 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     solver.load(hubs, network.steadyHubs ?? 0);
     Object.assign(stepper, { stepS, nodes, hubs, chains });
     shapes = network.chains.map(() => new Float64Array(0));
-    for (let c = 0; c < chains; c++) takeIn(c);
+    for (let c = 0; c < chains; c++) {
+      takeIn(c);
+      hold(c);
+    }
     refreshEnds();
     refreshSources();
   }
@@ -235,6 +237,7 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   function refreshChain(c: number): void {
     settleInside(c);
     takeIn(c);
+    if (first[c + 1]! - first[c]! > 2) hold(c);
   }
 
   /** Modes of a chain's inside and how much of each there is, from its links and the temperatures in nodeC. */
@@ -242,19 +245,16 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     const start = first[c]!;
     const end = first[c + 1]! - 1;
     const inner = end - start - 1;
-    if (inner < 0) {
-      hold(c);
+    if (inner <= 0) {
+      // One end, or two with nothing but a link between them.
+      const over = inner === 0 ? link[start]! : 0;
+      byChain.insideA[c] = over;
+      byChain.insideB[c] = over;
+      byChain.across[c] = over;
       return;
     }
     const toA = link[start]!;
     const toB = link[end - 1]!;
-    if (inner === 0) {
-      byChain.insideA[c] = toA;
-      byChain.insideB[c] = toA;
-      byChain.across[c] = toA;
-      hold(c);
-      return;
-    }
     const { amount, keeps, fromA, fromB } = byNode;
     const storage = nodeJ.subarray(start + 1, end).map((joule) => joule * perStep);
     const links = link.subarray(start, end);
@@ -291,7 +291,6 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     byChain.insideA[c] = over + restA;
     byChain.insideB[c] = over + restB;
     byChain.across[c] = over;
-    hold(c);
   }
 
   /** What a chain's ends will get in the next step from what they and its inside hold, and from heat put inside. */
@@ -327,14 +326,16 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     const { base } = solver;
     const starts = first;
     const g = endHubG;
+    const at = hubAt;
     const boundary = endBoundary;
     const hubCount = hubs;
     const chainCount = chains;
     for (let i = 0; i < hubCount * hubCount; i++) base[i] = 0;
     for (let c = 0; c < chainCount; c++) {
-      const b = 4 * c + 2;
+      const a = 4 * c;
+      const b = a + 2;
       const over = across[c]!;
-      const tieA = storageA[c]! + boundary[2 * c]! + insideA[c]! + g[b - 2]! + g[b - 1]!;
+      const tieA = storageA[c]! + boundary[2 * c]! + insideA[c]! + g[a]! + g[a + 1]!;
       const tieB = storageB[c]! + boundary[2 * c + 1]! + insideB[c]! + g[b]! + g[b + 1]!;
       // A massless end held by nothing leaves nothing to divide by; the floors keep it finite.
       if (starts[c]! + 1 === starts[c + 1]!) {
@@ -349,39 +350,37 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
         tiedB[c] = tieA * inverseDeterminant;
       }
       addEnd(b, tiedB[c]!);
-      if (hubAt[b - 2]! === hubCount) continue;
-      addEnd(b - 2, tiedA[c]!);
-      addCross(b - 2, b, cross[c]!);
+      if (at[a]! === hubCount) continue;
+      addEnd(a, tiedA[c]!);
+      for (let s = a; s < b; s++) for (let t = b; t < b + 2; t++) couple(s, t, cross[c]!);
     }
     solver.refresh();
   }
 
   /** An end's own couplings on the hub system: +g on the diagonal, −g·k·g among its hubs. */
   function addEnd(slot: number, k: number): void {
-    const g0 = endHubG[slot]!;
-    const g1 = endHubG[slot + 1]!;
-    const h0 = hubAt[slot]!;
-    const h1 = hubAt[slot + 1]!;
-    if (h0 < hubs) base[h0 * hubs + h0]! += g0 - g0 * k * g0;
-    if (h1 < hubs) base[h1 * hubs + h1]! += g1 - g1 * k * g1;
-    if (h0 === hubs || h1 === hubs) return;
-    base[h0 * hubs + h1]! -= g0 * k * g1;
-    base[h1 * hubs + h0]! -= g0 * k * g1;
+    const g = endHubG;
+    const at = hubAt;
+    const { base } = solver;
+    const hubCount = hubs;
+    const g0 = g[slot]!;
+    const g1 = g[slot + 1]!;
+    const h0 = at[slot]!;
+    const h1 = at[slot + 1]!;
+    if (h0 < hubCount) base[h0 * hubCount + h0]! += g0 - g0 * k * g0;
+    if (h1 < hubCount) base[h1 * hubCount + h1]! += g1 - g1 * k * g1;
+    couple(slot, slot + 1, k);
   }
 
-  /** The coupling between hubs of one end and hubs of the other, both ways. */
-  function addCross(slotA: number, slotB: number, k: number): void {
-    for (let s = slotA; s < slotA + 2; s++) {
-      const hub = endHub[s]!;
-      if (hub < 0) continue;
-      for (let t = slotB; t < slotB + 2; t++) {
-        const other = endHub[t]!;
-        if (other < 0) continue;
-        const value = endHubG[s]! * k * endHubG[t]!;
-        base[hub * hubs + other]! -= value;
-        base[other * hubs + hub]! -= value;
-      }
-    }
+  /** −g·k·g between the hubs of two slots, both ways. */
+  function couple(slot: number, other: number, k: number): void {
+    const from = hubAt[slot]!;
+    const to = hubAt[other]!;
+    const hubCount = hubs;
+    if (from === hubCount || to === hubCount) return;
+    const value = endHubG[slot]! * k * endHubG[other]!;
+    solver.base[from * hubCount + to]! -= value;
+    solver.base[to * hubCount + from]! -= value;
   }
 
   function refreshSources(): void {
