@@ -205,7 +205,7 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     holdMinW.fill(Number.NEGATIVE_INFINITY);
     solver.load(hubs, network.steadyHubs ?? 0);
     Object.assign(stepper, { stepS, nodes, hubs, chains });
-    shapes = network.chains.map(() => new Float64Array(0));
+    shapes = network.chains.map(() => new Float64Array(1));
     for (let c = 0; c < chains; c++) {
       takeIn(c);
       hold(c);
@@ -245,14 +245,37 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     const start = first[c]!;
     const end = first[c + 1]! - 1;
     const inner = end - start - 1;
-    if (inner <= 0) {
+    if (inner > 1) takeInModes(c, start, end);
+    else if (inner === 1) takeInNode(c, start + 1);
+    else {
       // One end, or two with nothing but a link between them.
       const over = inner === 0 ? link[start]! : 0;
       byChain.insideA[c] = over;
       byChain.insideB[c] = over;
       byChain.across[c] = over;
-      return;
     }
+  }
+
+  /** A single inner node is its own mode: the middle sheet of three, whose links change every hour. */
+  function takeInNode(c: number, node: number): void {
+    const { amount, keeps, fromA, fromB } = byNode;
+    const stored = nodeJ[node]! * perStep;
+    const toA = link[node - 1]!;
+    const toB = link[node]!;
+    const all = stored + toA + toB;
+    const root = Math.sqrt(all);
+    shapes[c]![0] = 1 / root;
+    amount[node] = root * nodeC[node]!;
+    keeps[node] = stored / all;
+    fromA[node] = toA / root;
+    fromB[node] = toB / root;
+    byChain.insideA[c] = (toA * (stored + toB)) / all;
+    byChain.insideB[c] = (toB * (stored + toA)) / all;
+    byChain.across[c] = (toA * toB) / all;
+  }
+
+  function takeInModes(c: number, start: number, end: number): void {
+    const inner = end - start - 1;
     const toA = link[start]!;
     const toB = link[end - 1]!;
     const { amount, keeps, fromA, fromB } = byNode;
