@@ -6,12 +6,9 @@
 // linear function of the hubs the chain touches; substituting that gives the hub system. Unconditionally stable, first
 // order in time; error against exact solutions is measured in tests/published/annual-network.test.ts.
 
+import { createChainInsides } from './chain-insides.ts';
 import { hubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
-import { wallModes } from './wall-modes.ts';
-
-/** A mode loses at least this share in a step; slower ones cannot be told from 1 [–]. */
-const SLOWEST = 1e-13;
 
 /** Arrays are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
 export interface Stepper {
@@ -112,34 +109,18 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const hubBoundary = new Float64Array(room.hubs);
   const hubLink = new Float64Array(room.hubs * room.hubs);
 
-  // All arrays by node have one length, and all by chain: one check of the index then serves a line of the hot loops.
-  const perNode = () => new Float64Array(room.nodes);
-  const byNode = {
-    nodeC: perNode(),
-    /** at the places of the inner nodes: how much there is of each mode, the share a step keeps, what it takes of each end */
-    amount: perNode(),
-    keeps: perNode(),
-    fromA: perNode(),
-    fromB: perNode(),
-    /** what heat inside the chain adds to each mode in a step */
-    fed: perNode(),
-  };
+  const nodeC = new Float64Array(room.nodes);
+  const nodeW = new Float64Array(room.nodes);
+  const insides = createChainInsides(room, { first, nodeJ, link, nodeW, nodeC });
+  // All arrays by chain have one length, as have all by node: one check of the index then serves a line of the hot loops.
   const perChain = () => new Float64Array(room.chains);
   const byChain = {
-    /** of each end: heat capacity over the step, what ties it to the inside less what comes back, to the other end [W/K] */
-    storageA: perChain(),
-    storageB: perChain(),
-    insideA: perChain(),
-    insideB: perChain(),
-    across: perChain(),
-    /** heat from sources and boundary; from what end and inside hold of the step before, and heat put inside [W] */
+    ...insides.byChain,
+    /** heat into each end from sources and boundary [W] */
     sourceA: perChain(),
     sourceB: perChain(),
-    heldA: perChain(),
-    heldB: perChain(),
-    /** 1 where heat may be put inside, and while it is */
+    /** 1 where heat may be put inside */
     mayFeed: perChain(),
-    isFed: perChain(),
     /** end temperature per watt, tied to the hubs: at a, at b from a, at b [K/W]; those temperatures without the hubs [°C] */
     tiedA: perChain(),
     cross: perChain(),
@@ -147,13 +128,9 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     endFreeA: perChain(),
     endFreeB: perChain(),
   };
-  /** of each chain: node · nodes + mode, for its inner nodes */
-  let shapes: Float64Array[] = [];
-  const { nodeC } = byNode;
   const hubsAndNone = new Float64Array(room.hubs + 1);
   const hubC = hubsAndNone.subarray(0, room.hubs);
   const endSum = new Float64Array(2 * room.chains);
-  const nodeW = new Float64Array(room.nodes);
   const hubW = new Float64Array(room.hubs);
   const hubBoundaryC = new Float64Array(room.hubs);
   const holdLowC = new Float64Array(room.hubs);
@@ -162,7 +139,6 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const holdMinW = new Float64Array(room.hubs);
   const hubPerS = new Float64Array(room.hubs);
   const fixedRhs = new Float64Array(room.hubs + 1);
-  let perStep = 0;
 
   const solver = hubSolver(room.hubs, {
     fixedRhs,
@@ -181,17 +157,14 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     if (!(stepS > 0 && Number.isFinite(stepS))) throw new RangeError(`stepS is ${stepS} s; allowed above 0`);
     chains = network.chains.length;
     hubs = network.hubs.length;
-    perStep = 1 / stepS;
     for (const array of [nodeW, hubW, link, endSum, hubLink, endHubG, fixedRhs]) array.fill(0);
-    for (const array of Object.values(byChain)) array.fill(0);
-    byNode.fed.fill(0);
     endHub.fill(-1);
     network.chains.forEach(loadChain);
     nodes = first[chains]!;
     for (let e = 0; e < endHub.length; e++) hubAt[e] = endHub[e]! < 0 ? hubs : endHub[e]!;
     network.hubs.forEach(({ capacity, boundary }, h) => {
       hubJ[h] = capacity;
-      hubPerS[h] = capacity * perStep;
+      hubPerS[h] = capacity / stepS;
       hubBoundary[h] = boundary;
     });
     for (const { from, to, conductance } of network.hubLinks) {
@@ -205,11 +178,7 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     holdMinW.fill(Number.NEGATIVE_INFINITY);
     solver.load(hubs, network.steadyHubs ?? 0);
     Object.assign(stepper, { stepS, nodes, hubs, chains });
-    shapes = network.chains.map(() => new Float64Array(1));
-    for (let c = 0; c < chains; c++) {
-      takeIn(c);
-      hold(c);
-    }
+    insides.load(chains, stepS);
     refreshEnds();
     refreshSources();
   }
@@ -220,9 +189,6 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     first[c + 1] = start + count;
     nodeJ.set(chain.capacity, start);
     link.set(chain.link, start);
-    // Both ends of a chain of one node are that node; what it holds and is given is written down at b.
-    byChain.storageA[c] = count > 1 ? chain.capacity[0]! * perStep : 0;
-    byChain.storageB[c] = chain.capacity[count - 1]! * perStep;
     byChain.mayFeed[c] = count > 2 && !chain.heatAtEnds ? 1 : 0;
     [chain.a, chain.b].forEach((end, side) => {
       const e = 2 * c + side;
@@ -232,116 +198,6 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
         endHubG[2 * e + slot] = conductance;
       });
     });
-  }
-
-  function refreshChain(c: number): void {
-    settleInside(c);
-    takeIn(c);
-    if (first[c + 1]! - first[c]! > 2) hold(c);
-  }
-
-  /** Modes of a chain's inside and how much of each there is, from its links and the temperatures in nodeC. */
-  function takeIn(c: number): void {
-    const start = first[c]!;
-    const end = first[c + 1]! - 1;
-    const inner = end - start - 1;
-    if (inner > 1) takeInModes(c, start, end);
-    else if (inner === 1) takeInNode(c, start + 1);
-    else {
-      // One end, or two with nothing but a link between them.
-      const over = inner === 0 ? link[start]! : 0;
-      byChain.insideA[c] = over;
-      byChain.insideB[c] = over;
-      byChain.across[c] = over;
-    }
-  }
-
-  /** A single inner node is its own mode: the middle sheet of three, whose links change every hour. */
-  function takeInNode(c: number, node: number): void {
-    const { amount, keeps, fromA, fromB } = byNode;
-    const stored = nodeJ[node]! * perStep;
-    const toA = link[node - 1]!;
-    const toB = link[node]!;
-    const all = stored + toA + toB;
-    const root = Math.sqrt(all);
-    shapes[c]![0] = 1 / root;
-    amount[node] = root * nodeC[node]!;
-    keeps[node] = stored / all;
-    fromA[node] = toA / root;
-    fromB[node] = toB / root;
-    byChain.insideA[c] = (toA * (stored + toB)) / all;
-    byChain.insideB[c] = (toB * (stored + toA)) / all;
-    byChain.across[c] = (toA * toB) / all;
-  }
-
-  function takeInModes(c: number, start: number, end: number): void {
-    const inner = end - start - 1;
-    const toA = link[start]!;
-    const toB = link[end - 1]!;
-    const { amount, keeps, fromA, fromB } = byNode;
-    const storage = nodeJ.subarray(start + 1, end).map((joule) => joule * perStep);
-    const links = link.subarray(start, end);
-    const modes = wallModes(storage, links);
-    const shape = modes.shapes;
-    shapes[c] = shape;
-    let restA = 0;
-    let restB = 0;
-    let over = 0;
-    for (let k = 0; k < inner; k++) {
-      const i = start + 1 + k;
-      const ownA = toA * shape[k]!;
-      const ownB = toB * shape[(inner - 1) * inner + k]!;
-      keeps[i] = modes.keeps[k]!;
-      fromA[i] = ownA;
-      fromB[i] = ownB;
-      // What a mode gives back once inside and ends are one degree warm. Ends and inside tied by the sum of that, not by
-      // the link less what comes through, leave steady heat neither made nor lost by round-off.
-      const steady = (modes.keeps[k]! * (ownA + ownB)) / Math.max(SLOWEST, 1 - modes.keeps[k]!);
-      restA += ownA * steady;
-      restB += ownB * steady;
-      over += ownA * ownB;
-      // Shapes are orthonormal in storage and conduction together: SᵀM T, M with three entries a row.
-      let sum = 0;
-      for (let n = 0; n < inner; n++) {
-        const at = start + 1 + n;
-        const pull = (storage[n]! + links[n]! + links[n + 1]!) * nodeC[at]!;
-        const before = n > 0 ? links[n]! * nodeC[at - 1]! : 0;
-        const after = n < inner - 1 ? links[n + 1]! * nodeC[at + 1]! : 0;
-        sum += shape[n * inner + k]! * (pull - before - after);
-      }
-      amount[i] = sum;
-    }
-    byChain.insideA[c] = over + restA;
-    byChain.insideB[c] = over + restB;
-    byChain.across[c] = over;
-  }
-
-  /** What a chain's ends will get in the next step from what they and its inside hold, and from heat put inside. */
-  function hold(c: number): void {
-    const { amount, keeps, fromA, fromB, fed } = byNode;
-    const start = first[c]!;
-    const end = first[c + 1]! - 1;
-    let atA = byChain.storageA[c]! * nodeC[start]!;
-    let atB = byChain.storageB[c]! * nodeC[end]!;
-    for (let i = start + 1; i < end; i++) {
-      const kept = keeps[i]! * amount[i]! + fed[i]!;
-      atA += fromA[i]! * kept;
-      atB += fromB[i]! * kept;
-    }
-    byChain.heldA[c] = atA;
-    byChain.heldB[c] = atB;
-  }
-
-  function settleInside(c: number): void {
-    const { amount } = byNode;
-    const shape = shapes[c]!;
-    const start = first[c]! + 1;
-    const inner = first[c + 1]! - 1 - start;
-    for (let n = 0; n < inner; n++) {
-      let sum = 0;
-      for (let k = 0; k < inner; k++) sum += shape[n * inner + k]! * amount[start + k]!;
-      nodeC[start + n] = sum;
-    }
   }
 
   function refreshEnds(): void {
@@ -420,24 +276,8 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
       const atB = heat[end]! + boundary[2 * c + 1]! * outsideC[2 * c + 1]!;
       sourceA[c] = start < end ? heat[start]! + atA : 0;
       sourceB[c] = start < end ? atB : atB + atA;
-      if (mayFeed[c] === 1) feed(c);
+      if (mayFeed[c] === 1) insides.feed(c);
     }
-  }
-
-  /** Heat put into the nodes between a chain's ends, as what it adds to each mode. */
-  function feed(c: number): void {
-    const { fed } = byNode;
-    const shape = shapes[c]!;
-    const start = first[c]! + 1;
-    const inner = first[c + 1]! - 1 - start;
-    byChain.isFed[c] = 0;
-    for (let k = 0; k < inner; k++) {
-      let sum = 0;
-      for (let n = 0; n < inner; n++) sum += shape[n * inner + k]! * nodeW[start + n]!;
-      fed[start + k] = sum;
-      if (sum !== 0) byChain.isFed[c] = 1;
-    }
-    hold(c);
   }
 
   function addHeat(end: number, watt: number): void {
@@ -474,7 +314,8 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
 
   function endStep(): void {
     solver.finish();
-    const { nodeC, amount, keeps, fromA, fromB } = byNode;
+    const { amount, keeps, fromA, fromB } = insides.byMode;
+    const temperature = nodeC;
     const { tiedA, cross, tiedB, endFreeA, endFreeB, heldA, heldB, storageA, storageB, isFed } = byChain;
     const hubCount = hubs;
     const chainCount = chains;
@@ -500,8 +341,8 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
         endB += over * pullA;
         sums[2 * c + 1]! += endB;
       }
-      nodeC[start] = endA;
-      nodeC[end] = endB;
+      temperature[start] = endA;
+      temperature[end] = endB;
       sums[2 * c]! += endA;
       // The hot loop.
       let atA = storageA[c]! * endA;
@@ -517,16 +358,8 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
       }
       heldA[c] = atA;
       heldB[c] = atB;
-      if (isFed[c] === 1) addFed(c);
+      if (isFed[c] === 1) insides.addFed(c);
     }
-  }
-
-  /** The step of a chain's modes once more, with what heat inside adds to them. */
-  function addFed(c: number): void {
-    const { amount, fed } = byNode;
-    const end = first[c + 1]! - 1;
-    for (let i = first[c]! + 1; i < end; i++) amount[i]! += fed[i]!;
-    hold(c);
   }
 
   const stepper: LoadableStepper = {
@@ -556,11 +389,11 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     heldW: solver.heldW,
     nodeJ,
     hubJ,
-    refreshChain,
+    refreshChain: insides.refresh,
     refreshEnds,
     refreshSources,
     addHeat,
-    settleInside,
+    settleInside: insides.settle,
     step() {
       beginStep();
       solver.solve();
