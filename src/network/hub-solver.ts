@@ -130,7 +130,7 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
   }
 
   function solve(): void {
-    if (moving === 2) factorTwo();
+    if (moving === 2) solveTwo();
     else factorAny();
     hold();
     const { hubC, answer } = kept;
@@ -139,25 +139,33 @@ export function hubSolver(most: number, inputs: HubInputs): HubSolver {
     for (let i = 0; i < rest; i++) hubC[first + i] = answer[i]!;
   }
 
-  /** The same as factorAny for two moving hubs, a house and its sunspace, written out: it runs at every trial. */
-  function factorTwo(): void {
-    const { condensed, condensedRhs, lower, pivot, answer, unitReady } = kept;
+  /**
+   * The same as factorAny for two moving hubs, a house and its sunspace, by the inverse: it runs at every trial, and
+   * one division waits less than four. The link between the two is kept out of the difference, however large it is.
+   */
+  function solveTwo(): void {
+    const { condensed, condensedRhs, answer, unit, unitReady } = kept;
     const { boundary, boundaryC, link } = inputs;
     const one = steady;
     const two = steady + 1;
     const between = link[one * hubs + two]!;
-    const first = condensed[0]! + boundary[one]! + between;
-    const off = (condensed[2]! - between) / first;
-    const second = condensed[3]! + boundary[two]! + between - off * off * first;
+    const own = condensed[0]! + boundary[one]!;
+    const other = condensed[3]! + boundary[two]!;
+    const cross = condensed[2]!;
+    const inverse = 1 / (own * other - cross * cross + between * (own + other + 2 * cross));
+    const atOne = (other + between) * inverse;
+    const atTwo = (own + between) * inverse;
+    const over = (between - cross) * inverse;
     const rightOne = condensedRhs[0]! + boundary[one]! * boundaryC[one]!;
-    const rightTwo = condensedRhs[1]! + boundary[two]! * boundaryC[two]! - off * rightOne;
-    lower[2] = off;
-    pivot[0] = first;
-    pivot[1] = second;
-    unitReady[0] = 0;
-    unitReady[1] = 0;
-    answer[1] = rightTwo / second;
-    answer[0] = rightOne / first - off * answer[1]!;
+    const rightTwo = condensedRhs[1]! + boundary[two]! * boundaryC[two]!;
+    answer[0] = atOne * rightOne + over * rightTwo;
+    answer[1] = over * rightOne + atTwo * rightTwo;
+    unit[0] = atOne;
+    unit[1] = over;
+    unit[2] = over;
+    unit[3] = atTwo;
+    unitReady[0] = 1;
+    unitReady[1] = 1;
   }
 
   function factorAny(): void {
