@@ -161,6 +161,25 @@ test('two held hubs that share heat both keep their set-points', () => {
   expect(stepper.hubC[1]).toBeGreaterThanOrEqual(18 - 1e-8);
 });
 
+test('two rooms joined by next to no resistance stand at one temperature and lose no heat to round-off', () => {
+  const network: LinearNetwork = {
+    chains: [],
+    hubs: [
+      { id: 'room', capacity: 1e5, boundary: 10 },
+      { id: 'next', capacity: 2e5, boundary: 30 },
+    ],
+    hubLinks: [{ from: 0, to: 1, conductance: 1e9 }],
+  };
+  const stepper = compileStepper(network, 900, 0);
+  stepper.hubBoundaryC.fill(0);
+  stepper.hubW[0] = 800;
+  for (let n = 0; n < 400; n++) stepper.step();
+  // Steady: 800 W over 10 + 30 W/K.
+  expect(stepper.hubC[0]).toBeCloseTo(20, 5);
+  expect(stepper.hubC[1]).toBeCloseTo(20, 5);
+  expect(10 * stepper.hubC[0]! + 30 * stepper.hubC[1]!).toBeCloseTo(800, 9);
+});
+
 test('a network that cannot be stepped is refused by name', () => {
   const bad = (chain: Partial<Chain>): LinearNetwork => ({
     ...oneRoom,
