@@ -11,13 +11,15 @@ import { blankMoment, momentOf, scheduled, scheduledWithin } from './clock.ts';
 import { createDrivers } from './drivers.ts';
 import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
 import { createHourSums } from './hour-sums.ts';
+import { createLatentHeat } from './latent-heat.ts';
 import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout.ts';
 import { createLedger } from './ledger.ts';
 import { createRecorder } from './recorder.ts';
 import { createStepper } from './stepper.ts';
 import { createFilms, type OutdoorHour } from './surface-films.ts';
 import { createTemperatureSearch } from './temperature-search.ts';
-import { createVapour, moistureCauses, type VapourInputs } from './vapour.ts';
+import { createVapour, moistureCauses } from './vapour.ts';
+import type { VapourInputs } from './vapour-state.ts';
 import type { Year } from './year.ts';
 
 export interface SimulateOptions {
@@ -36,10 +38,6 @@ export interface SimulateOptions {
 const STEPS_PER_HOUR = 4;
 const WARM_UP_DAYS = 28;
 const START_C = 18;
-/** Share of the latent heat owed that a step pays; of 0.5 to 1 the one whose year changed least with a finer step. */
-const LATENT_SHARE = 0.6;
-/** Less than this is paid at once [W]: owed forever it would shrink to numbers too small to reckon with quickly. */
-const LEAST_OWED_W = 1e-6;
 /** Rounds of flow and temperature in a step; two to four are usual. */
 const MOST_TRIALS = 30;
 
@@ -108,18 +106,11 @@ function createEngine(room: EngineRoom): Engine {
   const search = createTemperatureSearch(room, zoneC, answerC);
   const sums = createHourSums(room, stepper, flows, vapour, drivers);
   const recorder = createRecorder(room, stepper, flows, vapour, drivers, sums);
-  /** latent heat on each pane's inner node in the step that runs [W] */
-  const latentInNodes = new Float64Array(room.panes);
+  const latent = createLatentHeat(room, stepper, drivers, vapour, sums);
   const ledger = createLedger(room, stepper, drivers, sums);
   const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
-  /** the inner end of each pane's chain, and its node */
-  const paneEnd = new Int32Array(room.panes);
+  /** node of each pane's inner face */
   const paneInner = new Int32Array(room.panes);
-  /** latent heat still to be paid to zones' air and panes [W] */
-  const owedAir = new Float64Array(room.zones);
-  const owedPanes = new Float64Array(room.panes);
-  /** a pane holds or owes latent heat */
-  let panesOwe = false;
   /** whose heating follows its schedule within the hour */
   const ramps = new Float64Array(room.zones);
   let anyRamp = false;
@@ -131,7 +122,7 @@ function createEngine(room: EngineRoom): Engine {
 
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
-    if (panesOwe) latentInNodes.fill(0);
+    latent.beginHour();
     outdoor.dryBulbC = climate.year.dryBulbC[hour]!;
     outdoor.groundC = outdoor.dryBulbC;
     outdoor.skyC = climate.skyTempC[hour]!;
@@ -167,7 +158,7 @@ function createEngine(room: EngineRoom): Engine {
     readZones();
     if (n === 0 || anyRamp) setThermostats(n);
     flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
-    if (withWater) applyLatent();
+    if (withWater) latent.pay();
     stepper.beginStep();
     search.begin();
     for (let trial = 0; trial < MOST_TRIALS; trial++) {
@@ -229,41 +220,6 @@ function createEngine(room: EngineRoom): Engine {
     }
   }
 
-  /**
-   * Latent heat of the water, owed by one step and paid over the next ones, most of it in the first. Paid all at
-   * once it would answer a step late to itself, and a wet, closed room would ring.
-   */
-  function applyLatent(): void {
-    const { hubW } = stepper;
-    const { airGain } = drivers;
-    const { airW } = vapour;
-    const owing = owedAir;
-    const count = zones;
-    for (let z = 0; z < count; z++) {
-      const owed = owing[z]! + airW[z]!;
-      const paid = owed * LATENT_SHARE;
-      owing[z] = owed - paid;
-      hubW[airHub(z, count)] = airGain[z]! + paid;
-    }
-    if (panesOwe || vapour.wetPanes() > 0) payPanes();
-  }
-
-  function payPanes(): void {
-    const { paneW } = vapour;
-    const { paneLatentW } = sums;
-    panesOwe = false;
-    for (let p = 0; p < panes; p++) {
-      const owed = owedPanes[p]! + paneW[p]!;
-      if (owed === 0 && latentInNodes[p]! === 0) continue;
-      const paid = Math.abs(owed) > LEAST_OWED_W ? owed * LATENT_SHARE : owed;
-      owedPanes[p] = owed - paid;
-      stepper.addHeat(paneEnd[p]!, paid - latentInNodes[p]!);
-      latentInNodes[p] = paid;
-      paneLatentW[p]! += paid;
-      panesOwe = true;
-    }
-  }
-
   /** Set-points hold for the hour, unless they rise within it. */
   function setThermostats(n: number): void {
     const { holdLowC, holdHighC, holdMaxW, holdMinW } = stepper;
@@ -297,14 +253,13 @@ function createEngine(room: EngineRoom): Engine {
     ledger.load(model, layout);
     zoneC.fill(START_C);
     search.load(zones);
-    for (const array of [paneC, owedAir, owedPanes, latentInNodes]) array.fill(0);
-    panesOwe = false;
+    paneC.fill(0);
+    latent.load(layout);
     modelZones.forEach(({ thermostat }, z) => {
       ramps[z] = thermostat?.heatC?.ramp ? 1 : 0;
     });
     anyRamp = modelZones.some(({ thermostat }) => thermostat?.heatC?.ramp);
     layout.panes.forEach(({ chain }, p) => {
-      paneEnd[p] = 2 * chain + 1;
       paneInner[p] = stepper.first[chain + 1]! - 1;
     });
   }

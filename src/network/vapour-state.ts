@@ -5,6 +5,7 @@ import type { Model } from '../model/model.ts';
 import { saturationPressure } from '../physics/moist-air.ts';
 import { bufferCapacity } from '../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../physics/surface-condensation.ts';
+import type { Moment } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
 
@@ -16,6 +17,26 @@ const VAPOUR_GAS = 461.5;
 /** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
 const PANE_CONVECTION = 2.5;
 export const START_HUMIDITY = 0.5;
+
+/** What the water depends on, written by the run: scalars before each hour, arrays before each step. */
+export interface VapourInputs {
+  readonly moment: Moment;
+  stepS: number;
+  outdoorRatio: number;
+  pressurePa: number;
+  /** exchange of each zone with outdoors, and between zones [kg/s] */
+  readonly outdoors: Float64Array;
+  readonly between: Float64Array;
+  readonly zoneC: Float64Array;
+  /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
+  readonly ratio: Float64Array;
+  /** relative humidity of each zone over water, written by the step, 0…1 */
+  readonly humidity: Float64Array;
+  /** light on each zone's floor [W/m²] */
+  readonly floorLight: Float64Array;
+  /** inner face of each pane [°C] */
+  readonly paneC: Float64Array;
+}
 
 export type VapourState = ReturnType<typeof createVapourState>;
 

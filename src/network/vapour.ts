@@ -7,14 +7,20 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../model/model.ts';
-import { dewPointUnchecked, saturationPressureUnchecked } from '../physics/moist-air.ts';
-import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
+import { saturationPressureUnchecked } from '../physics/moist-air.ts';
+import { addToTable, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
+import { clampC, createPaneDew } from './pane-dew.ts';
 import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
-import { BUFFER_S, createVapourState, loadVapourState, START_HUMIDITY } from './vapour-state.ts';
+import {
+  BUFFER_S,
+  createVapourState,
+  loadVapourState,
+  START_HUMIDITY,
+  type VapourInputs,
+} from './vapour-state.ts';
 
-const KELVIN = 273.15;
 /** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
 const FOG_PULL = 1000;
 
@@ -50,35 +56,15 @@ export interface Vapour {
   step(): void;
 }
 
-/** What the water depends on, written by the run: scalars before each hour, arrays before each step. */
-export interface VapourInputs {
-  readonly moment: Moment;
-  stepS: number;
-  outdoorRatio: number;
-  pressurePa: number;
-  /** exchange of each zone with outdoors, and between zones [kg/s] */
-  readonly outdoors: Float64Array;
-  readonly between: Float64Array;
-  readonly zoneC: Float64Array;
-  /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
-  readonly ratio: Float64Array;
-  /** relative humidity of each zone over water, written by the step, 0…1 */
-  readonly humidity: Float64Array;
-  /** light on each zone's floor [W/m²] */
-  readonly floorLight: Float64Array;
-  /** inner face of each pane [°C] */
-  readonly paneC: Float64Array;
-}
-
 export const PLANT_CAUSE = 'plants';
 export const SOIL_CAUSE = 'soil and water';
 
 /** Water of a run, with room for so much; load() before use. */
 export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   const state = createVapourState(room);
+  const paneDew = createPaneDew(state, inputs);
   let zones = 0;
   let panes = 0;
-  let wets = 0;
   let causes: readonly string[] = [];
   let beds: (Bed | null)[] = [];
   let plantCause = -1;
@@ -92,7 +78,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;
     panes = layout.panes.length;
-    wets = 0;
+    paneDew.load(zones, panes);
     beds = model.zones.map(({ planting }) => (planting === null ? null : bedOf(planting)));
     causes = moistureCauses(model);
     plantCause = causes.indexOf(PLANT_CAUSE);
@@ -114,20 +100,18 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     beginStep();
     balance();
     // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
-    for (let pass = 0; pass < wets + 3 * zones && corrects(); pass++) balance();
+    for (let pass = 0; pass < paneDew.count() + 3 * zones && corrects(); pass++) balance();
     settleZones();
-    settlePanes();
+    paneDew.settle();
     settleFog();
   }
 
   /** What is known at the step's start: saturation of the zones, and which panes water meets. */
   function beginStep(): void {
     const { perRatio, airW, dew, saturated, full, foggy, bedDries, plantsPull, soilPull } = state.zone;
-    const { dewPointC, pressure } = state.zone;
-    const { zoneOf, film, paneW, wet } = state.pane;
-    const { pressurePa, zoneC, ratio, paneC } = inputs;
+    const { dewPointC } = state.zone;
+    const { pressurePa, zoneC, ratio } = inputs;
     const zoneCount = zones;
-    const paneCount = panes;
     for (let z = 0; z < zoneCount; z++) {
       perRatio[z] = pressurePa / (0.622 + ratio[z]!);
       airW[z] = 0;
@@ -139,36 +123,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
       bedDries[z] = plantsPull[z]! + soilPull[z]! > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
     }
-    for (let w = 0; w < wets; w++) paneW[wet[w]!] = 0;
-    wets = 0;
-    for (let p = 0; p < paneCount; p++) {
-      // A dry pane above the dew point takes no dew: no need to know its saturation; nor the dew point, by a warm pane.
-      if (film[p] === 0) {
-        const z = zoneOf[p]!;
-        if (paneC[p]! >= zoneC[z]!) continue;
-        if (Number.isNaN(dewPointC[z]!)) dewPointC[z] = dewPointUnchecked(pressure[z]!);
-        if (paneC[p]! > dewPointC[z]!) continue;
-      }
-      meetPane(p);
-    }
-  }
-
-  /** Dew, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
-  function meetPane(p: number): void {
-    const { zoneOf, film, transfer, wet, dewMode, dewPull, saturation } = state.pane;
-    const { stepS, paneC } = inputs;
-    const full = saturationPressureUnchecked(clampC(paneC[p]!));
-    saturation[p] = full;
-    const pull = transfer[p]! / (paneC[p]! + KELVIN);
-    const drying = pull * (full - state.zone.pressure[zoneOf[p]!]!);
-    wet[wets++] = p;
-    if (film[p]! >= drying * stepS) {
-      dewMode[p] = 1;
-      dewPull[p] = pull;
-    } else {
-      dewMode[p] = 2;
-      dewPull[p] = film[p]! / stepS;
-    }
+    paneDew.begin();
   }
 
   /** The humidity ratios at the step's end, into `rhs`. */
@@ -205,23 +160,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
       rows[z * count + z]! += diagonal;
       right[z] = given;
     }
-    if (wets > 0) balancePanes();
+    if (paneDew.count() > 0) paneDew.addTo(rows, right);
     solveSmall(rows, right, count);
-  }
-
-  function balancePanes(): void {
-    const { zoneOf, wet, dewMode, dewPull, saturation } = state.pane;
-    const { perRatio } = state.zone;
-    for (let w = 0; w < wets; w++) {
-      const p = wet[w]!;
-      const z = zoneOf[p]!;
-      if (dewMode[p] === 1) {
-        matrix[z * zones + z]! += dewPull[p]! * perRatio[z]!;
-        rhs[z]! += dewPull[p]! * saturation[p]!;
-      } else {
-        rhs[z]! += dewPull[p]!;
-      }
-    }
   }
 
   /**
@@ -244,20 +184,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
         found = true;
       }
     }
-    for (let w = 0; w < wets; w++) if (driesUp(state.pane.wet[w]!)) found = true;
-    return found;
-  }
-
-  /** A pane that would give more than its film gives it all. */
-  function driesUp(p: number): boolean {
-    const { zoneOf, film, dewMode, dewPull, saturation } = state.pane;
-    if (dewMode[p] !== 1) return false;
-    const z = zoneOf[p]!;
-    const air = rhs[z]! * state.zone.perRatio[z]!;
-    if (dewPull[p]! * (air - saturation[p]!) * inputs.stepS >= -film[p]!) return false;
-    dewMode[p] = 2;
-    dewPull[p] = film[p]! / inputs.stepS;
-    return true;
+    return paneDew.driesUp(right) || found;
   }
 
   function settleZones(): void {
@@ -292,26 +219,6 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     byCause[z * causes.length + soilCause]! += soil * stepS;
     released[z]! += plants + soil;
     airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
-  }
-
-  function settlePanes(): void {
-    const { zoneOf, film, fullFilm, paneW, wet, dewMode, dewPull, saturation } = state.pane;
-    const { pressure, dew, drained, received } = state.zone;
-    const { stepS } = inputs;
-    for (let w = 0; w < wets; w++) {
-      const p = wet[w]!;
-      const z = zoneOf[p]!;
-      const rate = dewMode[p] === 1 ? dewPull[p]! * (pressure[z]! - saturation[p]!) : -dewPull[p]!;
-      film[p] = Math.max(0, film[p]! + rate * stepS);
-      dew[z]! += rate;
-      paneW[p] = rate * LATENT_J_PER_KG;
-      if (film[p]! > fullFilm[p]!) {
-        const run = film[p]! - fullFilm[p]!;
-        film[p] = fullFilm[p]!;
-        drained[z]! += run;
-        received[z]! -= run;
-      }
-    }
   }
 
   /**
@@ -383,7 +290,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     humidity: inputs.humidity,
     airW,
     paneW: state.pane.paneW,
-    wetPanes: () => wets,
+    wetPanes: paneDew.count,
     byCause,
     causes: () => causes,
     dew,
@@ -408,11 +315,6 @@ export function moistureCauses(model: Model): string[] {
     if (zone.planting !== null && zone.planting.bedM2 > 0) causes.add(PLANT_CAUSE).add(SOIL_CAUSE);
   }
   return [...causes];
-}
-
-/** The saturation formula's own range; a sunspace that hot or cold has other worries. */
-function clampC(tempC: number): number {
-  return Math.min(60, Math.max(-45, tempC));
 }
 
 /** Gaussian elimination in place; the matrix is diagonally dominant, so no pivoting. */
