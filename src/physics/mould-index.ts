@@ -179,8 +179,8 @@ export function mouldStep(
 }
 
 /**
- * Index that growth on a class cannot pass at these conditions, −1 when they favour none. As `largestIndex`; whether
- * growth takes place at all, and the weeks it takes, then need to be known only below it.
+ * Index that growth on a class cannot pass at these conditions, −1 when they favour none. As `largestIndex`. The weeks
+ * that growth takes need to be known only below it.
  */
 export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): number {
   const critical = criticalHumidity(tempC, cls.leastHumidity);
