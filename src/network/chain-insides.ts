@@ -19,8 +19,6 @@ export interface ChainArrays {
   readonly nodeC: Float64Array;
 }
 
-export type ChainInsides = ReturnType<typeof createChainInsides>;
-
 /** Insides with room for so many nodes and chains; load() before use. */
 export function createChainInsides(
   room: { nodes: number; chains: number },
@@ -52,6 +50,8 @@ export function createChainInsides(
   /** of each chain: inner node · inner nodes + mode */
   let shapes: Float64Array[] = [];
   let perStep = 0;
+  /** what storage and links of a chain make of its inner nodes' temperatures, on the way to its modes [W] */
+  const pull = perNode();
 
   /** Chains as `first` has them, from their capacities, links and temperatures. */
   function load(chains: number, stepS: number): void {
@@ -74,6 +74,7 @@ export function createChainInsides(
   function refresh(c: number): void {
     settle(c);
     takeIn(c);
+    // Ends with nothing between them but a link hold what they held.
     if (first[c + 1]! - first[c]! > 2) hold(c);
   }
 
@@ -137,17 +138,13 @@ export function createChainInsides(
       restA += ownA * steady;
       restB += ownB * steady;
       over += ownA * ownB;
-      // Shapes are orthonormal in storage and conduction together: SᵀM T, M with three entries a row.
-      let sum = 0;
-      for (let n = 0; n < inner; n++) {
-        const at = start + 1 + n;
-        const pull = (storage[n]! + links[n]! + links[n + 1]!) * nodeC[at]!;
-        const before = n > 0 ? links[n]! * nodeC[at - 1]! : 0;
-        const after = n < inner - 1 ? links[n + 1]! * nodeC[at + 1]! : 0;
-        sum += shape[n * inner + k]! * (pull - before - after);
-      }
-      amount[i] = sum;
+      // Shapes are orthonormal in storage and conduction together, so that amounts are SᵀM T; M has three entries a row.
+      const own = (storage[k]! + links[k]! + links[k + 1]!) * nodeC[i]!;
+      const before = k > 0 ? links[k]! * nodeC[i - 1]! : 0;
+      const after = k < inner - 1 ? links[k + 1]! * nodeC[i + 1]! : 0;
+      pull[i] = own - before - after;
     }
+    toModes(c, pull, amount);
     byChain.insideA[c] = over + restA;
     byChain.insideB[c] = over + restB;
     byChain.across[c] = over;
@@ -182,19 +179,25 @@ export function createChainInsides(
     }
   }
 
-  /** Heat put into the nodes between a chain's ends, as what it adds to each mode. */
-  function feed(c: number): void {
-    const { fed } = byMode;
+  /** What stands at the inner nodes of a chain, by its modes. */
+  function toModes(c: number, nodes: Float64Array, modes: Float64Array): void {
     const shape = shapes[c]!;
     const start = first[c]! + 1;
     const inner = first[c + 1]! - 1 - start;
-    byChain.isFed[c] = 0;
     for (let k = 0; k < inner; k++) {
       let sum = 0;
-      for (let n = 0; n < inner; n++) sum += shape[n * inner + k]! * nodeW[start + n]!;
-      fed[start + k] = sum;
-      if (sum !== 0) byChain.isFed[c] = 1;
+      for (let n = 0; n < inner; n++) sum += shape[n * inner + k]! * nodes[start + n]!;
+      modes[start + k] = sum;
     }
+  }
+
+  /** Heat put into the nodes between a chain's ends, as what it adds to each mode. */
+  function feed(c: number): void {
+    const { fed } = byMode;
+    const end = first[c + 1]! - 1;
+    toModes(c, nodeW, fed);
+    byChain.isFed[c] = 0;
+    for (let i = first[c]! + 1; i < end; i++) if (fed[i] !== 0) byChain.isFed[c] = 1;
     hold(c);
   }
 

@@ -3,7 +3,7 @@
 // Method: Lewis relation, src/physics/surface-condensation.ts; a pane follows its zone's vapour while its film lasts, and
 // gives the last of it as a rate.
 
-import { dewPointUnchecked, saturationPressureUnchecked } from '../physics/moist-air.ts';
+import { dewPointUnchecked, saturationPressureHeld } from '../physics/moist-air.ts';
 import { LATENT_J_PER_KG } from './planted-bed.ts';
 import type { VapourInputs, VapourState } from './vapour-state.ts';
 
@@ -56,7 +56,7 @@ export function createPaneDew(state: VapourState, inputs: VapourInputs): PaneDew
   function meet(p: number): void {
     const { zoneOf, film, transfer, wet, dewMode, dewPull, saturation } = state.pane;
     const { stepS, paneC } = inputs;
-    const full = saturationPressureUnchecked(clampC(paneC[p]!));
+    const full = saturationPressureHeld(paneC[p]!);
     saturation[p] = full;
     const pull = transfer[p]! / (paneC[p]! + KELVIN);
     const drying = pull * (full - state.zone.pressure[zoneOf[p]!]!);
@@ -135,9 +135,4 @@ export function createPaneDew(state: VapourState, inputs: VapourInputs): PaneDew
     driesUp,
     settle,
   };
-}
-
-/** The saturation formula's own range; a sunspace that hot or cold has other worries. */
-export function clampC(tempC: number): number {
-  return Math.min(60, Math.max(-45, tempC));
 }

@@ -35,11 +35,12 @@ export interface Bed {
 /** A bed that gives nothing yet. */
 export function bedOf(planting: Planting): Bed {
   const { leafAreaIndex, albedo, soil } = planting;
+  const canopyShare = canopyRadiation(1, leafAreaIndex, albedo);
   const cover = soil === 'open-water' ? 0 : soil === 'mulched' ? MULCHED_BED : 1;
   return {
     planting,
-    canopyShare: canopyRadiation(1, leafAreaIndex, albedo),
-    soilShare: cover * Math.exp(-0.7 * leafAreaIndex) * (1 - albedo),
+    canopyShare,
+    soilShare: cover * (1 - albedo - canopyShare),
     plantsW: 0,
     plantsPerPa: 0,
     soil: 0,

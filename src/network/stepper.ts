@@ -48,7 +48,7 @@ export interface Stepper {
   /** heat capacity of nodes and hubs [J/K] */
   readonly nodeJ: Float64Array;
   readonly hubJ: Float64Array;
-  /** after link changed in a chain */
+  /** after link changed in a chain; allocates where more than one node stands between its ends */
   refreshChain(chain: number): void;
   /** after endBoundary or endHubG changed, or refreshChain was called */
   refreshEnds(): void;

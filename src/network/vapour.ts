@@ -7,11 +7,11 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../model/model.ts';
-import { saturationPressureUnchecked } from '../physics/moist-air.ts';
+import { heldToSaturation, saturationPressureHeld } from '../physics/moist-air.ts';
 import { addToTable, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
-import { clampC, createPaneDew } from './pane-dew.ts';
+import { createPaneDew } from './pane-dew.ts';
 import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
 import {
   BUFFER_S,
@@ -116,7 +116,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
       perRatio[z] = pressurePa / (0.622 + ratio[z]!);
       airW[z] = 0;
       dew[z] = 0;
-      const saturation = saturationPressureUnchecked(clampC(zoneC[z]!));
+      const saturation = saturationPressureHeld(zoneC[z]!);
       saturated[z] = saturation;
       full[z] = (0.622 * saturation) / (pressurePa - saturation);
       foggy[z] = 0;
@@ -268,7 +268,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
     const { zoneC, floorLight, pressurePa } = inputs;
     const bed = beds[z]!;
-    readyBed(bed, clampC(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
+    readyBed(bed, heldToSaturation(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
     plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
     plantsPull[z] = bed.plantsPerPa / LATENT_J_PER_KG;
     soilKg[z] = bed.soil;

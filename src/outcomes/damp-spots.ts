@@ -5,6 +5,7 @@
 
 import type { Model } from '../model/model.ts';
 import type { ZoneYear } from '../network/year.ts';
+import { saturationPressureHeld } from '../physics/moist-air.ts';
 import { condensationRate } from '../physics/surface-condensation.ts';
 import {
   checkMonths,
@@ -14,7 +15,7 @@ import {
   WINDOW_CHECK_RSI,
 } from '../physics/surface-humidity.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
-import { mouldOfSurface, mouldRoom, saturation, vapourOf } from './mould.ts';
+import { mouldOfSurface, mouldRoom, vapourOf } from './mould.ts';
 
 export interface DampSpot {
   readonly spot: 'coldest corner' | 'behind the planting' | 'window frame';
@@ -125,7 +126,7 @@ function dewOn(surfaceC: Float64Array, humidity: Float64Array, vapour: Float64Ar
     if (humidity[hour]! < 1) continue;
     hours++;
     const held = vapourDensity(vapour[hour]!, airC[hour]!);
-    const full = vapourDensity(saturation(surfaceC[hour]!), surfaceC[hour]!);
+    const full = vapourDensity(saturationPressureHeld(surfaceC[hour]!), surfaceC[hour]!);
     grams += condensationRate(STILL_CONVECTION, held, full) * 3600;
   }
   return { hours, kgPerM2: grams / 1000 };

@@ -4,16 +4,8 @@
 // clean start, so that a damp winter is not cut in two at new year.
 
 import type { ZoneYear } from '../network/year.ts';
-import { saturationPressureUnchecked } from '../physics/moist-air.ts';
-import {
-  cleanSurface,
-  limitOnClass,
-  MOULD_CLASSES,
-  mouldDeclines,
-  mouldGrows,
-  mouldStays,
-  weeksOnClass,
-} from '../physics/mould-index.ts';
+import { saturationPressureHeld } from '../physics/moist-air.ts';
+import { cleanSurface, limitOnClass, MOULD_CLASSES, mouldStepUnder } from '../physics/mould-index.ts';
 import { HOURS } from '../weather/typical-year.ts';
 
 /** The class every surface is judged by. */
@@ -32,15 +24,14 @@ export interface MouldYear {
 export interface MouldRoom {
   readonly index: Float64Array;
   readonly humidity: Float64Array;
-  /** index that the hour lets nothing pass, −1 when it favours no growth; weeks to growth, 0 while not asked for */
+  /** index that the hour lets nothing pass, −1 when it favours no growth */
   readonly limits: Float64Array;
-  readonly weeks: Float64Array;
 }
 
 /** Room for one judgement after another: each writes over the last. */
 export function mouldRoom(): MouldRoom {
   const column = () => new Float64Array(HOURS);
-  return { index: column(), humidity: column(), limits: column(), weeks: column() };
+  return { index: column(), humidity: column(), limits: column() };
 }
 
 /**
@@ -56,23 +47,17 @@ export function mouldOfSurface(
   vapourPa: Float64Array,
   room: MouldRoom = mouldRoom(),
 ): MouldYear {
-  const { index, humidity, limits, weeks } = room;
+  const { index, humidity, limits } = room;
   for (let hour = 0; hour < HOURS; hour++) {
     const surface = surfaceC[hour]!;
-    const damp = Math.min(vapourPa[hour]! / saturation(surface), 1);
+    const damp = Math.min(vapourPa[hour]! / saturationPressureHeld(surface), 1);
     humidity[hour] = damp;
     // What an hour lets grow is the same in both years.
     limits[hour] = limitOnClass(surface, damp, SURFACE_CLASS);
-    weeks[hour] = 0;
   }
   const state = cleanSurface();
-  const stepIn = (hour: number): number => {
-    const limit = limits[hour]!;
-    if (limit < 0) return mouldDeclines(state, 1, SURFACE_CLASS);
-    if (limit <= state.index) return mouldStays(state);
-    if (weeks[hour] === 0) weeks[hour] = weeksOnClass(surfaceC[hour]!, humidity[hour]!, SURFACE_CLASS);
-    return mouldGrows(state, weeks[hour]!, limit, 1, SURFACE_CLASS);
-  };
+  const stepIn = (hour: number) =>
+    mouldStepUnder(limits[hour]!, state, surfaceC[hour]!, humidity[hour]!, 1, SURFACE_CLASS);
   let max = 0;
   for (let hour = 0; hour < HOURS; hour++) {
     index[hour] = stepIn(hour);
@@ -92,12 +77,7 @@ export function mouldOfSurface(
 export function vapourOf(zone: ZoneYear): Float64Array {
   const vapour = new Float64Array(HOURS);
   for (let hour = 0; hour < HOURS; hour++) {
-    vapour[hour] = zone.relativeHumidity[hour]! * saturation(zone.airC[hour]!);
+    vapour[hour] = zone.relativeHumidity[hour]! * saturationPressureHeld(zone.airC[hour]!);
   }
   return vapour;
-}
-
-/** Saturation pressure [Pa] held to the formula's range; mould grows well inside it. */
-export function saturation(tempC: number): number {
-  return saturationPressureUnchecked(Math.min(Math.max(tempC, -45), 60));
 }

@@ -46,6 +46,16 @@ export function saturationPressureUnchecked(tempC: number): number {
   return 611.2 * Math.exp((17.62 * tempC) / (243.12 + tempC));
 }
 
+/** A temperature held to what the saturation formula was fitted for [°C]; rooms beyond it have other worries. */
+export function heldToSaturation(tempC: number): number {
+  return Math.min(60, Math.max(-45, tempC));
+}
+
+/** saturationPressure for loops, at a temperature held to what the formula was fitted for. */
+export function saturationPressureHeld(tempC: number): number {
+  return saturationPressureUnchecked(heldToSaturation(tempC));
+}
+
 /**
  * Dew point over water: the inverse of saturationPressure.
  *

@@ -172,48 +172,33 @@ export function mouldStep(
   dtHours: number,
   cls: MouldClass,
 ): number {
-  const limit = limitOnClass(tempC, humidity, cls);
-  if (limit < 0) return mouldDeclines(state, dtHours, cls);
-  if (limit <= state.index) return mouldStays(state);
-  return mouldGrows(state, weeksOnClass(tempC, humidity, cls), limit, dtHours, cls);
+  return mouldStepUnder(limitOnClass(tempC, humidity, cls), state, tempC, humidity, dtHours, cls);
 }
 
-/**
- * Index that growth on a class cannot pass at these conditions, −1 when they favour none. As `largestIndex`. The weeks
- * that growth takes need to be known only below it.
- */
+/** Index that growth on a class cannot pass at these conditions, −1 when they favour none. As `largestIndex`. */
 export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): number {
   const critical = criticalHumidity(tempC, cls.leastHumidity);
   if (!favours(tempC, humidity, critical)) return -1;
   return largestIndex(humidity, critical, cls.limitA, cls.limitB, cls.limitC);
 }
 
-/** Weeks at these conditions, which must favour growth, until it starts on wood of a class's kind. As `weeksToStart`. */
-export function weeksOnClass(tempC: number, humidity: number, cls: MouldClass): number {
-  return weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
-}
-
-/** A step in conditions that favour growth and an index below their limit; changes `state`. */
-export function mouldGrows(
-  state: MouldState,
-  weeks: number,
+/** As `mouldStep`, with the limit known: how fast mould grows is asked only where it can. */
+export function mouldStepUnder(
   limit: number,
+  state: MouldState,
+  tempC: number,
+  humidity: number,
   dtHours: number,
   cls: MouldClass,
 ): number {
+  if (limit < 0) return decline(state, dtHours, cls.decline);
+  if (limit <= state.index) {
+    state.unfavourableHours = 0;
+    return state.index;
+  }
+  const weeks = weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
   const speed = state.index < 1 ? cls.growthStart : cls.growthVisible;
   return grow(state, dtHours, speed / (168 * weeks), limit);
-}
-
-/** A step in conditions that favour growth, but none past the index there is; changes `state`. */
-export function mouldStays(state: MouldState): number {
-  state.unfavourableHours = 0;
-  return state.index;
-}
-
-/** A step in conditions that favour no growth; changes `state`. */
-export function mouldDeclines(state: MouldState, dtHours: number, cls: MouldClass): number {
-  return decline(state, dtHours, cls.decline);
 }
 
 /** One step of a wooden surface by the original model; arguments as `mouldStep`, decline as pine. */
