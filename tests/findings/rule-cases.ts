@@ -203,6 +203,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'caution-berm-damp': { speaks: { design: { envelope: { bermShare: 0.5 } } }, silent: CALM },
   'caution-foundation-damp': { speaks: CALM, silent: { design: { envelope: { bermShare: 0.5 } } } },
   'caution-roof-load': { speaks: { design: { envelope: { bermShare: 1 } } }, silent: CALM },
+  'caution-beams': { speaks: CALM, silent: { design: { envelope: { bermShare: 1 } } } },
   'caution-water-weight': { speaks: { design: { mass: { material: 'water' } } }, silent: CALM },
   'caution-pounding': { speaks: { design: { mass: { material: 'rammed-earth' } } }, silent: CALM },
   'caution-overhead-glass': { speaks: { design: LEANING }, silent: { design: { glass: { tiltDeg: 76 } } } },

@@ -19,6 +19,11 @@ function poundsEarth({ design }: Context): boolean {
   return pounded.includes(envelope.wallLining) || (mass.areaM2 > 0 && pounded.includes(mass.material));
 }
 
+/** The usual buried house, whose roof may carry earth, or a sunspace with a roof of its own. */
+function roofIsHeavy({ design, geometry }: Context): boolean {
+  return design.envelope.bermShare === 1 || geometry.sunspaceRoofM2 > 0;
+}
+
 export const BUILDING_CAUTIONS: readonly Rule[] = [
   caution({
     id: 'caution-retaining',
@@ -57,10 +62,18 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
   caution({
     id: 'caution-roof-load',
     severity: 'warning',
-    applies: ({ design, geometry }) => design.envelope.bermShare === 1 || geometry.sunspaceRoofM2 > 0,
+    applies: roofIsHeavy,
     figures: () => ({ source: 'usual building practice; local codes decide' }),
     says: () =>
       "Beams over wide rooms, snow, and above all any earth on the roof are a structural engineer's matter. Rain makes dry earth a third heavier. This tool knows heat and damp; it knows nothing of strength.",
+  }),
+  caution({
+    id: 'caution-beams',
+    severity: 'note',
+    applies: (context) => !roofIsHeavy(context),
+    figures: () => ({ source: 'usual building practice; local codes decide' }),
+    says: () =>
+      'This tool knows heat and damp; it knows nothing of strength. Take the beams over wide rooms and windows from the span tables of your code, or ask a structural engineer. So too for snow and wind on the roof. Earth on a roof always wants the engineer.',
   }),
   caution({
     id: 'caution-water-weight',
