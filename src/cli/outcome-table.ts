@@ -2,6 +2,7 @@
 // findings. Every figure with its unit.
 
 import type { Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
+import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { type Cell, textTable } from './text-table.ts';
 
 /** Widest line of a finding; terminals of 80 columns hold it. */
@@ -38,6 +39,8 @@ export function outcomeTable(outcome: Outcome): string {
       (zone) => zone.freshAir.belowVentilationHours,
     ),
     row('hours of stale air', (zone) => zone.freshAir.staleAirHours),
+    row(`hours above ${TM59_NIGHT.limitC} °C at night`, (zone) => zone.hotNightHours),
+    row(`hours that feel like ${house.feltHeat.limitC.toFixed(0)} °C or more`, (zone) => zone.feltHeat.hours),
   ];
   return [
     `${outcome.design}`,

@@ -2,31 +2,61 @@
 // speaks of did when it was run. Runs of questions/what-helps.ts in, blocks and sentences out.
 
 import type { Finding } from '../outcomes/outcome.ts';
+import { EXTREME_CAUTION_C } from '../physics/heat-index.ts';
+import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import type { Figures } from '../questions/figures.ts';
-import { CALM_HOT_HOURS, type Help } from '../questions/what-helps.ts';
+import { bestLever, type Pulled } from '../questions/levers.ts';
+import { bestOf, CALM_HOT_HOURS, type Help } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
 import { leverWords } from './answer.ts';
 import type { Context } from './context.ts';
 import type { Block, Section } from './report.ts';
 import { hours, plain, type Wording } from './wording.ts';
 
-const HEAD = [
-  '',
-  'Hours too hot',
-  'Hours too damp',
-  'Hours of stale air',
-  'Mould index',
-  'Back-up heat',
-] as const;
+interface Column {
+  readonly head: (words: Wording) => string;
+  readonly cell: (figures: Figures, words: Wording) => string;
+  /** the column stands only where this holds for some row */
+  readonly matters?: (figures: Figures) => boolean;
+}
+
+const COLUMNS: readonly Column[] = [
+  { head: () => 'Hours too hot', cell: (figures) => countInWords(figures.overheatedHours) },
+  {
+    head: (words) => `Hours that feel like ${words.temperature(EXTREME_CAUTION_C)}`,
+    cell: (figures) => countInWords(figures.feltHotHours),
+    matters: (figures) => figures.feltHotHours > 0,
+  },
+  {
+    head: (words) => `Hours of night above ${words.temperature(TM59_NIGHT.limitC)}`,
+    cell: (figures) => countInWords(figures.hotNightHours),
+    matters: (figures) => !passesTm59Night(figures.hotNightHours),
+  },
+  { head: () => 'Hours too damp', cell: (figures) => countInWords(figures.humidHours) },
+  {
+    head: () => 'Hours of stale air',
+    cell: (figures) => countInWords(figures.staleAirHours),
+    matters: (figures) => figures.staleAirHours > 0,
+  },
+  { head: () => 'Mould index', cell: (figures) => plain(figures.worstMouldIndex, 1) },
+  { head: () => 'Back-up heat', cell: (figures, words) => words.energy(figures.heatingKWh) },
+];
+/** A change that takes away less of a danger is not named as what does most against it. House rule. */
+const LEAST_SHARE_TOLD = 0.25;
 const TOGETHER = ['The first two steps together', 'All three steps together'] as const;
 
 /** The section. */
 export function triedSection({ words }: Context, { drawn, pulled, steps, milder }: Help): Section {
-  const row = (label: string, figures: Figures) => [label, ...cellsOf(figures, words)];
+  const all = [drawn, ...[...pulled, ...steps].map(({ figures }) => figures)];
+  const columns = COLUMNS.filter(({ matters }) => matters === undefined || all.some(matters));
+  const row = (label: string, figures: Figures) => [
+    label,
+    ...columns.map(({ cell }) => cell(figures, words)),
+  ];
   const together = steps.slice(1).map(({ figures }, i) => row(TOGETHER[i]!, figures));
   const table: Block = {
     kind: 'table',
-    head: HEAD,
+    head: ['', ...columns.map(({ head }) => head(words))],
     rows: [
       row('As drawn', drawn),
       ...pulled.map(({ lever, figures }) => row(capitalised(leverWords(lever, words)), figures)),
@@ -44,39 +74,36 @@ export function triedSection({ words }: Context, { drawn, pulled, steps, milder 
   return { title: 'What we tried', blocks: [{ kind: 'text', text: lead }, table] };
 }
 
-function cellsOf(figures: Figures, words: Wording): readonly string[] {
-  return [
-    countInWords(figures.overheatedHours),
-    countInWords(figures.humidHours),
-    countInWords(figures.staleAirHours),
-    plain(figures.worstMouldIndex, 1),
-    words.energy(figures.heatingKWh),
-  ];
+interface Ran {
+  readonly drawn: Figures;
+  readonly pulled: readonly Pulled[];
+  readonly of: (lever: string) => Figures | undefined;
 }
 
-type Told = (of: (lever: string) => Figures | undefined, drawn: Figures, words: Wording) => string | null;
+type Told = (ran: Ran, words: Wording) => string | null;
 
 /** What a run says to a finding, by the finding's id; null where the change was not run. */
 const TOLD: Readonly<Record<string, Told>> = {
-  'vents-ask-much': (of) => openersTold(of('openers')),
-  'stale-air': (of, drawn, words) => fanTold(of('fresh-air-fan'), drawn, words),
-  'purge-helps': (of, drawn) => {
+  'vents-ask-much': ({ of }) => openersTold(of('openers')),
+  'stale-air': ({ of, drawn }, words) => fanTold(of('fresh-air-fan'), drawn, words),
+  'caution-heat': (ran, words) => heatTold(ran, words),
+  'purge-helps': ({ of, drawn }) => {
     const then = of('purge');
     if (then === undefined) return null;
     return `We ran it with a fan: ${hours(then.overheatedHours)} too hot instead of ${hours(drawn.overheatedHours)}.`;
   },
-  'mass-enough': (of, drawn) => {
+  'mass-enough': ({ of, drawn }) => {
     const then = of('more-mass');
     const isHot = drawn.overheatedHours > CALM_HOT_HOURS;
     if (then === undefined || !isHot || then.overheatedHours > 0.9 * drawn.overheatedHours) return null;
     return `More still helps here: with it, ${hours(then.overheatedHours)} are too hot instead of ${hours(drawn.overheatedHours)}.`;
   },
-  'sunspace-open': (of) => {
+  'sunspace-open': ({ of }) => {
     const then = of('close-off');
     if (then === undefined) return null;
     return `We ran it, with the door opened when the rooms want heat: ${hours(then.overheatedHours)} too hot and ${hours(then.humidHours)} too damp.`;
   },
-  'damp-from-plants': (of) => {
+  'damp-from-plants': ({ of }) => {
     const ways = [
       ['a wall and a door used by need', of('close-off')],
       ['half the bed, mulched', of('smaller-bed')],
@@ -88,6 +115,15 @@ const TOLD: Readonly<Record<string, Told>> = {
     return ran.length === 0 ? null : `We ran each alone. Hours too damp: ${ran.join('; ')}.`;
   },
 };
+
+/** Of the changes that end dangerous heat the one that leaves the best house; where none does, what does most against it. */
+function heatTold({ drawn, pulled }: Ran, words: Wording): string | null {
+  const ending = bestOf(pulled.filter(({ figures }) => figures.feltHotHours === 0));
+  if (ending !== null) return `One change would end such hours: ${leverWords(ending.lever, words)}.`;
+  const most = bestLever(drawn, pulled, 'feltHotHours', LEAST_SHARE_TOLD * drawn.feltHotHours);
+  if (most === null) return null;
+  return `No one change that we ran ends such hours. This does most: ${leverWords(most.lever, words)}. It leaves ${hours(most.to)}.`;
+}
 
 function openersTold(then: Figures | undefined): string {
   if (then === undefined) return 'Ask whoever made this report to run the year with openers.';
@@ -109,9 +145,14 @@ export function withTried(
   { words }: Context,
   help: Help | null,
 ): readonly Finding[] {
-  const of = (wanted: string) => help?.pulled.find(({ lever }) => lever.id === wanted)?.figures;
+  const pulled = help?.pulled ?? [];
+  const ran: Ran = {
+    drawn: help?.drawn ?? ({} as Figures),
+    pulled,
+    of: (wanted) => pulled.find(({ lever }) => lever.id === wanted)?.figures,
+  };
   return findings.map((finding) => {
-    const told = TOLD[finding.id]?.(of, help?.drawn ?? ({} as Figures), words);
+    const told = TOLD[finding.id]?.(ran, words);
     return told ? { ...finding, text: `${finding.text} ${told}` } : finding;
   });
 }

@@ -2,6 +2,7 @@
 // keys are a contract with other people's scripts; add freely, rename nothing. Unknown is null.
 
 import type { DampSpot } from './damp-spots.ts';
+import type { FeltHeat } from './felt-heat.ts';
 import type { FreshAir } from './fresh-air.ts';
 
 export interface ZoneOutcome {
@@ -29,6 +30,10 @@ export interface ZoneOutcome {
   readonly dampSpots: readonly DampSpot[];
   /** air changes with outdoors, and hours with too little of them or stale air */
   readonly freshAir: FreshAir;
+  /** heat that damp makes dangerous */
+  readonly feltHeat: FeltHeat;
+  /** above 26 °C from 22:00 to 07:00, as CIBSE TM59 counts bedrooms */
+  readonly hotNightHours: number;
   /** water that ran off glass, or fell out of saturated air */
   readonly drainedKg: number;
   /** hours with frost on the inside of a pane of the zone */

@@ -3,12 +3,14 @@
 import type { Design } from '../design/design.ts';
 import type { Model } from '../model/model.ts';
 import type { Year, ZoneYear } from '../network/year.ts';
+import { tm59NightHours } from '../physics/overheating-criteria.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { adaptiveOverheatedHours } from './adaptive-hours.ts';
 import { hoursAbove, hoursBelow, meanDailySwing, overheating } from './comfort-hours.ts';
 import { dampSpots } from './damp-spots.ts';
 import { extremesOf } from './extremes.ts';
+import { feltHeat } from './felt-heat.ts';
 import { freshAir } from './fresh-air.ts';
 import { equatorGlass, massInside } from './glass-and-mass.ts';
 import { requirePossible } from './impossible-year.ts';
@@ -88,6 +90,8 @@ function zoneOutcome(
     moistureByCause: load.byCause,
     dampSpots: spots,
     freshAir: freshAir(zone),
+    feltHeat: feltHeat(zone),
+    hotNightHours: tm59NightHours(zone.operativeC),
     drainedKg: zone.drainedKg,
     frostHours: year.panes.reduce(
       (most, pane) => (pane.to === zone.id ? Math.max(most, pane.frostHours) : most),

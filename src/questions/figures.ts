@@ -16,6 +16,9 @@ export interface Figures {
   /** of the worst place of the rooms, corner or not */
   readonly worstMouldIndex: number;
   readonly staleAirHours: number;
+  /** hours in which damp makes the heat dangerous */
+  readonly feltHotHours: number;
+  readonly hotNightHours: number;
   readonly swingK: number;
   readonly ventMovesPerDay: number;
   readonly neglectedShare: number;
@@ -43,6 +46,8 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
   mouldIndex: { label: 'mould index', unit: '0–6', digits: 1 },
   worstMouldIndex: { label: 'mould index of the worst place', unit: '0–6', digits: 1 },
   staleAirHours: { label: 'hours of stale air', unit: 'h/year', digits: 0 },
+  feltHotHours: { label: 'hours of dangerous heat', unit: 'h/year', digits: 0 },
+  hotNightHours: { label: 'hot night hours', unit: 'h/year', digits: 0 },
   swingK: { label: 'mean daily swing', unit: 'K', digits: 1 },
   ventMovesPerDay: { label: 'vent moves in the busiest month', unit: 'per day', digits: 1 },
   neglectedShare: { label: 'share of the year with a vent forgotten', unit: '', digits: 2 },
@@ -64,6 +69,8 @@ export function figuresOf({ zones, heating, vents }: Outcome): Figures {
     mouldIndex: house.mouldIndexMax,
     worstMouldIndex: worstDampSpot(house).index,
     staleAirHours: house.freshAir.staleAirHours,
+    feltHotHours: house.feltHeat.hours,
+    hotNightHours: house.hotNightHours,
     swingK: house.meanDailySwingK,
     ventMovesPerDay: vents.movesPerDayInBusiestMonth,
     neglectedShare: vents.neglectedShare,

@@ -108,7 +108,7 @@ function jobOf(id: string, design: Design): RunJob {
 }
 
 /** The lever that leaves the least trouble, no milder form of another; of equals the first. */
-function bestOf(pulled: readonly Pulled[]): Pulled | null {
+export function bestOf(pulled: readonly Pulled[]): Pulled | null {
   return pulled
     .filter(({ lever }) => lever.milderThan === undefined)
     .reduce<Pulled | null>(

@@ -8,6 +8,7 @@ import { hours, wordingOf } from '../../src/findings/wording.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import type { Lever } from '../../src/questions/levers.ts';
 import type { Help } from '../../src/questions/what-helps.ts';
+import { madeFigures } from '../questions/made-figures.ts';
 import { runExample } from './example-run.ts';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
@@ -136,7 +137,7 @@ describe('the report', () => {
 
   it('says in one paragraph what was tried and what it would do', () => {
     const figures = (overheatedHours: number, humidHours: number) =>
-      ({ overheatedHours, humidHours, heatingKWh: 2000, worstMouldIndex: 0, staleAirHours: 0 }) as Figures;
+      madeFigures({ overheatedHours, humidHours, heatingKWh: 2000, worstMouldIndex: 0, staleAirHours: 0 });
     const lever = (words: string): Lever => ({ id: words, words, apply: (design) => design });
     const [shade, plants] = [lever('shade the glass'), lever('plant nothing indoors')];
     const pulled = [
@@ -168,7 +169,7 @@ describe('the report', () => {
   });
 
   it('says what becomes of mould, stale air, the hottest hour and heat, and of plants kept after all', () => {
-    const then = {
+    const then = madeFigures({
       overheatedHours: 120,
       humidHours: 30,
       heatingKWh: 3000,
@@ -176,7 +177,7 @@ describe('the report', () => {
       worstMouldIndex: 0.3,
       staleAirHours: 900,
       ventMovesPerDay: 12,
-    } as Figures;
+    });
     const drawn = {
       ...then,
       overheatedHours: 1500,
@@ -219,13 +220,13 @@ describe('the report', () => {
   });
 
   it('goes past heat and damp that are hardly there to the moves of the vents and stale air', () => {
-    const figures = {
+    const figures = madeFigures({
       overheatedHours: 40,
       humidHours: 370,
       heatingKWh: 1300,
       staleAirHours: 270,
       worstMouldIndex: 0.6,
-    } as Figures;
+    });
     const of = (id: string, changes: Partial<Figures> = {}) => ({
       lever: {
         id,
@@ -254,13 +255,13 @@ describe('the report', () => {
 
   it('shows what every change did by itself, and the steps together, only when changes were run', () => {
     const figures = (overheatedHours: number): Figures =>
-      ({
+      madeFigures({
         overheatedHours,
         humidHours: 12,
         staleAirHours: 600,
         worstMouldIndex: 1.23,
         heatingKWh: 1500,
-      }) as Figures;
+      });
     const of = (id: string, overheatedHours: number) => ({
       lever: { id, words: `${id} it`, size: () => 'so much', apply: (design: Design) => design },
       figures: figures(overheatedHours),
@@ -282,7 +283,7 @@ describe('the report', () => {
   });
 
   it('gives the figures of a change beside the finding that speaks of it, and else says whom to ask', () => {
-    const drawn = { overheatedHours: 440, humidHours: 380, heatingKWh: 670, staleAirHours: 430 } as Figures;
+    const drawn = madeFigures({ overheatedHours: 440, humidHours: 380, heatingKWh: 670, staleAirHours: 430 });
     const of = (id: string, changes: Partial<Figures>) => ({
       lever: { id, words: id, apply: (design: Design) => design },
       figures: { ...drawn, worstMouldIndex: 0, ...changes },
@@ -308,6 +309,50 @@ describe('the report', () => {
     const alone = wordsOf(reportOf(order({ run: RUNS.modest })));
     expect(alone).toContain('Ask whoever made this report to run the year with openers.');
     expect(alone).not.toContain('We ran the year');
+  });
+
+  it('has columns for hot nights, dangerous heat and stale air only where some row needs them', () => {
+    const headOf = (drawn: Partial<Figures>, then: Partial<Figures>) => {
+      const lever: Lever = { id: 'shade', words: 'shade it', apply: (design) => design };
+      const help = {
+        drawn: madeFigures(drawn),
+        pulled: [{ lever, figures: madeFigures(then) }],
+        steps: [],
+      };
+      const section = reportOf(order({ help })).sections.find(({ title }) => title === 'What we tried')!;
+      const table = section.blocks[1]!;
+      return table.kind === 'table' ? table.head : [];
+    };
+    const always = ['', 'Hours too hot', 'Hours too damp', 'Mould index', 'Back-up heat'];
+    // CIBSE TM59 (2017) lets a bedroom have 32 hot hours of night in a year.
+    expect(headOf({ hotNightHours: 32 }, { hotNightHours: 32 })).toEqual(always);
+    expect(headOf({}, { hotNightHours: 33, feltHotHours: 1, staleAirHours: 1 })).toEqual([
+      '',
+      'Hours too hot',
+      'Hours that feel like 32 °C',
+      'Hours of night above 26 °C',
+      'Hours too damp',
+      'Hours of stale air',
+      'Mould index',
+      'Back-up heat',
+    ]);
+  });
+
+  it('names the change that ends dangerous heat, or what does most against it', () => {
+    const of = (id: string, changes: Partial<Figures>) => ({
+      lever: { id, words: `take ${id}`, apply: (design: Design) => design },
+      figures: madeFigures({ overheatedHours: 500, ...changes }),
+    });
+    const drawn = madeFigures({ overheatedHours: 1450, feltHotHours: 160 });
+    const said = (pulled: ReturnType<typeof of>[]) =>
+      wordsOf(reportOf(order({ run: RUNS.leaning, help: { drawn, pulled, steps: [] } })));
+    // Both end it; the second leaves the drier house.
+    const ended = said([of('shade', { humidHours: 5000 }), of('walls', { humidHours: 400 })]);
+    expect(ended).toContain('One change would end such hours: take walls.');
+    const eased = said([of('shade', { feltHotHours: 100 }), of('walls', { feltHotHours: 90 })]);
+    expect(eased).toContain('This does most: take walls. It leaves 90 hours.');
+    expect(said([of('shade', { feltHotHours: 150 })])).not.toContain('This does most');
+    expect(wordsOf(reportOf(order({ run: RUNS.leaning })))).not.toContain('end such hours');
   });
 
   it('asks for every picture once, the weeks by their first hour', () => {

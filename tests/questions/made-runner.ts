@@ -84,6 +84,8 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
       staleAirHours: 0,
       maxCo2Ppm: 800,
     },
+    feltHeat: { limitC: 32.2, hours: 0, maxC: 28, maxHour: 5000 },
+    hotNightHours: 0,
     drainedKg: 0,
     frostHours: 0,
     coldestHour: 100,

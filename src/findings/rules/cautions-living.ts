@@ -1,62 +1,35 @@
 // Dangers of living in such a house: heat for the old and the very young, fires in a tight house, mould for
 // people with weak lungs. Sources on each rule. A warning, not medical advice; local codes and doctors come first.
 
-import { heatBand, heatIndex } from '../../physics/heat-index.ts';
+import { HEAT_INDEX_CHART_END_C, heatBand } from '../../physics/heat-index.ts';
 import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
-import { HOURS } from '../../weather/typical-year.ts';
-import type { Context } from '../context.ts';
 import { caution, type Rule } from '../rule.ts';
 import { hours, moment, percent } from '../wording.ts';
 
 /** Houses tighter than this need air brought in for any fire [air changes an hour at 50 Pa]. House rule. */
 const TIGHT_ACH50 = 5;
-/** "Extreme caution" of the US National Weather Service begins here: 90 °F. */
-const EXTREME_CAUTION_C = (90 - 32) / 1.8;
-/** The service's chart ends near 137 °F; beyond it the regression runs away. */
-const CHART_END_C = (137 - 32) / 1.8;
-
-interface Heat {
-  readonly hours: number;
-  readonly worstC: number;
-  readonly worstHour: number;
-}
-
 /** Humidity from which damp makes warm air feel plainly hotter. House rule. */
 const DAMP_AIR = 0.5;
 /** Where a cool room lies. Common practice, no source. */
 const COOL_ROOM =
   'Give them one room that stays cool: on the shaded side, against the earth if a wall is, with no sun through its glass. Have someone look in on hot days, and ask a doctor or your health department beforehand what to do.';
 
-/** Hours at extreme caution or worse in the rooms, by air temperature and humidity. */
-function heatStress({ houseYear }: Context): Heat {
-  let [count, worstC, worstHour] = [0, Number.NEGATIVE_INFINITY, 0];
-  for (let hour = 0; hour < HOURS; hour++) {
-    const air = houseYear.airC[hour]!;
-    if (air < 25) continue;
-    const index = heatIndex(Math.min(air, 60), Math.min(Math.max(houseYear.relativeHumidity[hour]!, 0), 1));
-    if (index >= EXTREME_CAUTION_C) count++;
-    if (index > worstC) [worstC, worstHour] = [index, hour];
-  }
-  return { hours: count, worstC, worstHour };
-}
-
 export const LIVING_CAUTIONS: readonly Rule[] = [
   caution({
     id: 'caution-heat',
     severity: 'danger',
-    applies: (context) => heatStress(context).hours > 0,
-    figures: (context) => {
-      const { hours: count, worstC, worstHour } = heatStress(context);
-      const { airC, relativeHumidity } = context.houseYear;
+    applies: ({ house }) => house.feltHeat.hours > 0,
+    figures: ({ house, houseYear }) => {
+      const { hours: count, limitC, maxC, maxHour } = house.feltHeat;
       return {
         hours: count,
-        fromC: EXTREME_CAUTION_C,
-        worstC: Math.min(worstC, CHART_END_C),
-        beyondChart: worstC > CHART_END_C ? 'yes' : 'no',
-        band: heatBand(Math.min(worstC, CHART_END_C)),
-        worst: moment(worstHour),
-        airThenC: airC[worstHour]!,
-        humidityThen: relativeHumidity[worstHour]!,
+        fromC: limitC,
+        worstC: maxC!,
+        beyondChart: maxC === HEAT_INDEX_CHART_END_C ? 'yes' : 'no',
+        band: heatBand(maxC!),
+        worst: moment(maxHour!),
+        airThenC: houseYear.airC[maxHour!]!,
+        humidityThen: houseYear.relativeHumidity[maxHour!]!,
         source:
           'US National Weather Service, heat index, in the shade; the cool room: common practice, no source',
       };

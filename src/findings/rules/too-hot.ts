@@ -4,7 +4,7 @@
 
 import { dailyMeans, hoursByMonth } from '../../outcomes/calendar.ts';
 import { runningMeans } from '../../physics/adaptive-comfort.ts';
-import { judgeTm52, TM59_NIGHT, tm59NightHours } from '../../physics/overheating-criteria.ts';
+import { judgeTm52, passesTm59Night, TM59_NIGHT } from '../../physics/overheating-criteria.ts';
 import { HOURS, monthOfHour } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { oncePer } from '../once-per.ts';
@@ -105,10 +105,9 @@ export const TOO_HOT_RULES: readonly Rule[] = [
   finding({
     id: 'hot-nights',
     severity: 'warning',
-    applies: ({ houseYear }) =>
-      tm59NightHours(houseYear.operativeC) > TM59_NIGHT.share * TM59_NIGHT.nightHours,
-    figures: ({ houseYear }) => ({
-      nightHours: tm59NightHours(houseYear.operativeC),
+    applies: ({ house }) => !passesTm59Night(house.hotNightHours),
+    figures: ({ house }) => ({
+      nightHours: house.hotNightHours,
       limitC: TM59_NIGHT.limitC,
       allowedHours: Math.floor(TM59_NIGHT.share * TM59_NIGHT.nightHours),
       source: 'CIBSE TM59 (2017), bedrooms from 22:00 to 07:00',

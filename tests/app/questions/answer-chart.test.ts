@@ -1,26 +1,11 @@
 import { expect, test } from 'vitest';
 import { DASHES, drawChart, niceScale, tidy } from '../../../src/app/questions/answer-chart.ts';
 import { WAYS_TO_BUILD } from '../../../src/questions/building-work.ts';
-import type { Figures } from '../../../src/questions/figures.ts';
 import type { Chart } from '../../../src/questions/question.ts';
+import { madeFigures } from '../../questions/made-figures.ts';
 
-const figures = (overheatedHours: number, sunspaceWarmestC: number | null): Figures => ({
-  overheatedHours,
-  heatingKWh: 1000,
-  heatingPeakW: 4000,
-  coldestC: 15,
-  warmestC: 30,
-  underheatedHours: 0,
-  humidHours: 100,
-  mouldIndex: 0,
-  worstMouldIndex: 0,
-  staleAirHours: 0,
-  swingK: 3,
-  ventMovesPerDay: 2,
-  neglectedShare: 0,
-  sunspaceWarmestC,
-  sunspaceColdestC: null,
-});
+const figures = (overheatedHours: number, sunspaceWarmestC: number | null) =>
+  madeFigures({ overheatedHours, sunspaceWarmestC });
 const chart: Chart = {
   id: 'glass',
   title: 'Glass',
