@@ -5,15 +5,15 @@
 // their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
 // position in a step follows from the trial temperature too.
 
-import type { CrackOpening, DoorOpening, FixedOpening, Model, Opening, VentOpening } from '../model/model.ts';
+import type { DoorOpening, FixedOpening, Model, Opening, VentOpening } from '../model/model.ts';
 import { doorwayExchange } from '../physics/doorway.ts';
-import { crackFlow } from '../physics/leakage.ts';
 import { combinedQuadrature, effectiveArea, singleSidedStackFlow, stackFlow } from '../physics/openings.ts';
 import type { AirState } from './air-state.ts';
 import { type Moment, scheduled } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
 import { act, easing, type HandState, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
-import { feelDamp, givesHeat, switchOpener, ventTarget, wantDoor, wantVent } from './opening-rules.ts';
+import { feelDamp, switchOpener, ventTarget, wantDoor, wantVent } from './opening-rules.ts';
+import { unmovedFlow } from './unmoved-flow.ts';
 
 /** An opener this little open lets nothing through. */
 const SHUT = 1e-6;
@@ -129,7 +129,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
         wantDoor(opening, hand, state, zone, otherOf[i]!);
         act(hand, opening.hand, moment);
       } else {
-        volume[i] = flowOf(opening, moment, state, zone, otherOf[i]!);
+        volume[i] = unmovedFlow(opening, moment, state, zone, otherOf[i]!);
       }
     }
     stale = true;
@@ -165,7 +165,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   function runFans(moment: Moment): void {
     for (let k = 0; k < switches; k++) {
       const i = switched[k]!;
-      volume[i] = flowOf(openings[i] as FixedOpening, moment, state, zoneOf[i]!, otherOf[i]!);
+      volume[i] = unmovedFlow(openings[i] as FixedOpening, moment, state, zoneOf[i]!, otherOf[i]!);
     }
     stale = true;
   }
@@ -283,31 +283,4 @@ function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
   if (opening.rule === 'open') hand.open = 1;
   else if (opening.rule === 'shut') hand.open = 0;
   else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
-}
-
-/** What nobody moves. */
-function flowOf(
-  opening: CrackOpening | FixedOpening,
-  moment: Moment,
-  state: AirState,
-  zone: number,
-  other: number,
-): number {
-  const insideC = state.zoneC[zone]!;
-  switch (opening.kind) {
-    case 'cracks':
-      return crackFlow(
-        opening.leakageCm2,
-        opening.stackCoefficient,
-        opening.windCoefficient,
-        insideC - state.outdoorC,
-        state.wind,
-      );
-    case 'fixed': {
-      const cools =
-        opening.onlyAboveC === undefined || (insideC > opening.onlyAboveC && state.outdoorC < insideC);
-      const gives = opening.gives === undefined || givesHeat(opening.gives, state, zone, other);
-      return cools && gives ? scheduled(opening.flow, moment) : 0;
-    }
-  }
 }

@@ -3,15 +3,21 @@
 // stepper each hour. The light of all panes is worked out before the run starts.
 
 import type { Model } from '../model/model.ts';
-import { planeSun } from '../weather/plane-sun.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
-import { HOURS } from '../weather/typical-year.ts';
 import { addToTable, type Moment, TABLE_PLACES } from './clock.ts';
 import type { EngineRoom } from './engine-room.ts';
-import { airHub, type Layout, type PanePlace, radiantHub } from './layout.ts';
-import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE, type LightSpread, spreadLight } from './light-spread.ts';
-import { type PaneLight, paneLight } from './pane-light.ts';
-import type { Stepper } from './stepper.ts';
+import { airHub, type Layout, radiantHub } from './layout.ts';
+import { type LightSpread, spreadLight } from './light-spread.ts';
+import { paneLight } from './pane-light.ts';
+import type { Stepper } from './stepper-form.ts';
+import {
+  type OutsideSun,
+  outsideSunOf,
+  type PaneLights,
+  type SheetSun,
+  sheetsSun,
+  sourcesOf,
+} from './sun-rows.ts';
 
 export interface Drivers {
   /** take a model in; its network is in the stepper */
@@ -37,30 +43,12 @@ export interface Drivers {
   isDark(): boolean;
 }
 
-type PaneLights = readonly (readonly (PaneLight | null)[])[];
-
 /** The yearly wave of the ground under an end. */
 interface GroundWave {
   readonly end: number;
   readonly meanC: number;
   readonly amplitudeK: number;
   readonly coldestDay: number;
-}
-
-/** A year's sun on something [W], of which `scale` are there. */
-interface SunOn {
-  readonly watt: Float64Array;
-  readonly scale: number;
-}
-
-interface SheetSun extends SunOn {
-  readonly node: number;
-  readonly zone: number;
-}
-
-interface OutsideSun extends SunOn {
-  readonly chain: number;
-  readonly node: number;
 }
 
 /** Drivers written onto a stepper, with room for so much; load() before use. */
@@ -254,56 +242,4 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     paneLight: () => light,
     isDark: () => dark,
   };
-}
-
-/** Sun taken up in the sheets of a place's panes. */
-function sheetsSun(
-  { members, chain, zoneTo }: PanePlace,
-  light: readonly (PaneLight | null)[],
-  stepper: Stepper,
-): SheetSun[] {
-  return (light[0]?.absorbedW ?? []).map((_, sheet): SheetSun => {
-    const parts = members.map(({ glassM2 }, m) => ({ watt: light[m]!.absorbedW[sheet]!, scale: glassM2 }));
-    return { node: stepper.first[chain]! + sheet, zone: zoneTo, ...together(parts) };
-  });
-}
-
-/** Several years of sun as one; a single one as it stands. */
-function together(parts: readonly SunOn[]): SunOn {
-  if (parts.length === 1) return parts[0]!;
-  const sum = new Float64Array(HOURS);
-  for (const { watt, scale } of parts) addTo(sum, watt, scale);
-  return { watt: sum, scale: 1 };
-}
-
-/** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */
-function sourcesOf(layout: Layout, light: PaneLights, zones: number): Float64Array[] {
-  const sources = Array.from({ length: 3 * zones }, () => new Float64Array(HOURS));
-  layout.panes.forEach(({ members, zoneTo }, p) => {
-    const row = 3 * zoneTo;
-    members.forEach(({ glassM2 }, m) => {
-      const pane = light[p]![m];
-      if (!pane) return;
-      addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW, glassM2);
-      addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW, glassM2);
-      addTo(sources[row + DIFFUSE]!, pane.diffuseW, glassM2);
-    });
-  });
-  return sources;
-}
-
-function addTo(sum: Float64Array, part: Float64Array, scale: number): void {
-  for (let hour = 0; hour < HOURS; hour++) sum[hour]! += scale * part[hour]!;
-}
-
-/** Sun taken up by the outside of exposed faces. */
-function outsideSunOf(layout: Layout, stepper: Stepper, climate: PreparedClimate): OutsideSun[] {
-  return layout.elements.flatMap(({ members, chain }): OutsideSun[] => {
-    const parts = members.flatMap(({ a, areaM2 }): SunOn[] => {
-      if (a.kind !== 'outdoors' || !a.exposed) return [];
-      const { total } = planeSun(climate, a.tiltDeg, a.azimuthDeg);
-      return [{ watt: total, scale: areaM2 * a.absorptance }];
-    });
-    return parts.length > 0 ? [{ chain, node: stepper.first[chain]!, ...together(parts) }] : [];
-  });
 }

@@ -5,7 +5,7 @@ import type { AirFlow } from './air-flow.ts';
 import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
 import { airHub } from './layout.ts';
-import type { Stepper } from './stepper.ts';
+import type { Stepper } from './stepper-form.ts';
 import type { Vapour } from './vapour.ts';
 
 /** Sums over the steps of the hour so far; divide by `steps()` for means. */

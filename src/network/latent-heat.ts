@@ -6,7 +6,7 @@ import type { Drivers } from './drivers.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { HourSums } from './hour-sums.ts';
 import { airHub, type Layout } from './layout.ts';
-import type { Stepper } from './stepper.ts';
+import type { Stepper } from './stepper-form.ts';
 import type { Vapour } from './vapour.ts';
 
 /** Share of the latent heat owed that a step pays; of 0.5 to 1 the one whose year changed least with a finer step. */

@@ -9,7 +9,7 @@ import type { EngineRoom } from './engine-room.ts';
 import type { HourSums } from './hour-sums.ts';
 import { airHub, type Layout, radiantHub } from './layout.ts';
 import { createMonthSums } from './month-sums.ts';
-import type { Stepper } from './stepper.ts';
+import type { Stepper } from './stepper-form.ts';
 import type { Books, HeatByCause } from './year.ts';
 
 export const HEAT_CAUSES = [

@@ -18,8 +18,9 @@ import { createRecorder } from './recorder.ts';
 import { createStepper } from './stepper.ts';
 import { createFilms, type OutdoorHour } from './surface-films.ts';
 import { createTemperatureSearch } from './temperature-search.ts';
-import { createVapour, moistureCauses } from './vapour.ts';
+import { createVapour } from './vapour.ts';
 import type { VapourInputs } from './vapour-state.ts';
+import { moistureCauses } from './water-releases.ts';
 import type { Year } from './year.ts';
 
 export interface SimulateOptions {

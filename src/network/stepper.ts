@@ -7,74 +7,10 @@
 // order in time; error against exact solutions is measured in tests/published/annual-network.test.ts.
 
 import { createChainInsides } from './chain-insides.ts';
+import { createEndTies } from './end-ties.ts';
 import { hubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
-
-/** Arrays are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
-export interface Stepper {
-  readonly stepS: number;
-  readonly nodes: number;
-  readonly hubs: number;
-  readonly chains: number;
-  /** first node of each chain; entry `chains` = nodes */
-  readonly first: Int32Array;
-  /** node temperatures [°C]; between a chain's ends as of the last settleInside() of the chain */
-  readonly nodeC: Float64Array;
-  readonly hubC: Float64Array;
-  /** heat put into a node or hub [W]; of chains with heatAtEnds, that of the ends */
-  readonly nodeW: Float64Array;
-  readonly hubW: Float64Array;
-  /** between node i and i+1 [W/K] */
-  readonly link: Float64Array;
-  /** by end (2·chain = a, 2·chain + 1 = b): boundary conductance [W/K] and temperature [°C] */
-  readonly endBoundary: Float64Array;
-  readonly endBoundaryC: Float64Array;
-  /** by end and slot (2·end + slot): conductance to its hub [W/K]; hub index or −1 */
-  readonly endHubG: Float64Array;
-  readonly endHub: Int32Array;
-  /** by end, b only where a touches hubs too: its temperatures of all steps added up; to read and clear [°C] */
-  readonly endSum: Float64Array;
-  readonly hubBoundary: Float64Array;
-  readonly hubBoundaryC: Float64Array;
-  /** symmetric, hub · hubs + hub [W/K] */
-  readonly hubLink: Float64Array;
-  /** hubs held between these temperatures by heat within these powers [°C, W]; infinite = free */
-  readonly holdLowC: Float64Array;
-  readonly holdHighC: Float64Array;
-  readonly holdMaxW: Float64Array;
-  readonly holdMinW: Float64Array;
-  /** heat given by holding, last step [W]; negative = taken out */
-  readonly heldW: Float64Array;
-  /** heat capacity of nodes and hubs [J/K] */
-  readonly nodeJ: Float64Array;
-  readonly hubJ: Float64Array;
-  /** after link changed in a chain; allocates where more than one node stands between its ends */
-  refreshChain(chain: number): void;
-  /** after endBoundary or endHubG changed, or refreshChain was called */
-  refreshEnds(): void;
-  /** after nodeW, endBoundary or endBoundaryC changed */
-  refreshSources(): void;
-  /** put more heat into an end of a chain (2·chain = a, 2·chain + 1 = b) [W], until the next refreshSources() */
-  addHeat(end: number, watt: number): void;
-  /** write the temperatures between the ends of a chain into nodeC */
-  settleInside(chain: number): void;
-  /** beginStep, solve, endStep */
-  step(): void;
-  /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
-  beginStep(): void;
-  /** solve the moving hubs with the conductances as they stand into trialC; may be repeated */
-  solve(): void;
-  /** temperatures of the moving hubs in the last solve [°C] */
-  readonly trialC: Float64Array;
-  /** take the last solve: hubs and nodes move on */
-  endStep(): void;
-}
-
-/** Arrays are live and have room to spare: read and write the first `nodes`, `hubs`, `chains` places. */
-export interface LoadableStepper extends Stepper {
-  /** take a network in, everything at `initialC` [°C]; refused with RangeError when it cannot be stepped */
-  load(network: LinearNetwork, stepS: number, initialC: number): void;
-}
+import type { LoadableStepper, Stepper } from './stepper-form.ts';
 
 /**
  * Compile a network into a stepper of its own size.
@@ -112,22 +48,6 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   const nodeC = new Float64Array(room.nodes);
   const nodeW = new Float64Array(room.nodes);
   const insides = createChainInsides(room, { first, nodeJ, link, nodeW, nodeC });
-  // All arrays by chain have one length, as have all by node: one check of the index then serves a line of the hot loops.
-  const perChain = () => new Float64Array(room.chains);
-  const byChain = {
-    ...insides.byChain,
-    /** heat into each end from sources and boundary [W] */
-    sourceA: perChain(),
-    sourceB: perChain(),
-    /** 1 where heat may be put inside */
-    mayFeed: perChain(),
-    /** end temperature per watt, tied to the hubs: at a, at b from a, at b [K/W]; those temperatures without the hubs [°C] */
-    tiedA: perChain(),
-    cross: perChain(),
-    tiedB: perChain(),
-    endFreeA: perChain(),
-    endFreeB: perChain(),
-  };
   const hubsAndNone = new Float64Array(room.hubs + 1);
   const hubC = hubsAndNone.subarray(0, room.hubs);
   const endSum = new Float64Array(2 * room.chains);
@@ -151,6 +71,26 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     holdMaxW,
     holdMinW,
   });
+
+  const ties = createEndTies(
+    room,
+    { first, endBoundary, endHubG, hubAt, base: solver.base },
+    insides.byChain,
+  );
+  // All arrays by chain have one length, as have all by node: one check of the index then serves a line of the hot loops.
+  const perChain = () => new Float64Array(room.chains);
+  const byChain = {
+    ...insides.byChain,
+    ...ties.byChain,
+    /** heat into each end from sources and boundary [W] */
+    sourceA: perChain(),
+    sourceB: perChain(),
+    /** 1 where heat may be put inside */
+    mayFeed: perChain(),
+    /** end temperatures without the hubs [°C] */
+    endFreeA: perChain(),
+    endFreeB: perChain(),
+  };
 
   function load(network: LinearNetwork, stepS: number, initialC: number): void {
     requireNetwork(network);
@@ -201,65 +141,8 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   }
 
   function refreshEnds(): void {
-    const { storageA, storageB, insideA, insideB, across, tiedA, cross, tiedB } = byChain;
-    const { base } = solver;
-    const starts = first;
-    const g = endHubG;
-    const at = hubAt;
-    const boundary = endBoundary;
-    const hubCount = hubs;
-    const chainCount = chains;
-    for (let i = 0; i < hubCount * hubCount; i++) base[i] = 0;
-    for (let c = 0; c < chainCount; c++) {
-      const a = 4 * c;
-      const b = a + 2;
-      const over = across[c]!;
-      const tieA = storageA[c]! + boundary[2 * c]! + insideA[c]! + g[a]! + g[a + 1]!;
-      const tieB = storageB[c]! + boundary[2 * c + 1]! + insideB[c]! + g[b]! + g[b + 1]!;
-      // A massless end held by nothing leaves nothing to divide by; the floors keep it finite.
-      if (starts[c]! + 1 === starts[c + 1]!) {
-        const both = 1 / Math.max(1e-12, tieA + tieB);
-        tiedA[c] = both;
-        cross[c] = both;
-        tiedB[c] = both;
-      } else {
-        const inverseDeterminant = 1 / Math.max(1e-24, tieA * tieB - over * over);
-        tiedA[c] = tieB * inverseDeterminant;
-        cross[c] = over * inverseDeterminant;
-        tiedB[c] = tieA * inverseDeterminant;
-      }
-      addEnd(b, tiedB[c]!);
-      if (at[a]! === hubCount) continue;
-      addEnd(a, tiedA[c]!);
-      for (let s = a; s < b; s++) for (let t = b; t < b + 2; t++) couple(s, t, cross[c]!);
-    }
+    ties.refresh(chains, hubs);
     solver.refresh();
-  }
-
-  /** An end's own couplings on the hub system: +g on the diagonal, −g·k·g among its hubs. */
-  function addEnd(slot: number, k: number): void {
-    const g = endHubG;
-    const at = hubAt;
-    const { base } = solver;
-    const hubCount = hubs;
-    const g0 = g[slot]!;
-    const g1 = g[slot + 1]!;
-    const h0 = at[slot]!;
-    const h1 = at[slot + 1]!;
-    if (h0 < hubCount) base[h0 * hubCount + h0]! += g0 - g0 * k * g0;
-    if (h1 < hubCount) base[h1 * hubCount + h1]! += g1 - g1 * k * g1;
-    couple(slot, slot + 1, k);
-  }
-
-  /** −g·k·g between the hubs of two slots, both ways. */
-  function couple(slot: number, other: number, k: number): void {
-    const from = hubAt[slot]!;
-    const to = hubAt[other]!;
-    const hubCount = hubs;
-    if (from === hubCount || to === hubCount) return;
-    const value = endHubG[slot]! * k * endHubG[other]!;
-    solver.base[from * hubCount + to]! -= value;
-    solver.base[to * hubCount + from]! -= value;
   }
 
   function refreshSources(): void {

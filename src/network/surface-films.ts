@@ -13,7 +13,7 @@ import type { EngineRoom } from './engine-room.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
 import { airHub, type Layout, type PanePlace, radiantHub, sheetResistance } from './layout.ts';
-import type { Stepper } from './stepper.ts';
+import type { Stepper } from './stepper-form.ts';
 
 const KELVIN = 273.15;
 /** Height of the wind that meets walls and low roofs [m], and the land around: farm and village. */

@@ -7,12 +7,11 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../model/model.ts';
-import { heldToSaturation, saturationPressureHeld } from '../physics/moist-air.ts';
-import { addToTable, TABLE_PLACES } from './clock.ts';
+import { saturationPressureHeld } from '../physics/moist-air.ts';
 import type { EngineRoom } from './engine-room.ts';
 import type { Layout } from './layout.ts';
 import { createPaneDew } from './pane-dew.ts';
-import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
+import { LATENT_J_PER_KG } from './planted-bed.ts';
 import {
   BUFFER_S,
   createVapourState,
@@ -20,6 +19,7 @@ import {
   START_HUMIDITY,
   type VapourInputs,
 } from './vapour-state.ts';
+import { createWaterReleases } from './water-releases.ts';
 
 /** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
 const FOG_PULL = 1000;
@@ -56,22 +56,13 @@ export interface Vapour {
   step(): void;
 }
 
-export const PLANT_CAUSE = 'plants';
-export const SOIL_CAUSE = 'soil and water';
-
 /** Water of a run, with room for so much; load() before use. */
 export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   const state = createVapourState(room);
   const paneDew = createPaneDew(state, inputs);
+  const releases = createWaterReleases(room, state, inputs);
   let zones = 0;
   let panes = 0;
-  let causes: readonly string[] = [];
-  let beds: (Bed | null)[] = [];
-  let plantCause = -1;
-  let soilCause = -1;
-  const byCause = new Float64Array(room.zones * room.causes);
-  /** what follows a schedule, by zone, cause and place [g in the hour] */
-  const releases = new Float64Array(room.zones * room.causes * TABLE_PLACES);
   const matrix = new Float64Array(room.zones * room.zones);
   const rhs = new Float64Array(room.zones);
 
@@ -79,17 +70,7 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     zones = model.zones.length;
     panes = layout.panes.length;
     paneDew.load(zones, panes);
-    beds = model.zones.map(({ planting }) => (planting === null ? null : bedOf(planting)));
-    causes = moistureCauses(model);
-    plantCause = causes.indexOf(PLANT_CAUSE);
-    soilCause = causes.indexOf(SOIL_CAUSE);
-    for (const array of [releases, byCause]) array.fill(0);
-    model.zones.forEach(({ moisture }, z) => {
-      for (const { cause, rate } of moisture) {
-        const row = z * causes.length + causes.indexOf(cause);
-        addToTable(releases, row * TABLE_PLACES, rate, 1);
-      }
-    });
+    releases.load(model);
     loadVapourState(state, model, layout, startC, inputs.stepS);
     const startPa = state.zone.pressure[0]!;
     inputs.ratio.fill((0.622 * startPa) / (101_325 - startPa));
@@ -197,28 +178,14 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     for (let z = 0; z < count; z++) {
       ratio[z] = right[z]!;
       const air = right[z]! * perRatio[z]!;
+      // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
+      pressure[z] = air;
       released[z] = scheduledKg[z]!;
-      if (isPlanted[z] === 1) settleBed(z);
+      if (isPlanted[z] === 1) releases.settleBed(z);
       received[z]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
       entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
       bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturated[z]!) / (1 + share);
-      // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
-      pressure[z] = air;
     }
-  }
-
-  /** What the bed gave in the step, by the air at its end; it takes its latent heat from the zone's air. */
-  function settleBed(z: number): void {
-    const { saturated, perRatio, bedDries, plantsKg, plantsPull, soilKg, soilPull, released, airW } =
-      state.zone;
-    const { stepS } = inputs;
-    const deficit = bedDries[z] === 1 ? saturated[z]! - rhs[z]! * perRatio[z]! : 0;
-    const plants = plantsKg[z]! + plantsPull[z]! * deficit;
-    const soil = soilKg[z]! + soilPull[z]! * deficit;
-    byCause[z * causes.length + plantCause]! += plants * stepS;
-    byCause[z * causes.length + soilCause]! += soil * stepS;
-    released[z]! += plants + soil;
-    airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
   }
 
   /**
@@ -244,37 +211,6 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     }
   }
 
-  /** Releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start. */
-  function beginHour(): void {
-    const { scheduledKg, isPlanted } = state.zone;
-    const table = releases;
-    const given = byCause;
-    const { place } = inputs.moment;
-    const count = causes.length;
-    const zoneCount = zones;
-    for (let z = 0; z < zoneCount; z++) {
-      let sum = 0;
-      for (let i = z * count; i < (z + 1) * count; i++) {
-        const kg = table[i * TABLE_PLACES + place]! / 1000;
-        given[i] = kg;
-        sum += kg;
-      }
-      scheduledKg[z] = sum / 3600;
-      if (isPlanted[z] === 1) beginBed(z);
-    }
-  }
-
-  function beginBed(z: number): void {
-    const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
-    const { zoneC, floorLight, pressurePa } = inputs;
-    const bed = beds[z]!;
-    readyBed(bed, heldToSaturation(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
-    plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
-    plantsPull[z] = bed.plantsPerPa / LATENT_J_PER_KG;
-    soilKg[z] = bed.soil;
-    soilPull[z] = bed.soilPerPa;
-  }
-
   function held(): number {
     const { airKg, bufferKg, bufferHumidity } = state.zone;
     let sum = 0;
@@ -291,8 +227,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     airW,
     paneW: state.pane.paneW,
     wetPanes: paneDew.count,
-    byCause,
-    causes: () => causes,
+    byCause: releases.byCause,
+    causes: releases.causes,
     dew,
     film: state.pane.film,
     drained,
@@ -302,19 +238,9 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     startCounting() {
       for (const array of [drained, received, entered]) array.fill(0);
     },
-    beginHour,
+    beginHour: releases.beginHour,
     step,
   };
-}
-
-/** What gives off water in a model. */
-export function moistureCauses(model: Model): string[] {
-  const causes = new Set<string>();
-  for (const zone of model.zones) {
-    for (const source of zone.moisture) causes.add(source.cause);
-    if (zone.planting !== null && zone.planting.bedM2 > 0) causes.add(PLANT_CAUSE).add(SOIL_CAUSE);
-  }
-  return [...causes];
 }
 
 /** Gaussian elimination in place; the matrix is diagonally dominant, so no pivoting. */
