@@ -2,6 +2,7 @@
 
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
+import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { type Context, contextOf, type Run } from './context.ts';
 import type { Block } from './report.ts';
 import { hours, percent, plain } from './wording.ts';
@@ -9,6 +10,8 @@ import { hours, percent, plain } from './wording.ts';
 interface Row {
   readonly label: (context: Context) => string;
   readonly of: (zone: ZoneOutcome, context: Context) => string;
+  /** the row stands only where this holds for some zone of the table */
+  readonly matters?: (zone: ZoneOutcome) => boolean;
 }
 
 const ZONE_ROWS: readonly Row[] = [
@@ -17,6 +20,16 @@ const ZONE_ROWS: readonly Row[] = [
     of: (zone) => hours(zone.overheatedHours),
   },
   { label: () => 'Hottest hour', of: (zone, { words }) => words.temperature(zone.maxOperativeC, 1) },
+  {
+    label: ({ house, words }) => `Feels like ${words.temperature(house.feltHeat.limitC)} or more`,
+    of: (zone) => hours(zone.feltHeat.hours),
+    matters: (zone) => zone.feltHeat.hours > 0,
+  },
+  {
+    label: ({ words }) => `Above ${words.temperature(TM59_NIGHT.limitC)} at night`,
+    of: (zone) => hours(zone.hotNightHours),
+    matters: (zone) => !passesTm59Night(zone.hotNightHours),
+  },
   {
     label: ({ house, words }) => `Below ${words.temperature(house.underheatLimitC)}`,
     of: (zone) => hours(zone.underheatedHours),
@@ -43,11 +56,15 @@ const HOUSE_ROWS: readonly { readonly label: string; readonly of: (context: Cont
   { label: 'Vents and doors moved a year', of: ({ outcome }) => `${outcome.vents.moves} times` },
 ];
 
+function rowsFor(zones: readonly ZoneOutcome[]): readonly Row[] {
+  return ZONE_ROWS.filter(({ matters }) => matters === undefined || zones.some(matters));
+}
+
 /** The table of one run: label, house, and the sunspace where there is one. */
 export function headlineOf(context: Context): readonly (readonly string[])[] {
   const zones = context.sunspace === null ? [context.house] : [context.house, context.sunspace];
   return [
-    ...ZONE_ROWS.map(({ label, of }) => [label(context), ...zones.map((zone) => of(zone, context))]),
+    ...rowsFor(zones).map(({ label, of }) => [label(context), ...zones.map((zone) => of(zone, context))]),
     ...HOUSE_ROWS.map(({ label, of }) => [label, of(context), ...zones.slice(1).map(() => '')]),
   ];
 }
@@ -68,7 +85,7 @@ export function comparisonOf(runs: readonly Run[]): Block {
         ),
       ],
       ['Share of the floor', ...contexts.map(({ geometry }) => percent(geometry.shareOfFloor))],
-      ...ZONE_ROWS.map(({ label, of }) => [
+      ...rowsFor(contexts.map(({ house }) => house)).map(({ label, of }) => [
         label(first),
         ...contexts.map((context) => of(context.house, context)),
       ]),

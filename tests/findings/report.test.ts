@@ -61,6 +61,18 @@ describe('the report', () => {
     expect(reportOf(order()).sections.some(({ title }) => title === 'Beside other versions')).toBe(false);
   });
 
+  it('gives dangerous heat and hot nights a row only where a room has them', () => {
+    const labelsOf = (changes: Parameters<typeof order>[0]) =>
+      reportOf(order(changes)).sections.flatMap(({ blocks }) =>
+        blocks.flatMap((block) => (block.kind === 'table' ? block.rows.map(([label]) => label) : [])),
+      );
+    const rows = ['Feels like 32 °C or more', 'Above 26 °C at night'];
+    expect(labelsOf({})).toEqual(expect.arrayContaining(rows));
+    for (const row of rows) expect(labelsOf({ run: RUNS.modest })).not.toContain(row);
+    const beside = labelsOf({ run: RUNS.modest, others: [RUNS.leaning] });
+    expect(beside).toEqual(expect.arrayContaining(rows));
+  });
+
   it('says beside a comparison that the people differ, and only when they do', () => {
     expect(wordsOf(reportOf(order({ others: [RUNS.closed, RUNS.modest] })))).toContain(
       'The people differ too: people who forget now and then in "Larkspur Bench, the leaning one"; attentive people in "Larkspur Bench, the closed-off one" and "Larkspur Bench, the modest one".',
