@@ -6,6 +6,7 @@ import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Block, Picture as PictureName, Report, Section } from '../../findings/report.ts';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
+import { unbroken } from '../findings/unbroken.ts';
 import { PictureView } from '../pictures/PictureView.tsx';
 import { sheetPicture } from '../pictures/sheet-picture.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
@@ -64,7 +65,7 @@ function PaperSection({ section, ...props }: PaperProps & { section: Section }) 
 function PaperBlock({ block, ...props }: PaperProps & { block: Block }): JSX.Element {
   switch (block.kind) {
     case 'text':
-      return <p class="paper-text">{block.text}</p>;
+      return <p class="paper-text">{unbroken(block.text)}</p>;
     case 'table':
       return <PaperTable head={block.head} rows={block.rows} />;
     case 'findings':
@@ -73,7 +74,7 @@ function PaperBlock({ block, ...props }: PaperProps & { block: Block }): JSX.Ele
           {block.findings.map(({ id, severity, text }) => (
             <li key={id}>
               <strong>{SEVERITY_WORDS[severity]}</strong>
-              <p>{text}</p>
+              <p>{unbroken(text)}</p>
             </li>
           ))}
         </ul>
