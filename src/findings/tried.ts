@@ -41,6 +41,7 @@ const COLUMNS: readonly Column[] = [
   { head: () => 'Mould index', cell: (figures) => plain(figures.worstMouldIndex, 1) },
   { head: () => 'Back-up heat', cell: (figures, words) => words.energy(figures.heatingKWh) },
 ];
+
 /** A change that takes away less of a danger is not named as what does most against it. House rule. */
 const LEAST_SHARE_TOLD = 0.25;
 const TOGETHER = ['The first two steps together', 'All three steps together'] as const;
@@ -118,8 +119,9 @@ const TOLD: Readonly<Record<string, Told>> = {
 
 /** Of the changes that end dangerous heat the one that leaves the best house; where none does, what does most against it. */
 function heatTold({ drawn, pulled }: Ran, words: Wording): string | null {
-  const ending = bestOf(pulled.filter(({ figures }) => figures.feltHotHours === 0));
-  if (ending !== null) return `One change would end such hours: ${leverWords(ending.lever, words)}.`;
+  const ending = pulled.filter(({ figures }) => figures.feltHotHours === 0);
+  const best = bestOf(ending) ?? ending[0];
+  if (best) return `In a typical year one change would end such hours: ${leverWords(best.lever, words)}.`;
   const most = bestLever(drawn, pulled, 'feltHotHours', LEAST_SHARE_TOLD * drawn.feltHotHours);
   if (most === null) return null;
   return `No one change that we ran ends such hours. This does most: ${leverWords(most.lever, words)}. It leaves ${hours(most.to)}.`;

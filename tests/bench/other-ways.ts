@@ -1,6 +1,7 @@
 // The closed example's linear network stepped in other ways, on the same description and for some days, scaled to a
-// year, beside our whole year with its air and water: the whole matrix assembled and factored with ml-matrix each hour, as a first program would, and an adaptive
-// Runge-Kutta solver from the registry. The second takes no massless nodes: each is given heat for half a minute.
+// year, beside our whole year with its air and water: the whole matrix assembled and factored with ml-matrix each hour, as
+// a first program would, and an adaptive Runge-Kutta solver from the registry. The second takes no massless nodes: each
+// is given heat for half a minute.
 import ode45 from 'ode45-cash-karp';
 import type { Model } from '../../src/model/model.ts';
 import { layOut } from '../../src/network/layout.ts';

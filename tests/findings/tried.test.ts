@@ -223,7 +223,13 @@ describe('what was tried, in the report', () => {
       wordsOf(reportOf(order({ run: RUNS.leaning, help: { drawn, pulled, steps: [] } })));
     // Both end it; the second leaves the drier house.
     const ended = said([of('shade', { humidHours: 5000 }), of('walls', { humidHours: 400 })]);
-    expect(ended).toContain('One change would end such hours: take walls.');
+    expect(ended).toContain('In a typical year one change would end such hours: take walls.');
+    // Halving the bed is the milder form of having none; where it alone ends the heat, it is named all the same.
+    const [mild] = [of('bed', {})].map((pulled) => ({
+      ...pulled,
+      lever: { ...pulled.lever, milderThan: 'no-plants' },
+    }));
+    expect(said([of('shade', { feltHotHours: 100 }), mild!])).toContain('would end such hours: take bed.');
     const eased = said([of('shade', { feltHotHours: 100 }), of('walls', { feltHotHours: 90 })]);
     expect(eased).toContain('This does most: take walls. It leaves 90 hours.');
     expect(said([of('shade', { feltHotHours: 150 })])).not.toContain('This does most');
