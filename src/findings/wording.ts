@@ -39,7 +39,7 @@ const METRIC: Wording = {
   weight: (kg) => (kg < 2000 ? `${round(kg, 10)} kg` : `${plain(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
   weightPerArea: (kgPerM2) => `${round(kgPerM2, 10)} kg`,
   energy: (kWh) => `${round(kWh, kWh < 1000 ? 10 : 50)} kWh`,
-  energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, 0)} kWh`,
+  energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, kWhPerM2 < 10 ? 1 : 0)} kWh`,
   power: (watts) => `${plain(watts / 1000, 1)} kW`,
   resistance: (si) => `R ${plain(si, 1)} m²K/W`,
 };
