@@ -14,6 +14,9 @@ import type { UnitSystem } from '../units/display-unit.ts';
 /** Pictures whose own sentence says what the caption does not. */
 const SAYS_MORE: readonly PictureName['name'][] = ['week', 'balance'];
 
+/** Columns that stand side by side on a phone; with more, the first takes a line of its own there. */
+const MOST_ON_PHONE = 4;
+
 export interface PaperProps {
   readonly report: Report;
   readonly answer: NumberedAnswer;
@@ -86,7 +89,9 @@ function PaperBlock({ block, ...props }: PaperProps & { block: Block }): JSX.Ele
 
 function PaperTable({ head, rows }: { head: readonly string[]; rows: readonly (readonly string[])[] }) {
   return (
-    <table class={`paper-table ${head.length > 2 ? 'is-wide' : ''}`}>
+    <table
+      class={`paper-table ${head.length > 2 ? 'is-wide' : ''} ${head.length > MOST_ON_PHONE ? 'is-many' : ''}`}
+    >
       {head.length > 0 && (
         <thead>
           <tr>
