@@ -80,6 +80,23 @@ test('at 200 % zoom on a laptop nothing is wider than the screen', async () => {
   await close();
 });
 
+// WCAG 2.2, 1.4.10 Reflow: content stands in 320 CSS pixels without scrolling sideways.
+test('at 320 px nothing is wider than the screen, with every fold open, and in the report', async () => {
+  const { page, close } = await openPage(served, { viewport: { width: 320, height: 700 } });
+  const width = () => page.evaluate(() => document.documentElement.scrollWidth);
+  await settledFigure(page, 'house-overheated');
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+  await page.waitForSelector('[data-hotter="shift"]');
+  expect(await width()).toBe(320);
+  await page.click('.keep-tools >> text=Report');
+  await page.waitForSelector('.report-view[aria-busy="false"] .paper-what-we-tried td', { timeout: 60_000 });
+  expect(await width()).toBe(320);
+  expect(await violations(page)).toEqual([]);
+  await close();
+});
+
 test('numbers change units both ways and stay the same house', async () => {
   const { page, close } = await openPage(served);
   const before = await settledFigure(page, 'house-overheated');

@@ -158,19 +158,6 @@ test.each([...EXAMPLES.map((example) => [example, 'metric'] as const), ['leaning
   },
 );
 
-test('the report fits the narrowest phone, with its widest table', async () => {
-  const { page, close } = await openPage(served, { viewport: { width: 320, height: 700 } });
-  await settledFigure(page, 'house-overheated');
-  await page.click('.keep-tools >> text=Report');
-  await page.waitForSelector('.report-view[aria-busy="false"] .paper-what-we-tried td', { timeout: 60_000 });
-  const [inside, across] = await page.evaluate(() => {
-    const { scrollWidth, clientWidth } = document.documentElement;
-    return [scrollWidth, clientWidth];
-  });
-  expect(inside).toBe(across);
-  await close();
-});
-
 test('what was typed for the report outlives a reload, and the sheet is as it was left', async () => {
   const { page, complaints, close } = await openPage(served);
   await settledFigure(page, 'house-overheated');
