@@ -41,6 +41,24 @@ test('raising the glazing share raises the overheated hours', async () => {
   await close();
 });
 
+test('the fold of cautions says how many are serious', async () => {
+  const { page, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  const fold = page.locator('#findings details', { hasText: 'Before you build' });
+  const serious = await fold.locator('.is-danger').count();
+  expect(serious).toBeGreaterThan(0);
+  expect(await fold.locator('summary').textContent()).toContain(
+    `for this design, ${serious} of them serious`,
+  );
+  await page.selectOption('.head-example select', 'modest');
+  await settledFigure(page, 'house-overheated');
+  const calm = await fold.locator('.is-danger').count();
+  expect(await fold.locator('summary').textContent()).toMatch(
+    calm === 0 ? /for this design$/ : new RegExp(`${calm} of them serious`),
+  );
+  await close();
+});
+
 test('on a phone nothing is wider than the screen', async () => {
   const { page, complaints, close } = await openPage(served, { viewport: { width: 390, height: 844 } });
   await settledFigure(page, 'house-overheated');

@@ -34,11 +34,17 @@ export function FindingPanel() {
         </details>
       )}
       <details>
-        <summary>Before you build: {cautions.length} cautions for this design</summary>
+        <summary>{cautionsSummary(cautions)}</summary>
         <FindingList findings={cautions} />
       </details>
     </section>
   );
+}
+
+function cautionsSummary(cautions: readonly Finding[]): string {
+  const serious = cautions.filter(({ severity }) => severity === 'danger').length;
+  const ofThem = serious === 0 ? '' : `, ${serious} of them serious`;
+  return `Before you build: ${cautions.length} cautions for this design${ofThem}`;
 }
 
 function FindingList({ findings }: { findings: readonly Finding[] }) {
