@@ -11,14 +11,14 @@ import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
 import { summarise } from '../src/outcomes/summarise.ts';
-import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
 import { type ClimateSummary, summariseClimate } from '../src/weather/climate-summary.ts';
 import { type Doubt, doubtsAbout } from '../src/weather/doubts.ts';
 import type { TableChoices } from '../src/weather/hourly-table.ts';
-import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
+import { prepareClimate } from '../src/weather/prepared-climate.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import { lookAtWeather, type ReadStep, readWeather, type WeatherLook } from '../src/weather/reader.ts';
 import { HOURS, type TypicalYear } from '../src/weather/typical-year.ts';
+import { createRunService, type KeptRuns } from './run-service.ts';
 
 export interface RunAnswer {
   readonly outcome: Outcome;
@@ -41,9 +41,7 @@ export interface ClimateGlance {
   readonly doubts: readonly Doubt[];
 }
 
-export interface SimulationService {
-  /** Take a climate in under a key; an older one of the same key is dropped. */
-  keepClimate(key: string, climate: TypicalYear): void;
+export interface SimulationService extends KeptRuns {
   /** What a weather file is, and for a table what its columns are taken for; nothing is kept. */
   lookAtClimate(
     content: Uint8Array | string,
@@ -63,8 +61,6 @@ export interface SimulationService {
   ): Promise<ReadResult>;
   /** Figures and doubts of a climate; nothing is kept. */
   glanceAt(climate: TypicalYear): ClimateGlance;
-  /** Run the years of a question; small results only. Throws RangeError when the climate is not kept. */
-  runJobs(jobs: readonly RunJob[], climateKey: string): readonly RunResult[];
   /** Tell a listener whenever a year has been run and only its answer is left to put together: which, counted from 1. */
   whenSimulated(listener: (run: number) => void): void;
   /** Run one year; throws RangeError when the climate is not kept. */
@@ -73,20 +69,12 @@ export interface SimulationService {
 
 /** A service with no climates yet. */
 export function createSimulationService(): SimulationService {
-  const climates = new Map<string, PreparedClimate>();
-  const runners = new Map<string, (job: RunJob) => RunResult>();
+  const { kept, keepClimate, runJobs } = createRunService();
   let runs = 0;
   let simulated: (run: number) => void = () => {};
-  const kept = (key: string): PreparedClimate => {
-    const climate = climates.get(key);
-    if (!climate) throw new RangeError(`climate is '${key}'; allowed: one given by keepClimate`);
-    return climate;
-  };
   return {
-    keepClimate(key, climate) {
-      climates.set(key, prepareClimate(climate));
-      runners.delete(key);
-    },
+    keepClimate,
+    runJobs,
     lookAtClimate(content, choices, fileName) {
       return lookAtWeather(content, choices, fileName);
     },
@@ -96,11 +84,6 @@ export function createSimulationService(): SimulationService {
     glanceAt(climate) {
       const prepared = prepareClimate(climate);
       return { summary: summariseClimate(prepared), doubts: doubtsAbout(prepared) };
-    },
-    runJobs(jobs, climateKey) {
-      const runJob = runners.get(climateKey) ?? createJobRunner(kept(climateKey));
-      runners.set(climateKey, runJob);
-      return jobs.map(runJob);
     },
     whenSimulated(listener) {
       simulated = listener;

@@ -16,10 +16,10 @@ export interface RunResult {
   readonly climate: PreparedClimate;
 }
 
-/** Run a checked design through a year. */
-export function runDesign(design: Design, siteClimate: PreparedClimate): RunResult {
+/** Run a checked design through a year; lent columns are written over by the next run of the thread. */
+export function runDesign(design: Design, siteClimate: PreparedClimate, lend = false): RunResult {
   const climate = climateOfDesign(design, siteClimate);
   const model = modelOf(design, climate.year.site, climate.ground);
-  const year = simulate(model, climate);
+  const year = simulate(model, climate, { lend });
   return { outcome: completeOutcome(design, model, climate, year), year, climate };
 }

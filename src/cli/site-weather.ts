@@ -4,7 +4,6 @@
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { describeFault, type ReadResult, type SiteHints } from '../weather/read-result.ts';
-import { readWeather } from '../weather/reader.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { bundledClimate, bundledClimates } from './bundled-climates.ts';
@@ -72,6 +71,9 @@ export async function weatherFile(path: string, args: ParsedArguments): Promise<
       `${path}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a weather file`,
     );
   }
+  // Loaded only for a file: what the loader of TypeScript does with the reader's table library makes every later access to
+  // an array of numbers slower in this thread (DEVELOPERS.md), and thousands of runs in bundled climates need no reader.
+  const { readWeather } = await import('../weather/reader.ts');
   return named(await readWeather(bytes, hints.hints, choices.choices), path);
 }
 

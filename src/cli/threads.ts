@@ -3,7 +3,7 @@
 
 /// <reference path="./comlink-node.d.ts" />
 import { Worker } from 'node:worker_threads';
-import { type Remote, wrap } from 'comlink';
+import { type Remote, wrap } from 'comlink/dist/esm/comlink.mjs';
 import nodeEndpoint from 'comlink/dist/esm/node-adapter.mjs';
 import { threadCode } from './thread-code.ts';
 
