@@ -117,7 +117,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   },
 };
 
-/** Of the changes that end dangerous heat the one that leaves the best house; where none does, what does most against it. */
+/** Of the changes that end heat stress the one that leaves the best house; where none does, what does most against it. */
 function heatTold({ drawn, pulled }: Ran, words: Wording): string | null {
   const ending = pulled.filter(({ figures }) => figures.feltHotHours === 0);
   const best = bestOf(ending) ?? ending[0];

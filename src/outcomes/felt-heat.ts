@@ -1,5 +1,5 @@
-// Heat that can harm: hours in which damp makes warm air feel dangerous, and how the worst of them feels. Hourly zone in,
-// counts out. Heat index of the US National Weather Service, in the shade: src/physics/heat-index.ts.
+// Heat that can harm: hours in which warm air, the damper the more, feels so hot that the US weather service warns of
+// it. Hourly zone in, counts out. Heat index, in the shade: src/physics/heat-index.ts.
 
 import type { ZoneYear } from '../network/year.ts';
 import { EXTREME_CAUTION_C, HEAT_INDEX_CHART_END_C, heatIndex } from '../physics/heat-index.ts';
@@ -19,7 +19,7 @@ export interface FeltHeat {
   readonly maxHour: number | null;
 }
 
-/** Count a zone's hours of dangerous heat. */
+/** Count a zone's hours of heat stress. */
 export function feltHeat({ airC, relativeHumidity }: ZoneYear): FeltHeat {
   let count = 0;
   let max = Number.NEGATIVE_INFINITY;

@@ -30,7 +30,7 @@ export interface ZoneOutcome {
   readonly dampSpots: readonly DampSpot[];
   /** air changes with outdoors, and hours with too little of them or stale air */
   readonly freshAir: FreshAir;
-  /** heat that damp makes dangerous */
+  /** heat stress: hours in which damp makes warm air feel plainly hotter than it is */
   readonly feltHeat: FeltHeat;
   /** above 26 °C from 22:00 to 07:00, as CIBSE TM59 counts bedrooms */
   readonly hotNightHours: number;

@@ -16,7 +16,7 @@ export interface Figures {
   /** of the worst place of the rooms, corner or not */
   readonly worstMouldIndex: number;
   readonly staleAirHours: number;
-  /** hours in which damp makes the heat dangerous */
+  /** hours that feel like the US weather service's "extreme caution" or more */
   readonly feltHotHours: number;
   readonly hotNightHours: number;
   readonly swingK: number;
@@ -46,7 +46,7 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
   mouldIndex: { label: 'mould index', unit: '0–6', digits: 1 },
   worstMouldIndex: { label: 'mould index of the worst place', unit: '0–6', digits: 1 },
   staleAirHours: { label: 'hours of stale air', unit: 'h/year', digits: 0 },
-  feltHotHours: { label: 'hours of dangerous heat', unit: 'h/year', digits: 0 },
+  feltHotHours: { label: 'hours of heat stress', unit: 'h/year', digits: 0 },
   hotNightHours: { label: 'hot night hours', unit: 'h/year', digits: 0 },
   swingK: { label: 'mean daily swing', unit: 'K', digits: 1 },
   ventMovesPerDay: { label: 'vent moves in the busiest month', unit: 'per day', digits: 1 },

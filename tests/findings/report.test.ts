@@ -61,7 +61,7 @@ describe('the report', () => {
     expect(reportOf(order()).sections.some(({ title }) => title === 'Beside other versions')).toBe(false);
   });
 
-  it('gives dangerous heat and hot nights a row only where a room has them', () => {
+  it('gives heat stress and hot nights a row only where a room has them', () => {
     const labelsOf = (changes: Parameters<typeof order>[0]) =>
       reportOf(order(changes)).sections.flatMap(({ blocks }) =>
         blocks.flatMap((block) => (block.kind === 'table' ? block.rows.map(([label]) => label) : [])),
