@@ -43,7 +43,7 @@ export async function answerLine(line: string, number: number): Promise<string> 
   const climate = await climateOf(named ?? checked.design.climate);
   if (typeof climate === 'string') return errorLine(id, climate);
   try {
-    return JSON.stringify({ id, ...runDesign(checked.design, climate, true).outcome });
+    return JSON.stringify({ id, ...runDesign(checked.design, climate, { lend: true }).outcome });
   } catch (error) {
     return errorLine(id, `the run failed: ${(error as Error).message}`);
   }

@@ -4,7 +4,7 @@ import type { Design } from '../design/design.ts';
 import { completeOutcome } from '../findings/advise.ts';
 import { climateOfDesign } from '../model/design-climate.ts';
 import { modelOf } from '../model/from-design.ts';
-import { simulate } from '../network/simulate.ts';
+import { type SimulateOptions, simulate } from '../network/simulate.ts';
 import type { Year } from '../network/year.ts';
 import type { Outcome } from '../outcomes/outcome.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
@@ -16,10 +16,14 @@ export interface RunResult {
   readonly climate: PreparedClimate;
 }
 
-/** Run a checked design through a year; lent columns are written over by the next run of the thread. */
-export function runDesign(design: Design, siteClimate: PreparedClimate, lend = false): RunResult {
+/** Run a checked design through a year. */
+export function runDesign(
+  design: Design,
+  siteClimate: PreparedClimate,
+  options: Pick<SimulateOptions, 'lend'> = {},
+): RunResult {
   const climate = climateOfDesign(design, siteClimate);
   const model = modelOf(design, climate.year.site, climate.ground);
-  const year = simulate(model, climate, { lend });
+  const year = simulate(model, climate, options);
   return { outcome: completeOutcome(design, model, climate, year), year, climate };
 }

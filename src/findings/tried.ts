@@ -48,24 +48,21 @@ const TOGETHER = ['The first two steps together', 'All three steps together'] as
 
 /** The section. */
 export function triedSection({ words }: Context, { drawn, pulled, steps, milder }: Help): Section {
-  const all = [drawn, ...[...pulled, ...steps].map(({ figures }) => figures)];
-  const columns = COLUMNS.filter(({ matters }) => matters === undefined || all.some(matters));
-  const row = (label: string, figures: Figures) => [
-    label,
-    ...columns.map(({ cell }) => cell(figures, words)),
+  const tried: readonly (readonly [string, Figures])[] = [
+    ['As drawn', drawn],
+    ...pulled.map(({ lever, figures }) => [capitalised(leverWords(lever, words)), figures] as const),
+    ...steps.slice(1).map(({ figures }, i) => [TOGETHER[i]!, figures] as const),
+    ...(milder === undefined
+      ? []
+      : [[`The same, but ${leverWords(milder.lever, words)}`, milder.figures] as const]),
   ];
-  const together = steps.slice(1).map(({ figures }, i) => row(TOGETHER[i]!, figures));
+  const columns = COLUMNS.filter(
+    ({ matters }) => matters === undefined || tried.some(([, figures]) => matters(figures)),
+  );
   const table: Block = {
     kind: 'table',
     head: ['', ...columns.map(({ head }) => head(words))],
-    rows: [
-      row('As drawn', drawn),
-      ...pulled.map(({ lever, figures }) => row(capitalised(leverWords(lever, words)), figures)),
-      ...together,
-      ...(milder === undefined
-        ? []
-        : [row(`The same, but ${leverWords(milder.lever, words)}`, milder.figures)]),
-    ],
+    rows: tried.map(([label, figures]) => [label, ...columns.map(({ cell }) => cell(figures, words))]),
   };
   const lead =
     'A typical year with one change at a time, all else as drawn.' +
@@ -87,7 +84,7 @@ type Told = (ran: Ran, words: Wording) => string | null;
 const TOLD: Readonly<Record<string, Told>> = {
   'vents-ask-much': ({ of }) => openersTold(of('openers')),
   'stale-air': ({ of, drawn }, words) => fanTold(of('fresh-air-fan'), drawn, words),
-  'caution-heat': (ran, words) => heatTold(ran, words),
+  'caution-heat': heatTold,
   'purge-helps': ({ of, drawn }) => {
     const then = of('purge');
     if (then === undefined) return null;

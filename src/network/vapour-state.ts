@@ -1,5 +1,5 @@
 // What the water balance keeps of every zone and pane, and how a model is laid into it: flat arrays, made once per
-// engine. Written by vapour.ts, read by whoever it hands them to.
+// engine. Written by vapour.ts and its parts (water-releases.ts, pane-dew.ts), read by whoever it hands them to.
 
 import type { Model } from '../model/model.ts';
 import { saturationPressure } from '../physics/moist-air.ts';

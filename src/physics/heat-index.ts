@@ -5,16 +5,18 @@ import { requireRange } from './require-range.ts';
 
 export type HeatBand = 'none' | 'caution' | 'extreme caution' | 'danger' | 'extreme danger';
 
+const EXTREME_CAUTION_F = 90;
+
 /** Lower ends of the bands in °F; the service also prints an older set that splits at 105 and 130 °F. */
 const BAND_STARTS_F: readonly (readonly [number, HeatBand])[] = [
   [125, 'extreme danger'],
   [103, 'danger'],
-  [90, 'extreme caution'],
+  [EXTREME_CAUTION_F, 'extreme caution'],
   [80, 'caution'],
 ];
 
-/** Where "extreme caution" begins [°C]: 90 °F. */
-export const EXTREME_CAUTION_C = (90 - 32) / 1.8;
+/** Where "extreme caution" begins [°C]. */
+export const EXTREME_CAUTION_C = (EXTREME_CAUTION_F - 32) / 1.8;
 /** The service's chart ends near 137 °F [°C]; beyond it the regression runs away. */
 export const HEAT_INDEX_CHART_END_C = (137 - 32) / 1.8;
 
