@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import listed from '../src/findings/checks-listed.json' with { type: 'json' };
-import { CHECKS, checksInShort, type ListedChecks } from '../src/findings/trust.ts';
-import errors from '../src/findings/what-errors-do.json' with { type: 'json' };
+import listed from '../src/report/checks-listed.json' with { type: 'json' };
+import { CHECKS, checksInShort, type ListedChecks } from '../src/report/trust.ts';
+import errors from '../src/report/what-errors-do.json' with { type: 'json' };
 import { checksMarkdown } from './published/checks-markdown.ts';
 import { checksOf } from './published/checks-page.ts';
 import type { Row } from './published/verdict.ts';

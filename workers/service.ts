@@ -2,15 +2,11 @@
 // prepared once each, and run designs in them. In: climate texts or years and designs. Out: the year and its
 // outcome. Climates stay here; only results travel.
 
+import { runYear } from '../src/daystone.ts';
 import type { Design } from '../src/design/design.ts';
-import { findingsOf } from '../src/findings/findings.ts';
 import type { Units } from '../src/findings/wording.ts';
-import { climateOfDesign } from '../src/model/design-climate.ts';
-import { modelOf } from '../src/model/from-design.ts';
-import { simulate } from '../src/network/simulate.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
-import { summarise } from '../src/outcomes/summarise.ts';
 import { type ClimateSummary, summariseClimate } from '../src/weather/climate-summary.ts';
 import { type Doubt, doubtsAbout } from '../src/weather/doubts.ts';
 import type { TableChoices } from '../src/weather/hourly-table.ts';
@@ -90,15 +86,11 @@ export function createSimulationService(): SimulationService {
     },
     run(design, climateKey, { history, units }) {
       const run = ++runs;
-      const climate = climateOfDesign(design, kept(climateKey));
       const start = performance.now();
-      const model = modelOf(design, climate.year.site, climate.ground);
-      const year = simulate(model, climate, { history, lend: true });
+      const done = runYear(design, kept(climateKey), { history, lend: true, units });
       const tookMs = performance.now() - start;
       simulated(run);
-      const outcome = summarise(design, model, climate, year);
-      const findings = findingsOf({ design, climate, year, outcome, units });
-      return { outcome: { ...outcome, findings }, year: inOneBlock({ ...year, panes: [] }), tookMs };
+      return { outcome: done.outcome, year: inOneBlock({ ...done.year, panes: [] }), tookMs };
     },
   };
 }

@@ -1,11 +1,11 @@
 // One line of a batch: JSON text in, one line of JSON out: the outcome with the line's id before it, or
 // {"id", "error"} when the line is wrong. Climates are prepared once and kept. Nothing a line holds throws.
 
+import { runYear } from '../daystone.ts';
 import { EXAMPLES } from '../design/examples.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { MOST_LINE_CHARACTERS } from './capped-lines.ts';
 import { checkDesign, parseJson } from './design-file.ts';
-import { runDesign } from './run-design.ts';
 import { climateById } from './site-weather.ts';
 
 const kept = new Map<string, Promise<PreparedClimate | string>>();
@@ -43,7 +43,7 @@ export async function answerLine(line: string, number: number): Promise<string> 
   const climate = await climateOf(named ?? checked.design.climate);
   if (typeof climate === 'string') return errorLine(id, climate);
   try {
-    return JSON.stringify({ id, ...runDesign(checked.design, climate, { lend: true }).outcome });
+    return JSON.stringify({ id, ...runYear(checked.design, climate, { lend: true }).outcome });
   } catch (error) {
     return errorLine(id, `the run failed: ${(error as Error).message}`);
   }

@@ -2,8 +2,8 @@
 // their captions stand for them. Names and notes come from people and their files: whatever would be HTML, a link, a
 // picture or a heading in Markdown is escaped, so that it is read as the characters it is.
 
-import type { Block, Report } from '../findings/report.ts';
 import { SEVERITY_WORDS } from '../findings/severity-words.ts';
+import type { Block, Report } from '../report/report.ts';
 
 /** The text `report` prints. */
 export function reportMarkdown(report: Report): string {

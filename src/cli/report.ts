@@ -1,9 +1,9 @@
 // `report DESIGN …`: the report a client takes home, as Markdown: the first design, beside up to three others, with
 // the answers to questions asked of it.
 
+import { runYear } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
 import type { Run } from '../findings/context.ts';
-import { reportOf } from '../findings/report.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
@@ -11,13 +11,13 @@ import type { Question } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
 import { createPlainRunner } from '../questions/runner.ts';
 import { type Help, helpFor, pullLevers } from '../questions/what-helps.ts';
+import { reportOf } from '../report/report.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { reportMarkdown } from './report-text.ts';
-import { runDesign } from './run-design.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
@@ -51,7 +51,7 @@ export const reportCommand: Command = {
     const weather = await chooseWeather(args, designs[0]!.climate);
     if (!weather.ok) return weather;
     const climate = prepareClimate(weather.year);
-    const [run, ...others] = designs.map((design): Run => ({ design, units, ...runDesign(design, climate) }));
+    const [run, ...others] = designs.map((design): Run => runFor(design, climate, units));
     const text = (flag: string) => args.values.get(flag) ?? '';
     const report = reportOf({
       client: text('for'),
@@ -67,6 +67,11 @@ export const reportCommand: Command = {
     return { ok: true, output: reportMarkdown(report) };
   },
 };
+
+function runFor(design: Design, siteClimate: PreparedClimate, units: Units): Run {
+  const { climate, year, outcome } = runYear(design, siteClimate, { units });
+  return { design, units, climate, year, outcome };
+}
 
 /** What changes do to a design in a climate. */
 async function helpIn(design: Design, climate: PreparedClimate): Promise<Help> {

@@ -2,13 +2,12 @@
 // file with --hourly.
 
 import { writeFile } from 'node:fs/promises';
+import { runYear } from '../daystone.ts';
 import { hourlyFile } from '../outcomes/hourly-file.ts';
-import { prepareClimate } from '../weather/prepared-climate.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { outcomeTable } from './outcome-table.ts';
-import { runDesign } from './run-design.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
@@ -29,7 +28,7 @@ export const yearCommand: Command = {
     if ('faults' in design) return { ok: false, faults: design.faults };
     const weather = await chooseWeather(args, design.climate);
     if (!weather.ok) return weather;
-    const { outcome, year, climate } = runDesign(design, prepareClimate(weather.year));
+    const { outcome, year, climate } = runYear(design, weather.year);
     const file = args.values.get('hourly');
     if (file !== undefined) {
       try {

@@ -4,7 +4,7 @@
 import type { Design } from '../design/design.ts';
 import { type Geometry, geometryOf } from '../design/geometry.ts';
 import type { Year, ZoneYear } from '../network/year.ts';
-import type { Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
+import type { OutcomeFigures, ZoneOutcome } from '../outcomes/outcome.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { type Units, type Wording, wordingOf } from './wording.ts';
 
@@ -12,7 +12,7 @@ export interface Run {
   readonly design: Design;
   readonly climate: PreparedClimate;
   readonly year: Year;
-  readonly outcome: Outcome;
+  readonly outcome: OutcomeFigures;
   /** units of the sentences; metric when absent */
   readonly units?: Units;
 }
@@ -21,7 +21,7 @@ export interface Context {
   readonly design: Design;
   readonly climate: PreparedClimate;
   readonly year: Year;
-  readonly outcome: Outcome;
+  readonly outcome: OutcomeFigures;
   readonly geometry: Geometry;
   readonly house: ZoneOutcome;
   readonly houseYear: ZoneYear;

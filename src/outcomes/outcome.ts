@@ -85,3 +85,6 @@ export interface Outcome {
   readonly books: { readonly heatResidual: number; readonly waterResidual: number };
   readonly findings: readonly Finding[];
 }
+
+/** All that needs no sentence: what runs that only compare are after. */
+export type OutcomeFigures = Omit<Outcome, 'findings'>;

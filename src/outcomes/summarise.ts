@@ -1,4 +1,4 @@
-// One year in, the outcome's named figures out. Findings are left empty here; src/findings fills them.
+// One year in, the outcome's named figures out; src/findings makes sentences of them.
 
 import type { Design } from '../design/design.ts';
 import type { Model } from '../model/model.ts';
@@ -15,7 +15,7 @@ import { freshAir } from './fresh-air.ts';
 import { equatorGlass, massInside } from './glass-and-mass.ts';
 import { requirePossible } from './impossible-year.ts';
 import { moistureLoad } from './moisture-load.ts';
-import type { Outcome, ZoneOutcome } from './outcome.ts';
+import type { OutcomeFigures, ZoneOutcome } from './outcome.ts';
 import { ventMoves } from './vent-moves.ts';
 import { VERSION } from './version.ts';
 
@@ -26,9 +26,14 @@ import { VERSION } from './version.ts';
  * @param model what it meant
  * @param climate the weather it was run in
  * @param year the hourly result
- * @returns the outcome, with `findings` empty; throws ImpossibleYear for rooms no house can have
+ * @returns the figures; throws ImpossibleYear for rooms no house can have
  */
-export function summarise(design: Design, model: Model, climate: PreparedClimate, year: Year): Outcome {
+export function summarise(
+  design: Design,
+  model: Model,
+  climate: PreparedClimate,
+  year: Year,
+): OutcomeFigures {
   requirePossible(year);
   const { name, latitudeDeg, longitudeDeg, elevationM } = climate.year.site;
   const glass = equatorGlass(design, year);
@@ -51,7 +56,6 @@ export function summarise(design: Design, model: Model, climate: PreparedClimate
     cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
     vents: { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare },
     books: { heatResidual: year.books.heatResidual, waterResidual: year.books.waterResidual },
-    findings: [],
   };
 }
 

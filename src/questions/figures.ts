@@ -1,7 +1,7 @@
 // The figures that answers compare, picked from an outcome, and what each is called. Rooms are the house; the
 // sunspace has its own few. Unknown is null.
 
-import type { Outcome } from '../outcomes/outcome.ts';
+import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 
 export interface Figures {
@@ -56,7 +56,7 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
 };
 
 /** The figures of one outcome. */
-export function figuresOf({ zones, heating, vents }: Outcome): Figures {
+export function figuresOf({ zones, heating, vents }: OutcomeFigures): Figures {
   const { house, sunspace } = zones;
   return {
     overheatedHours: house.overheatedHours,

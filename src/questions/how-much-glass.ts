@@ -3,6 +3,7 @@
 // marks at 7, 12 and 20 % of the floor: US guideline series (physics/sizing-rules.ts).
 
 import { geometryOf } from '../design/geometry.ts';
+import { CALM_DAMP_HOURS } from '../outcomes/calm-hours.ts';
 import { SIZING_RULES } from '../physics/sizing-rules.ts';
 import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
 import { criterionInWords } from './criterion.ts';
@@ -10,7 +11,6 @@ import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-a
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { varied, withGlassM2 } from './variation.ts';
-import { CALM_DAMP_HOURS } from './what-helps.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 /** Steps of the coarse sweep from none to the whole front. */

@@ -1,12 +1,10 @@
 // One run of a question: a design, the climate it stands in as a change of the site's own, and what to report
 // beyond the outcome. Small plain data both ways, so that runs travel to workers and back; hourly rows stay there.
 
+import { runYear } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
 import { climateOfDesign } from '../model/design-climate.ts';
-import { modelOf } from '../model/from-design.ts';
-import { simulate } from '../network/simulate.ts';
-import type { Outcome } from '../outcomes/outcome.ts';
-import { summarise } from '../outcomes/summarise.ts';
+import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { type HeatWave, shiftedYear, withHeatWave } from '../weather/hotter-year.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
 import { type FrontGlass, frontGlassOf } from './front-glass.ts';
@@ -36,8 +34,7 @@ export interface RunJob {
 
 export interface RunResult {
   readonly id: string;
-  /** findings left empty */
-  readonly outcome: Outcome;
+  readonly outcome: OutcomeFigures;
   readonly frontGlass: FrontGlass | null;
 }
 
@@ -64,12 +61,10 @@ export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunR
     return made;
   };
   return (job) => {
-    const used = climateOf(job);
-    const model = modelOf(job.design, used.year.site, used.ground);
-    const year = simulate(model, used, { lend: true });
+    const { model, climate: used, year, figures } = runYear(job.design, climateOf(job), { lend: true });
     return {
       id: job.id,
-      outcome: summarise(job.design, model, used, year),
+      outcome: figures,
       frontGlass: job.frontGlass ? frontGlassOf(model, used, year) : null,
     };
   };

@@ -3,6 +3,7 @@
 // figures of each lever, and the steps with what stands after each.
 
 import type { Design } from '../design/design.ts';
+import { CALM_DAMP_HOURS, CALM_HOT_HOURS, NEARLY_CALM } from '../outcomes/calm-hours.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
@@ -25,13 +26,6 @@ const MOST_STEPS = 3;
 /** A step is worth a word when it takes away a tenth of the hours, and no less than these. House rules. */
 const LEAST_HOURS = 40;
 const LEAST_SHARE = 0.1;
-/** Hours a year that nobody minds: 1 % too hot, the share of CIBSE Guide A (2006), from memory, high confidence; 5 % too damp, house rule. */
-export const CALM_HOT_HOURS = 0.01 * 8760;
-export const CALM_DAMP_HOURS = 0.05 * 8760;
-
-/** A house this much beyond them is still nearly calm: what is left is not worth a change. House rule. */
-export const NEARLY_CALM = 1.25;
-
 /** Whether neither heat nor damp is worth a change. */
 export function isCalm({ overheatedHours, humidHours }: HotAndDamp): boolean {
   return overheatedHours <= NEARLY_CALM * CALM_HOT_HOURS && humidHours <= NEARLY_CALM * CALM_DAMP_HOURS;

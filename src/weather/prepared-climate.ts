@@ -67,6 +67,15 @@ export function prepareClimate(year: TypicalYear): PreparedClimate {
   return { year, ...sunAndSky(year), ...moistAir(year), ground: deepGround(year.dryBulbC) };
 }
 
+const remembered = new WeakMap<TypicalYear, PreparedClimate>();
+
+/** The same, made once for each typical year and remembered as long as that is. */
+export function preparedOnce(year: TypicalYear): PreparedClimate {
+  const known = remembered.get(year) ?? prepareClimate(year);
+  remembered.set(year, known);
+  return known;
+}
+
 /** Azimuth of the side that faces the equator [° clockwise from north]: 180 in the northern hemisphere, 0 south. */
 export function equatorAzimuth(latitudeDeg: number): number {
   return latitudeDeg >= 0 ? 180 : 0;

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import checks from '../../src/findings/checks.json' with { type: 'json' };
-import listed from '../../src/findings/checks-listed.json' with { type: 'json' };
+import checks from '../../src/report/checks.json' with { type: 'json' };
+import listed from '../../src/report/checks-listed.json' with { type: 'json' };
 import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');

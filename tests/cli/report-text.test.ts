@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { reportMarkdown } from '../../src/cli/report-text.ts';
-import type { Report } from '../../src/findings/report.ts';
+import type { Report } from '../../src/report/report.ts';
 
 const { name, note } = JSON.parse(
   readFileSync(join(import.meta.dirname, '../data/hostile/html-in-texts.json'), 'utf8'),

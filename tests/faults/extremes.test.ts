@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { fittedDesign } from '../../src/app/state/design-fit.ts';
 import { withValueAt } from '../../src/app/state/design-path.ts';
-import { runDesign } from '../../src/cli/run-design.ts';
+import { runYear } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
@@ -143,7 +143,7 @@ describe.each(Object.entries(DESIGNS))('%s', (_, design) => {
   test.each(CLIMATES.map((climate) => [climate.year.site.name, climate] as const))(
     'in %s',
     (_name, climate) => {
-      const { year, outcome } = runDesign(design, climate);
+      const { year, outcome } = runYear(design, climate);
       expect(faultsOfRun(year, outcome)).toEqual([]);
     },
   );
@@ -160,8 +160,8 @@ test('a cupboard with ten kilowatts in it is refused, with what it would reach',
     'vents.houseM2': 0,
     'air.ach50': 0.1,
   });
-  expect(() => runDesign(oven, CLIMATES[3]!)).toThrow(ImpossibleYear);
-  expect(() => runDesign(oven, CLIMATES[3]!)).toThrow(
+  expect(() => runYear(oven, CLIMATES[3]!)).toThrow(ImpossibleYear);
+  expect(() => runYear(oven, CLIMATES[3]!)).toThrow(
     /air of the house would reach \d+ °C; allowed: -90 to 150 °C/,
   );
 });

@@ -4,7 +4,7 @@ import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Run } from '../../src/findings/context.ts';
 import type { Year } from '../../src/network/year.ts';
-import type { Outcome, ZoneOutcome } from '../../src/outcomes/outcome.ts';
+import type { OutcomeFigures, ZoneOutcome } from '../../src/outcomes/outcome.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
 import { type MadeClimate, madeClimate } from '../outcomes/made-climate.ts';
 import { MADE_MODEL } from '../outcomes/made-model.ts';
@@ -22,7 +22,7 @@ export interface MadeRun {
   readonly year?: Partial<Year>;
   /** figures of the outcome that the case sets outright */
   readonly houseOutcome?: Partial<ZoneOutcome>;
-  readonly outcome?: Partial<Outcome>;
+  readonly outcome?: Partial<OutcomeFigures>;
   readonly units?: 'metric' | 'us';
 }
 
@@ -43,7 +43,7 @@ export function madeRun(made: MadeRun = {}): Run {
   const panes = [madePane('front', { transmittedW: hourly(200) })];
   const year = madeYear({ zones, panes, ...made.year });
   const summed = summarise(design, MADE_MODEL, climate, year);
-  const outcome: Outcome = {
+  const outcome: OutcomeFigures = {
     ...summed,
     mass: { volumeM3: 20, heatCapacityKWhPerK: 10, kgPerM2Glass: 900 },
     ...made.outcome,

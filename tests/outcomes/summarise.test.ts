@@ -38,7 +38,6 @@ describe('the outcome of a year', () => {
       'cooling',
       'vents',
       'books',
-      'findings',
     ]);
     expect(Object.keys(outcome.zones)).toEqual(['house', 'sunspace']);
     expect(Object.keys(outcome.site)).toEqual(['name', 'latitudeDeg', 'longitudeDeg', 'elevationM']);

@@ -6,7 +6,7 @@ import {
   type ListedChecks,
   NOT_MODELLED,
   type SourceCount,
-} from '../../src/findings/trust.ts';
+} from '../../src/report/trust.ts';
 
 const line = (...cells: readonly (string | number)[]) =>
   `| ${cells.map((cell) => String(cell).replaceAll('|', '\\|')).join(' | ')} |`;

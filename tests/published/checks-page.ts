@@ -1,7 +1,7 @@
 // The checks by source: what the page "How far to trust it", the report and docs/checks.md are made from. Ledger rows
 // in; counts, every row that is no plain pass, and the list of checks out. A quantity with many rows of one source is
 // listed by the row that comes nearest to what was allowed.
-import type { CheckLine, ListedChecks, SourceCount } from '../../src/findings/trust.ts';
+import type { CheckLine, ListedChecks, SourceCount } from '../../src/report/trust.ts';
 import { judge, type Row } from './verdict.ts';
 
 export interface Checks {

@@ -1,6 +1,6 @@
 // `npm run published`: runs every test of tests/published/ and prints one table of all outside checks, each with
 // its source, what was allowed and the verdict. Exit code 1 when a check or any test around it fails. With
-// `-- --write` also the files the page and the report read (src/findings/checks.json, checks-listed.json,
+// `-- --write` also the files the page and the report read (src/report/checks.json, checks-listed.json,
 // what-errors-do.json) and docs/checks.md, which is made from the same.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -56,9 +56,9 @@ async function writePages(rows: readonly Row[]): Promise<void> {
   const errors = errorTable((id) => years.get(id)!);
   mkdirSync(join(ROOT, 'docs'), { recursive: true });
   const files = {
-    'src/findings/checks.json': asJson({ total, sources }),
-    'src/findings/checks-listed.json': asJson(listed),
-    'src/findings/what-errors-do.json': asJson(errors),
+    'src/report/checks.json': asJson({ total, sources }),
+    'src/report/checks-listed.json': asJson(listed),
+    'src/report/what-errors-do.json': asJson(errors),
     'docs/checks.md': checksMarkdown({ total, sources }, listed, errors),
   };
   for (const [file, text] of Object.entries(files)) writeFileSync(join(ROOT, file), text);

@@ -7,7 +7,7 @@ import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
-import type { Outcome } from '../../src/outcomes/outcome.ts';
+import type { OutcomeFigures } from '../../src/outcomes/outcome.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
@@ -19,7 +19,7 @@ const { year } = bundle;
 const climate = prepareClimate(year);
 const exampleOf = (id: string) => EXAMPLES.find((example) => example.id === id)!.design;
 
-function outcomeOf(design: Design): Outcome {
+function outcomeOf(design: Design): OutcomeFigures {
   const model = modelOf(design, year.site, climate.ground);
   return summarise(design, model, climate, simulate(model, climate));
 }
@@ -27,7 +27,7 @@ function outcomeOf(design: Design): Outcome {
 const leaning = outcomeOf(exampleOf('leaning'));
 const closed = outcomeOf(exampleOf('closed'));
 const modest = outcomeOf(exampleOf('modest'));
-const hot = (outcome: Outcome) => outcome.zones.house.overheatedHours;
+const hot = (outcome: OutcomeFigures) => outcome.zones.house.overheatedHours;
 const practice = (name: string, quantity: string, ours: number, referenceMin: number, unit: string) =>
   check({
     source: 'the three examples',
@@ -47,7 +47,7 @@ test('the leaning, open house is too hot for hundreds of hours more than the mod
 });
 
 test('the leaning, open house is the dampest of the three', () => {
-  const humid = (outcome: Outcome) => outcome.zones.house.humidHours;
+  const humid = (outcome: OutcomeFigures) => outcome.zones.house.humidHours;
   practice('leaning against closed', 'more humid hours', humid(leaning) - humid(closed), 200, 'h');
   practice('leaning against modest', 'more humid hours', humid(leaning) - humid(modest), 200, 'h');
   expect(leaning.zones.house.mouldIndexMax).toBeGreaterThan(closed.zones.house.mouldIndexMax);

@@ -2,8 +2,8 @@
 // one thing changed. No check: these are our own figures, printed so that a reader sees how much they lean on guesses.
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import type { ErrorTable } from '../../src/findings/trust.ts';
 import { type ClimateChange, createJobRunner } from '../../src/questions/run-job.ts';
+import type { ErrorTable } from '../../src/report/trust.ts';
 import { uniformShift } from '../../src/weather/hotter-year.ts';
 import { prepareClimate } from '../../src/weather/prepared-climate.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';

@@ -3,7 +3,7 @@
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
-import { runDesign } from '../../src/cli/run-design.ts';
+import { runYear } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
 import { ImpossibleYear } from '../../src/outcomes/impossible-year.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';
@@ -72,7 +72,7 @@ export function soakHouses(
     const climate = climates[i % climates.length]!;
     let faults: string[];
     try {
-      const { year, outcome } = runDesign(design, climate);
+      const { year, outcome } = runYear(design, climate);
       faults = faultsOfRun(year, outcome);
       const { heat, water } = openBooks(year, outcome);
       worstHeat = Math.max(worstHeat, Math.abs(heat));
@@ -105,7 +105,7 @@ export function soakHouses(
       onLook(i + 1, heapMB);
     }
   }
-  const again = firstDesign === null ? '' : JSON.stringify(runDesign(firstDesign, firstClimate).outcome);
+  const again = firstDesign === null ? '' : JSON.stringify(runYear(firstDesign, firstClimate).outcome);
   return {
     runs: count,
     climates: SOAK_CLIMATES,

@@ -6,7 +6,7 @@
 //   cold hours, humid hours, vent moves: common practice, no source.
 
 import type { Design } from '../../design/design.ts';
-import type { Outcome, ZoneOutcome } from '../../outcomes/outcome.ts';
+import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
 import type { ShownQuantity, UnitSystem } from '../units/display-unit.ts';
 import { quantityText } from '../units/number-text.ts';
 
@@ -36,7 +36,7 @@ const OFTEN_NEGLECTED = 0.12;
 
 /** Figures of the house, then of what it asks of people. */
 export function headlineFigures(
-  outcome: Outcome,
+  outcome: OutcomeFigures,
   design: Design,
   system: UnitSystem,
 ): readonly HeadlineFigure[] {
@@ -135,7 +135,7 @@ function worseSpot({ mouldIndexMax, dampSpots }: ZoneOutcome): string {
   return `; ${spot === 'window frame' ? 'frames' : spot} ${worst.toFixed(1)}`;
 }
 
-function ventFigure(outcome: Outcome): HeadlineFigure {
+function ventFigure(outcome: OutcomeFigures): HeadlineFigure {
   const { movesPerDayInBusiestMonth, neglectedShare } = outcome.vents;
   return {
     id: 'vents',

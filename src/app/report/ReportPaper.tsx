@@ -3,8 +3,8 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
-import type { Block, Picture as PictureName, Report, Section } from '../../findings/report.ts';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
+import type { Block, Picture as PictureName, Report, Section } from '../../report/report.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { unbroken } from '../findings/unbroken.ts';
 import { PictureView } from '../pictures/PictureView.tsx';

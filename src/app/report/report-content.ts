@@ -3,10 +3,10 @@
 
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Run } from '../../findings/context.ts';
-import { type Report, reportOf } from '../../findings/report.ts';
 import type { Help } from '../../questions/what-helps.ts';
+import { type Report, reportOf } from '../../report/report.ts';
+import { preparedOnce } from '../../weather/prepared-climate.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { preparedClimate } from '../state/prepared-climates.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import type { ReportWords } from './report-words.ts';
 
@@ -32,7 +32,7 @@ export interface ContentOrder {
 /** The report of the design on the page. */
 export function reportContent(order: ContentOrder): Report {
   const { words, answer, others, units } = order;
-  const climate = preparedClimate(order.climate);
+  const climate = preparedOnce(order.climate);
   const runOf = ({ outcome, year, job }: NumberedAnswer, name: string): Run => ({
     design: { ...job.design, name },
     climate,

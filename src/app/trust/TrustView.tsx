@@ -4,7 +4,7 @@
 import '../style/report.css';
 import '../style/trust.css';
 import { useEffect, useRef } from 'preact/hooks';
-import listed from '../../findings/checks-listed.json' with { type: 'json' };
+import listed from '../../report/checks-listed.json' with { type: 'json' };
 import {
   CHECKS,
   type CheckLine,
@@ -14,8 +14,8 @@ import {
   type ListedChecks,
   NOT_MODELLED,
   TRUST,
-} from '../../findings/trust.ts';
-import errors from '../../findings/what-errors-do.json' with { type: 'json' };
+} from '../../report/trust.ts';
+import errors from '../../report/what-errors-do.json' with { type: 'json' };
 import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { numberText } from '../units/number-text.ts';
 

@@ -8,8 +8,8 @@ import { hours as hoursInWords } from '../../findings/wording.ts';
 import type { FigureKey } from '../../questions/figures.ts';
 import { bestLever } from '../../questions/levers.ts';
 import type { PulledLevers } from '../../questions/what-helps.ts';
+import { preparedOnce } from '../../weather/prepared-climate.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
-import { preparedClimate } from '../state/prepared-climates.ts';
 import { useSession } from '../state/session-context.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import { quantityText } from '../units/number-text.ts';
@@ -77,7 +77,7 @@ export function WhyNote() {
   const { outcome, year, job } = answer;
   const context = contextOf({
     design: job.design,
-    climate: preparedClimate(climate.year),
+    climate: preparedOnce(climate.year),
     year,
     outcome,
     units: system,

@@ -2,7 +2,7 @@
 // Weather or monthly counts in, twelve flags out.
 
 import { monthlySums } from '../../outcomes/calendar.ts';
-import { CALM_HOT_HOURS } from '../../questions/what-helps.ts';
+import { CALM_HOT_HOURS } from '../../outcomes/calm-hours.ts';
 import type { PreparedClimate } from '../../weather/prepared-climate.ts';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 

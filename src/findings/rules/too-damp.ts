@@ -3,8 +3,8 @@
 
 import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/water-releases.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
+import { CALM_DAMP_HOURS, NEARLY_CALM } from '../../outcomes/calm-hours.ts';
 import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';
-import { CALM_DAMP_HOURS, NEARLY_CALM } from '../../questions/what-helps.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';

@@ -1,10 +1,10 @@
 // The list of words at the end of a report: a word stands there when the report uses it, and only then.
 import { describe, expect, it, vi } from 'vitest';
 import { contextOf } from '../../src/findings/context.ts';
-import { ENTRIES, wordsSection } from '../../src/findings/glossary.ts';
-import { type Report, reportOf, type Section } from '../../src/findings/report.ts';
-import { runExample } from './example-run.ts';
-import { madeRun } from './made-run.ts';
+import { ENTRIES, wordsSection } from '../../src/report/glossary.ts';
+import { type Report, reportOf, type Section } from '../../src/report/report.ts';
+import { runExample } from '../findings/example-run.ts';
+import { madeRun } from '../findings/made-run.ts';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 

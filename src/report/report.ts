@@ -2,21 +2,21 @@
 // versions, findings, cautions, every input, how far to trust it. One or more runs in, sections of blocks out;
 // the page draws them, and a block of kind 'picture' names the picture it wants.
 
+import { contextOf, type Run } from '../findings/context.ts';
+import { findingsOf } from '../findings/findings.ts';
+import { RULES } from '../findings/rules.ts';
+import { moment, percent, wordingOf } from '../findings/wording.ts';
 import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { VERSION } from '../outcomes/version.ts';
 import type { Help } from '../questions/what-helps.ts';
 import { answerOf } from './answer.ts';
-import { contextOf, type Run } from './context.ts';
 import { differencesOf, habitsOf } from './differences.ts';
-import { findingsOf } from './findings.ts';
 import { wordsSection } from './glossary.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
-import { RULES } from './rules.ts';
 import { triedSection, withTried } from './tried.ts';
 import { CHECKS, checksInShort, errorsInShort, TRUST } from './trust.ts';
-import { moment, percent, wordingOf } from './wording.ts';
 
 export type Picture =
   | { readonly name: 'section' | 'year' | 'balance' }

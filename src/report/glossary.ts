@@ -1,9 +1,9 @@
 // The words a report uses that a lay reader may not know, one line each. The text of a report in, those of the words
 // that stand in it out. What a word means is usual in the trade; where a number is said, its source stands beside it.
 
+import type { Context } from '../findings/context.ts';
 import { STALE_AIR_PPM } from '../outcomes/fresh-air.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
-import type { Context } from './context.ts';
 import type { Block, Section } from './report.ts';
 
 export interface Entry {

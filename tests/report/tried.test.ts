@@ -1,9 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
-import { reportOf } from '../../src/findings/report.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import type { Lever } from '../../src/questions/levers.ts';
 import type { Help } from '../../src/questions/what-helps.ts';
+import { reportOf } from '../../src/report/report.ts';
 import { madeFigures } from '../questions/made-figures.ts';
 import { order, RUNS, wordsOf } from './report-order.ts';
 

@@ -1,14 +1,14 @@
 // The answer in one paragraph: how the house does in a typical year, what it asks of the people in it, and what to
 // change first. The changes were run (questions/what-helps.ts), so that the paragraph says what they do.
 
+import type { Context } from '../findings/context.ts';
+import { CLEAN } from '../findings/rules/mould.ts';
+import { FEW_STALE_HOURS } from '../findings/rules/too-damp.ts';
+import { hours, percent, plain, type Wording } from '../findings/wording.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 import type { Figures } from '../questions/figures.ts';
 import type { Lever, Pulled } from '../questions/levers.ts';
 import { type Help, isCalm } from '../questions/what-helps.ts';
-import type { Context } from './context.ts';
-import { CLEAN } from './rules/mould.ts';
-import { FEW_STALE_HOURS } from './rules/too-damp.ts';
-import { hours, percent, plain, type Wording } from './wording.ts';
 
 /** Moves a day in the busiest month from which a household should know before it builds. House rule. */
 const MANY_MOVES = 4;

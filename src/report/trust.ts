@@ -1,9 +1,9 @@
 // How far to trust the figures, in words for the report and the page, and what was checked, by source. The counts
 // are written by `npm run published -- --write`; the words say what they mean for a client.
 
+import { hours, listed, type Wording } from '../findings/wording.ts';
 import checks from './checks.json' with { type: 'json' };
 import errors from './what-errors-do.json' with { type: 'json' };
-import { hours, listed, type Wording } from './wording.ts';
 
 /** What the model leaves out. */
 export const NOT_MODELLED: readonly string[] = [

@@ -5,8 +5,8 @@ import type { Design, Habit } from '../design/design.ts';
 import { glassById } from '../design/glass-catalogue.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
-import { hotterWords } from './hotter-words.ts';
-import { plain, type Wording } from './wording.ts';
+import { hotterWords } from '../findings/hotter-words.ts';
+import { plain, type Wording } from '../findings/wording.ts';
 
 export interface InputGroup {
   readonly title: string;

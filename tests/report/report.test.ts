@@ -1,9 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
-import { inputsOf } from '../../src/findings/inputs.ts';
-import { reportOf } from '../../src/findings/report.ts';
-import { errorsInShort } from '../../src/findings/trust.ts';
-import errorsDo from '../../src/findings/what-errors-do.json' with { type: 'json' };
 import { hours, wordingOf } from '../../src/findings/wording.ts';
+import { inputsOf } from '../../src/report/inputs.ts';
+import { reportOf } from '../../src/report/report.ts';
+import { errorsInShort } from '../../src/report/trust.ts';
+import errorsDo from '../../src/report/what-errors-do.json' with { type: 'json' };
 import { order, RUNS, wordsOf } from './report-order.ts';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });

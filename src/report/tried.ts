@@ -1,17 +1,18 @@
 // What was tried: every change by itself and the steps together, as a table; and, beside a finding, what the change it
 // speaks of did when it was run. Runs of questions/what-helps.ts in, blocks and sentences out.
 
+import type { Context } from '../findings/context.ts';
+import { hours, plain, type Wording } from '../findings/wording.ts';
+import { CALM_HOT_HOURS } from '../outcomes/calm-hours.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { EXTREME_CAUTION_C } from '../physics/heat-index.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import type { Figures } from '../questions/figures.ts';
 import { bestLever, type Pulled } from '../questions/levers.ts';
-import { bestOf, CALM_HOT_HOURS, type Help } from '../questions/what-helps.ts';
+import { bestOf, type Help } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
 import { leverWords } from './answer.ts';
-import type { Context } from './context.ts';
 import type { Block, Section } from './report.ts';
-import { hours, plain, type Wording } from './wording.ts';
 
 interface Column {
   readonly head: (words: Wording) => string;

@@ -1,11 +1,11 @@
 // Headline figures as rows of text: one run by zone, or several runs side by side. Units as the run asks.
 
+import { type Context, contextOf, type Run } from '../findings/context.ts';
+import { hours, percent, plain } from '../findings/wording.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
-import { type Context, contextOf, type Run } from './context.ts';
 import type { Block } from './report.ts';
-import { hours, percent, plain } from './wording.ts';
 
 interface Row {
   readonly label: (context: Context) => string;

@@ -2,10 +2,10 @@
 // read. Runs in, a table out.
 
 import type { Habit } from '../design/design.ts';
-import { contextOf, type Run } from './context.ts';
+import { contextOf, type Run } from '../findings/context.ts';
+import { listed } from '../findings/wording.ts';
 import { habitWords, inputsOf } from './inputs.ts';
 import type { Block } from './report.ts';
-import { listed } from './wording.ts';
 
 const NOT_THERE = '–';
 
