@@ -5,22 +5,22 @@
 import type { Model } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
-import { createAirFlow } from './air-flow.ts';
-import type { AirState } from './air-state.ts';
-import { blankMoment, momentOf, scheduled, scheduledWithin } from './clock.ts';
-import { createDrivers } from './drivers.ts';
-import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './engine-room.ts';
-import { createHourSums } from './hour-sums.ts';
-import { createLatentHeat } from './latent-heat.ts';
-import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout.ts';
-import { createLedger } from './ledger.ts';
-import { createRecorder } from './recorder.ts';
-import { createStepper } from './stepper.ts';
-import { createFilms, type OutdoorHour } from './surface-films.ts';
-import { createTemperatureSearch } from './temperature-search.ts';
-import { createVapour } from './vapour.ts';
-import type { VapourInputs } from './vapour-state.ts';
-import { moistureCauses } from './water-releases.ts';
+import { createAirFlow } from './air/air-flow.ts';
+import type { AirState } from './air/air-state.ts';
+import { createTemperatureSearch } from './air/temperature-search.ts';
+import { createHourSums } from './books/hour-sums.ts';
+import { createLedger } from './books/ledger.ts';
+import { createRecorder } from './books/recorder.ts';
+import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
+import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './layout/engine-room.ts';
+import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
+import { createStepper } from './solver/stepper.ts';
+import { createDrivers } from './sun/drivers.ts';
+import { createFilms, type OutdoorHour } from './surfaces/surface-films.ts';
+import { createLatentHeat } from './water/latent-heat.ts';
+import { createVapour } from './water/vapour.ts';
+import type { VapourInputs } from './water/vapour-state.ts';
+import { moistureCauses } from './water/water-releases.ts';
 import type { Year } from './year.ts';
 
 export interface SimulateOptions {

@@ -4,11 +4,11 @@
 // is given heat for half a minute.
 import ode45 from 'ode45-cash-karp';
 import type { Model } from '../../src/model/model.ts';
-import { layOut } from '../../src/network/layout.ts';
-import type { LinearNetwork } from '../../src/network/linear-network.ts';
+import { layOut } from '../../src/network/layout/layout.ts';
 import { simulate } from '../../src/network/simulate.ts';
+import type { LinearNetwork } from '../../src/network/solver/linear-network.ts';
 import type { PreparedClimate } from '../../src/weather/prepared-climate.ts';
-import { denseSolver } from '../network/dense-solver.ts';
+import { denseSolver } from '../network/solver/dense-solver.ts';
 import type { Line } from './measure.ts';
 
 const STEP_S = 900;

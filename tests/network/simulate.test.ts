@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { requireModel } from '../../src/model/check-model.ts';
 import type { Model } from '../../src/model/model.ts';
-import { USUAL_ROOM } from '../../src/network/engine-room.ts';
+import { USUAL_ROOM } from '../../src/network/layout/engine-room.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { readBundle } from '../../src/weather/bundle-form.ts';

@@ -5,8 +5,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { LinearNetwork } from '../../src/network/linear-network.ts';
-import { compileStepper } from '../../src/network/stepper.ts';
+import type { LinearNetwork } from '../../src/network/solver/linear-network.ts';
+import { compileStepper } from '../../src/network/solver/stepper.ts';
 import { MONTH_START_HOUR } from '../../src/weather/typical-year.ts';
 import { check } from './ledger.ts';
 

@@ -3,7 +3,7 @@
 // A leaning front gathers its surplus in summer and loses more to the sky in winter.
 import { describe, expect, test } from 'vitest';
 import type { Element, Film, GlassSystem, Model, Pane } from '../../src/model/model.ts';
-import { always } from '../../src/network/clock.ts';
+import { always } from '../../src/network/hour/clock.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { outsideConvection } from '../../src/physics/films.ts';

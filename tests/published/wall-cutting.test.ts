@@ -6,8 +6,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Element, Layer, ZoneFace } from '../../src/model/model.ts';
-import { cutElement } from '../../src/network/cut.ts';
-import { compileStepper } from '../../src/network/stepper.ts';
+import { cutElement } from '../../src/network/layout/cut.ts';
+import { compileStepper } from '../../src/network/solver/stepper.ts';
 import { check } from './ledger.ts';
 
 /** Shorter than a run's 900 s, so that the conduction set shows the method and not the step. */

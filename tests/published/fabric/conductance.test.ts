@@ -3,8 +3,8 @@
 // (combined films 8.29 inside, 29.3 outside, 21.0 on glass, none under the floor; gap 6.297), tests/data/fabric-tests.json.
 import { describe, expect, test } from 'vitest';
 import type { Film, GlassSystem, Model } from '../../../src/model/model.ts';
-import { atCosine, opticsOf } from '../../../src/network/pane-optics.ts';
 import { simulate } from '../../../src/network/simulate.ts';
+import { atCosine, opticsOf } from '../../../src/network/sun/pane-optics.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { madeClimate } from '../../outcomes/made-climate.ts';
 import { check } from '../ledger.ts';

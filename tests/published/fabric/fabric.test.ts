@@ -3,7 +3,7 @@
 // note; more fails. Ranges marked L (loosely recalled) inform and are never more than a note. No claim of conformance.
 // Nothing is fitted: films, sky and glass are those of every house or the cases' own; docs/published-cases.md says which.
 import { beforeAll, describe, expect, test } from 'vitest';
-import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout.ts';
+import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout/layout.ts';
 import {
   type PreparedClimate,
   planeSun,

@@ -4,7 +4,7 @@
 // that half an air change comes to 18.440 W/K at all hours (the file's own density does so on the mean of the year, with
 // 5 % more in frost and less in heat).
 import type { Model } from '../../../src/model/model.ts';
-import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout.ts';
+import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout/layout.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
 import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared-climate.ts';

@@ -1,10 +1,10 @@
 // Where the sun that enters a fabric case ends up over a year: shares by surface, and lost again through the glass, for
 // comparison with the fixed shares that the cases offer to models that do not trace light. Information, not a check:
 // ours follow the beam from hour to hour (floor, wall behind, diffuse), theirs strike the floor first at all hours.
-import { layOut } from '../../../src/network/layout.ts';
-import { spreadLight } from '../../../src/network/light-spread.ts';
-import { paneLight } from '../../../src/network/pane-light.ts';
-import { compileStepper } from '../../../src/network/stepper.ts';
+import { layOut } from '../../../src/network/layout/layout.ts';
+import { compileStepper } from '../../../src/network/solver/stepper.ts';
+import { spreadLight } from '../../../src/network/sun/light-spread.ts';
+import { paneLight } from '../../../src/network/sun/pane-light.ts';
 import type { PreparedClimate } from '../../../src/weather/prepared-climate.ts';
 import type { FabricCase } from './cases.ts';
 import { modelOfCase } from './model-of-case.ts';

@@ -1,0 +1,291 @@
+// Air through every opening, step by step: the model's openings and zone temperatures in, mass flows with outdoors
+// and between zones out. Every flow is an exchange (as much in as out), so the air mass of each zone balances at
+// every step. Volume formulas: src/physics/leakage, openings, doorway.
+// Flow depends on temperature and temperature on flow: the run tries temperatures until those the network answers to
+// their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
+// position in a step follows from the trial temperature too.
+
+import type { DoorOpening, FixedOpening, Model, Opening, VentOpening } from '../../model/model.ts';
+import { doorwayExchange } from '../../physics/doorway.ts';
+import {
+  combinedQuadrature,
+  effectiveArea,
+  singleSidedStackFlow,
+  stackFlow,
+} from '../../physics/openings.ts';
+import { type Moment, scheduled } from '../hour/clock.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import type { AirState } from './air-state.ts';
+import { act, easing, type HandState, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
+import { feelDamp, switchOpener, ventTarget, wantDoor, wantVent } from './opening-rules.ts';
+import { unmovedFlow } from './unmoved-flow.ts';
+
+/** An opener this little open lets nothing through. */
+const SHUT = 1e-6;
+
+export interface AirFlow {
+  /** take a model's openings in, all shut */
+  load(model: Model, stepS: number): void;
+  /** zone: mass exchanged with outdoors [kg/s] */
+  readonly outdoors: Float64Array;
+  /** zone · zones + zone, symmetric [kg/s] */
+  readonly between: Float64Array;
+  /** opening: volume flow each way [m³/s]; how far open what moves is, 0…1 */
+  readonly volume: Float64Array;
+  readonly share: Float64Array;
+  hands(): readonly HandState[];
+  /** before the steps of an hour */
+  beginHour(moment: Moment): void;
+  /** before each step, from the temperatures it starts at; people at hand look up at quarter hours */
+  beginStep(moment: Moment, isQuarter: boolean): void;
+  /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
+  renew(moment: Moment): boolean;
+  /** the last renewal changed a flow */
+  isNew(): boolean;
+  /** whether an opener, shut as everything is, would open at these temperatures [°C] */
+  wouldOpen(moment: Moment, zoneC: Float64Array): boolean;
+  /** moves start to count */
+  startCounting(): void;
+}
+
+/** Openings of a run, with room for so many; load() before use. */
+export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
+  let zones = 0;
+  let count = 0;
+  let openings: readonly Opening[] = [];
+  let hands: HandState[] = [];
+  const outdoors = new Float64Array(room.zones);
+  const between = new Float64Array(room.zones * room.zones);
+  /** 1 where people live */
+  const livedIn = new Float64Array(room.zones);
+  const byOpening = {
+    zoneOf: new Int32Array(room.openings),
+    otherOf: new Int32Array(room.openings),
+    volume: new Float64Array(room.openings),
+    share: new Float64Array(room.openings),
+    /** an opener's position before the step */
+    openBefore: new Float64Array(room.openings),
+    /** vents and doors; cracks and most fans flow as the hour's start finds them */
+    movable: new Int32Array(room.openings),
+    /** 1 for vents; 1 for those that an opener moves */
+    isVent: new Int32Array(room.openings),
+    opensItself: new Int32Array(room.openings),
+    /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
+    pairM2: new Float64Array(room.openings),
+    windM2: new Float64Array(room.openings),
+  };
+  const { zoneOf, otherOf, volume, share } = byOpening;
+  let movables = 0;
+  /** fans between zones, switched by the quarter hour: they soon use up what they run on */
+  const switched = new Int32Array(room.openings);
+  let switches = 0;
+  /** share of its way that an opener goes in a step */
+  let ease = 0;
+  let anyOpen = false;
+  let stale = true;
+  let changed = true;
+
+  function load(model: Model, stepS: number): void {
+    zones = model.zones.length;
+    openings = model.openings;
+    count = openings.length;
+    hands = openings.map(() => restingHand());
+    ease = easing(stepS);
+    anyOpen = false;
+    movables = 0;
+    switches = 0;
+    for (const array of [outdoors, between, volume, share]) array.fill(0);
+    model.zones.forEach(({ people }, z) => {
+      livedIn[z] = people === null ? 0 : 1;
+    });
+    const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
+    openings.forEach((opening, i) => {
+      zoneOf[i] = indexOf(opening.zone);
+      const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
+      otherOf[i] = other === undefined ? -1 : indexOf(other);
+      byOpening.isVent[i] = opening.kind === 'vent' ? 1 : 0;
+      byOpening.opensItself[i] = opening.kind === 'vent' && opening.hand === 'automatic' ? 1 : 0;
+      if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
+      if (opening.kind === 'vent') {
+        const { lowM2, highM2, windCoefficient } = opening;
+        const isPair = lowM2 > 0 && highM2 > 0;
+        byOpening.pairM2[i] = isPair ? effectiveArea(lowM2, highM2) : 0;
+        byOpening.windM2[i] = windCoefficient * (isPair ? Math.min(lowM2, highM2) : lowM2 + highM2);
+      }
+      if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
+    });
+  }
+
+  function beginHour(moment: Moment): void {
+    const { zoneOf, otherOf, volume } = byOpening;
+    const all = openings;
+    const allHands = hands;
+    const last = count;
+    for (let i = 0; i < last; i++) {
+      const opening = all[i]!;
+      const hand = allHands[i]!;
+      const zone = zoneOf[i]!;
+      if (opening.kind === 'vent') {
+        hand.allowed = scheduled(opening.rule.schedule, moment);
+        feelDamp(hand, state, zone);
+        wantVent(opening, hand, moment, state, zone);
+        act(hand, opening.hand, moment);
+      } else if (opening.kind === 'door') {
+        wantDoor(opening, hand, state, zone, otherOf[i]!);
+        act(hand, opening.hand, moment);
+      } else {
+        volume[i] = unmovedFlow(opening, moment, state, zone, otherOf[i]!);
+      }
+    }
+    stale = true;
+  }
+
+  function beginStep(moment: Moment, isQuarter: boolean): void {
+    const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
+    const { zoneC } = state;
+    const people = livedIn;
+    const all = openings;
+    const allHands = hands;
+    const last = movables;
+    if (isQuarter && switches > 0) runFans(moment);
+    for (let k = 0; k < last; k++) {
+      const i = movable[k]!;
+      const hand = allHands[i]!;
+      const zone = zoneOf[i]!;
+      openBefore[i] = hand.open;
+      if (isVent[i] === 0) {
+        setDoor(all[i] as DoorOpening, hand, ease);
+        continue;
+      }
+      if (!isQuarter) continue;
+      const vent = all[i] as VentOpening;
+      if (opensItself[i] === 1) switchOpener(vent, hand, state, zone);
+      else if (hand.open > 0) {
+        const colderK = vent.rule.opensAboveC - zoneC[zone]!;
+        shutAgainstCold(hand, vent.hand, moment, colderK, people[zone] === 1);
+      }
+    }
+  }
+
+  function runFans(moment: Moment): void {
+    for (let k = 0; k < switches; k++) {
+      const i = switched[k]!;
+      volume[i] = unmovedFlow(openings[i] as FixedOpening, moment, state, zoneOf[i]!, otherOf[i]!);
+    }
+    stale = true;
+  }
+
+  function renew(moment: Moment): boolean {
+    const { zoneOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
+    const { zoneC } = state;
+    const all = openings;
+    const allHands = hands;
+    const last = movables;
+    const wasOpen = anyOpen;
+    let isOpen = false;
+    for (let k = 0; k < last; k++) {
+      const i = movable[k]!;
+      const hand = allHands[i]!;
+      if (opensItself[i] === 1) {
+        const target = ventTarget(all[i] as VentOpening, hand, moment, state, zoneC, zoneOf[i]!);
+        hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
+        if (target > 0) isOpen = true;
+      }
+      share[i] = hand.open;
+      volume[i] = 0;
+      if (share[i]! <= SHUT) continue;
+      isOpen = true;
+      if (isVent[i] === 1) letThroughVent(i);
+      else letThroughDoor(i);
+    }
+    anyOpen = isOpen;
+    changed = isOpen || wasOpen || stale;
+    if (changed) sum();
+    stale = false;
+    return isOpen;
+  }
+
+  function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
+    const { zoneOf, movable, opensItself } = byOpening;
+    const all = openings;
+    const allHands = hands;
+    const last = movables;
+    for (let k = 0; k < last; k++) {
+      const i = movable[k]!;
+      if (opensItself[i] === 0) continue;
+      if (ventTarget(all[i] as VentOpening, allHands[i]!, moment, state, zoneC, zoneOf[i]!) > 0) return true;
+    }
+    return false;
+  }
+
+  // What passes through one opening, written where it is kept: a number handed back by a function is an allocation.
+
+  /** A vent: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
+  function letThroughVent(i: number): void {
+    const { zoneOf, volume, share, pairM2, windM2 } = byOpening;
+    const { lowM2, highM2, stackM, openingHeightM, discharge } = openings[i] as VentOpening;
+    const { outdoorC, wind } = state;
+    const insideC = state.zoneC[zoneOf[i]!]!;
+    const stack =
+      pairM2[i]! > 0
+        ? stackFlow(pairM2[i]!, stackM, insideC, outdoorC, discharge)
+        : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, outdoorC, discharge);
+    volume[i] = share[i]! * combinedQuadrature(stack, windM2[i]! * wind);
+  }
+
+  function letThroughDoor(i: number): void {
+    const { zoneOf, otherOf, volume, share } = byOpening;
+    const { widthM, heightM, discharge } = openings[i] as DoorOpening;
+    const { zoneC } = state;
+    volume[i] =
+      share[i]! * doorwayExchange(widthM, heightM, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!, discharge);
+  }
+
+  function sum(): void {
+    const { zoneOf, otherOf, volume } = byOpening;
+    const toOutdoors = outdoors;
+    const toZones = between;
+    const { density } = state;
+    const zoneCount = zones;
+    const last = count;
+    // Loops, not fill(): on arrays this short the call costs more than the work.
+    for (let z = 0; z < zoneCount; z++) toOutdoors[z] = 0;
+    for (let z = 0; z < zoneCount * zoneCount; z++) toZones[z] = 0;
+    for (let i = 0; i < last; i++) {
+      const zone = zoneOf[i]!;
+      const other = otherOf[i]!;
+      const mass = volume[i]! * density;
+      if (other < 0) {
+        toOutdoors[zone]! += mass;
+      } else {
+        toZones[zone * zoneCount + other]! += mass;
+        toZones[other * zoneCount + zone]! += mass;
+      }
+    }
+  }
+
+  function startCounting(): void {
+    for (const hand of hands) resetMoves(hand);
+  }
+
+  return {
+    load,
+    outdoors,
+    between,
+    volume,
+    share,
+    hands: () => hands,
+    beginHour,
+    beginStep,
+    renew,
+    isNew: () => changed,
+    wouldOpen,
+    startCounting,
+  };
+}
+
+function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
+  if (opening.rule === 'open') hand.open = 1;
+  else if (opening.rule === 'shut') hand.open = 0;
+  else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
+}

@@ -1,0 +1,150 @@
+// What the rules of vents, doors and fans between zones ask for: a rule, the state of the air and the hour in; the share
+// wanted, or whether to run, out. Who then moves what is wanted: hands.ts.
+
+import type { DoorOpening, HeatGiving, VentOpening } from '../../model/model.ts';
+import type { Moment } from '../hour/clock.ts';
+import type { AirState } from './air-state.ts';
+import { HALF_BELOW_K, type HandState, isAwake, isBedtime, notchFor } from './hands.ts';
+
+/**
+ * Vents begin to open at the rule's temperature less this, and are shut below it [K]: what is opened on a hot day
+ * stays open until the room has cooled. People open at the rule's temperature and then let it run down as far.
+ */
+const RUN_DOWN_K = 2;
+const NIGHT_RUN_DOWN_K = 5;
+/**
+ * A room this humid is aired even with hotter, drier air, until it is down to the second; a grower's rule: common
+ * practice, no source.
+ */
+const DAMP_HUMIDITY = 0.85;
+const DRIED_HUMIDITY = 0.7;
+/** Rain that makes people and sensors shut what is open to it [mm in the hour]; common practice, no source. */
+const FELT_RAIN_MM = 0.2;
+/** A door that obeys its rule opens for air at least this much warmer [K], and shuts when it is no warmer. */
+const DOOR_LEAD_K = 1;
+
+/** Shut by season, hour, wind, rain, or air outside that is no cooler, unless damp asks for it. */
+function barred(
+  { rule }: VentOpening,
+  { airsDamp, allowed }: HandState,
+  state: AirState,
+  insideC: number,
+): boolean {
+  return (
+    allowed <= 0 ||
+    state.wind > rule.shutAboveWind ||
+    (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
+    (rule.onlyWhileOutside === 'cooler' && state.outdoorC >= insideC && !airsDamp) ||
+    (rule.onlyWhileOutside === 'warmer' && state.outdoorC <= insideC)
+  );
+}
+
+/** Damp asks for drier air, however hot it is, from DAMP until the room has dried. */
+export function feelDamp(hand: HandState, state: AirState, zone: number): void {
+  const isDrierOutside = state.outdoorRatio < state.zoneRatio[zone]!;
+  const humidity = state.zoneHumidity[zone]!;
+  if (!isDrierOutside || humidity < DRIED_HUMIDITY) hand.airsDamp = false;
+  else if (humidity > DAMP_HUMIDITY) hand.airsDamp = true;
+}
+
+/** How far through the rule's band the room is, from where vents begin to open: 0 none, 1 or more all. */
+function needOf({ rule }: VentOpening, insideC: number): number {
+  return (insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK;
+}
+
+/** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
+export function switchOpener(opening: VentOpening, hand: HandState, state: AirState, zone: number): void {
+  const { rule } = opening;
+  const insideC = state.zoneC[zone]!;
+  if (rule.opens !== 'all-at-once') return;
+  if (needOf(opening, insideC) <= 0 || barred(opening, hand, state, insideC)) hand.wanted = 0;
+  else if (insideC > rule.opensAboveC) hand.wanted = hand.allowed;
+}
+
+/** Share an opener asks for at these temperatures: full at half the band, so that like a hand it runs the room down. */
+export function ventTarget(
+  opening: VentOpening,
+  hand: HandState,
+  moment: Moment,
+  state: AirState,
+  zoneC: Float64Array,
+  zone: number,
+): number {
+  const { rule } = opening;
+  const insideC = zoneC[zone]!;
+  if (rule.opens === 'all-at-once') return hand.wanted;
+  if (barred(opening, hand, state, insideC)) return 0;
+  const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
+  const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
+  return hand.allowed * Math.min(1, Math.max(0, 2 * need));
+}
+
+/**
+ * What a person wants: nothing until the rule's temperature, then by notches until it has run down. The last look of the
+ * day is for the night: whether walls and all the room is still warm enough to want air until morning.
+ */
+export function wantVent(
+  opening: VentOpening,
+  hand: HandState,
+  moment: Moment,
+  state: AirState,
+  zone: number,
+): void {
+  const { rule } = opening;
+  const airC = state.zoneC[zone]!;
+  const isForTheNight = isBedtime(moment);
+  const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
+  const need = needOf(opening, insideC);
+  if (need <= 0 || barred(opening, hand, state, airC)) {
+    hand.wanted = 0;
+    return;
+  }
+  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.outdoorC);
+  const notch = share * hand.allowed;
+  if (isForTheNight) {
+    hand.wanted = notch;
+    return;
+  }
+  // Once open, a person widens when it gets hotter but does not fiddle on the way down.
+  if (insideC > rule.opensAboveC || hand.wanted > 0) hand.wanted = Math.max(hand.wanted, notch);
+  if (insideC < rule.opensAboveC && state.outdoorC < rule.opensAboveC)
+    hand.wanted = Math.min(hand.wanted, notch);
+}
+
+export function wantDoor(
+  opening: DoorOpening,
+  hand: HandState,
+  state: AirState,
+  zone: number,
+  other: number,
+): void {
+  if (opening.rule !== 'by-need') {
+    hand.wanted = opening.rule === 'open' ? 1 : 0;
+    hand.open = hand.wanted;
+    return;
+  }
+  if (givesHeat(opening, state, zone, other)) hand.wanted = 1;
+  else if (!mayGiveOn(opening, state, zone, other)) hand.wanted = 0;
+}
+
+/** Begins to give: the other zone wants heat, this one is plainly warmer and not damper. */
+export function givesHeat(giving: HeatGiving, state: AirState, zone: number, other: number): boolean {
+  const takerC = state.zoneC[other]!;
+  return (
+    mayGiveOn(giving, state, zone, other) &&
+    takerC < giving.wantsHeatBelowC &&
+    state.zoneC[zone]! > takerC + DOOR_LEAD_K
+  );
+}
+
+/** Goes on giving what it gives: still warmer, not damper, and the other zone not yet too warm. */
+function mayGiveOn(
+  { wantsHeatBelowC, dampLimit }: HeatGiving,
+  state: AirState,
+  zone: number,
+  other: number,
+): boolean {
+  const takerC = state.zoneC[other]!;
+  const isDamper = state.zoneRatio[zone]! > state.zoneRatio[other]! + dampLimit;
+  return state.zoneC[zone]! > takerC && takerC <= wantsHeatBelowC + RUN_DOWN_K && !isDamper;
+}

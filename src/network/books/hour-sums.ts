@@ -1,0 +1,145 @@
+// What the steps of an hour add up to, for the recorder's means and the ledger's books alike: temperatures, heat held
+// and carried by air, humidity, dew, flows. What stands still within an hour is not summed here but read at its end.
+
+import type { AirFlow } from '../air/air-flow.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import { airHub } from '../layout/layout.ts';
+import type { Stepper } from '../solver/stepper-form.ts';
+import type { Drivers } from '../sun/drivers.ts';
+import type { Vapour } from '../water/vapour.ts';
+
+/** Sums over the steps of the hour so far; divide by `steps()` for means. */
+export interface HourSums {
+  /** for so many zones, openings, panes */
+  load(zones: number, openings: number, panes: number): void;
+  steps(): number;
+  /** by hub [°C] */
+  readonly hubC: Float64Array;
+  /** heat given, and taken out, to hold each zone [W] */
+  readonly heatingW: Float64Array;
+  readonly coolingW: Float64Array;
+  /** latent heat in each zone's air [W]; on each pane's inner node [W], written by the run */
+  readonly latentW: Float64Array;
+  readonly paneLatentW: Float64Array;
+  /** heat that outdoor air, and air of other zones, brings each zone [W] */
+  readonly outdoorAirW: Float64Array;
+  readonly otherAirW: Float64Array;
+  /** exchange of each zone with outdoors, and between zones (zone · zones + zone, symmetric) [kg/s] */
+  readonly outdoorKg: Float64Array;
+  readonly betweenKg: Float64Array;
+  /** relative humidity, 0…1; net dew [kg/s] */
+  readonly humidity: Float64Array;
+  readonly dew: Float64Array;
+  /** by opening: volume flow [m³/s]; share open, 0…1 */
+  readonly flow: Float64Array;
+  readonly open: Float64Array;
+  begin(): void;
+  addStep(): void;
+}
+
+/** Sums with room for so much; load() before use. */
+export function createHourSums(
+  room: EngineRoom,
+  stepper: Stepper,
+  flows: AirFlow,
+  vapour: Vapour,
+  drivers: Drivers,
+): HourSums {
+  let zones = 0;
+  let openings = 0;
+  let panes = 0;
+  let steps = 0;
+  const perZone = () => new Float64Array(room.zones);
+  const kept = {
+    hubC: new Float64Array(2 * room.zones),
+    heatingW: perZone(),
+    coolingW: perZone(),
+    latentW: perZone(),
+    paneLatentW: new Float64Array(room.panes),
+    outdoorAirW: perZone(),
+    otherAirW: perZone(),
+    outdoorKg: perZone(),
+    betweenKg: new Float64Array(room.zones * room.zones),
+    humidity: perZone(),
+    dew: perZone(),
+    flow: new Float64Array(room.openings),
+    open: new Float64Array(room.openings),
+  };
+
+  function load(zoneCount: number, openingCount: number, paneCount: number): void {
+    zones = zoneCount;
+    openings = openingCount;
+    panes = paneCount;
+  }
+
+  function begin(): void {
+    const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, dew } = kept;
+    const { betweenKg, paneLatentW, flow, open } = kept;
+    const count = zones;
+    steps = 0;
+    for (let h = 0; h < 2 * count; h++) hubC[h] = 0;
+    for (let z = 0; z < count; z++) {
+      heatingW[z] = 0;
+      coolingW[z] = 0;
+      latentW[z] = 0;
+      outdoorAirW[z] = 0;
+      otherAirW[z] = 0;
+      outdoorKg[z] = 0;
+      humidity[z] = 0;
+      dew[z] = 0;
+    }
+    for (let i = 0; i < count * count; i++) betweenKg[i] = 0;
+    for (let p = 0; p < panes; p++) paneLatentW[p] = 0;
+    for (let o = 0; o < openings; o++) {
+      flow[o] = 0;
+      open[o] = 0;
+    }
+  }
+
+  function addStep(): void {
+    const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
+    const { humidity, dew, flow, open } = kept;
+    const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
+    const { airGain, frameConductance } = drivers;
+    const { outdoors, between, volume, share } = flows;
+    const { humidity: humidityNow, dew: dewNow } = vapour;
+    const count = zones;
+    steps++;
+    for (let z = 0; z < count; z++) {
+      const air = airHub(z, count);
+      const airC = nowC[air]!;
+      hubC[air]! += airC;
+      hubC[z]! += nowC[z]!;
+      const held = heldW[air]!;
+      if (held > 0) heatingW[z]! += held;
+      else coolingW[z]! -= held;
+      // What is on the hubs beyond gains is the latent heat of the zone's air.
+      latentW[z]! += hubW[air]! - airGain[z]!;
+      outdoorAirW[z]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - airC);
+      outdoorKg[z]! += outdoors[z]!;
+      humidity[z]! += humidityNow[z]!;
+      dew[z]! += dewNow[z]!;
+      for (let y = z + 1; y < count; y++) {
+        const next = airHub(y, count);
+        const watt = hubLink[air * 2 * count + next]! * (nowC[next]! - airC);
+        otherAirW[z]! += watt;
+        otherAirW[y]! -= watt;
+        const exchange = between[z * count + y]!;
+        betweenKg[z * count + y]! += exchange;
+        betweenKg[y * count + z]! += exchange;
+      }
+    }
+    for (let o = 0; o < openings; o++) {
+      flow[o]! += volume[o]!;
+      open[o]! += share[o]!;
+    }
+  }
+
+  return {
+    load,
+    steps: () => steps,
+    ...kept,
+    begin,
+    addStep,
+  };
+}

@@ -1,0 +1,269 @@
+// The books of a run: heat by zone, cause and month, and whether it adds up. Within an hour the conductances of
+// chain ends are constant, so sums of temperatures over the steps are enough there; what changes every step has been
+// added up step by step (hour-sums.ts). Heat into a zone is positive. A zone's own store is its air and the elements and
+// panes that touch no other zone; what stands between two zones appears as heat shared with the other.
+
+import type { Model } from '../../model/model.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
+import type { Stepper } from '../solver/stepper-form.ts';
+import type { Drivers } from '../sun/drivers.ts';
+import type { Books, HeatByCause } from '../year.ts';
+import type { HourSums } from './hour-sums.ts';
+import { createMonthSums } from './month-sums.ts';
+
+export const HEAT_CAUSES = [
+  'sun',
+  'people and appliances',
+  'heating',
+  'cooling',
+  'evaporation and dew',
+  'air',
+  'glass',
+  'walls',
+  'roof',
+  'ground',
+  'other zones',
+] as const;
+type Cause = (typeof HEAT_CAUSES)[number];
+const CAUSES = HEAT_CAUSES.length;
+const at = (cause: Cause) => HEAT_CAUSES.indexOf(cause);
+const SUN = at('sun');
+const GAINS = at('people and appliances');
+const HEATING = at('heating');
+const COOLING = at('cooling');
+const LATENT = at('evaporation and dew');
+const AIR = at('air');
+const GLASS = at('glass');
+const OTHER_ZONES = at('other zones');
+/** of what stands between zones: heat taken up, and given to the zones */
+const IN = 0;
+const OUT = 1;
+
+export interface WaterSums {
+  readonly held: number;
+  readonly received: number;
+  readonly released: number;
+  readonly entered: number;
+}
+
+export interface HeatLedger {
+  /** take a laid-out model in; its network is in the stepper */
+  load(model: Model, layout: Layout): void;
+  /** forget the warm-up */
+  open(): void;
+  beginHour(month: number): void;
+  endHour(): void;
+  byCause(): HeatByCause[];
+  close(water: WaterSums): Books;
+}
+
+/** A chain as the ledger sees it. */
+interface Entry {
+  readonly chain: number;
+  readonly zone: number;
+  readonly cause: number;
+  /** stands between two zones */
+  readonly between: boolean;
+}
+
+/** Books of a run, with room for so much; load() before use. */
+export function createLedger(
+  room: EngineRoom,
+  stepper: Stepper,
+  drivers: Drivers,
+  sums: HourSums,
+): HeatLedger {
+  let zones = 0;
+  let hubs = 0;
+  let chains = 0;
+  let panes = 0;
+  let zoneIds: readonly string[] = [];
+  const byChain = {
+    /** first place of its zone among the causes, its own cause, and whether it stands between two zones */
+    rowOf: new Int32Array(room.chains),
+    causeOf: new Int32Array(room.chains),
+    isShared: new Int32Array(room.chains),
+  };
+  /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
+  const heat = createMonthSums(room.zones * CAUSES);
+  const startNode = new Float64Array(room.nodes);
+  const startHub = new Float64Array(2 * room.zones);
+  const paneFrom = new Int32Array(room.panes);
+  const paneTo = new Int32Array(room.panes);
+  /** what panes and walls between zones took up, and gave to the zones [J] */
+  const through = new Float64Array(2);
+
+  function load(model: Model, layout: Layout): void {
+    zones = model.zones.length;
+    zoneIds = layout.zoneIds;
+    ({ hubs, chains } = stepper);
+    const { rowOf, causeOf, isShared } = byChain;
+    for (const { chain, zone, cause, between } of entriesOf(layout)) {
+      rowOf[chain] = zone * CAUSES;
+      causeOf[chain] = cause;
+      isShared[chain] = between ? 1 : 0;
+    }
+    panes = layout.panes.length;
+    layout.panes.forEach(({ zoneFrom, zoneTo }, p) => {
+      paneFrom[p] = zoneFrom;
+      paneTo[p] = zoneTo;
+    });
+  }
+
+  function open(): void {
+    heat.clear(zones * CAUSES, stepper.stepS);
+    through.fill(0);
+    for (let c = 0; c < chains; c++) stepper.settleInside(c);
+    startNode.set(stepper.nodeC);
+    startHub.set(stepper.hubC);
+  }
+
+  function beginHour(month: number): void {
+    const { endSum } = stepper;
+    const ends = 2 * chains;
+    heat.turnTo(month);
+    for (let e = 0; e < ends; e++) endSum[e] = 0;
+  }
+
+  function addZoneHour(z: number, steps: number): void {
+    const { running } = heat;
+    const { hubLink, hubBoundaryC } = stepper;
+    const { airGain, radiantGain, frameConductance } = drivers;
+    const hubSum = sums.hubC;
+    const row = z * CAUSES;
+    const air = airHub(z, zones);
+    running[row + HEATING]! += sums.heatingW[z]!;
+    running[row + COOLING]! -= sums.coolingW[z]!;
+    running[row + LATENT]! += sums.latentW[z]!;
+    running[row + AIR]! += sums.outdoorAirW[z]!;
+    running[row + OTHER_ZONES]! += sums.otherAirW[z]!;
+    running[row + GAINS]! += steps * (airGain[z]! + radiantGain[z]!);
+    running[row + GLASS]! += frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
+    const own = radiantHub(z);
+    for (let y = 0; y < zones; y++) {
+      const seen = radiantHub(y);
+      if (y !== z)
+        running[row + OTHER_ZONES]! += hubLink[own * hubs + seen]! * (hubSum[seen]! - hubSum[own]!);
+    }
+  }
+
+  function endHour(): void {
+    const { running } = heat;
+    const { rowOf, causeOf, isShared } = byChain;
+    const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
+    const { chainSun, outsideSun } = drivers;
+    const count = chains;
+    const steps = sums.steps();
+    for (let z = 0; z < zones; z++) addZoneHour(z, steps);
+    for (let p = 0; p < panes; p++) {
+      const watt = sums.paneLatentW[p]!;
+      if (paneFrom[p]! >= 0) through[IN]! += watt * stepS;
+      else running[paneTo[p]! * CAUSES + LATENT]! += watt;
+    }
+    const isDark = drivers.isDark();
+    for (let c = 0; c < count; c++) {
+      if (isShared[c] === 1) {
+        through[IN]! += chainSun[c]! * steps * stepS;
+        addShared(2 * c);
+        addShared(2 * c + 1);
+        continue;
+      }
+      const row = rowOf[c]!;
+      const own = row + causeOf[c]!;
+      if (!isDark) {
+        // Sun on the outside counts with the wall it falls on, not as sun in the zone.
+        const outside = outsideSun[c]! * steps;
+        running[row + SUN]! += chainSun[c]! * steps - outside;
+        running[own]! += outside;
+      }
+      const g = endBoundary[2 * c]!;
+      if (g > 0) running[own]! += g * (steps * endBoundaryC[2 * c]! - endSum[2 * c]!);
+    }
+  }
+
+  /** Heat from an end between two zones to the zone it faces. */
+  function addShared(end: number): void {
+    const { running } = heat;
+    const { endHub, endHubG, endSum } = stepper;
+    const hubSum = sums.hubC;
+    for (let slot = 2 * end; slot < 2 * end + 2; slot++) {
+      const hub = endHub[slot]!;
+      if (hub < 0) continue;
+      const given = endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
+      running[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
+      through[OUT]! += given * stepper.stepS;
+    }
+  }
+
+  function byCause(): HeatByCause[] {
+    heat.close();
+    return zoneIds.flatMap((zone, z) =>
+      HEAT_CAUSES.map((cause, c) => {
+        const row = (z * CAUSES + c) * 12;
+        return { zone, cause, monthJ: [...heat.monthly.subarray(row, row + 12)] };
+      }),
+    );
+  }
+
+  function close(water: WaterSums): Books {
+    heat.close();
+    const { monthly } = heat;
+    const { first } = stepper;
+    const { rowOf, isShared } = byChain;
+    const stored = new Float64Array(zones);
+    let throughStored = 0;
+    for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
+    for (let c = 0; c < chains; c++) {
+      let joule = 0;
+      stepper.settleInside(c);
+      for (let i = first[c]!; i < first[c + 1]!; i++) {
+        joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
+      }
+      if (isShared[c] === 1) throughStored += joule;
+      else stored[rowOf[c]! / CAUSES]! += joule;
+    }
+    let total = through[IN]! - through[OUT]! - throughStored;
+    let scale = 0;
+    const zoneHeatResidual: number[] = [];
+    for (let z = 0; z < zones; z++) {
+      let net = 0;
+      let size = 0;
+      for (let i = z * CAUSES * 12; i < (z + 1) * CAUSES * 12; i++) {
+        net += monthly[i]!;
+        size += Math.abs(monthly[i]!);
+      }
+      zoneHeatResidual.push((net - stored[z]!) / Math.max(size / 2, 1));
+      total += net - stored[z]!;
+      scale += sunOf(z);
+      if (scale === 0) scale += size / 2;
+    }
+    // Without a source the net is near nothing; what passes through with the air is then the measure.
+    const throughput = water.released > 0 ? water.released : Math.max(water.entered, 1e-3);
+    return {
+      heatResidual: total / Math.max(scale, 1),
+      waterResidual: (water.held - water.received) / throughput,
+      zoneHeatResidual,
+    };
+  }
+
+  function sunOf(z: number): number {
+    let sun = 0;
+    for (let m = 0; m < 12; m++) sun += heat.monthly[(z * CAUSES + SUN) * 12 + m]!;
+    return sun;
+  }
+
+  return { load, open, beginHour, endHour, byCause, close };
+}
+
+function entriesOf(layout: Layout): Entry[] {
+  const elements = layout.elements.map(({ element, chain, zoneA, zoneB }): Entry => {
+    const { a } = element;
+    const cause = a.kind === 'ground' ? 'ground' : a.kind === 'outdoors' && a.tiltDeg < 60 ? 'roof' : 'walls';
+    return { chain, zone: zoneB, cause: at(cause), between: zoneA >= 0 };
+  });
+  const panes = layout.panes.map(({ chain, zoneFrom, zoneTo }): Entry => {
+    return { chain, zone: zoneTo, cause: GLASS, between: zoneFrom >= 0 };
+  });
+  return [...elements, ...panes];
+}

@@ -1,0 +1,240 @@
+// Writes the hourly year while a run goes on: means over the steps of each hour, moisture by cause and month,
+// carbon dioxide, panes, openings and, when asked for, the temperature of every node.
+
+import type { Model, Opening } from '../../model/model.ts';
+import { carbonDioxideRelease } from '../../physics/carbon-dioxide.ts';
+import type { AirFlow } from '../air/air-flow.ts';
+import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
+import type { Stepper } from '../solver/stepper-form.ts';
+import type { Drivers } from '../sun/drivers.ts';
+import type { Vapour } from '../water/vapour.ts';
+import type { ElementHistory, OpeningYear, Year, ZoneYear } from '../year.ts';
+import {
+  blankHistory,
+  blankPane,
+  blankZone,
+  newColumn,
+  type PaneRecord,
+  type ZoneRecord,
+} from './blank-year.ts';
+import type { HourSums } from './hour-sums.ts';
+import { createMonthSums } from './month-sums.ts';
+
+/** Outdoor carbon dioxide [ppm]; rounded world mean of the mid 2020s, from memory, high confidence. */
+const OUTDOOR_CO2_PPM = 425;
+/** A resting to lightly active adult [met], ISO 7730 sedentary activity. */
+const ACTIVITY_MET = 1.2;
+const ADULT_SKIN_M2 = 1.8;
+
+/** What round-off may leave on a pane that has dried [kg]. */
+const DRY_KG = 1e-9;
+
+export interface Recorder {
+  /**
+   * Take a laid-out model in, with columns for its year.
+   *
+   * @param lend hand out columns that the next run writes over
+   */
+  load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void;
+  endHour(hour: number, moment: Moment, outdoorC: number): void;
+  releasedKg(): number;
+  year(): Omit<Year, 'heat' | 'books'>;
+}
+
+/** A recorder with room for so much; load() before use. */
+export function createRecorder(
+  room: EngineRoom,
+  stepper: Stepper,
+  flows: AirFlow,
+  vapour: Vapour,
+  drivers: Drivers,
+  sums: HourSums,
+): Recorder {
+  let zones = 0;
+  let causes = 0;
+  /** chain of each element whose history is kept */
+  const historyChain: number[] = [];
+  let years: ZoneRecord[] = [];
+  let panes: PaneRecord[] = [];
+  let openings: { id: string; kind: Opening['kind']; open: Float64Array; flow: Float64Array }[] = [];
+  let history: ElementHistory[] | null = null;
+  /** of each pane: its place among those that share chains, the node of its inner face, hours wet and frozen */
+  const paneAt = new Int32Array(room.panes);
+  const innerNode = new Int32Array(room.panes);
+  const wetHours = new Float64Array(room.panes);
+  const frostHours = new Float64Array(room.panes);
+  let innerC: Float64Array[] = [];
+  /** water given off by zone · causes + cause [kg] */
+  const givenOffKg = createMonthSums(room.zones * room.causes);
+  const co2 = new Float64Array(room.zones);
+  /** carbon dioxide given off by zone and place [ppm·kg of air in the hour] */
+  const breath = new Float64Array(room.zones * TABLE_PLACES);
+  const airKg = new Float64Array(room.zones);
+  const cornerFactors = new Float64Array(room.zones);
+  const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
+
+  const lent: Float64Array[] = [];
+  /** kg */
+  const releasedSum = new Float64Array(1);
+
+  function load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void {
+    const column = lend ? lentColumns() : newColumn;
+    zones = model.zones.length;
+    causes = vapour.causes().length;
+    breath.fill(0);
+    model.zones.forEach(({ people, volumeM3, cornerFactor }, z) => {
+      airKg[z] = layout.roomDensity * volumeM3;
+      cornerFactors[z] = cornerFactor;
+      if (people !== null) addToTable(breath, z * TABLE_PLACES, people, release * 1e6 * layout.roomDensity);
+    });
+    years = model.zones.map((zone) => blankZone(zone.id, column));
+    const records = layout.panes.flatMap(({ members, chain }, place) =>
+      members.map(({ pane, glassM2 }, m) => ({
+        place,
+        node: stepper.first[chain + 1]! - 1,
+        record: blankPane(pane, glassM2, drivers.paneLight()[place]![m], column),
+      })),
+    );
+    panes = records.map(({ record }) => record);
+    innerC = panes.map((pane) => pane.innerC);
+    wetHours.fill(0);
+    frostHours.fill(0);
+    records.forEach(({ place, node }, i) => {
+      paneAt[i] = place;
+      innerNode[i] = node;
+    });
+    openings = model.openings.map(({ id, kind }) => ({
+      id,
+      kind,
+      open: column(),
+      flow: column(),
+    }));
+    historyChain.length = 0;
+    history = null;
+    if (keepHistory) {
+      const kept = layout.elements.flatMap(({ members, cut, chain }) =>
+        members.map(({ id }) => ({ chain, history: blankHistory(id, cut.depthM) })),
+      );
+      historyChain.push(...kept.map(({ chain }) => chain));
+      history = kept.map((one) => one.history);
+    }
+    co2.fill(OUTDOOR_CO2_PPM);
+    givenOffKg.clear(zones * causes, 1);
+    releasedSum.fill(0);
+  }
+
+  /** Columns of this recorder, the same ones for every run they are lent to. */
+  function lentColumns(): () => Float64Array {
+    let taken = 0;
+    return () => {
+      lent[taken] ??= newColumn();
+      return lent[taken++]!;
+    };
+  }
+
+  function endHour(hour: number, moment: Moment, outdoorC: number): void {
+    const { nodeC } = stepper;
+    const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, flow, open } = sums;
+    const { byCause, film } = vapour;
+    const { running } = givenOffKg;
+    const perStep = 1 / sums.steps();
+    givenOffKg.turnTo(moment.month);
+    for (let z = 0; z < zones; z++) {
+      const year = years[z]!;
+      const airC = hubC[airHub(z, zones)]! * perStep;
+      year.airC[hour] = airC;
+      const operativeC = (airC + hubC[radiantHub(z)]! * perStep) / 2;
+      year.operativeC[hour] = operativeC;
+      year.heatingW[hour] = heatingW[z]! * perStep;
+      year.coolingW[hour] = coolingW[z]! * perStep;
+      year.solarW[hour] = drivers.zoneSun[z]!;
+      year.relativeHumidity[hour] = humidity[z]! * perStep;
+      year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
+      year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
+      year.cornerC[hour] = outdoorC + cornerFactors[z]! * (operativeC - outdoorC);
+      let givenOff = 0;
+      for (let i = z * causes; i < (z + 1) * causes; i++) {
+        givenOff += byCause[i]!;
+        running[i]! += byCause[i]!;
+      }
+      year.moistureG[hour] = givenOff * 1000;
+      releasedSum[0]! += givenOff;
+    }
+    breathe(moment, perStep);
+    for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
+    for (let p = 0; p < innerC.length; p++) {
+      const faceC = nodeC[innerNode[p]!]!;
+      innerC[p]![hour] = faceC;
+      if (film[paneAt[p]!]! > DRY_KG) {
+        wetHours[p]!++;
+        if (faceC < 0) frostHours[p]!++;
+      }
+    }
+    for (let o = 0; o < openings.length; o++) {
+      openings[o]!.flow[hour] = flow[o]! * perStep;
+      openings[o]!.open[hour] = open[o]! * perStep;
+    }
+    if (history !== null) {
+      const kept = history;
+      historyChain.forEach((chain, e) => {
+        const first = stepper.first[chain]!;
+        const last = stepper.first[chain + 1]!;
+        stepper.settleInside(chain);
+        for (let i = first; i < last; i++) {
+          kept[e]!.temperatureC[hour * (last - first) + i - first] = nodeC[i]!;
+        }
+      });
+    }
+  }
+
+  /** Carbon dioxide of the hour, zone after zone, implicit in its own concentration. */
+  function breathe(moment: Moment, perStep: number): void {
+    const { outdoorKg, betweenKg } = sums;
+    for (let z = 0; z < zones; z++) {
+      const mass = airKg[z]!;
+      let gain = (mass * co2[z]!) / 3600 + outdoorKg[z]! * perStep * OUTDOOR_CO2_PPM;
+      gain += breath[z * TABLE_PLACES + moment.place]! / 3600;
+      let loss = mass / 3600 + outdoorKg[z]! * perStep;
+      for (let y = 0; y < zones; y++) {
+        const exchange = betweenKg[z * zones + y]! * perStep;
+        gain += exchange * co2[y]!;
+        loss += exchange;
+      }
+      co2[z] = gain / loss;
+    }
+  }
+
+  function year(): Omit<Year, 'heat' | 'books'> {
+    givenOffKg.close();
+    return {
+      zones: years.map(
+        (zone, z): ZoneYear => ({
+          ...zone,
+          drainedKg: vapour.drained[z]!,
+          moistureByCause: vapour.causes().map((cause, c) => {
+            const row = (z * causes + c) * 12;
+            return { cause, monthKg: [...givenOffKg.monthly.subarray(row, row + 12)] };
+          }),
+        }),
+      ),
+      panes: panes.map((pane, p) =>
+        Object.assign(pane, { wetHours: wetHours[p], frostHours: frostHours[p] }),
+      ),
+      openings: openings.map((opening, o): OpeningYear => {
+        const hand = flows.hands()[o]!;
+        return {
+          ...opening,
+          moves: hand.moves,
+          movesByDay: hand.movesByDay,
+          neglectedHours: hand.neglectedHours,
+        };
+      }),
+      history,
+      nodes: stepper.nodes,
+    };
+  }
+
+  return { load, endHour, releasedKg: () => releasedSum[0]!, year };
+}

@@ -1,0 +1,245 @@
+// What drives a zone hour by hour: sun through the panes, spread over the surfaces; sun on outside faces; people
+// and appliances; ground temperatures. Model, layout and climate in; watts on nodes and hubs, written into the
+// stepper each hour. The light of all panes is worked out before the run starts.
+
+import type { Model } from '../../model/model.ts';
+import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
+import type { Stepper } from '../solver/stepper-form.ts';
+import { type LightSpread, spreadLight } from './light-spread.ts';
+import { paneLight } from './pane-light.ts';
+import {
+  type OutsideSun,
+  outsideSunOf,
+  type PaneLights,
+  type SheetSun,
+  sheetsSun,
+  sourcesOf,
+} from './sun-rows.ts';
+
+export interface Drivers {
+  /** take a model in; its network is in the stepper */
+  load(model: Model, layout: Layout, climate: PreparedClimate): void;
+  /** set nodeW, radiant hubW, airGain and ground temperatures for an hour */
+  renew(hour: number, moment: Moment): void;
+  /** convective gains of people and appliances to each zone's air [W] */
+  readonly airGain: Float64Array;
+  /** radiant gains [W] */
+  readonly radiantGain: Float64Array;
+  /** sun taken up in each zone, panes included [W] */
+  readonly zoneSun: Float64Array;
+  /** light on each zone's floor [W/m²] */
+  readonly floorLight: Float64Array;
+  /** frames of each zone's panes, zone air to outdoors [W/K] */
+  readonly frameConductance: Float64Array;
+  /** by place of panes and member, per m² of glass; null for panes between zones */
+  paneLight(): PaneLights;
+  /** sun taken up by each chain, and of it on its outside [W], by chain, as written this hour */
+  readonly chainSun: Float64Array;
+  readonly outsideSun: Float64Array;
+  /** no sun in the hour last renewed */
+  isDark(): boolean;
+}
+
+/** The yearly wave of the ground under an end. */
+interface GroundWave {
+  readonly end: number;
+  readonly meanC: number;
+  readonly amplitudeK: number;
+  readonly coldestDay: number;
+}
+
+/** Drivers written onto a stepper, with room for so much; load() before use. */
+export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
+  const perZone = () => new Float64Array(room.zones);
+  const given = {
+    airGain: perZone(),
+    radiantGain: perZone(),
+    zoneSun: perZone(),
+    floorLight: perZone(),
+    chainSun: new Float64Array(room.chains),
+    outsideSun: new Float64Array(room.chains),
+    frameConductance: perZone(),
+  };
+  const tables = {
+    /** people and appliances by zone and place [W] */
+    air: new Float64Array(room.zones * TABLE_PLACES),
+    radiant: new Float64Array(room.zones * TABLE_PLACES),
+  };
+  const sourceCount = 3 * room.zones;
+  const spread = {
+    /** where the nodes of each source begin, and how many there are in all; the nodes and their shares */
+    begins: new Int32Array(sourceCount + 1),
+    nodes: new Int32Array(sourceCount * 2 * room.chains),
+    shares: new Float64Array(sourceCount * 2 * room.chains),
+    /** source · zones + zone: share taken up in that zone */
+    zoneShares: new Float64Array(sourceCount * room.zones),
+  };
+  /** faces that are a zone's lit floor: what light on the floor a watt on the node means [1/m²] */
+  const floors = {
+    nodes: new Int32Array(room.chains),
+    zones: new Int32Array(room.chains),
+    perWatt: new Float64Array(room.chains),
+  };
+  /** nodes that the sun reaches, and their chains */
+  const lit = {
+    nodes: new Int32Array(room.nodes),
+    chains: new Int32Array(room.nodes),
+  };
+  let zones = 0;
+  let floorCount = 0;
+  let litCount = 0;
+  /** row 3 · zone + kind [W] */
+  let sources: readonly Float64Array[] = [];
+  let sheets: readonly SheetSun[] = [];
+  let outside: readonly OutsideSun[] = [];
+  let ground: readonly GroundWave[] = [];
+  let cosZenith: Float64Array = new Float64Array(0);
+  let light: PaneLights = [];
+  let dark = true;
+
+  function load(model: Model, layout: Layout, climate: PreparedClimate): void {
+    zones = model.zones.length;
+    light = layout.panes.map(({ members, zoneFrom }) =>
+      members.map(({ pane }) => (zoneFrom < 0 ? paneLight(pane, climate) : null)),
+    );
+    cosZenith = climate.cosZenith;
+    for (const array of [...Object.values(given), ...Object.values(tables)]) array.fill(0);
+    model.zones.forEach(({ gains }, z) => {
+      for (const { power, radiantShare } of gains) {
+        addToTable(tables.air, z * TABLE_PLACES, power, 1 - radiantShare);
+        addToTable(tables.radiant, z * TABLE_PLACES, power, radiantShare);
+      }
+    });
+    for (const { pane, zoneFrom, zoneTo } of layout.panes) {
+      if (zoneFrom < 0) given.frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
+    }
+    loadSpread(spreadLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)));
+    loadFloors(layout);
+    sources = sourcesOf(layout, light, zones);
+    sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
+    outside = outsideSunOf(layout, stepper, climate);
+    loadLit();
+    dark = true;
+    ground = layout.elements.flatMap(({ element: { a }, chain }) =>
+      a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
+    );
+  }
+
+  function loadSpread({ nodes, shares, zoneShare }: LightSpread): void {
+    let at = 0;
+    nodes.forEach((hit, source) => {
+      spread.begins[source] = at;
+      spread.nodes.set(hit, at);
+      spread.shares.set(shares[source]!, at);
+      spread.zoneShares.set(zoneShare[source]!, source * zones);
+      at += hit.length;
+    });
+    spread.begins[nodes.length] = at;
+  }
+
+  function loadLit(): void {
+    const inside = spread.nodes.subarray(0, spread.begins[3 * zones]);
+    const others = [...sheets, ...outside].map(({ node }) => node);
+    const nodes = new Set([...inside, ...others]);
+    litCount = nodes.size;
+    [...nodes].forEach((node, i) => {
+      lit.nodes[i] = node;
+      lit.chains[i] = stepper.first.subarray(0, stepper.chains).findLastIndex((start) => start <= node);
+    });
+  }
+
+  /** Light on a zone's floor is what its faces take up: absorbed ÷ absorptance, per area. */
+  function loadFloors(layout: Layout): void {
+    floorCount = 0;
+    for (let zone = 0; zone < zones; zone++) {
+      const faces = layout.elements.filter(
+        ({ element: { b }, zoneB }) => zoneB === zone && b.lit === 'floor' && b.absorptance > 0,
+      );
+      const area = faces.reduce((sum, { element }) => sum + element.areaM2, 0);
+      for (const { element, chain } of faces) {
+        floors.nodes[floorCount] = stepper.first[chain + 1]! - 1;
+        floors.zones[floorCount] = zone;
+        floors.perWatt[floorCount++] = 1 / (element.b.absorptance * area);
+      }
+    }
+  }
+
+  function renew(hour: number, moment: Moment): void {
+    const { airGain, radiantGain, zoneSun, floorLight } = given;
+    const { air, radiant } = tables;
+    const { hubW, endBoundaryC } = stepper;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      zoneSun[z] = 0;
+      floorLight[z] = 0;
+      const place = z * TABLE_PLACES + moment.place;
+      airGain[z] = air[place]!;
+      radiantGain[z] = radiant[place]!;
+      hubW[airHub(z, count)] = air[place]!;
+      hubW[radiantHub(z)] = radiant[place]!;
+    }
+    if (!dark) clearSun();
+    dark = cosZenith[hour]! <= 0;
+    if (!dark) shine(hour);
+    for (let i = 0; i < ground.length; i++) {
+      const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
+      const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
+      endBoundaryC[end] = meanC - amplitudeK * Math.cos(angle);
+    }
+  }
+
+  /** Takes the sun of the hour before off everything. */
+  function clearSun(): void {
+    const { chainSun, outsideSun } = given;
+    const { nodes, chains } = lit;
+    const { nodeW } = stepper;
+    for (let i = 0; i < litCount; i++) {
+      nodeW[nodes[i]!] = 0;
+      chainSun[chains[i]!] = 0;
+      outsideSun[chains[i]!] = 0;
+    }
+  }
+
+  function shine(hour: number): void {
+    const { zoneSun, floorLight, chainSun, outsideSun } = given;
+    const { begins, nodes, shares, zoneShares } = spread;
+    const { nodes: floorNodes, zones: floorZones, perWatt } = floors;
+    const { nodes: litNodes, chains: litChains } = lit;
+    const { nodeW } = stepper;
+    const count = zones;
+    for (let source = 0; source < 3 * count; source++) {
+      const watt = sources[source]![hour]!;
+      if (watt === 0) continue;
+      const end = begins[source + 1]!;
+      for (let i = begins[source]!; i < end; i++) nodeW[nodes[i]!]! += watt * shares[i]!;
+      for (let z = 0; z < count; z++) zoneSun[z]! += watt * zoneShares[source * count + z]!;
+    }
+    for (let f = 0; f < floorCount; f++) {
+      floorLight[floorZones[f]!]! += nodeW[floorNodes[f]!]! * perWatt[f]!;
+    }
+    for (let i = 0; i < sheets.length; i++) {
+      const sheet = sheets[i]!;
+      const watt = sheet.scale * sheet.watt[hour]!;
+      nodeW[sheet.node]! += watt;
+      zoneSun[sheet.zone]! += watt;
+    }
+    for (let i = 0; i < outside.length; i++) {
+      const face = outside[i]!;
+      const watt = face.scale * face.watt[hour]!;
+      outsideSun[face.chain] = watt;
+      nodeW[face.node]! += watt;
+    }
+    for (let i = 0; i < litCount; i++) chainSun[litChains[i]!]! += nodeW[litNodes[i]!]!;
+  }
+
+  return {
+    load,
+    renew,
+    ...given,
+    paneLight: () => light,
+    isDark: () => dark,
+  };
+}

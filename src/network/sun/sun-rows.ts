@@ -1,0 +1,81 @@
+// Where the sun of a year falls, written out before a run: a laid-out model, the light of its panes and the climate in;
+// hourly watts on glass sheets, on outside faces, and into each zone by kind, out.
+
+import { planeSun } from '../../weather/plane-sun.ts';
+import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import { HOURS } from '../../weather/typical-year.ts';
+import type { Layout, PanePlace } from '../layout/layout.ts';
+import type { Stepper } from '../solver/stepper-form.ts';
+import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE } from './light-spread.ts';
+import type { PaneLight } from './pane-light.ts';
+
+/** By place of panes and member, per m² of glass; null for panes between zones. */
+export type PaneLights = readonly (readonly (PaneLight | null)[])[];
+
+/** A year's sun on something [W], of which `scale` are there. */
+export interface SunOn {
+  readonly watt: Float64Array;
+  readonly scale: number;
+}
+
+export interface SheetSun extends SunOn {
+  readonly node: number;
+  readonly zone: number;
+}
+
+export interface OutsideSun extends SunOn {
+  readonly chain: number;
+  readonly node: number;
+}
+
+/** Sun taken up in the sheets of a place's panes. */
+export function sheetsSun(
+  { members, chain, zoneTo }: PanePlace,
+  light: readonly (PaneLight | null)[],
+  stepper: Stepper,
+): SheetSun[] {
+  return (light[0]?.absorbedW ?? []).map((_, sheet): SheetSun => {
+    const parts = members.map(({ glassM2 }, m) => ({ watt: light[m]!.absorbedW[sheet]!, scale: glassM2 }));
+    return { node: stepper.first[chain]! + sheet, zone: zoneTo, ...together(parts) };
+  });
+}
+
+/** Several years of sun as one; a single one as it stands. */
+function together(parts: readonly SunOn[]): SunOn {
+  if (parts.length === 1) return parts[0]!;
+  const sum = new Float64Array(HOURS);
+  for (const { watt, scale } of parts) addTo(sum, watt, scale);
+  return { watt: sum, scale: 1 };
+}
+
+/** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */
+export function sourcesOf(layout: Layout, light: PaneLights, zones: number): Float64Array[] {
+  const sources = Array.from({ length: 3 * zones }, () => new Float64Array(HOURS));
+  layout.panes.forEach(({ members, zoneTo }, p) => {
+    const row = 3 * zoneTo;
+    members.forEach(({ glassM2 }, m) => {
+      const pane = light[p]![m];
+      if (!pane) return;
+      addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW, glassM2);
+      addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW, glassM2);
+      addTo(sources[row + DIFFUSE]!, pane.diffuseW, glassM2);
+    });
+  });
+  return sources;
+}
+
+function addTo(sum: Float64Array, part: Float64Array, scale: number): void {
+  for (let hour = 0; hour < HOURS; hour++) sum[hour]! += scale * part[hour]!;
+}
+
+/** Sun taken up by the outside of exposed faces. */
+export function outsideSunOf(layout: Layout, stepper: Stepper, climate: PreparedClimate): OutsideSun[] {
+  return layout.elements.flatMap(({ members, chain }): OutsideSun[] => {
+    const parts = members.flatMap(({ a, areaM2 }): SunOn[] => {
+      if (a.kind !== 'outdoors' || !a.exposed) return [];
+      const { total } = planeSun(climate, a.tiltDeg, a.azimuthDeg);
+      return [{ watt: total, scale: areaM2 * a.absorptance }];
+    });
+    return parts.length > 0 ? [{ chain, node: stepper.first[chain]!, ...together(parts) }] : [];
+  });
+}

@@ -1,0 +1,165 @@
+// The faces whose surface coefficients a run renews: which end and node they are, what they depend on, and their
+// exchange areas for long-wave inside (Carroll) or shares of sky and ground outside. A model and its layout in.
+
+import type { Film, Model, OutdoorFace } from '../../model/model.ts';
+import { radiantConductances } from '../../physics/radiant-exchange.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { Stepper } from '../solver/stepper-form.ts';
+
+const DEG = Math.PI / 180;
+/** Height of a wall for its natural convection [m]. */
+const WALL_HEIGHT_M = 2.5;
+
+/** A face to a zone: where its conductances go and what they depend on. */
+export interface ZoneSide {
+  readonly slot: number;
+  readonly zone: number;
+  readonly node: number;
+  readonly areaM2: number;
+  readonly faceTiltDeg: number;
+  readonly lengthM: number;
+  readonly film: Film;
+  readonly exchangeM2: number;
+  readonly nightResistance: number;
+}
+
+export interface OutdoorSide {
+  readonly end: number;
+  readonly node: number;
+  readonly areaM2: number;
+  readonly emissivity: number;
+  readonly film: Film;
+  readonly exposed: boolean;
+  /** shares of the hemisphere that see sky at its full depth; the rest sees air or ground */
+  readonly skyShare: number;
+  readonly groundShare: number;
+}
+
+export interface ExchangeAreas {
+  /** by end of chain (2·chain + side) [m²] */
+  readonly faces: ReadonlyMap<number, number>;
+  readonly open: readonly { readonly from: number; readonly to: number; readonly areaM2: number }[];
+}
+
+/** Carroll's exchange areas of all faces of each zone, open sides to other zones counted as black. */
+export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
+  const faces = new Map<number, number>();
+  const openSides: { opening: number; zone: number; areaM2: number }[] = [];
+  layout.zoneIds.forEach((id, zone) => {
+    const ends: number[] = [];
+    const areas: number[] = [];
+    const emissivities: number[] = [];
+    const add = (end: number, area: number, emissivity: number) => {
+      ends.push(end);
+      areas.push(area);
+      emissivities.push(Math.min(1, Math.max(0.01, emissivity)));
+    };
+    for (const { element, chain, zoneA, zoneB } of layout.elements) {
+      if (zoneA === zone && element.a.kind === 'zone') add(2 * chain, element.areaM2, element.a.emissivity);
+      if (zoneB === zone) add(2 * chain + 1, element.areaM2, element.b.emissivity);
+    }
+    for (const { pane, chain, zoneFrom, zoneTo, glassM2 } of layout.panes) {
+      if (zoneFrom === zone) add(2 * chain, glassM2, pane.glass.outsideEmissivity);
+      if (zoneTo === zone) add(2 * chain + 1, glassM2, pane.glass.insideEmissivity);
+    }
+    model.openings.forEach((opening, i) => {
+      if (opening.kind !== 'door' || !opening.seeThrough) return;
+      if (opening.zone === id || opening.other === id) add(-1 - i, opening.widthM * opening.heightM, 1);
+    });
+    if (areas.length === 0) return;
+    radiantConductances(areas, emissivities).forEach((area, k) => {
+      if (ends[k]! >= 0) faces.set(ends[k]!, area);
+      else openSides.push({ opening: -1 - ends[k]!, zone, areaM2: area });
+    });
+  });
+  const open = model.openings.flatMap((_, i) => {
+    const sides = openSides.filter((side) => side.opening === i);
+    if (sides.length !== 2) return [];
+    // From one radiant node through the open side to the other: two exchange areas in series.
+    const areaM2 = 1 / (1 / sides[0]!.areaM2 + 1 / sides[1]!.areaM2);
+    return [{ from: sides[0]!.zone, to: sides[1]!.zone, areaM2 }];
+  });
+  return { faces, open };
+}
+
+/** Every face to a zone: both sides of what stands between zones, the inside of all else. */
+export function zoneSidesOf(
+  layout: Layout,
+  stepper: Stepper,
+  exchange: ReadonlyMap<number, number>,
+): ZoneSide[] {
+  const sides: ZoneSide[] = [];
+  const nodeOf = (chain: number, side: 0 | 1) =>
+    side === 0 ? stepper.first[chain]! : stepper.first[chain + 1]! - 1;
+  const add = (
+    chain: number,
+    side: 0 | 1,
+    zone: number,
+    of: { areaM2: number; faceTiltDeg: number; film: Film; nightResistance: number },
+  ) => {
+    const isLevel = of.faceTiltDeg < 60 || of.faceTiltDeg > 120;
+    sides.push({
+      ...of,
+      slot: 2 * (2 * chain + side),
+      zone,
+      node: nodeOf(chain, side),
+      lengthM: isLevel ? Math.sqrt(of.areaM2) : WALL_HEIGHT_M,
+      exchangeM2: exchange.get(2 * chain + side) ?? 0,
+    });
+  };
+  for (const { element, chain, zoneA, zoneB } of layout.elements) {
+    const { areaM2, a, b } = element;
+    if (a.kind === 'zone')
+      add(chain, 0, zoneA, { areaM2, faceTiltDeg: a.faceTiltDeg, film: a.film, nightResistance: 0 });
+    add(chain, 1, zoneB, { areaM2, faceTiltDeg: b.faceTiltDeg, film: b.film, nightResistance: 0 });
+  }
+  for (const { pane, chain, zoneFrom, zoneTo, glassM2 } of layout.panes) {
+    if (zoneFrom >= 0) {
+      const outer = {
+        areaM2: glassM2,
+        faceTiltDeg: pane.tiltDeg,
+        film: pane.filmOutside,
+        nightResistance: 0,
+      };
+      add(chain, 0, zoneFrom, outer);
+    }
+    add(chain, 1, zoneTo, {
+      areaM2: glassM2,
+      faceTiltDeg: 180 - pane.tiltDeg,
+      film: pane.filmInside,
+      nightResistance: pane.nightResistance,
+    });
+  }
+  return sides;
+}
+
+/** Every face to outdoors. */
+export function outdoorSidesOf(layout: Layout, stepper: Stepper): OutdoorSide[] {
+  const sides: OutdoorSide[] = [];
+  const add = (
+    chain: number,
+    of: { areaM2: number; emissivity: number; film: Film; exposed: boolean; tiltDeg: number },
+  ) => {
+    const cosine = Math.cos(of.tiltDeg * DEG);
+    const view = (1 + cosine) / 2;
+    // Near the horizon the sky is nearly as warm as the air: √view of what is seen of it counts as sky.
+    sides.push({
+      ...of,
+      end: 2 * chain,
+      node: stepper.first[chain]!,
+      skyShare: view * Math.sqrt(view),
+      groundShare: 1 - view,
+    });
+  };
+  for (const { element, chain } of layout.elements) {
+    if (element.a.kind !== 'outdoors') continue;
+    const face: OutdoorFace = element.a;
+    add(chain, { ...face, areaM2: element.areaM2 });
+  }
+  for (const { pane, chain, zoneFrom, glassM2 } of layout.panes) {
+    if (zoneFrom >= 0) continue;
+    const { filmOutside: film, tiltDeg } = pane;
+    add(chain, { areaM2: glassM2, emissivity: pane.glass.outsideEmissivity, film, exposed: true, tiltDeg });
+  }
+  return sides;
+}

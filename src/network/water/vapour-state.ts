@@ -1,0 +1,138 @@
+// What the water balance keeps of every zone and pane, and how a model is laid into it: flat arrays, made once per
+// engine. Written by vapour.ts and its parts (water-releases.ts, pane-dew.ts), read by whoever it hands them to.
+
+import type { Model } from '../../model/model.ts';
+import { saturationPressure } from '../../physics/moist-air.ts';
+import { bufferCapacity } from '../../physics/moisture-buffer.ts';
+import { massTransferCoefficient, PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
+import type { Moment } from '../hour/clock.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import type { Layout } from '../layout/layout.ts';
+
+/** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
+const BUFFER_HOURS = 4;
+export const BUFFER_S = BUFFER_HOURS * 3600;
+/** Specific gas constant of water vapour [J/(kg·K)] */
+const VAPOUR_GAS = 461.5;
+/** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
+const PANE_CONVECTION = 2.5;
+export const START_HUMIDITY = 0.5;
+
+/** What the water depends on, written by the run: scalars before each hour, arrays before each step. */
+export interface VapourInputs {
+  readonly moment: Moment;
+  stepS: number;
+  outdoorRatio: number;
+  pressurePa: number;
+  /** exchange of each zone with outdoors, and between zones [kg/s] */
+  readonly outdoors: Float64Array;
+  readonly between: Float64Array;
+  readonly zoneC: Float64Array;
+  /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
+  readonly ratio: Float64Array;
+  /** relative humidity of each zone over water, written by the step, 0…1 */
+  readonly humidity: Float64Array;
+  /** light on each zone's floor [W/m²] */
+  readonly floorLight: Float64Array;
+  /** inner face of each pane [°C] */
+  readonly paneC: Float64Array;
+}
+
+export type VapourState = ReturnType<typeof createVapourState>;
+
+/** Arrays with room for so much. */
+export function createVapourState(room: EngineRoom) {
+  const perZone = () => new Float64Array(room.zones);
+  const perPane = () => new Float64Array(room.panes);
+  return {
+    zone: {
+      /** air; its storage over the step, and the buffer's exchange with it [kg], [kg/s] */
+      airKg: perZone(),
+      airPerS: perZone(),
+      bufferPulls: perZone(),
+      /** buffer [kg per unit RH], 0…1 */
+      bufferKg: perZone(),
+      bufferHumidity: perZone(),
+      /** vapour pressure [Pa] */
+      pressure: perZone(),
+      /** latent heat to the air, to be applied in the next step [W] */
+      airW: perZone(),
+      /** net dew of the last step [kg/s] */
+      dew: perZone(),
+      /** since the start of counting: run off; received from outdoors, run off and released; come in at all [kg] */
+      drained: perZone(),
+      received: perZone(),
+      entered: perZone(),
+      /** released in the step, and of it by schedule [kg/s] */
+      released: perZone(),
+      scheduledKg: perZone(),
+      /** a planted bed's plants and soil: given in full air [kg/s], and more by the pascal of deficit [kg/(s·Pa)] */
+      isPlanted: perZone(),
+      plantsKg: perZone(),
+      plantsPull: perZone(),
+      soilKg: perZone(),
+      soilPull: perZone(),
+      /** 1 while the deficit drives it */
+      bedDries: perZone(),
+      /** of the step: saturation pressure [Pa], the ratio there [kg/kg], dew point if it was asked for [°C] */
+      saturated: perZone(),
+      full: perZone(),
+      dewPointC: perZone(),
+      /** vapour pressure by humidity ratio, about the ratio a step starts from [Pa] */
+      perRatio: perZone(),
+      /** 1 while the air is held at saturation, 2 once it turned out not to need it */
+      foggy: perZone(),
+    },
+    pane: {
+      zoneOf: new Int32Array(room.panes),
+      /** film, and the most that stays on it [kg] */
+      film: perPane(),
+      fullFilm: perPane(),
+      /** latent heat to the inner node, to be applied in the next step [W] */
+      paneW: perPane(),
+      /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
+      transfer: perPane(),
+      /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
+      wet: new Int32Array(room.panes),
+      dewMode: perPane(),
+      /** by the pascal [kg/(s·Pa)], or while the last drop dries in all [kg/s] */
+      dewPull: perPane(),
+      saturation: perPane(),
+    },
+  };
+}
+
+/** Lay a model's zones and panes in: air at half saturation at `startC` [°C], no water on the panes. */
+export function loadVapourState(
+  { zone, pane }: VapourState,
+  model: Model,
+  layout: Layout,
+  startC: number,
+  stepS: number,
+): void {
+  for (const array of [...Object.values(zone), ...Object.values(pane)]) array.fill(0);
+  zone.bufferKg.set(bufferOf(model, layout));
+  zone.bufferHumidity.fill(START_HUMIDITY);
+  zone.pressure.fill(START_HUMIDITY * saturationPressure(startC));
+  model.zones.forEach(({ volumeM3, planting }, z) => {
+    zone.airKg[z] = volumeM3 * layout.roomDensity;
+    zone.airPerS[z] = zone.airKg[z]! / stepS;
+    zone.bufferPulls[z] = zone.bufferKg[z]! / (BUFFER_S + stepS);
+    zone.isPlanted[z] = planting !== null && planting.bedM2 > 0 ? 1 : 0;
+  });
+  layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
+    pane.zoneOf[p] = zoneTo;
+    pane.transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / VAPOUR_GAS;
+    pane.fullFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
+  });
+}
+
+/** Buffers of faces and furniture by zone [kg per unit RH]. */
+function bufferOf(model: Model, layout: Layout): Float64Array {
+  const buffer = Float64Array.from(model.zones, (zone) => zone.furnitureMoisture);
+  for (const { element, zoneB } of layout.elements) {
+    if (element.moistureBuffer)
+      buffer[zoneB]! += (bufferCapacity(element.moistureBuffer, BUFFER_HOURS) * element.areaM2) / 1000;
+  }
+  return buffer;
+}

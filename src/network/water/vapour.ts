@@ -1,0 +1,261 @@
+// Water in the air of every zone, step by step: releases, plants and soil, exchange with outdoors and between
+// zones, one buffer node per zone for surfaces and furniture, dew and its drying on panes. Flows and temperatures
+// of the step in; humidity ratios, latent heats and the water's own books out.
+// Method: mass balance per zone, implicit in the humidity ratio (a dense system as small as the zones are few).
+// Latent heat is handed to the thermal network for the next step. Buffer node: src/physics/moisture-buffer.ts;
+// canopy: src/physics/transpiration.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
+// Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
+
+import type { Model } from '../../model/model.ts';
+import { saturationPressureHeld } from '../../physics/moist-air.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import type { Layout } from '../layout/layout.ts';
+import { createPaneDew } from './pane-dew.ts';
+import { LATENT_J_PER_KG } from './planted-bed.ts';
+import {
+  BUFFER_S,
+  createVapourState,
+  loadVapourState,
+  START_HUMIDITY,
+  type VapourInputs,
+} from './vapour-state.ts';
+import { createWaterReleases } from './water-releases.ts';
+
+/** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
+const FOG_PULL = 1000;
+
+export interface Vapour {
+  /** take a laid-out model in; air everywhere at half saturation */
+  load(model: Model, layout: Layout, startC: number): void;
+  /** relative humidity over water at the end of the step, 0…1 */
+  readonly humidity: Float64Array;
+  /** latent heat to each zone's air [W], to be applied in the next step */
+  readonly airW: Float64Array;
+  /** latent heat to each pane's inner node [W], to be applied in the next step */
+  readonly paneW: Float64Array;
+  /** panes that water met in the last step; with none, paneW is 0 */
+  wetPanes(): number;
+  /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
+  readonly byCause: Float64Array;
+  /** what gives off water */
+  causes(): readonly string[];
+  /** net dew of the last step by zone [kg/s] */
+  readonly dew: Float64Array;
+  /** film on each pane [kg] */
+  readonly film: Float64Array;
+  readonly drained: Float64Array;
+  /** water now held by air, buffers and films [kg] */
+  held(): number;
+  /** water received from outdoors less sent, less drained, plus released, since the start of counting [kg] */
+  received(): number;
+  /** water that entered, by air and by release, since the start of counting [kg] */
+  entered(): number;
+  startCounting(): void;
+  /** before the steps of an hour */
+  beginHour(): void;
+  step(): void;
+}
+
+/** Water of a run, with room for so much; load() before use. */
+export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
+  const state = createVapourState(room);
+  const paneDew = createPaneDew(state, inputs);
+  const releases = createWaterReleases(room, state, inputs);
+  let zones = 0;
+  let panes = 0;
+  const matrix = new Float64Array(room.zones * room.zones);
+  const rhs = new Float64Array(room.zones);
+
+  function load(model: Model, layout: Layout, startC: number): void {
+    zones = model.zones.length;
+    panes = layout.panes.length;
+    paneDew.load(zones, panes);
+    releases.load(model);
+    loadVapourState(state, model, layout, startC, inputs.stepS);
+    const startPa = state.zone.pressure[0]!;
+    inputs.ratio.fill((0.622 * startPa) / (101_325 - startPa));
+    inputs.humidity.fill(START_HUMIDITY);
+  }
+
+  function step(): void {
+    beginStep();
+    balance();
+    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
+    for (let pass = 0; pass < paneDew.count() + 3 * zones && corrects(); pass++) balance();
+    settleZones();
+    paneDew.settle();
+    settleFog();
+  }
+
+  /** What is known at the step's start: saturation of the zones, and which panes water meets. */
+  function beginStep(): void {
+    const { perRatio, airW, dew, saturated, full, foggy, bedDries, plantsPull, soilPull } = state.zone;
+    const { dewPointC } = state.zone;
+    const { pressurePa, zoneC, ratio } = inputs;
+    const zoneCount = zones;
+    for (let z = 0; z < zoneCount; z++) {
+      perRatio[z] = pressurePa / (0.622 + ratio[z]!);
+      airW[z] = 0;
+      dew[z] = 0;
+      const saturation = saturationPressureHeld(zoneC[z]!);
+      saturated[z] = saturation;
+      full[z] = (0.622 * saturation) / (pressurePa - saturation);
+      foggy[z] = 0;
+      bedDries[z] = plantsPull[z]! + soilPull[z]! > 0 ? 1 : 0;
+      dewPointC[z] = Number.NaN;
+    }
+    paneDew.begin();
+  }
+
+  /** The humidity ratios at the step's end, into `rhs`. */
+  function balance(): void {
+    const { airPerS, bufferPulls, bufferHumidity, scheduledKg, perRatio, saturated, full, foggy } =
+      state.zone;
+    const { plantsKg, plantsPull, soilKg, soilPull, bedDries } = state.zone;
+    const { outdoorRatio, outdoors, between, ratio } = inputs;
+    const rows = matrix;
+    const right = rhs;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const buffer = bufferPulls[z]!;
+      const air = airPerS[z]!;
+      const outdoor = outdoors[z]!;
+      let diagonal = air + outdoor + (buffer * perRatio[z]!) / saturated[z]!;
+      let given = air * ratio[z]! + outdoor * outdoorRatio + scheduledKg[z]!;
+      given += buffer * bufferHumidity[z]! + (plantsKg[z]! + soilKg[z]!);
+      if (bedDries[z] === 1) {
+        const pull = plantsPull[z]! + soilPull[z]!;
+        diagonal += pull * perRatio[z]!;
+        given += pull * saturated[z]!;
+      }
+      if (foggy[z] === 1) {
+        const pull = FOG_PULL * air;
+        diagonal += pull;
+        given += pull * full[z]!;
+      }
+      for (let y = 0; y < count; y++) {
+        const flow = between[z * count + y]!;
+        diagonal += flow;
+        rows[z * count + y] = -flow;
+      }
+      rows[z * count + z]! += diagonal;
+      right[z] = given;
+    }
+    if (paneDew.count() > 0) paneDew.addTo(rows, right);
+    solveSmall(rows, right, count);
+  }
+
+  /**
+   * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
+   * saturation stop at what light drives. True if there was one.
+   */
+  function corrects(): boolean {
+    const { bedDries, perRatio, saturated, full, foggy } = state.zone;
+    const right = rhs;
+    const count = zones;
+    let found = false;
+    for (let z = 0; z < count; z++) {
+      const ratio = right[z]!;
+      if (bedDries[z] === 1 && ratio * perRatio[z]! > saturated[z]!) {
+        bedDries[z] = 0;
+        found = true;
+      }
+      if (foggy[z] !== 2 && ratio <= full[z]! !== (foggy[z] === 0)) {
+        foggy[z]!++;
+        found = true;
+      }
+    }
+    return paneDew.driesUp(right) || found;
+  }
+
+  function settleZones(): void {
+    const { scheduledKg, released, saturated, perRatio, bufferHumidity, pressure, isPlanted } = state.zone;
+    const { received, entered } = state.zone;
+    const { stepS, outdoorRatio, outdoors, ratio } = inputs;
+    const right = rhs;
+    const count = zones;
+    const share = stepS / BUFFER_S;
+    for (let z = 0; z < count; z++) {
+      ratio[z] = right[z]!;
+      const air = right[z]! * perRatio[z]!;
+      // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
+      pressure[z] = air;
+      released[z] = scheduledKg[z]!;
+      if (isPlanted[z] === 1) releases.settleBed(z);
+      received[z]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
+      entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
+      bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturated[z]!) / (1 + share);
+    }
+  }
+
+  /**
+   * Air past saturation drops the excess on the coldest surfaces, from where it drains: most of it within the
+   * balance, so that what comes in from next door knows of it, the last thousandth after it.
+   */
+  function settleFog(): void {
+    const { airKg, full, foggy, drained, received, dew, airW, pressure, saturated } = state.zone;
+    const { stepS, pressurePa, ratio, humidity } = inputs;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const over = ratio[z]! - full[z]!;
+      const excess = airKg[z]! * ((foggy[z] === 1 ? FOG_PULL * over : 0) + Math.max(0, over));
+      if (excess > 0) {
+        ratio[z] = full[z]!;
+        drained[z]! += excess;
+        received[z]! -= excess;
+        dew[z]! += excess / stepS;
+        airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
+      }
+      pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
+      humidity[z] = pressure[z]! / saturated[z]!;
+    }
+  }
+
+  function held(): number {
+    const { airKg, bufferKg, bufferHumidity } = state.zone;
+    let sum = 0;
+    for (let z = 0; z < zones; z++) sum += airKg[z]! * inputs.ratio[z]! + bufferKg[z]! * bufferHumidity[z]!;
+    for (let p = 0; p < panes; p++) sum += state.pane.film[p]!;
+    return sum;
+  }
+
+  const { airW, dew, drained, received, entered } = state.zone;
+  const sumOf = (byZone: Float64Array) => byZone.reduce((sum, kg) => sum + kg, 0);
+  return {
+    load,
+    humidity: inputs.humidity,
+    airW,
+    paneW: state.pane.paneW,
+    wetPanes: paneDew.count,
+    byCause: releases.byCause,
+    causes: releases.causes,
+    dew,
+    film: state.pane.film,
+    drained,
+    held,
+    received: () => sumOf(received),
+    entered: () => sumOf(entered),
+    startCounting() {
+      for (const array of [drained, received, entered]) array.fill(0);
+    },
+    beginHour: releases.beginHour,
+    step,
+  };
+}
+
+/** Gaussian elimination in place; the matrix is diagonally dominant, so no pivoting. */
+function solveSmall(matrix: Float64Array, rhs: Float64Array, size: number): void {
+  for (let k = 0; k < size; k++) {
+    for (let i = k + 1; i < size; i++) {
+      const factor = matrix[i * size + k]! / matrix[k * size + k]!;
+      if (factor === 0) continue;
+      for (let j = k; j < size; j++) matrix[i * size + j]! -= factor * matrix[k * size + j]!;
+      rhs[i]! -= factor * rhs[k]!;
+    }
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    let value = rhs[i]!;
+    for (let j = i + 1; j < size; j++) value -= matrix[i * size + j]! * rhs[j]!;
+    rhs[i] = value / matrix[i * size + i]!;
+  }
+}

@@ -1,0 +1,110 @@
+// What gives off water in each zone: people, cooking and washing by their schedules, planted beds by light and the deficit
+// of the air. A model in; releases of an hour and of a step out, by cause, into the state of the water balance.
+
+import type { Model } from '../../model/model.ts';
+import { heldToSaturation } from '../../physics/moist-air.ts';
+import { addToTable, TABLE_PLACES } from '../hour/clock.ts';
+import type { EngineRoom } from '../layout/engine-room.ts';
+import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
+import type { VapourInputs, VapourState } from './vapour-state.ts';
+
+export const PLANT_CAUSE = 'plants';
+export const SOIL_CAUSE = 'soil and water';
+
+export interface WaterReleases {
+  load(model: Model): void;
+  /** what gives off water */
+  causes(): readonly string[];
+  /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
+  readonly byCause: Float64Array;
+  /** releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start */
+  beginHour(): void;
+  /** what the bed of a zone gave in the step, by the air's pressure at its end; its latent heat comes from that air */
+  settleBed(zone: number): void;
+}
+
+/** Releases into this state, with room for so many zones and causes; load() before use. */
+export function createWaterReleases(
+  room: EngineRoom,
+  state: VapourState,
+  inputs: VapourInputs,
+): WaterReleases {
+  let zones = 0;
+  let causes: readonly string[] = [];
+  let beds: (Bed | null)[] = [];
+  let plantCause = -1;
+  let soilCause = -1;
+  const byCause = new Float64Array(room.zones * room.causes);
+  /** what follows a schedule, by zone, cause and place [g in the hour] */
+  const scheduled = new Float64Array(room.zones * room.causes * TABLE_PLACES);
+
+  function load(model: Model): void {
+    zones = model.zones.length;
+    beds = model.zones.map(({ planting }) => (planting === null ? null : bedOf(planting)));
+    causes = moistureCauses(model);
+    plantCause = causes.indexOf(PLANT_CAUSE);
+    soilCause = causes.indexOf(SOIL_CAUSE);
+    for (const array of [scheduled, byCause]) array.fill(0);
+    model.zones.forEach(({ moisture }, z) => {
+      for (const { cause, rate } of moisture) {
+        const row = z * causes.length + causes.indexOf(cause);
+        addToTable(scheduled, row * TABLE_PLACES, rate, 1);
+      }
+    });
+  }
+
+  function beginHour(): void {
+    const { scheduledKg, isPlanted } = state.zone;
+    const table = scheduled;
+    const given = byCause;
+    const { place } = inputs.moment;
+    const count = causes.length;
+    const zoneCount = zones;
+    for (let z = 0; z < zoneCount; z++) {
+      let sum = 0;
+      for (let i = z * count; i < (z + 1) * count; i++) {
+        const kg = table[i * TABLE_PLACES + place]! / 1000;
+        given[i] = kg;
+        sum += kg;
+      }
+      scheduledKg[z] = sum / 3600;
+      if (isPlanted[z] === 1) beginBed(z);
+    }
+  }
+
+  function beginBed(z: number): void {
+    const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
+    const { zoneC, floorLight, pressurePa } = inputs;
+    const bed = beds[z]!;
+    readyBed(bed, heldToSaturation(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
+    plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
+    plantsPull[z] = bed.plantsPerPa / LATENT_J_PER_KG;
+    soilKg[z] = bed.soil;
+    soilPull[z] = bed.soilPerPa;
+  }
+
+  function settleBed(z: number): void {
+    const { saturated, pressure, bedDries, plantsKg, plantsPull, soilKg, soilPull, released, airW } =
+      state.zone;
+    const { stepS } = inputs;
+    const deficit = bedDries[z] === 1 ? saturated[z]! - pressure[z]! : 0;
+    const plants = plantsKg[z]! + plantsPull[z]! * deficit;
+    const soil = soilKg[z]! + soilPull[z]! * deficit;
+    byCause[z * causes.length + plantCause]! += plants * stepS;
+    byCause[z * causes.length + soilCause]! += soil * stepS;
+    released[z]! += plants + soil;
+    airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
+  }
+
+  return { load, causes: () => causes, byCause, beginHour, settleBed };
+}
+
+/** What gives off water in a model. */
+export function moistureCauses(model: Model): string[] {
+  const causes = new Set<string>();
+  for (const zone of model.zones) {
+    for (const source of zone.moisture) causes.add(source.cause);
+    if (zone.planting !== null && zone.planting.bedM2 > 0) causes.add(PLANT_CAUSE).add(SOIL_CAUSE);
+  }
+  return [...causes];
+}

@@ -1,0 +1,59 @@
+// The books of a run: heat and water in, out and stored, of 200 random houses in three climates. A residual above
+// round-off means that heat or water was made or lost somewhere.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { requireModel } from '../../../src/model/check-model.ts';
+import { simulate } from '../../../src/network/simulate.ts';
+import type { Year } from '../../../src/network/year.ts';
+import { readBundle } from '../../../src/weather/bundle-form.ts';
+import { prepareClimate } from '../../../src/weather/prepared-climate.ts';
+import { climateText, yearOf } from '../../weather/weather-files.ts';
+import { randomModel } from '../random-model.ts';
+
+const RUNS = 200;
+const SEED = 20261;
+const ROUND_OFF = 1e-9;
+const climates = ['denver', 'quillayute', 'southern-chile'].map((id) =>
+  prepareClimate(yearOf(readBundle(climateText(id)))),
+);
+
+test('heat and water of 200 random houses balance to 1e-9, and every number is a number', () => {
+  let runs = 0;
+  fc.assert(
+    fc.property(randomModel, fc.nat(2), fc.constantFrom(1, 1, 1, 2, 4), (model, climate, stepsPerHour) => {
+      requireModel(model);
+      const year = simulate(model, climates[climate]!, { stepsPerHour, warmUpDays: 2 });
+      runs++;
+      for (const residual of year.books.zoneHeatResidual) expect(Math.abs(residual)).toBeLessThan(ROUND_OFF);
+      expect(Math.abs(year.books.heatResidual)).toBeLessThan(ROUND_OFF);
+      expect(Math.abs(year.books.waterResidual)).toBeLessThan(ROUND_OFF);
+      expect(firstBadNumber(year)).toBe(null);
+      for (const { relativeHumidity, moistureG, moistureByCause } of year.zones) {
+        expect(relativeHumidity.every((value) => value >= 0 && value <= 1 + 1e-12)).toBe(true);
+        const released = sumOf(moistureG) / 1000;
+        const byCause = moistureByCause.reduce((sum, { monthKg }) => sum + sumOf(monthKg), 0);
+        expect(Math.abs(released - byCause)).toBeLessThan(1e-9 * Math.max(1, released));
+      }
+    }),
+    { numRuns: RUNS, seed: SEED, endOnFailure: true },
+  );
+  expect(runs).toBe(RUNS);
+}, 180_000);
+
+function sumOf(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i]!;
+  return sum;
+}
+
+/** Where the year holds a NaN or an infinity, or null. */
+function firstBadNumber(year: Year): string | null {
+  for (const group of [...year.zones, ...year.panes, ...year.openings]) {
+    for (const [name, values] of Object.entries(group)) {
+      if (!(values instanceof Float64Array)) continue;
+      const at = values.findIndex((value) => !Number.isFinite(value));
+      if (at >= 0) return `${group.id} ${name} at hour ${at}`;
+    }
+  }
+  return null;
+}
