@@ -12,7 +12,7 @@ import { type SimulateOptions, simulate } from './network/simulate.ts';
 import type { Year } from './network/year.ts';
 import type { Outcome, OutcomeFigures } from './outcomes/outcome.ts';
 import { summarise } from './outcomes/summarise.ts';
-import { type PreparedClimate, preparedOnce } from './weather/prepared-climate.ts';
+import { type PreparedClimate, preparedOnce } from './weather/prepared/prepared-climate.ts';
 import type { ReadResult } from './weather/read-result.ts';
 import type * as Reader from './weather/reader.ts';
 import type { TypicalYear } from './weather/typical-year.ts';
@@ -24,7 +24,7 @@ export type { Year, ZoneYear } from './network/year.ts';
 export { hourlyFile } from './outcomes/hourly-file.ts';
 export { ImpossibleYear } from './outcomes/impossible-year.ts';
 export type { Finding, Outcome, ZoneOutcome } from './outcomes/outcome.ts';
-export { type PreparedClimate, prepareClimate } from './weather/prepared-climate.ts';
+export { type PreparedClimate, prepareClimate } from './weather/prepared/prepared-climate.ts';
 export type { TypicalYear } from './weather/typical-year.ts';
 
 export interface RunYearOptions extends SimulateOptions {

@@ -10,9 +10,9 @@
 
 import { proxy } from 'comlink';
 import type { Design } from '../src/design/design.ts';
-import type { TableChoices } from '../src/weather/hourly-table.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
+import type { TableChoices } from '../src/weather/table/hourly-table.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
 import { AnswerMemory } from './answer-memory.ts';
 import type { ClimateGlance, RunAnswer, RunOptions } from './service.ts';

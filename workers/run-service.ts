@@ -2,7 +2,7 @@
 // for. All that a thread of the command line does; in the page it is a part of the simulation service.
 
 import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
-import { type PreparedClimate, prepareClimate } from '../src/weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../src/weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
 
 export interface KeptRuns {

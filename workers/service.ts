@@ -7,12 +7,12 @@ import type { Design } from '../src/design/design.ts';
 import type { Units } from '../src/findings/wording.ts';
 import type { Year } from '../src/network/year.ts';
 import type { Outcome } from '../src/outcomes/outcome.ts';
-import { type ClimateSummary, summariseClimate } from '../src/weather/climate-summary.ts';
-import { type Doubt, doubtsAbout } from '../src/weather/doubts.ts';
-import type { TableChoices } from '../src/weather/hourly-table.ts';
-import { prepareClimate } from '../src/weather/prepared-climate.ts';
+import { type ClimateSummary, summariseClimate } from '../src/weather/prepared/climate-summary.ts';
+import { type Doubt, doubtsAbout } from '../src/weather/prepared/doubts.ts';
+import { prepareClimate } from '../src/weather/prepared/prepared-climate.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import { lookAtWeather, type ReadStep, readWeather, type WeatherLook } from '../src/weather/reader.ts';
+import type { TableChoices } from '../src/weather/table/hourly-table.ts';
 import { HOURS, type TypicalYear } from '../src/weather/typical-year.ts';
 import { createRunService, type KeptRuns } from './run-service.ts';
 

@@ -3,7 +3,7 @@
 
 import { runYear } from '../daystone.ts';
 import { EXAMPLES } from '../design/examples.ts';
-import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import { MOST_LINE_CHARACTERS } from './capped-lines.ts';
 import { checkDesign, parseJson } from './design-file.ts';
 import { climateById } from './site-weather.ts';

@@ -2,7 +2,7 @@
 // Each year goes through the same reader as a person's file, then into the compact form of bundle-form.ts.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { writeBundle } from '../weather/bundle-form.ts';
+import { writeBundle } from '../weather/formats/bundle-form.ts';
 import { describeFault } from '../weather/read-result.ts';
 import { readWeather } from '../weather/reader.ts';
 import { CLIMATE_CHOICES, type ClimateChoice } from './climate-list.ts';

@@ -4,7 +4,7 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import * as v from 'valibot';
-import { readBundle } from '../weather/bundle-form.ts';
+import { readBundle } from '../weather/formats/bundle-form.ts';
 import type { ReadResult } from '../weather/read-result.ts';
 
 const FOLDER = new URL('../../climates/', import.meta.url);

@@ -8,9 +8,9 @@ import {
   HUMID_LIMIT,
   type Spell,
   summariseClimate,
-} from '../weather/climate-summary.ts';
-import { DOUBT_WORDS, doubtsAbout } from '../weather/doubts.ts';
-import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+} from '../weather/prepared/climate-summary.ts';
+import { DOUBT_WORDS, doubtsAbout } from '../weather/prepared/doubts.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import { bundledClimates } from './bundled-climates.ts';
 import { type Command, refused } from './command.ts';
 import { climateById, WEATHER_FLAGS, weatherFile } from './site-weather.ts';

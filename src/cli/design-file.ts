@@ -5,7 +5,7 @@ import { readFile, stat } from 'node:fs/promises';
 import type { Design } from '../design/design.ts';
 import { EXAMPLES } from '../design/examples.ts';
 import { describeDesignFault, parseDesign } from '../design/schema.ts';
-import { textOf } from '../weather/platform-streams.ts';
+import { textOf } from '../weather/text/platform-streams.ts';
 
 /** Largest design file read [bytes]; one has about 3000. */
 const MOST_BYTES = 1_000_000;

@@ -12,7 +12,7 @@ import { QUESTIONS, questionById } from '../questions/registry.ts';
 import { createPlainRunner } from '../questions/runner.ts';
 import { type Help, helpFor, pullLevers } from '../questions/what-helps.ts';
 import { reportOf } from '../report/report.ts';
-import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';

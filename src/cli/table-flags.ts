@@ -1,9 +1,9 @@
 // The flags that say what the columns and the clock of a weather table are. Arguments in, choices for the reader out, or
 // one line a fault.
 
-import type { TableChoices } from '../weather/hourly-table.ts';
-import { columnChoicesFrom } from '../weather/table-choices.ts';
-import { ROLES } from '../weather/table-roles.ts';
+import type { TableChoices } from '../weather/table/hourly-table.ts';
+import { columnChoicesFrom } from '../weather/table/table-choices.ts';
+import { ROLES } from '../weather/table/table-roles.ts';
 import type { ParsedArguments } from './arguments.ts';
 
 export const TABLE_FLAGS: readonly string[] = ['column', 'stamp', 'clock'];

@@ -5,7 +5,7 @@ import type { Design } from '../design/design.ts';
 import { type Geometry, geometryOf } from '../design/geometry.ts';
 import type { Year, ZoneYear } from '../network/year.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../outcomes/outcome.ts';
-import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { type Units, type Wording, wordingOf } from './wording.ts';
 
 export interface Run {

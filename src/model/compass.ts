@@ -1,7 +1,7 @@
 // Which way the house looks and which months are warm, for either hemisphere. Site and turn in; azimuths in degrees
 // clockwise from north and month lists out.
 
-import { equatorAzimuth } from '../weather/prepared-climate.ts';
+import { equatorAzimuth } from '../weather/prepared/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 
 export interface Compass {

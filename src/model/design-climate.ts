@@ -4,7 +4,7 @@
 
 import type { Design } from '../design/design.ts';
 import { hotterYear } from '../weather/hotter-year.ts';
-import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 
 /** Kept per climate; each takes about 1.5 MB, and a field being typed in passes through several. */

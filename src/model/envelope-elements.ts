@@ -4,7 +4,7 @@
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
-import type { DeepGround } from '../weather/prepared-climate.ts';
+import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
 import { equatorFront } from './equator-front.ts';

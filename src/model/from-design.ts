@@ -2,7 +2,7 @@
 // that requireModel passes. Each part has its own file; nothing is decided here but their order.
 
 import type { Design } from '../design/design.ts';
-import type { DeepGround } from '../weather/prepared-climate.ts';
+import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { requireModel } from './check-model.ts';
 import { commonPane, commonWall } from './common-wall.ts';

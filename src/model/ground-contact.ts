@@ -16,7 +16,7 @@ import {
   slabUValue,
 } from '../physics/ground-floor.ts';
 import { annualWave } from '../physics/ground-temperature.ts';
-import type { DeepGround } from '../weather/prepared-climate.ts';
+import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import { layerOf, resistanceOf } from './layers.ts';
 import type { GroundFace, Layer } from './model.ts';
 

@@ -3,7 +3,7 @@
 // Each hour renews films, sun and set-points; each step renews air flows and water, then steps the network.
 
 import type { Model } from '../model/model.ts';
-import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { createAirFlow } from './air/air-flow.ts';
 import type { AirState } from './air/air-state.ts';

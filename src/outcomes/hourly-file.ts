@@ -2,7 +2,7 @@
 // Stamps are the END of the hour in local standard time: hour 1…8760, month 1…12, day 1…31, hourOfDay 1…24.
 
 import type { Year, ZoneYear } from '../network/year.ts';
-import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { dateOfHour } from './calendar.ts';
 import { csvCell } from './csv-cell.ts';

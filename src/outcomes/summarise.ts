@@ -4,7 +4,7 @@ import type { Design } from '../design/design.ts';
 import type { Model } from '../model/model.ts';
 import type { Year, ZoneYear } from '../network/year.ts';
 import { tm59NightHours } from '../physics/overheating-criteria.ts';
-import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { adaptiveOverheatedHours } from './adaptive-hours.ts';
 import { hoursAbove, hoursBelow, meanDailySwing, overheating } from './comfort-hours.ts';

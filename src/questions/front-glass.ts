@@ -7,7 +7,7 @@ import type { Model, Pane } from '../model/model.ts';
 import type { Year } from '../network/year.ts';
 import { alamdariHammond, buoyancy } from '../physics/convection.ts';
 import { STEFAN_BOLTZMANN } from '../physics/sky-temperature.ts';
-import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS, monthOfHour } from '../weather/typical-year.ts';
 
 export interface FrontGlass {

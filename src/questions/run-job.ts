@@ -6,7 +6,7 @@ import type { Design } from '../design/design.ts';
 import { climateOfDesign } from '../model/design-climate.ts';
 import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { type HeatWave, shiftedYear, withHeatWave } from '../weather/hotter-year.ts';
-import { type PreparedClimate, prepareClimate } from '../weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import { type FrontGlass, frontGlassOf } from './front-glass.ts';
 
 /** What differs from the year the design stands in; an empty object is that year itself. */

@@ -1,7 +1,7 @@
 // The only thing a question knows of machinery: something that runs many designs and hands back their outcomes,
 // as they come, until told to stop. Here also the plainest one, which runs them one after the other in place.
 
-import type { PreparedClimate } from '../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { createJobRunner, type RunJob, type RunResult } from './run-job.ts';
 
 /** What a runner needs of an AbortSignal; one is. */

@@ -4,7 +4,7 @@
 
 import type { Design, Habit, Living } from '../design/design.ts';
 import { uniformShift } from '../weather/hotter-year.ts';
-import { randomSource } from '../weather/random-source.ts';
+import { randomSource } from '../weather/synthetic/random-source.ts';
 import type { ClimateChange } from './run-job.ts';
 import { varied } from './variation.ts';
 

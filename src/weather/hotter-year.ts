@@ -9,9 +9,9 @@
 import { relativeHumidity, saturationPressure } from '../physics/moist-air.ts';
 import { requireRange } from '../physics/require-range.ts';
 import { skyEmissivity } from '../physics/sky-temperature.ts';
-import { MONTH_NAMES } from './assembled-year.ts';
-import { dewPointFromHumidity } from './humidity.ts';
-import { smoothDays } from './month-curve.ts';
+import { MONTH_NAMES } from './assembly/assembled-year.ts';
+import { dewPointFromHumidity } from './assembly/humidity.ts';
+import { smoothDays } from './synthetic/month-curve.ts';
 import { HOURS, type Hotter, MONTH_START_HOUR, monthOfHour, type TypicalYear } from './typical-year.ts';
 
 const ZERO_C = 273.15;

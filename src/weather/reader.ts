@@ -1,20 +1,20 @@
 // Any weather file in, a typical year or the reasons against it out. The format is recognised by content, never by
 // name; gzip is unpacked on the way. Nothing a file holds makes this throw.
-import { looksLikeBundle, readBundle } from './bundle-form.ts';
+import { looksLikeBundle, readBundle } from './formats/bundle-form.ts';
+import { looksLikePsm, readPsm } from './formats/psm.ts';
+import { looksLikePvgisCsv, looksLikePvgisJson, readPvgis } from './formats/pvgis.ts';
+import { looksLikeTmy2, readTmy2 } from './formats/tmy2.ts';
+import { looksLikeTmy3, readTmy3 } from './formats/tmy3.ts';
+import { type ReadResult, refuse, type SiteHints } from './read-result.ts';
+import { looksLikeNormals, readNormals } from './synthetic/normals-file.ts';
 import {
   inspectTable,
   looksLikeTable,
   readHourlyTable,
   type TableChoices,
   type TableInspection,
-} from './hourly-table.ts';
-import { looksLikeNormals, readNormals } from './normals-file.ts';
-import { gunzip, isGzip, MOST_BYTES, textOf } from './platform-streams.ts';
-import { looksLikePsm, readPsm } from './psm.ts';
-import { looksLikePvgisCsv, looksLikePvgisJson, readPvgis } from './pvgis.ts';
-import { type ReadResult, refuse, type SiteHints } from './read-result.ts';
-import { looksLikeTmy2, readTmy2 } from './tmy2.ts';
-import { looksLikeTmy3, readTmy3 } from './tmy3.ts';
+} from './table/hourly-table.ts';
+import { gunzip, isGzip, MOST_BYTES, textOf } from './text/platform-streams.ts';
 
 const MEGABYTE = 1_000_000;
 /** Longest name, source, credit or note kept [characters]. */

@@ -4,7 +4,7 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import type { Element, Model } from '../../src/model/model.ts';
 import { simulate } from '../../src/network/simulate.ts';
-import type { PreparedClimate } from '../../src/weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { smallHouse } from '../network/small-house.ts';
 import { measure } from './measure.ts';
 

@@ -7,7 +7,7 @@ import type { Model } from '../../src/model/model.ts';
 import { layOut } from '../../src/network/layout/layout.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { LinearNetwork } from '../../src/network/solver/linear-network.ts';
-import type { PreparedClimate } from '../../src/weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { denseSolver } from '../network/solver/dense-solver.ts';
 import type { Line } from './measure.ts';
 

@@ -3,7 +3,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import type { Model } from '../../src/model/model.ts';
 import { simulate } from '../../src/network/simulate.ts';
-import type { PreparedClimate } from '../../src/weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { smallHouse } from '../network/small-house.ts';
 import { bareLoop, type Line } from './measure.ts';
 

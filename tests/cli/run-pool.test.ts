@@ -9,8 +9,8 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import type { RunJob } from '../../src/questions/run-job.ts';
 import { createPlainRunner } from '../../src/questions/runner.ts';
 import { withGlassM2 } from '../../src/questions/variation.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { RunPool } from '../../workers/run-pool.ts';
 import type { SimulationService } from '../../workers/service.ts';
 

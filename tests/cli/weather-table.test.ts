@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { climateCommand } from '../../src/cli/climate.ts';
 import { yearCommand } from '../../src/cli/year.ts';
-import { madeTable, two } from '../weather/made-table.ts';
+import { madeTable, two } from '../weather/table/made-table.ts';
 import { faultsOf, outputOf } from './run-command.ts';
 
 let folder: string;

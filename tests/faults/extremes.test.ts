@@ -10,7 +10,7 @@ import { geometryOf } from '../../src/design/geometry.ts';
 import { GLASS } from '../../src/design/glass-catalogue.ts';
 import { describeDesignFault, parseDesign } from '../../src/design/schema.ts';
 import { ImpossibleYear } from '../../src/outcomes/impossible-year.ts';
-import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { faultsOfRun } from '../soak/sound-year.ts';
 

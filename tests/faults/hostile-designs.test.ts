@@ -10,8 +10,8 @@ import { answerLine } from '../../src/cli/batch-line.ts';
 import { readDesign } from '../../src/cli/design-file.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
-import { textOf } from '../../src/weather/platform-streams.ts';
 import { readWeather } from '../../src/weather/reader.ts';
+import { textOf } from '../../src/weather/text/platform-streams.ts';
 
 const FOLDER = join(import.meta.dirname, '../data/hostile');
 /** What the refusal must say; null where the file is a design all the same. */

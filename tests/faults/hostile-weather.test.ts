@@ -1,9 +1,9 @@
 // Weather files that are bombs, nests or mean. Damage of every other kind is tried in tests/weather/reader.test.ts.
 import { gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
-import { MOST_BYTES } from '../../src/weather/platform-streams.ts';
 import { describeFault, type ReadResult } from '../../src/weather/read-result.ts';
 import { readWeather } from '../../src/weather/reader.ts';
+import { MOST_BYTES } from '../../src/weather/text/platform-streams.ts';
 import { climateText, fileText } from '../weather/weather-files.ts';
 
 const refusalOf = (result: ReadResult) =>

@@ -5,7 +5,7 @@ import { runYear } from '../../src/daystone.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Run } from '../../src/findings/context.ts';
 import type { Finding } from '../../src/outcomes/outcome.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 
 export interface ExampleRun {
   readonly run: Run;

@@ -5,7 +5,7 @@ import { withHotter } from '../../src/design/hotter.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import { climateOfDesign, yearOfDesign } from '../../src/model/design-climate.ts';
 import { createJobRunner } from '../../src/questions/run-job.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { fileYear } from '../weather/weather-files.ts';
 

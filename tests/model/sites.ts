@@ -1,5 +1,5 @@
 // Two invented sites, one each side of the equator, and the yearly wave of a cool continental climate.
-import type { DeepGround } from '../../src/weather/prepared-climate.ts';
+import type { DeepGround } from '../../src/weather/prepared/prepared-climate.ts';
 import type { Site } from '../../src/weather/typical-year.ts';
 
 export const NORTH: Site = {

@@ -9,8 +9,8 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 
 const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/burlington.txt'), 'utf8'));
 if (!bundle.ok) throw new Error('climates/burlington.txt does not read');

@@ -4,8 +4,8 @@ import { expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 
 const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
 if (!bundle.ok) throw new Error('climates/denver.txt does not read');

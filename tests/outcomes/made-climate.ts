@@ -1,8 +1,8 @@
 // A climate made by hand, for tests of what comes after the run: constant weather unless a function of the hour is
 // given. Not a climate anything should be simulated in.
 
-import type { PreparedClimate } from '../../src/weather/prepared-climate.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
 import { hourly } from './made-year.ts';
 

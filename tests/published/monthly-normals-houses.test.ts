@@ -6,9 +6,9 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared-climate.ts';
-import { madeFrom, NORMALS_SITES } from '../weather/made-from-real.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { madeFrom, NORMALS_SITES } from '../weather/synthetic/made-from-real.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';
 

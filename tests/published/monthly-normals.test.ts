@@ -1,10 +1,10 @@
 // Real against made: the monthly normals of six real typical years (none used in fitting the method) are fed back in
 // and the made year is compared with the real one. The allowed differences are the method's stated errors.
 import { describe, expect, test } from 'vitest';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { type ClimateSummary, summariseClimate } from '../../src/weather/climate-summary.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
-import { madeFrom, NORMALS_SITES } from '../weather/made-from-real.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { type ClimateSummary, summariseClimate } from '../../src/weather/prepared/climate-summary.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { madeFrom, NORMALS_SITES } from '../weather/synthetic/made-from-real.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';
 

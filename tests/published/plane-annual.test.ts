@@ -2,7 +2,8 @@
 // Albuquerque), Perez 1990 all-sites composite, albedo 0.2, sun at mid-hour by NREL SPA, hours with the mid-hour
 // sun below the horizon left out. Computed with an independent library and again from the formulas.
 import { describe, expect, test } from 'vitest';
-import { planeSun, planeTotal, prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { planeSun, planeTotal } from '../../src/weather/prepared/plane-sun.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { fileYear } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';

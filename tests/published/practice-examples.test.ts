@@ -9,8 +9,8 @@ import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { OutcomeFigures } from '../../src/outcomes/outcome.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { check } from './ledger.ts';
 
 const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));

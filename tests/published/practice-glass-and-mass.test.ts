@@ -13,8 +13,8 @@ import { DEFAULT_CRITERION } from '../../src/questions/criterion.ts';
 import { usefulThickness } from '../../src/questions/how-much-mass.ts';
 import { createJobRunner } from '../../src/questions/run-job.ts';
 import { varied, withGlassM2 } from '../../src/questions/variation.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { check } from './ledger.ts';
 
 vi.setConfig({ testTimeout: 120_000 });

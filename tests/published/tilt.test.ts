@@ -11,7 +11,7 @@ import { gapConductance } from '../../src/physics/gas-gap.ts';
 import { BARE_EMISSIVITY, glazingUValue } from '../../src/physics/glass-u-value.ts';
 import { STEFAN_BOLTZMANN } from '../../src/physics/sky-temperature.ts';
 import { windAtHeight } from '../../src/physics/wind-profile.ts';
-import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR } from '../../src/weather/typical-year.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { fileYear } from '../weather/weather-files.ts';

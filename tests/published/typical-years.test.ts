@@ -3,10 +3,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { summariseClimate } from '../../src/weather/climate-summary.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
-import { clearDayMinute, closureMinute, cosZenithAt } from '../../src/weather/sun-clock.ts';
+import { clearDayMinute, closureMinute, cosZenithAt } from '../../src/weather/assembly/sun-clock.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { summariseClimate } from '../../src/weather/prepared/climate-summary.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { climateText, fileYear, yearOf } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';

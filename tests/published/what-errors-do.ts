@@ -5,7 +5,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { type ClimateChange, createJobRunner } from '../../src/questions/run-job.ts';
 import type { ErrorTable } from '../../src/report/trust.ts';
 import { uniformShift } from '../../src/weather/hotter-year.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
 
 interface Error {

@@ -16,8 +16,8 @@ import type { Question, Run } from '../../src/questions/question.ts';
 import { createPlainRunner } from '../../src/questions/runner.ts';
 import { withGlassAsArea } from '../../src/questions/variation.ts';
 import { effectsOf, ranked, whatMattersMost } from '../../src/questions/what-matters-most.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { madeBasis } from './made-runner.ts';
 
 vi.setConfig({ testTimeout: 120_000 });

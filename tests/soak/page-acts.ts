@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import type { RandomSource } from '../../src/weather/random-source.ts';
+import type { RandomSource } from '../../src/weather/synthetic/random-source.ts';
 
 export interface Act {
   readonly name: string;

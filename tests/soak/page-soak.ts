@@ -2,7 +2,7 @@
 // are figures that never come back, figures that are no numbers, and a sheet that would not survive a reload.
 import type { CDPSession, Page } from 'playwright-core';
 import { designFromData } from '../../src/app/keeping/design-text.ts';
-import { randomSource } from '../../src/weather/random-source.ts';
+import { randomSource } from '../../src/weather/synthetic/random-source.ts';
 import { openPage, servePage } from '../browser/served-page.ts';
 import { drawAct } from './page-acts.ts';
 

@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { relativeHumidity, saturationPressure } from '../../src/physics/moist-air.ts';
 import { seasonalShift, shiftedYear, uniformShift, withHeatWave } from '../../src/weather/hotter-year.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { fileYear } from './weather-files.ts';
 

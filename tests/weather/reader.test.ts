@@ -3,10 +3,10 @@
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { gunzip, MOST_BYTES } from '../../src/weather/platform-streams.ts';
-import { prepareClimate } from '../../src/weather/prepared-climate.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { describeFault, type ReadResult } from '../../src/weather/read-result.ts';
 import { formatOf, readWeather, readWeatherText } from '../../src/weather/reader.ts';
+import { gunzip, MOST_BYTES } from '../../src/weather/text/platform-streams.ts';
 import { climateText, fileBytes, fileText, N_ITALY, yearOf } from './weather-files.ts';
 
 const FILES: Readonly<Record<string, string>> = {

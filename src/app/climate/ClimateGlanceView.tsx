@@ -3,7 +3,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import type { ClimateGlance } from '../../../workers/service.ts';
-import { DOUBT_WORDS } from '../../weather/doubts.ts';
+import { DOUBT_WORDS } from '../../weather/prepared/doubts.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { useSession } from '../state/session-context.ts';
 import { GlanceCharts } from './GlanceCharts.tsx';

@@ -1,6 +1,6 @@
 // The two pictures of a climate. Their numbers stand in the table below, so the drawings are not read out.
 
-import type { ClimateSummary } from '../../weather/climate-summary.ts';
+import type { ClimateSummary } from '../../weather/prepared/climate-summary.ts';
 import { MONTH_SHORT } from '../charts/calendar-words.ts';
 import { useElementWidth } from '../page/element-width.ts';
 import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';

@@ -5,7 +5,7 @@ import {
   DEGREE_DAY_BASE_C,
   HUMID_LIMIT,
   type Spell,
-} from '../../weather/climate-summary.ts';
+} from '../../weather/prepared/climate-summary.ts';
 import { MONTH_SHORT } from '../charts/calendar-words.ts';
 import { MonthHead } from '../charts/MonthHead.tsx';
 import { ScrollTable } from '../charts/ScrollTable.tsx';

@@ -2,8 +2,8 @@
 // it is unfinished; a refused number is marked in its cell.
 
 import { useEffect, useState } from 'preact/hooks';
-import { NORMALS_ERROR, NORMALS_LIMITS, type NormalsKey } from '../../weather/normals-limits.ts';
 import type { Fault } from '../../weather/read-result.ts';
+import { NORMALS_ERROR, NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
 import { MONTH_NAMES, MONTH_SHORT } from '../charts/calendar-words.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { useSession } from '../state/session-context.ts';

@@ -2,10 +2,10 @@
 // made again after each change, in the worker, so that reasons and units follow.
 
 import { useState } from 'preact/hooks';
-import type { TableChoices, TableInspection } from '../../weather/hourly-table.ts';
-import type { StampMeaning } from '../../weather/table-clock.ts';
-import type { ColumnGuess } from '../../weather/table-columns.ts';
-import { ROLE_WORDS, ROLES, type Role, UNITS } from '../../weather/table-roles.ts';
+import type { TableChoices, TableInspection } from '../../weather/table/hourly-table.ts';
+import type { StampMeaning } from '../../weather/table/table-clock.ts';
+import type { ColumnGuess } from '../../weather/table/table-columns.ts';
+import { ROLE_WORDS, ROLES, type Role, UNITS } from '../../weather/table/table-roles.ts';
 import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { useSession } from '../state/session-context.ts';
 import { numberText } from '../units/number-text.ts';

@@ -1,7 +1,7 @@
 // What to notice in a climate, as two sentences: one of warmth, one of sun.
 
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
-import type { ClimateSummary, Spell } from '../../weather/climate-summary.ts';
+import type { ClimateSummary, Spell } from '../../weather/prepared/climate-summary.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import { quantityText } from '../units/number-text.ts';
 

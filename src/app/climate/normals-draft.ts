@@ -2,9 +2,9 @@
 // wrong, cell by cell. Changing the units turns the numbers along.
 
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
-import type { MonthlyNormals } from '../../weather/monthly-normals.ts';
-import { NORMALS_LIMITS, type NormalsKey } from '../../weather/normals-limits.ts';
 import type { Fault } from '../../weather/read-result.ts';
+import type { MonthlyNormals } from '../../weather/synthetic/monthly-normals.ts';
+import { NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
 import { type ShownQuantity, toShown, toSi, type UnitSystem } from '../units/display-unit.ts';
 import { numberText, typedNumber } from '../units/number-text.ts';
 import { type SiteTexts, siteHints, siteTexts } from './SiteFields.tsx';

@@ -1,9 +1,9 @@
 // What a person changes about the columns of a table, gathered into choices for the reader. Each quantity belongs to
 // one column: giving it to another takes it from the first.
 
-import type { TableChoices } from '../../weather/hourly-table.ts';
-import type { ColumnGuess } from '../../weather/table-columns.ts';
-import type { Role } from '../../weather/table-roles.ts';
+import type { TableChoices } from '../../weather/table/hourly-table.ts';
+import type { ColumnGuess } from '../../weather/table/table-columns.ts';
+import type { Role } from '../../weather/table/table-roles.ts';
 
 /** The choices with one column given a role, or left out with null. */
 export function withRole(

@@ -2,7 +2,7 @@
 // weather, or one sentence that says what is wrong. Nothing on the sheet changes here.
 
 import type { Design } from '../../design/design.ts';
-import { textOf } from '../../weather/platform-streams.ts';
+import { textOf } from '../../weather/text/platform-streams.ts';
 import { designFromText } from './design-text.ts';
 
 export type TakenFile =

@@ -5,7 +5,7 @@ import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Run } from '../../findings/context.ts';
 import type { Help } from '../../questions/what-helps.ts';
 import { type Report, reportOf } from '../../report/report.ts';
-import { preparedOnce } from '../../weather/prepared-climate.ts';
+import { preparedOnce } from '../../weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../units/display-unit.ts';
 import type { ReportWords } from './report-words.ts';

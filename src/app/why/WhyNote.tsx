@@ -8,7 +8,7 @@ import { hours as hoursInWords } from '../../findings/wording.ts';
 import type { FigureKey } from '../../questions/figures.ts';
 import { bestLever } from '../../questions/levers.ts';
 import type { PulledLevers } from '../../questions/what-helps.ts';
-import { preparedOnce } from '../../weather/prepared-climate.ts';
+import { preparedOnce } from '../../weather/prepared/prepared-climate.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
 import { useSession } from '../state/session-context.ts';
 import type { UnitSystem } from '../units/display-unit.ts';

@@ -4,8 +4,8 @@
 import { glassById } from '../../design/glass-catalogue.ts';
 import { heatByMonth } from '../../outcomes/balances.ts';
 import { SIZING_RULES } from '../../physics/sizing-rules.ts';
-import { type PlaneSun, planeSun } from '../../weather/plane-sun.ts';
-import { equatorAzimuth } from '../../weather/prepared-climate.ts';
+import { type PlaneSun, planeSun } from '../../weather/prepared/plane-sun.ts';
+import { equatorAzimuth } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';

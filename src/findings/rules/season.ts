@@ -3,7 +3,7 @@
 
 import { monthlySums } from '../../outcomes/calendar.ts';
 import { CALM_HOT_HOURS } from '../../outcomes/calm-hours.ts';
-import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 
 /** Hours a year that nobody minds: 1 %, the share of CIBSE Guide A (2006), from memory, high confidence. */

@@ -3,7 +3,7 @@
 // stepper each hour. The light of all panes is worked out before the run starts.
 
 import type { Model } from '../../model/model.ts';
-import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';

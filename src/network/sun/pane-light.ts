@@ -5,8 +5,8 @@
 // z > depth · tan(profile angle); closed form over the height of the glass.
 
 import type { Pane } from '../../model/model.ts';
-import { type PlaneSun, planeSun } from '../../weather/plane-sun.ts';
-import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import { type PlaneSun, planeSun } from '../../weather/prepared/plane-sun.ts';
+import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import { momentOf } from '../hour/clock.ts';
 import { atCosine, opticsOf } from './pane-optics.ts';

@@ -4,7 +4,7 @@
 import type { Pane } from '../../model/model.ts';
 import { sunlitFraction, type WindowShading } from '../../physics/overhang-shadow.ts';
 import { keptLight } from '../../physics/shade-view.ts';
-import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 
 export interface ShadeFactors {

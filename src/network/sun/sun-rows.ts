@@ -1,8 +1,8 @@
 // Where the sun of a year falls, written out before a run: a laid-out model, the light of its panes and the climate in;
 // hourly watts on glass sheets, on outside faces, and into each zone by kind, out.
 
-import { planeSun } from '../../weather/plane-sun.ts';
-import type { PreparedClimate } from '../../weather/prepared-climate.ts';
+import { planeSun } from '../../weather/prepared/plane-sun.ts';
+import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Layout, PanePlace } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';

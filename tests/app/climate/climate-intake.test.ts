@@ -3,9 +3,9 @@
 import { expect, test } from 'vitest';
 import { createClimateIntake } from '../../../src/app/climate/climate-intake.ts';
 import type { Workspace } from '../../../src/app/state/workspace.ts';
-import type { TableChoices, TableInspection } from '../../../src/weather/hourly-table.ts';
 import type { ReadResult } from '../../../src/weather/read-result.ts';
 import { readWeatherText, type WeatherLook } from '../../../src/weather/reader.ts';
+import type { TableChoices, TableInspection } from '../../../src/weather/table/hourly-table.ts';
 import { climateText } from '../../weather/weather-files.ts';
 
 const BYTES = new Uint8Array([1]);

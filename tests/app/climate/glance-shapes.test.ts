@@ -4,8 +4,8 @@ import { expect, test } from 'vitest';
 import { bandField, sunField } from '../../../src/app/climate/glance-shapes.ts';
 import { glanceWords } from '../../../src/app/climate/glance-words.ts';
 import { SHIFTS, shiftOf } from '../../../src/app/climate/hotter-shifts.ts';
-import { summariseClimate } from '../../../src/weather/climate-summary.ts';
-import { prepareClimate } from '../../../src/weather/prepared-climate.ts';
+import { summariseClimate } from '../../../src/weather/prepared/climate-summary.ts';
+import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { readWeatherText } from '../../../src/weather/reader.ts';
 import { climateText } from '../../weather/weather-files.ts';
 

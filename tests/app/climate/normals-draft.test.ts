@@ -10,7 +10,7 @@ import {
   withPaste,
   wrongCells,
 } from '../../../src/app/climate/normals-draft.ts';
-import { yearFromNormals } from '../../../src/weather/monthly-normals.ts';
+import { yearFromNormals } from '../../../src/weather/synthetic/monthly-normals.ts';
 
 /** A temperate hill: round numbers of a plausible place, no published ones. */
 const HIGH = [4, 6, 10, 14, 18, 22, 25, 24, 20, 14, 8, 5];

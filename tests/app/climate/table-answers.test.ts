@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { siteHints, siteTexts } from '../../../src/app/climate/SiteFields.tsx';
 import { withRole, withUnit } from '../../../src/app/climate/table-answers.ts';
-import type { ColumnGuess } from '../../../src/weather/table-columns.ts';
-import type { Role } from '../../../src/weather/table-roles.ts';
+import type { ColumnGuess } from '../../../src/weather/table/table-columns.ts';
+import type { Role } from '../../../src/weather/table/table-roles.ts';
 
 const column = (index: number, header: string, role: Role | null): ColumnGuess => ({
   index,

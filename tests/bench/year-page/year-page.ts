@@ -3,8 +3,8 @@
 import denver from '../../../climates/denver.txt?raw';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { modelOf } from '../../../src/model/from-design.ts';
-import { readBundle } from '../../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { type Measured, measure } from '../measure.ts';
 import { otherWays } from '../other-ways.ts';
 import { yearLines } from '../year-lines.ts';

@@ -7,7 +7,7 @@ import { ask } from '../../../src/questions/ask.ts';
 import { basisOf } from '../../../src/questions/basis.ts';
 import { glassAndMassMap } from '../../../src/questions/glass-and-mass-map.ts';
 import type { Basis } from '../../../src/questions/question.ts';
-import { readBundle } from '../../../src/weather/bundle-form.ts';
+import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
 import { RunPool } from '../../../workers/run-pool.ts';
 import { startSimulationThread } from '../../../workers/simulation-thread.ts';
 import { serviceThreadOf } from '../../../workers/worker-thread.ts';

@@ -5,8 +5,8 @@ import { expect, test } from 'vitest';
 import { requireModel } from '../../../src/model/check-model.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
-import { readBundle } from '../../../src/weather/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared-climate.ts';
+import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { climateText, yearOf } from '../../weather/weather-files.ts';
 import { randomModel } from '../random-model.ts';
 

@@ -4,12 +4,8 @@
 // Nothing is fitted: films, sky and glass are those of every house or the cases' own; docs/published-cases.md says which.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout/layout.ts';
-import {
-  type PreparedClimate,
-  planeSun,
-  planeTotal,
-  prepareClimate,
-} from '../../../src/weather/prepared-climate.ts';
+import { planeSun, planeTotal } from '../../../src/weather/prepared/plane-sun.ts';
+import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
 import { check } from '../ledger.ts';

@@ -7,7 +7,7 @@ import type { Model } from '../../../src/model/model.ts';
 import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout/layout.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
-import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
 import { CASES, type FabricCase, INFILTRATION_ACH, INFILTRATION_W_PER_K, ROOM } from './cases.ts';

@@ -5,7 +5,7 @@ import { layOut } from '../../../src/network/layout/layout.ts';
 import { compileStepper } from '../../../src/network/solver/stepper.ts';
 import { spreadLight } from '../../../src/network/sun/light-spread.ts';
 import { paneLight } from '../../../src/network/sun/pane-light.ts';
-import type { PreparedClimate } from '../../../src/weather/prepared-climate.ts';
+import type { PreparedClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import type { FabricCase } from './cases.ts';
 import { modelOfCase } from './model-of-case.ts';
 

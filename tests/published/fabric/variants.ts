@@ -2,7 +2,7 @@
 // can show what each is worth. None of them is chosen by the ranges; the run that counts is runs.ts.
 import type { Film, Model } from '../../../src/model/model.ts';
 import { INSIDE_CONVECTION } from '../../../src/physics/films.ts';
-import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared-climate.ts';
+import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
 import { CASES, CLEAR_PANE } from './cases.ts';
