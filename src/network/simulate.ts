@@ -6,17 +6,18 @@ import type { Model } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { createAirFlow } from './air/air-flow.ts';
-import type { AirState } from './air/air-state.ts';
 import { createTemperatureSearch } from './air/temperature-search.ts';
+import type { ZoneAir } from './air/zone-air.ts';
 import { createHourSums } from './books/hour-sums.ts';
 import { createLedger } from './books/ledger.ts';
 import { createRecorder } from './books/recorder.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
+import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
 import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './layout/engine-room.ts';
 import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createDrivers } from './sun/drivers.ts';
-import { createFilms, type OutdoorHour } from './surfaces/surface-films.ts';
+import { createFilms } from './surfaces/surface-films.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
 import { createVapour } from './water/vapour.ts';
 import type { VapourInputs } from './water/vapour-state.ts';
@@ -74,25 +75,15 @@ function createEngine(room: EngineRoom): Engine {
   const zoneRatio = new Float64Array(room.zones);
   const radiantC = new Float64Array(room.zones);
   const zoneHumidity = new Float64Array(room.zones);
-  const air: AirState = {
-    zoneC,
-    radiantC,
-    zoneRatio,
-    zoneHumidity,
-    outdoorRatio: 0,
-    rainMm: 0,
-    outdoorC: START_C,
-    wind: 0,
-    density: 1.2,
-  };
+  const weather = blankHourWeather();
+  const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, weather };
   const flows = createAirFlow(room, air);
   const paneC = new Float64Array(room.panes);
   const moment = blankMoment();
   const water: VapourInputs = {
     moment,
+    weather,
     stepS: 0,
-    outdoorRatio: 0,
-    pressurePa: 0,
     outdoors: flows.outdoors,
     between: flows.between,
     zoneC,
@@ -107,9 +98,8 @@ function createEngine(room: EngineRoom): Engine {
   const search = createTemperatureSearch(room, zoneC, answerC);
   const sums = createHourSums(room, stepper, flows, vapour, drivers);
   const recorder = createRecorder(room, stepper, flows, vapour, drivers, sums);
-  const latent = createLatentHeat(room, stepper, drivers, vapour, sums);
-  const ledger = createLedger(room, stepper, drivers, sums);
-  const outdoor: OutdoorHour = { dryBulbC: 0, skyC: 0, wind: 0, groundC: 0, dark: true };
+  const latent = createLatentHeat(room, stepper, drivers, vapour);
+  const ledger = createLedger(room, stepper, drivers, sums, latent);
   /** node of each pane's inner face */
   const paneInner = new Int32Array(room.panes);
   /** whose heating follows its schedule within the hour */
@@ -124,21 +114,10 @@ function createEngine(room: EngineRoom): Engine {
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
     latent.beginHour();
-    outdoor.dryBulbC = climate.year.dryBulbC[hour]!;
-    outdoor.groundC = outdoor.dryBulbC;
-    outdoor.skyC = climate.skyTempC[hour]!;
-    outdoor.wind = climate.year.windSpeed[hour]!;
-    outdoor.dark = climate.cosZenith[hour]! <= 0;
-    air.outdoorC = outdoor.dryBulbC;
-    air.wind = outdoor.wind;
-    air.density = climate.airDensity[hour]!;
-    water.outdoorRatio = climate.humidityRatio[hour]!;
-    air.outdoorRatio = water.outdoorRatio;
-    air.rainMm = climate.year.rainMm?.[hour] ?? 0;
-    water.pressurePa = climate.year.pressurePa[hour]!;
-    films.renew(outdoor);
-    drivers.renew(hour, moment);
-    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = outdoor.dryBulbC;
+    readHourWeather(climate, hour, weather);
+    films.renew(weather);
+    drivers.renew(hour, moment, weather);
+    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = weather.dryBulbC;
     stepper.refreshSources();
     readZones();
     flows.beginHour(moment);
@@ -150,8 +129,8 @@ function createEngine(room: EngineRoom): Engine {
       if (counting) sums.addStep();
     }
     if (counting) {
-      recorder.endHour(hour, moment, outdoor.dryBulbC);
-      ledger.endHour();
+      recorder.endHour(hour, moment, weather);
+      ledger.endHour(weather);
     }
   }
 
@@ -249,7 +228,7 @@ function createEngine(room: EngineRoom): Engine {
     drivers.load(model, layout, climate);
     vapour.load(model, layout, START_C);
     flows.load(model, water.stepS);
-    sums.load(zones, model.openings.length, panes);
+    sums.load(zones, model.openings.length);
     recorder.load(model, layout, options.history === true, options.lend === true);
     ledger.load(model, layout);
     zoneC.fill(START_C);

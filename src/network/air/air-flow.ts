@@ -15,10 +15,10 @@ import {
 } from '../../physics/openings.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
-import type { AirState } from './air-state.ts';
 import { act, easing, type HandState, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
 import { feelDamp, switchOpener, ventTarget, wantDoor, wantVent } from './opening-rules.ts';
 import { unmovedFlow } from './unmoved-flow.ts';
+import type { ZoneAir } from './zone-air.ts';
 
 /** An opener this little open lets nothing through. */
 const SHUT = 1e-6;
@@ -49,7 +49,7 @@ export interface AirFlow {
 }
 
 /** Openings of a run, with room for so many; load() before use. */
-export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
+export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   let zones = 0;
   let count = 0;
   let openings: readonly Opening[] = [];
@@ -224,13 +224,13 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
   function letThroughVent(i: number): void {
     const { zoneOf, volume, share, pairM2, windM2 } = byOpening;
     const { lowM2, highM2, stackM, openingHeightM, discharge } = openings[i] as VentOpening;
-    const { outdoorC, wind } = state;
+    const { dryBulbC, windSpeed } = state.weather;
     const insideC = state.zoneC[zoneOf[i]!]!;
     const stack =
       pairM2[i]! > 0
-        ? stackFlow(pairM2[i]!, stackM, insideC, outdoorC, discharge)
-        : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, outdoorC, discharge);
-    volume[i] = share[i]! * combinedQuadrature(stack, windM2[i]! * wind);
+        ? stackFlow(pairM2[i]!, stackM, insideC, dryBulbC, discharge)
+        : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, dryBulbC, discharge);
+    volume[i] = share[i]! * combinedQuadrature(stack, windM2[i]! * windSpeed);
   }
 
   function letThroughDoor(i: number): void {
@@ -245,7 +245,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     const { zoneOf, otherOf, volume } = byOpening;
     const toOutdoors = outdoors;
     const toZones = between;
-    const { density } = state;
+    const { airDensity } = state.weather;
     const zoneCount = zones;
     const last = count;
     // Loops, not fill(): on arrays this short the call costs more than the work.
@@ -254,7 +254,7 @@ export function createAirFlow(room: EngineRoom, state: AirState): AirFlow {
     for (let i = 0; i < last; i++) {
       const zone = zoneOf[i]!;
       const other = otherOf[i]!;
-      const mass = volume[i]! * density;
+      const mass = volume[i]! * airDensity;
       if (other < 0) {
         toOutdoors[zone]! += mass;
       } else {

@@ -3,8 +3,8 @@
 
 import type { DoorOpening, HeatGiving, VentOpening } from '../../model/model.ts';
 import type { Moment } from '../hour/clock.ts';
-import type { AirState } from './air-state.ts';
 import { HALF_BELOW_K, type HandState, isAwake, isBedtime, notchFor } from './hands.ts';
+import type { ZoneAir } from './zone-air.ts';
 
 /**
  * Vents begin to open at the rule's temperature less this, and are shut below it [K]: what is opened on a hot day
@@ -27,21 +27,21 @@ const DOOR_LEAD_K = 1;
 function barred(
   { rule }: VentOpening,
   { airsDamp, allowed }: HandState,
-  state: AirState,
+  state: ZoneAir,
   insideC: number,
 ): boolean {
   return (
     allowed <= 0 ||
-    state.wind > rule.shutAboveWind ||
-    (rule.shutInRain && state.rainMm >= FELT_RAIN_MM) ||
-    (rule.onlyWhileOutside === 'cooler' && state.outdoorC >= insideC && !airsDamp) ||
-    (rule.onlyWhileOutside === 'warmer' && state.outdoorC <= insideC)
+    state.weather.windSpeed > rule.shutAboveWind ||
+    (rule.shutInRain && state.weather.rainMm >= FELT_RAIN_MM) ||
+    (rule.onlyWhileOutside === 'cooler' && state.weather.dryBulbC >= insideC && !airsDamp) ||
+    (rule.onlyWhileOutside === 'warmer' && state.weather.dryBulbC <= insideC)
   );
 }
 
 /** Damp asks for drier air, however hot it is, from DAMP until the room has dried. */
-export function feelDamp(hand: HandState, state: AirState, zone: number): void {
-  const isDrierOutside = state.outdoorRatio < state.zoneRatio[zone]!;
+export function feelDamp(hand: HandState, state: ZoneAir, zone: number): void {
+  const isDrierOutside = state.weather.humidityRatio < state.zoneRatio[zone]!;
   const humidity = state.zoneHumidity[zone]!;
   if (!isDrierOutside || humidity < DRIED_HUMIDITY) hand.airsDamp = false;
   else if (humidity > DAMP_HUMIDITY) hand.airsDamp = true;
@@ -53,7 +53,7 @@ function needOf({ rule }: VentOpening, insideC: number): number {
 }
 
 /** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
-export function switchOpener(opening: VentOpening, hand: HandState, state: AirState, zone: number): void {
+export function switchOpener(opening: VentOpening, hand: HandState, state: ZoneAir, zone: number): void {
   const { rule } = opening;
   const insideC = state.zoneC[zone]!;
   if (rule.opens !== 'all-at-once') return;
@@ -66,7 +66,7 @@ export function ventTarget(
   opening: VentOpening,
   hand: HandState,
   moment: Moment,
-  state: AirState,
+  state: ZoneAir,
   zoneC: Float64Array,
   zone: number,
 ): number {
@@ -74,7 +74,7 @@ export function ventTarget(
   const insideC = zoneC[zone]!;
   if (rule.opens === 'all-at-once') return hand.wanted;
   if (barred(opening, hand, state, insideC)) return 0;
-  const isMildNight = !isAwake(moment) && state.outdoorC > rule.opensAboveC - HALF_BELOW_K;
+  const isMildNight = !isAwake(moment) && state.weather.dryBulbC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
   return hand.allowed * Math.min(1, Math.max(0, 2 * need));
 }
@@ -87,7 +87,7 @@ export function wantVent(
   opening: VentOpening,
   hand: HandState,
   moment: Moment,
-  state: AirState,
+  state: ZoneAir,
   zone: number,
 ): void {
   const { rule } = opening;
@@ -99,7 +99,7 @@ export function wantVent(
     hand.wanted = 0;
     return;
   }
-  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.outdoorC);
+  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.weather.dryBulbC);
   const notch = share * hand.allowed;
   if (isForTheNight) {
     hand.wanted = notch;
@@ -107,14 +107,14 @@ export function wantVent(
   }
   // Once open, a person widens when it gets hotter but does not fiddle on the way down.
   if (insideC > rule.opensAboveC || hand.wanted > 0) hand.wanted = Math.max(hand.wanted, notch);
-  if (insideC < rule.opensAboveC && state.outdoorC < rule.opensAboveC)
+  if (insideC < rule.opensAboveC && state.weather.dryBulbC < rule.opensAboveC)
     hand.wanted = Math.min(hand.wanted, notch);
 }
 
 export function wantDoor(
   opening: DoorOpening,
   hand: HandState,
-  state: AirState,
+  state: ZoneAir,
   zone: number,
   other: number,
 ): void {
@@ -128,7 +128,7 @@ export function wantDoor(
 }
 
 /** Begins to give: the other zone wants heat, this one is plainly warmer and not damper. */
-export function givesHeat(giving: HeatGiving, state: AirState, zone: number, other: number): boolean {
+export function givesHeat(giving: HeatGiving, state: ZoneAir, zone: number, other: number): boolean {
   const takerC = state.zoneC[other]!;
   return (
     mayGiveOn(giving, state, zone, other) &&
@@ -140,7 +140,7 @@ export function givesHeat(giving: HeatGiving, state: AirState, zone: number, oth
 /** Goes on giving what it gives: still warmer, not damper, and the other zone not yet too warm. */
 function mayGiveOn(
   { wantsHeatBelowC, dampLimit }: HeatGiving,
-  state: AirState,
+  state: ZoneAir,
   zone: number,
   other: number,
 ): boolean {

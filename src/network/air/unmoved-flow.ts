@@ -4,14 +4,14 @@
 import type { CrackOpening, FixedOpening } from '../../model/model.ts';
 import { crackFlow } from '../../physics/leakage.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
-import type { AirState } from './air-state.ts';
 import { givesHeat } from './opening-rules.ts';
+import type { ZoneAir } from './zone-air.ts';
 
 /** Flow each way through an opening between a zone and another, or outdoors where `other` is below 0 [m³/s]. */
 export function unmovedFlow(
   opening: CrackOpening | FixedOpening,
   moment: Moment,
-  state: AirState,
+  state: ZoneAir,
   zone: number,
   other: number,
 ): number {
@@ -22,12 +22,13 @@ export function unmovedFlow(
         opening.leakageCm2,
         opening.stackCoefficient,
         opening.windCoefficient,
-        insideC - state.outdoorC,
-        state.wind,
+        insideC - state.weather.dryBulbC,
+        state.weather.windSpeed,
       );
     case 'fixed': {
       const cools =
-        opening.onlyAboveC === undefined || (insideC > opening.onlyAboveC && state.outdoorC < insideC);
+        opening.onlyAboveC === undefined ||
+        (insideC > opening.onlyAboveC && state.weather.dryBulbC < insideC);
       const gives = opening.gives === undefined || givesHeat(opening.gives, state, zone, other);
       return cools && gives ? scheduled(opening.flow, moment) : 0;
     }

@@ -10,17 +10,16 @@ import type { Vapour } from '../water/vapour.ts';
 
 /** Sums over the steps of the hour so far; divide by `steps()` for means. */
 export interface HourSums {
-  /** for so many zones, openings, panes */
-  load(zones: number, openings: number, panes: number): void;
+  /** for so many zones and openings */
+  load(zones: number, openings: number): void;
   steps(): number;
   /** by hub [°C] */
   readonly hubC: Float64Array;
   /** heat given, and taken out, to hold each zone [W] */
   readonly heatingW: Float64Array;
   readonly coolingW: Float64Array;
-  /** latent heat in each zone's air [W]; on each pane's inner node [W], written by the run */
+  /** latent heat in each zone's air [W] */
   readonly latentW: Float64Array;
-  readonly paneLatentW: Float64Array;
   /** heat that outdoor air, and air of other zones, brings each zone [W] */
   readonly outdoorAirW: Float64Array;
   readonly otherAirW: Float64Array;
@@ -47,7 +46,6 @@ export function createHourSums(
 ): HourSums {
   let zones = 0;
   let openings = 0;
-  let panes = 0;
   let steps = 0;
   const perZone = () => new Float64Array(room.zones);
   const kept = {
@@ -55,7 +53,6 @@ export function createHourSums(
     heatingW: perZone(),
     coolingW: perZone(),
     latentW: perZone(),
-    paneLatentW: new Float64Array(room.panes),
     outdoorAirW: perZone(),
     otherAirW: perZone(),
     outdoorKg: perZone(),
@@ -66,15 +63,14 @@ export function createHourSums(
     open: new Float64Array(room.openings),
   };
 
-  function load(zoneCount: number, openingCount: number, paneCount: number): void {
+  function load(zoneCount: number, openingCount: number): void {
     zones = zoneCount;
     openings = openingCount;
-    panes = paneCount;
   }
 
   function begin(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, dew } = kept;
-    const { betweenKg, paneLatentW, flow, open } = kept;
+    const { betweenKg, flow, open } = kept;
     const count = zones;
     steps = 0;
     for (let h = 0; h < 2 * count; h++) hubC[h] = 0;
@@ -89,7 +85,6 @@ export function createHourSums(
       dew[z] = 0;
     }
     for (let i = 0; i < count * count; i++) betweenKg[i] = 0;
-    for (let p = 0; p < panes; p++) paneLatentW[p] = 0;
     for (let o = 0; o < openings; o++) {
       flow[o] = 0;
       open[o] = 0;

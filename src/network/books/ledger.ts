@@ -4,10 +4,12 @@
 // panes that touch no other zone; what stands between two zones appears as heat shared with the other.
 
 import type { Model } from '../../model/model.ts';
+import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
 import type { Drivers } from '../sun/drivers.ts';
+import type { LatentHeat } from '../water/latent-heat.ts';
 import type { Books, HeatByCause } from '../year.ts';
 import type { HourSums } from './hour-sums.ts';
 import { createMonthSums } from './month-sums.ts';
@@ -53,7 +55,7 @@ export interface HeatLedger {
   /** forget the warm-up */
   open(): void;
   beginHour(month: number): void;
-  endHour(): void;
+  endHour(weather: HourWeather): void;
   byCause(): HeatByCause[];
   close(water: WaterSums): Books;
 }
@@ -73,6 +75,7 @@ export function createLedger(
   stepper: Stepper,
   drivers: Drivers,
   sums: HourSums,
+  latent: LatentHeat,
 ): HeatLedger {
   let zones = 0;
   let hubs = 0;
@@ -148,20 +151,20 @@ export function createLedger(
     }
   }
 
-  function endHour(): void {
+  function endHour({ isDark }: HourWeather): void {
     const { running } = heat;
     const { rowOf, causeOf, isShared } = byChain;
     const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
     const { chainSun, outsideSun } = drivers;
+    const { paneHourW } = latent;
     const count = chains;
     const steps = sums.steps();
     for (let z = 0; z < zones; z++) addZoneHour(z, steps);
     for (let p = 0; p < panes; p++) {
-      const watt = sums.paneLatentW[p]!;
+      const watt = paneHourW[p]!;
       if (paneFrom[p]! >= 0) through[IN]! += watt * stepS;
       else running[paneTo[p]! * CAUSES + LATENT]! += watt;
     }
-    const isDark = drivers.isDark();
     for (let c = 0; c < count; c++) {
       if (isShared[c] === 1) {
         through[IN]! += chainSun[c]! * steps * stepS;

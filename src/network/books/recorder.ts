@@ -5,6 +5,7 @@ import type { Model, Opening } from '../../model/model.ts';
 import { carbonDioxideRelease } from '../../physics/carbon-dioxide.ts';
 import type { AirFlow } from '../air/air-flow.ts';
 import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
+import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
@@ -38,7 +39,7 @@ export interface Recorder {
    * @param lend hand out columns that the next run writes over
    */
   load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void;
-  endHour(hour: number, moment: Moment, outdoorC: number): void;
+  endHour(hour: number, moment: Moment, weather: HourWeather): void;
   releasedKg(): number;
   year(): Omit<Year, 'heat' | 'books'>;
 }
@@ -134,7 +135,7 @@ export function createRecorder(
     };
   }
 
-  function endHour(hour: number, moment: Moment, outdoorC: number): void {
+  function endHour(hour: number, moment: Moment, { dryBulbC }: HourWeather): void {
     const { nodeC } = stepper;
     const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, flow, open } = sums;
     const { byCause, film } = vapour;
@@ -153,7 +154,7 @@ export function createRecorder(
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
-      year.cornerC[hour] = outdoorC + cornerFactors[z]! * (operativeC - outdoorC);
+      year.cornerC[hour] = dryBulbC + cornerFactors[z]! * (operativeC - dryBulbC);
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
         givenOff += byCause[i]!;

@@ -5,6 +5,7 @@
 import type { Model } from '../../model/model.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
+import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
@@ -23,7 +24,7 @@ export interface Drivers {
   /** take a model in; its network is in the stepper */
   load(model: Model, layout: Layout, climate: PreparedClimate): void;
   /** set nodeW, radiant hubW, airGain and ground temperatures for an hour */
-  renew(hour: number, moment: Moment): void;
+  renew(hour: number, moment: Moment, weather: HourWeather): void;
   /** convective gains of people and appliances to each zone's air [W] */
   readonly airGain: Float64Array;
   /** radiant gains [W] */
@@ -39,8 +40,6 @@ export interface Drivers {
   /** sun taken up by each chain, and of it on its outside [W], by chain, as written this hour */
   readonly chainSun: Float64Array;
   readonly outsideSun: Float64Array;
-  /** no sun in the hour last renewed */
-  isDark(): boolean;
 }
 
 /** The yearly wave of the ground under an end. */
@@ -96,16 +95,15 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
   let sheets: readonly SheetSun[] = [];
   let outside: readonly OutsideSun[] = [];
   let ground: readonly GroundWave[] = [];
-  let cosZenith: Float64Array = new Float64Array(0);
   let light: PaneLights = [];
-  let dark = true;
+  /** no sun in the hour last renewed */
+  let wasDark = true;
 
   function load(model: Model, layout: Layout, climate: PreparedClimate): void {
     zones = model.zones.length;
     light = layout.panes.map(({ members, zoneFrom }) =>
       members.map(({ pane }) => (zoneFrom < 0 ? paneLight(pane, climate) : null)),
     );
-    cosZenith = climate.cosZenith;
     for (const array of [...Object.values(given), ...Object.values(tables)]) array.fill(0);
     model.zones.forEach(({ gains }, z) => {
       for (const { power, radiantShare } of gains) {
@@ -122,7 +120,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
     outside = outsideSunOf(layout, stepper, climate);
     loadLit();
-    dark = true;
+    wasDark = true;
     ground = layout.elements.flatMap(({ element: { a }, chain }) =>
       a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
     );
@@ -167,7 +165,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     }
   }
 
-  function renew(hour: number, moment: Moment): void {
+  function renew(hour: number, moment: Moment, weather: HourWeather): void {
     const { airGain, radiantGain, zoneSun, floorLight } = given;
     const { air, radiant } = tables;
     const { hubW, endBoundaryC } = stepper;
@@ -181,9 +179,9 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
       hubW[airHub(z, count)] = air[place]!;
       hubW[radiantHub(z)] = radiant[place]!;
     }
-    if (!dark) clearSun();
-    dark = cosZenith[hour]! <= 0;
-    if (!dark) shine(hour);
+    if (!wasDark) clearSun();
+    wasDark = weather.isDark;
+    if (!weather.isDark) shine(hour);
     for (let i = 0; i < ground.length; i++) {
       const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
       const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
@@ -240,6 +238,5 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     renew,
     ...given,
     paneLight: () => light,
-    isDark: () => dark,
   };
 }

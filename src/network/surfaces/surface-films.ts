@@ -8,6 +8,7 @@ import type { Film, Model } from '../../model/model.ts';
 import { outsideConvection } from '../../physics/films.ts';
 import { STEFAN_BOLTZMANN } from '../../physics/sky-temperature.ts';
 import { windAtHeight } from '../../physics/wind-profile.ts';
+import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import { airHub, type Layout, type PanePlace, radiantHub, sheetResistance } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
@@ -20,21 +21,11 @@ const KELVIN = 273.15;
 const WIND_HEIGHT_M = 2.5;
 const WIND_TERRAIN = 'suburb';
 
-export interface OutdoorHour {
-  dryBulbC: number;
-  skyC: number;
-  /** at 10 m [m/s] */
-  wind: number;
-  /** [°C], ground and surroundings seen from outside */
-  groundC: number;
-  dark: boolean;
-}
-
 export interface SurfaceFilms {
   /** take the faces of a laid-out model in; its network is in the stepper */
   load(model: Model, layout: Layout): void;
   /** write this hour's conductances, open sides between zones among them, and outside boundary temperatures */
-  renew(hour: OutdoorHour): void;
+  renew(weather: HourWeather): void;
 }
 
 /** Prescribed coefficients as numbers, NaN where computed. */
@@ -59,9 +50,9 @@ export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
     gaps.load(layout.panes);
   }
 
-  function renew(hour: OutdoorHour): void {
-    inside.renew(hour.dark);
-    outside.renew(hour);
+  function renew(weather: HourWeather): void {
+    inside.renew(weather.isDark);
+    outside.renew(weather);
     gaps.renew();
     for (let i = 0; i < open.length; i++) {
       const { from, to, areaM2 } = open[i]!;
@@ -180,15 +171,16 @@ function createOutside(most: number, stepper: Stepper) {
     });
   }
 
-  function renew(hour: OutdoorHour): void {
+  function renew(weather: HourWeather): void {
     const { ends, nodes, areas, emissivities, skies, grounds, convections, radiations } = faces;
     const { nodeC, endBoundary, endBoundaryC } = stepper;
-    const { dryBulbC, skyC, groundC } = hour;
+    const { dryBulbC, skyC } = weather;
+    const groundC = dryBulbC;
     const last = count;
     const airK = dryBulbC + KELVIN;
     const skyK = skyC + KELVIN;
     const groundK = groundC + KELVIN;
-    const windy = outsideConvection(hour.wind * windFactor);
+    const windy = outsideConvection(weather.windSpeed * windFactor);
     for (let i = 0; i < last; i++) {
       const k = nodeC[nodes[i]!]! + KELVIN;
       const k2 = k * k;

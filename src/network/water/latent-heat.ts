@@ -2,7 +2,6 @@
 // air hubs and on the panes' inner faces of the next steps out. It is owed by one step and paid over the next ones, most of
 // it in the first: paid all at once it would answer a step late to itself, and a wet, closed room would ring.
 
-import type { HourSums } from '../books/hour-sums.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import { airHub, type Layout } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
@@ -15,6 +14,8 @@ const LATENT_SHARE = 0.6;
 const LEAST_OWED_W = 1e-6;
 
 export interface LatentHeat {
+  /** paid onto each pane's inner node, added up over the steps of the hour [W] */
+  readonly paneHourW: Float64Array;
   /** take a laid-out model in, with nothing owed */
   load(layout: Layout): void;
   /** the hour's sources are about to be written, and with them what was paid onto faces is gone */
@@ -29,7 +30,6 @@ export function createLatentHeat(
   stepper: Stepper,
   drivers: Drivers,
   vapour: Vapour,
-  sums: HourSums,
 ): LatentHeat {
   let zones = 0;
   let panes = 0;
@@ -39,6 +39,7 @@ export function createLatentHeat(
   const owedAir = new Float64Array(room.zones);
   const owedPanes = new Float64Array(room.panes);
   const onPanes = new Float64Array(room.panes);
+  const paneHourW = new Float64Array(room.panes);
   /** a pane holds or owes latent heat */
   let panesOwe = false;
 
@@ -54,6 +55,7 @@ export function createLatentHeat(
 
   function beginHour(): void {
     if (panesOwe) onPanes.fill(0);
+    for (let p = 0; p < panes; p++) paneHourW[p] = 0;
   }
 
   function pay(): void {
@@ -73,7 +75,6 @@ export function createLatentHeat(
 
   function payPanes(): void {
     const { paneW } = vapour;
-    const { paneLatentW } = sums;
     panesOwe = false;
     for (let p = 0; p < panes; p++) {
       const owed = owedPanes[p]! + paneW[p]!;
@@ -82,10 +83,10 @@ export function createLatentHeat(
       owedPanes[p] = owed - paid;
       stepper.addHeat(paneEnd[p]!, paid - onPanes[p]!);
       onPanes[p] = paid;
-      paneLatentW[p]! += paid;
+      paneHourW[p]! += paid;
       panesOwe = true;
     }
   }
 
-  return { load, beginHour, pay };
+  return { paneHourW, load, beginHour, pay };
 }

@@ -6,6 +6,7 @@ import { saturationPressure } from '../../physics/moist-air.ts';
 import { bufferCapacity } from '../../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
 import type { Moment } from '../hour/clock.ts';
+import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
 import type { Layout } from '../layout/layout.ts';
 
@@ -18,12 +19,11 @@ const VAPOUR_GAS = 461.5;
 const PANE_CONVECTION = 2.5;
 export const START_HUMIDITY = 0.5;
 
-/** What the water depends on, written by the run: scalars before each hour, arrays before each step. */
+/** What the water depends on, written by the run: moment and weather before each hour, arrays before each step. */
 export interface VapourInputs {
   readonly moment: Moment;
+  readonly weather: HourWeather;
   stepS: number;
-  outdoorRatio: number;
-  pressurePa: number;
   /** exchange of each zone with outdoors, and between zones [kg/s] */
   readonly outdoors: Float64Array;
   readonly between: Float64Array;

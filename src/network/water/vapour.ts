@@ -91,7 +91,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   function beginStep(): void {
     const { perRatio, airW, dew, saturated, full, foggy, bedDries, plantsPull, soilPull } = state.zone;
     const { dewPointC } = state.zone;
-    const { pressurePa, zoneC, ratio } = inputs;
+    const { zoneC, ratio } = inputs;
+    const { pressurePa } = inputs.weather;
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) {
       perRatio[z] = pressurePa / (0.622 + ratio[z]!);
@@ -112,7 +113,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
     const { airPerS, bufferPulls, bufferHumidity, scheduledKg, perRatio, saturated, full, foggy } =
       state.zone;
     const { plantsKg, plantsPull, soilKg, soilPull, bedDries } = state.zone;
-    const { outdoorRatio, outdoors, between, ratio } = inputs;
+    const { outdoors, between, ratio } = inputs;
+    const outdoorRatio = inputs.weather.humidityRatio;
     const rows = matrix;
     const right = rhs;
     const count = zones;
@@ -171,7 +173,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
   function settleZones(): void {
     const { scheduledKg, released, saturated, perRatio, bufferHumidity, pressure, isPlanted } = state.zone;
     const { received, entered } = state.zone;
-    const { stepS, outdoorRatio, outdoors, ratio } = inputs;
+    const { stepS, outdoors, ratio } = inputs;
+    const outdoorRatio = inputs.weather.humidityRatio;
     const right = rhs;
     const count = zones;
     const share = stepS / BUFFER_S;
@@ -194,7 +197,8 @@ export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
    */
   function settleFog(): void {
     const { airKg, full, foggy, drained, received, dew, airW, pressure, saturated } = state.zone;
-    const { stepS, pressurePa, ratio, humidity } = inputs;
+    const { stepS, ratio, humidity } = inputs;
+    const { pressurePa } = inputs.weather;
     const count = zones;
     for (let z = 0; z < count; z++) {
       const over = ratio[z]! - full[z]!;

@@ -74,7 +74,8 @@ export function createWaterReleases(
 
   function beginBed(z: number): void {
     const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
-    const { zoneC, floorLight, pressurePa } = inputs;
+    const { zoneC, floorLight } = inputs;
+    const { pressurePa } = inputs.weather;
     const bed = beds[z]!;
     readyBed(bed, heldToSaturation(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
     plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
