@@ -82,7 +82,7 @@ export function commonDoor(design: Design): DoorOpening | null {
     zone: 'sunspace',
     other: 'house',
     discharge: DOOR_DISCHARGE,
-    hand: design.vents.habit,
+    control: design.vents.habit,
     ...heatGiving(design),
   } as const;
   if (join === 'open') {

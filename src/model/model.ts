@@ -165,7 +165,7 @@ export interface VentRule {
   readonly shutInRain: boolean;
 }
 
-export type Hand = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
+export type OpeningControl = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
 
 interface OpeningBase {
   readonly id: string;
@@ -216,7 +216,7 @@ export interface VentOpening extends OpeningBase {
   /** wind coefficient: flow = coefficient · area · wind */
   readonly windCoefficient: number;
   readonly rule: VentRule;
-  readonly hand: Hand;
+  readonly control: OpeningControl;
 }
 
 /** A door or open side between two zones, with two-way buoyant exchange; light and radiation may pass. */
@@ -228,7 +228,7 @@ export interface DoorOpening extends OpeningBase, HeatGiving {
   readonly discharge: number;
   /** by-need: as giving heat asks for it */
   readonly rule: 'open' | 'shut' | 'by-need';
-  readonly hand: Hand;
+  readonly control: OpeningControl;
   /** beam and diffuse light and long-wave radiation pass (a missing wall, not a door) */
   readonly seeThrough: boolean;
 }

@@ -81,7 +81,7 @@ function houseWindows(design: Design): VentOpening | null {
     // Half of the windows let the wind in, the other half out.
     windCoefficient: 0.5 * ventWind(design),
     rule: ruleOf(design),
-    hand: design.vents.habit,
+    control: design.vents.habit,
   };
 }
 
@@ -99,7 +99,7 @@ function sunspaceVents(design: Design): VentOpening | null {
     discharge: SHARP_EDGE_DISCHARGE,
     windCoefficient: ventWind(design),
     rule: ruleOf(design),
-    hand: design.vents.habit,
+    control: design.vents.habit,
   };
 }
 

@@ -28,7 +28,7 @@ test('sunspace vents add up to the design and the high one is a third larger', (
   const vents = find<VentOpening>(exampleOf('closed'), 'sunspace vents')!;
   expect(vents.lowM2 + vents.highM2).toBeCloseTo(3, 12);
   expect(vents.highM2 / vents.lowM2).toBeCloseTo(4 / 3, 12);
-  expect(vents).toMatchObject({ stackM: 2, hand: 'attentive' });
+  expect(vents).toMatchObject({ stackM: 2, control: 'attentive' });
   expect(vents.rule).toMatchObject({
     opensAboveC: 24,
     bandK: 3,

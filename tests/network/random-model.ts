@@ -208,7 +208,7 @@ function pane(id: string, from: string, to: string): fc.Arbitrary<Pane> {
   });
 }
 
-const hand = fc.constantFrom(
+const control = fc.constantFrom(
   'automatic' as const,
   'attentive' as const,
   'away' as const,
@@ -260,7 +260,7 @@ function vent(zone: string): fc.Arbitrary<Opening> {
       shutAboveWind: fc.constantFrom(8, 1000),
       shutInRain: fc.boolean(),
     }),
-    hand,
+    control,
   });
 }
 
@@ -276,7 +276,7 @@ function door(zone: string, other: string): fc.Arbitrary<Opening> {
     rule: fc.constantFrom('open' as const, 'shut' as const, 'by-need' as const),
     wantsHeatBelowC: between(18, 24),
     dampLimit: between(0, 0.004),
-    hand,
+    control,
     seeThrough: fc.boolean(),
   });
 }

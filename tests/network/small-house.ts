@@ -198,7 +198,7 @@ const OPENINGS: readonly Opening[] = [
       shutAboveWind: 15,
       shutInRain: true,
     },
-    hand: 'automatic',
+    control: 'automatic',
   },
   {
     kind: 'door',
@@ -211,7 +211,7 @@ const OPENINGS: readonly Opening[] = [
     rule: 'by-need',
     wantsHeatBelowC: 21,
     dampLimit: 0.002,
-    hand: 'attentive',
+    control: 'attentive',
     seeThrough: false,
   },
 ];

@@ -15,9 +15,16 @@ import {
 } from '../../physics/openings.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
 import type { EngineRoom } from '../layout/engine-room.ts';
-import { act, easing, type HandState, resetMoves, restingHand, shutAgainstCold } from './hands.ts';
+import {
+  closeAgainstCold,
+  closedOpening,
+  easing,
+  type OpeningState,
+  operate,
+  resetCounts,
+} from './occupant-control.ts';
 import { feelDamp, switchOpener, ventTarget, wantDoor, wantVent } from './opening-rules.ts';
-import { unmovedFlow } from './unmoved-flow.ts';
+import { uncontrolledFlow } from './uncontrolled-flow.ts';
 import type { ZoneAir } from './zone-air.ts';
 
 /** An opener this little open lets nothing through. */
@@ -33,10 +40,10 @@ export interface AirFlow {
   /** opening: volume flow each way [m³/s]; how far open what moves is, 0…1 */
   readonly volume: Float64Array;
   readonly share: Float64Array;
-  hands(): readonly HandState[];
+  openingStates(): readonly OpeningState[];
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
-  /** before each step, from the temperatures it starts at; people at hand look up at quarter hours */
+  /** before each step, from the temperatures it starts at; people at home look up at quarter hours */
   beginStep(moment: Moment, isQuarter: boolean): void;
   /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
   renew(moment: Moment): boolean;
@@ -49,11 +56,11 @@ export interface AirFlow {
 }
 
 /** Openings of a run, with room for so many; load() before use. */
-export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
+export function createAirFlow(room: EngineRoom, air: ZoneAir): AirFlow {
   let zones = 0;
   let count = 0;
   let openings: readonly Opening[] = [];
-  let hands: HandState[] = [];
+  let states: OpeningState[] = [];
   const outdoors = new Float64Array(room.zones);
   const between = new Float64Array(room.zones * room.zones);
   /** 1 where people live */
@@ -89,7 +96,7 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
     zones = model.zones.length;
     openings = model.openings;
     count = openings.length;
-    hands = openings.map(() => restingHand());
+    states = openings.map(() => closedOpening());
     ease = easing(stepS);
     anyOpen = false;
     movables = 0;
@@ -104,7 +111,7 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
       const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
       otherOf[i] = other === undefined ? -1 : indexOf(other);
       byOpening.isVent[i] = opening.kind === 'vent' ? 1 : 0;
-      byOpening.opensItself[i] = opening.kind === 'vent' && opening.hand === 'automatic' ? 1 : 0;
+      byOpening.opensItself[i] = opening.kind === 'vent' && opening.control === 'automatic' ? 1 : 0;
       if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
       if (opening.kind === 'vent') {
         const { lowM2, highM2, windCoefficient } = opening;
@@ -119,22 +126,22 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   function beginHour(moment: Moment): void {
     const { zoneOf, otherOf, volume } = byOpening;
     const all = openings;
-    const allHands = hands;
+    const allStates = states;
     const last = count;
     for (let i = 0; i < last; i++) {
       const opening = all[i]!;
-      const hand = allHands[i]!;
+      const state = allStates[i]!;
       const zone = zoneOf[i]!;
       if (opening.kind === 'vent') {
-        hand.allowed = scheduled(opening.rule.schedule, moment);
-        feelDamp(hand, state, zone);
-        wantVent(opening, hand, moment, state, zone);
-        act(hand, opening.hand, moment);
+        state.allowed = scheduled(opening.rule.schedule, moment);
+        feelDamp(state, air, zone);
+        wantVent(opening, state, moment, air, zone);
+        operate(state, opening.control, moment);
       } else if (opening.kind === 'door') {
-        wantDoor(opening, hand, state, zone, otherOf[i]!);
-        act(hand, opening.hand, moment);
+        wantDoor(opening, state, air, zone, otherOf[i]!);
+        operate(state, opening.control, moment);
       } else {
-        volume[i] = unmovedFlow(opening, moment, state, zone, otherOf[i]!);
+        volume[i] = uncontrolledFlow(opening, moment, air, zone, otherOf[i]!);
       }
     }
     stale = true;
@@ -142,27 +149,27 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
     const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
-    const { zoneC } = state;
+    const { zoneC } = air;
     const people = livedIn;
     const all = openings;
-    const allHands = hands;
+    const allStates = states;
     const last = movables;
     if (isQuarter && switches > 0) runFans(moment);
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const hand = allHands[i]!;
+      const state = allStates[i]!;
       const zone = zoneOf[i]!;
-      openBefore[i] = hand.open;
+      openBefore[i] = state.open;
       if (isVent[i] === 0) {
-        setDoor(all[i] as DoorOpening, hand, ease);
+        setDoor(all[i] as DoorOpening, state, ease);
         continue;
       }
       if (!isQuarter) continue;
       const vent = all[i] as VentOpening;
-      if (opensItself[i] === 1) switchOpener(vent, hand, state, zone);
-      else if (hand.open > 0) {
+      if (opensItself[i] === 1) switchOpener(vent, state, air, zone);
+      else if (state.open > 0) {
         const colderK = vent.rule.opensAboveC - zoneC[zone]!;
-        shutAgainstCold(hand, vent.hand, moment, colderK, people[zone] === 1);
+        closeAgainstCold(state, vent.control, moment, colderK, people[zone] === 1);
       }
     }
   }
@@ -170,28 +177,28 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   function runFans(moment: Moment): void {
     for (let k = 0; k < switches; k++) {
       const i = switched[k]!;
-      volume[i] = unmovedFlow(openings[i] as FixedOpening, moment, state, zoneOf[i]!, otherOf[i]!);
+      volume[i] = uncontrolledFlow(openings[i] as FixedOpening, moment, air, zoneOf[i]!, otherOf[i]!);
     }
     stale = true;
   }
 
   function renew(moment: Moment): boolean {
     const { zoneOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
-    const { zoneC } = state;
+    const { zoneC } = air;
     const all = openings;
-    const allHands = hands;
+    const allStates = states;
     const last = movables;
     const wasOpen = anyOpen;
     let isOpen = false;
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      const hand = allHands[i]!;
+      const state = allStates[i]!;
       if (opensItself[i] === 1) {
-        const target = ventTarget(all[i] as VentOpening, hand, moment, state, zoneC, zoneOf[i]!);
-        hand.open = openBefore[i]! + ease * (target - openBefore[i]!);
+        const target = ventTarget(all[i] as VentOpening, state, moment, air, zoneC, zoneOf[i]!);
+        state.open = openBefore[i]! + ease * (target - openBefore[i]!);
         if (target > 0) isOpen = true;
       }
-      share[i] = hand.open;
+      share[i] = state.open;
       volume[i] = 0;
       if (share[i]! <= SHUT) continue;
       isOpen = true;
@@ -208,12 +215,12 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
     const { zoneOf, movable, opensItself } = byOpening;
     const all = openings;
-    const allHands = hands;
+    const allStates = states;
     const last = movables;
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       if (opensItself[i] === 0) continue;
-      if (ventTarget(all[i] as VentOpening, allHands[i]!, moment, state, zoneC, zoneOf[i]!) > 0) return true;
+      if (ventTarget(all[i] as VentOpening, allStates[i]!, moment, air, zoneC, zoneOf[i]!) > 0) return true;
     }
     return false;
   }
@@ -224,8 +231,8 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   function letThroughVent(i: number): void {
     const { zoneOf, volume, share, pairM2, windM2 } = byOpening;
     const { lowM2, highM2, stackM, openingHeightM, discharge } = openings[i] as VentOpening;
-    const { dryBulbC, windSpeed } = state.weather;
-    const insideC = state.zoneC[zoneOf[i]!]!;
+    const { dryBulbC, windSpeed } = air.weather;
+    const insideC = air.zoneC[zoneOf[i]!]!;
     const stack =
       pairM2[i]! > 0
         ? stackFlow(pairM2[i]!, stackM, insideC, dryBulbC, discharge)
@@ -236,7 +243,7 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   function letThroughDoor(i: number): void {
     const { zoneOf, otherOf, volume, share } = byOpening;
     const { widthM, heightM, discharge } = openings[i] as DoorOpening;
-    const { zoneC } = state;
+    const { zoneC } = air;
     volume[i] =
       share[i]! * doorwayExchange(widthM, heightM, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!, discharge);
   }
@@ -245,7 +252,7 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
     const { zoneOf, otherOf, volume } = byOpening;
     const toOutdoors = outdoors;
     const toZones = between;
-    const { airDensity } = state.weather;
+    const { airDensity } = air.weather;
     const zoneCount = zones;
     const last = count;
     // Loops, not fill(): on arrays this short the call costs more than the work.
@@ -265,7 +272,7 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   }
 
   function startCounting(): void {
-    for (const hand of hands) resetMoves(hand);
+    for (const state of states) resetCounts(state);
   }
 
   return {
@@ -274,7 +281,7 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
     between,
     volume,
     share,
-    hands: () => hands,
+    openingStates: () => states,
     beginHour,
     beginStep,
     renew,
@@ -284,8 +291,8 @@ export function createAirFlow(room: EngineRoom, state: ZoneAir): AirFlow {
   };
 }
 
-function setDoor(opening: DoorOpening, hand: HandState, ease: number): void {
-  if (opening.rule === 'open') hand.open = 1;
-  else if (opening.rule === 'shut') hand.open = 0;
-  else if (opening.hand === 'automatic') hand.open += ease * (hand.wanted - hand.open);
+function setDoor(opening: DoorOpening, state: OpeningState, ease: number): void {
+  if (opening.rule === 'open') state.open = 1;
+  else if (opening.rule === 'shut') state.open = 0;
+  else if (opening.control === 'automatic') state.open += ease * (state.wanted - state.open);
 }

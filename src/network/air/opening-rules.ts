@@ -1,9 +1,9 @@
-// What the rules of vents, doors and fans between zones ask for: a rule, the state of the air and the hour in; the share
-// wanted, or whether to run, out. Who then moves what is wanted: hands.ts.
+// What the rules of vents, doors and fans between zones ask for: a rule, the zones' air and the hour in; the share
+// wanted, or whether to run, out. Who then moves what is wanted: states.ts.
 
 import type { DoorOpening, HeatGiving, VentOpening } from '../../model/model.ts';
 import type { Moment } from '../hour/clock.ts';
-import { HALF_BELOW_K, type HandState, isAwake, isBedtime, notchFor } from './hands.ts';
+import { HALF_BELOW_K, isAwake, isBedtime, notchFor, type OpeningState } from './occupant-control.ts';
 import type { ZoneAir } from './zone-air.ts';
 
 /**
@@ -26,25 +26,25 @@ const DOOR_LEAD_K = 1;
 /** Shut by season, hour, wind, rain, or air outside that is no cooler, unless damp asks for it. */
 function barred(
   { rule }: VentOpening,
-  { airsDamp, allowed }: HandState,
-  state: ZoneAir,
+  { airsDamp, allowed }: OpeningState,
+  air: ZoneAir,
   insideC: number,
 ): boolean {
   return (
     allowed <= 0 ||
-    state.weather.windSpeed > rule.shutAboveWind ||
-    (rule.shutInRain && state.weather.rainMm >= FELT_RAIN_MM) ||
-    (rule.onlyWhileOutside === 'cooler' && state.weather.dryBulbC >= insideC && !airsDamp) ||
-    (rule.onlyWhileOutside === 'warmer' && state.weather.dryBulbC <= insideC)
+    air.weather.windSpeed > rule.shutAboveWind ||
+    (rule.shutInRain && air.weather.rainMm >= FELT_RAIN_MM) ||
+    (rule.onlyWhileOutside === 'cooler' && air.weather.dryBulbC >= insideC && !airsDamp) ||
+    (rule.onlyWhileOutside === 'warmer' && air.weather.dryBulbC <= insideC)
   );
 }
 
 /** Damp asks for drier air, however hot it is, from DAMP until the room has dried. */
-export function feelDamp(hand: HandState, state: ZoneAir, zone: number): void {
-  const isDrierOutside = state.weather.humidityRatio < state.zoneRatio[zone]!;
-  const humidity = state.zoneHumidity[zone]!;
-  if (!isDrierOutside || humidity < DRIED_HUMIDITY) hand.airsDamp = false;
-  else if (humidity > DAMP_HUMIDITY) hand.airsDamp = true;
+export function feelDamp(state: OpeningState, air: ZoneAir, zone: number): void {
+  const isDrierOutside = air.weather.humidityRatio < air.zoneRatio[zone]!;
+  const humidity = air.zoneHumidity[zone]!;
+  if (!isDrierOutside || humidity < DRIED_HUMIDITY) state.airsDamp = false;
+  else if (humidity > DAMP_HUMIDITY) state.airsDamp = true;
 }
 
 /** How far through the rule's band the room is, from where vents begin to open: 0 none, 1 or more all. */
@@ -53,30 +53,30 @@ function needOf({ rule }: VentOpening, insideC: number): number {
 }
 
 /** An opener that knows only open and shut: by the air at the quarter hour, so that no step hangs between the two. */
-export function switchOpener(opening: VentOpening, hand: HandState, state: ZoneAir, zone: number): void {
+export function switchOpener(opening: VentOpening, state: OpeningState, air: ZoneAir, zone: number): void {
   const { rule } = opening;
-  const insideC = state.zoneC[zone]!;
+  const insideC = air.zoneC[zone]!;
   if (rule.opens !== 'all-at-once') return;
-  if (needOf(opening, insideC) <= 0 || barred(opening, hand, state, insideC)) hand.wanted = 0;
-  else if (insideC > rule.opensAboveC) hand.wanted = hand.allowed;
+  if (needOf(opening, insideC) <= 0 || barred(opening, state, air, insideC)) state.wanted = 0;
+  else if (insideC > rule.opensAboveC) state.wanted = state.allowed;
 }
 
-/** Share an opener asks for at these temperatures: full at half the band, so that like a hand it runs the room down. */
+/** Share an opener asks for at these temperatures: full at half the band, so that like a person it runs the room down. */
 export function ventTarget(
   opening: VentOpening,
-  hand: HandState,
+  state: OpeningState,
   moment: Moment,
-  state: ZoneAir,
+  air: ZoneAir,
   zoneC: Float64Array,
   zone: number,
 ): number {
   const { rule } = opening;
   const insideC = zoneC[zone]!;
-  if (rule.opens === 'all-at-once') return hand.wanted;
-  if (barred(opening, hand, state, insideC)) return 0;
-  const isMildNight = !isAwake(moment) && state.weather.dryBulbC > rule.opensAboveC - HALF_BELOW_K;
+  if (rule.opens === 'all-at-once') return state.wanted;
+  if (barred(opening, state, air, insideC)) return 0;
+  const isMildNight = !isAwake(moment) && air.weather.dryBulbC > rule.opensAboveC - HALF_BELOW_K;
   const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
-  return hand.allowed * Math.min(1, Math.max(0, 2 * need));
+  return state.allowed * Math.min(1, Math.max(0, 2 * need));
 }
 
 /**
@@ -85,66 +85,66 @@ export function ventTarget(
  */
 export function wantVent(
   opening: VentOpening,
-  hand: HandState,
+  state: OpeningState,
   moment: Moment,
-  state: ZoneAir,
+  air: ZoneAir,
   zone: number,
 ): void {
   const { rule } = opening;
-  const airC = state.zoneC[zone]!;
+  const airC = air.zoneC[zone]!;
   const isForTheNight = isBedtime(moment);
-  const insideC = isForTheNight ? (airC + state.radiantC[zone]!) / 2 : airC;
+  const insideC = isForTheNight ? (airC + air.radiantC[zone]!) / 2 : airC;
   const need = needOf(opening, insideC);
-  if (need <= 0 || barred(opening, hand, state, airC)) {
-    hand.wanted = 0;
+  if (need <= 0 || barred(opening, state, air, airC)) {
+    state.wanted = 0;
     return;
   }
-  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - state.weather.dryBulbC);
-  const notch = share * hand.allowed;
+  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, rule.opensAboveC - air.weather.dryBulbC);
+  const notch = share * state.allowed;
   if (isForTheNight) {
-    hand.wanted = notch;
+    state.wanted = notch;
     return;
   }
   // Once open, a person widens when it gets hotter but does not fiddle on the way down.
-  if (insideC > rule.opensAboveC || hand.wanted > 0) hand.wanted = Math.max(hand.wanted, notch);
-  if (insideC < rule.opensAboveC && state.weather.dryBulbC < rule.opensAboveC)
-    hand.wanted = Math.min(hand.wanted, notch);
+  if (insideC > rule.opensAboveC || state.wanted > 0) state.wanted = Math.max(state.wanted, notch);
+  if (insideC < rule.opensAboveC && air.weather.dryBulbC < rule.opensAboveC)
+    state.wanted = Math.min(state.wanted, notch);
 }
 
 export function wantDoor(
   opening: DoorOpening,
-  hand: HandState,
-  state: ZoneAir,
+  state: OpeningState,
+  air: ZoneAir,
   zone: number,
   other: number,
 ): void {
   if (opening.rule !== 'by-need') {
-    hand.wanted = opening.rule === 'open' ? 1 : 0;
-    hand.open = hand.wanted;
+    state.wanted = opening.rule === 'open' ? 1 : 0;
+    state.open = state.wanted;
     return;
   }
-  if (givesHeat(opening, state, zone, other)) hand.wanted = 1;
-  else if (!mayGiveOn(opening, state, zone, other)) hand.wanted = 0;
+  if (givesHeat(opening, air, zone, other)) state.wanted = 1;
+  else if (!mayGiveOn(opening, air, zone, other)) state.wanted = 0;
 }
 
 /** Begins to give: the other zone wants heat, this one is plainly warmer and not damper. */
-export function givesHeat(giving: HeatGiving, state: ZoneAir, zone: number, other: number): boolean {
-  const takerC = state.zoneC[other]!;
+export function givesHeat(giving: HeatGiving, air: ZoneAir, zone: number, other: number): boolean {
+  const takerC = air.zoneC[other]!;
   return (
-    mayGiveOn(giving, state, zone, other) &&
+    mayGiveOn(giving, air, zone, other) &&
     takerC < giving.wantsHeatBelowC &&
-    state.zoneC[zone]! > takerC + DOOR_LEAD_K
+    air.zoneC[zone]! > takerC + DOOR_LEAD_K
   );
 }
 
 /** Goes on giving what it gives: still warmer, not damper, and the other zone not yet too warm. */
 function mayGiveOn(
   { wantsHeatBelowC, dampLimit }: HeatGiving,
-  state: ZoneAir,
+  air: ZoneAir,
   zone: number,
   other: number,
 ): boolean {
-  const takerC = state.zoneC[other]!;
-  const isDamper = state.zoneRatio[zone]! > state.zoneRatio[other]! + dampLimit;
-  return state.zoneC[zone]! > takerC && takerC <= wantsHeatBelowC + RUN_DOWN_K && !isDamper;
+  const takerC = air.zoneC[other]!;
+  const isDamper = air.zoneRatio[zone]! > air.zoneRatio[other]! + dampLimit;
+  return air.zoneC[zone]! > takerC && takerC <= wantsHeatBelowC + RUN_DOWN_K && !isDamper;
 }

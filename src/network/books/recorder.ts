@@ -224,12 +224,12 @@ export function createRecorder(
         Object.assign(pane, { wetHours: wetHours[p], frostHours: frostHours[p] }),
       ),
       openings: openings.map((opening, o): OpeningYear => {
-        const hand = flows.hands()[o]!;
+        const state = flows.openingStates()[o]!;
         return {
           ...opening,
-          moves: hand.moves,
-          movesByDay: hand.movesByDay,
-          neglectedHours: hand.neglectedHours,
+          moves: state.moves,
+          movesByDay: state.movesByDay,
+          neglectedHours: state.neglectedHours,
         };
       }),
       history,

@@ -1,5 +1,5 @@
 // Vents through whole runs: the rule of a sixth of the glass in still air, night purge in heavy and light houses,
-// never against no vents, and the five hands in the order anyone who has lived behind leaning glass would expect.
+// never against no vents, and the five kinds of control in the order anyone who has lived behind leaning glass would expect.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -98,7 +98,7 @@ describe('the rule of a sixth of the glass', () => {
             shutAboveWind: 15,
             shutInRain: true,
           },
-          hand: 'automatic',
+          control: 'automatic',
         },
       ],
     };
@@ -137,11 +137,14 @@ test('vents that nobody ever opens are no vents', () => {
 });
 
 const HANDS: readonly Habit[] = ['automatic', 'attentive', 'away', 'forgetful', 'never'];
-const withHand = (design: Design, habit: Habit): Design => ({ ...design, vents: { ...design.vents, habit } });
+const withHabit = (design: Design, habit: Habit): Design => ({
+  ...design,
+  vents: { ...design.vents, habit },
+});
 const hotHours = (year: Year) => year.zones[0]!.operativeC.filter((value) => value > 26).length;
 
-test('behind leaning glass the five hands stand in the order of their care', () => {
-  const years = HANDS.map((habit) => yearOf(withHand(leaning, habit)));
+test('behind leaning glass the five kinds of control stand in the order of their care', () => {
+  const years = HANDS.map((habit) => yearOf(withHabit(leaning, habit)));
   const hot = years.map(hotHours);
   expect(hot).toEqual(hot.toSorted((a, b) => a - b));
   const moves = years.map((year) => year.openings.reduce((sum, opening) => sum + opening.moves, 0));
@@ -163,7 +166,7 @@ describe('halving the step', () => {
   test.each(['leaning', 'closed', 'modest'])('hardly changes how often the %s example overheats', (id) => {
     const { design } = EXAMPLES.find((example) => example.id === id)!;
     for (const habit of HANDS) {
-      const model = modelOf(withHand(design, habit), site, denver.ground);
+      const model = modelOf(withHabit(design, habit), site, denver.ground);
       const [four = 0, eight = 0] = [4, 8].map((stepsPerHour) =>
         hotHours(simulate(model, denver, { stepsPerHour })),
       );
@@ -176,11 +179,11 @@ describe('halving the step', () => {
 describe('rain and damp', () => {
   const wetDenver = { ...denver, year: { ...denver.year, rainMm: new Float64Array(HOURS).fill(1) } };
   const dryDenver = { ...denver, year: { ...denver.year, rainMm: null } };
-  const attentive = modelOf(withHand(leaning, 'attentive'), site, denver.ground);
+  const attentive = modelOf(withHabit(leaning, 'attentive'), site, denver.ground);
 
   test('while it rains all year vents stay shut, and nobody has to move them', () => {
     const wet = simulate(attentive, wetDenver);
-    const never = simulate(modelOf(withHand(leaning, 'never'), site, denver.ground), wetDenver);
+    const never = simulate(modelOf(withHabit(leaning, 'never'), site, denver.ground), wetDenver);
     expect(wet.openings.reduce((sum, { moves }) => sum + moves, 0)).toBe(0);
     expect(wet.zones[0]!.airC).toEqual(never.zones[0]!.airC);
   });
@@ -196,7 +199,7 @@ describe('rain and damp', () => {
   });
 
   test('the rain of the year shuts vents in its own hours alone', () => {
-    const year = simulate(modelOf(withHand(leaning, 'automatic'), site, denver.ground), denver);
+    const year = simulate(modelOf(withHabit(leaning, 'automatic'), site, denver.ground), denver);
     const vents = year.openings.filter(({ kind }) => kind === 'vent');
     const rain = denver.year.rainMm!;
     let rainy = 0;
@@ -245,7 +248,7 @@ test('a fan from the sunspace runs only while the rooms want heat it has, and sa
 
 describe('rules of a vent', () => {
   const ruled = (rule: Partial<VentOpening['rule']>, hand: Habit = 'automatic'): VentYear => {
-    const model = modelOf(withHand(leaning, hand), site, denver.ground);
+    const model = modelOf(withHabit(leaning, hand), site, denver.ground);
     const openings = model.openings.map((opening) =>
       opening.kind === 'vent' ? { ...opening, rule: { ...opening.rule, ...rule } } : opening,
     );

@@ -1,11 +1,11 @@
-// Whoever moves an opening: what the rule wants and what the hand does, and what that costs in moves. Five hands:
-// an automatic opener (follows at once, nobody's work), an attentive person (at home and awake, acts within the
+// Occupant control of openings: what the rule wants, what whoever controls an opening makes of it, and how many moves
+// that costs. Five kinds of control: an automatic opener (follows at once, nobody's work), an attentive person (at home and awake, acts within the
 // hour), the same person away on workdays, a forgetful one (acts three hours late), and nobody. A person opens by
 // notches, less far the colder it is outside, and anyone at home, awake or woken by it, shuts what has made the room
 // plainly cold.
 // Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
 
-import type { Hand } from '../../model/model.ts';
+import type { OpeningControl } from '../../model/model.ts';
 import type { Moment } from '../hour/clock.ts';
 
 /** Hours a want must last before a forgetful person acts on it. */
@@ -27,8 +27,8 @@ const AJAR_BELOW_K = 20;
 const PLAINLY_COLD_K = 4;
 const WAKING_COLD_K = 5;
 
-/** Changes each step; one per opening that is moved. */
-export interface HandState {
+/** State of an opening that is moved; changes each step. */
+export interface OpeningState {
   /** share open now, 0…1 */
   open: number;
   /** share the rule last wanted of a person */
@@ -44,7 +44,7 @@ export interface HandState {
   readonly movesByDay: Float64Array;
 }
 
-export function restingHand(): HandState {
+export function closedOpening(): OpeningState {
   return {
     open: 0,
     wanted: 0,
@@ -58,7 +58,7 @@ export function restingHand(): HandState {
 }
 
 /** Forget the moves of the warm-up, keep where things stand. */
-export function resetMoves(state: HandState): void {
+export function resetCounts(state: OpeningState): void {
   state.moves = 0;
   state.neglectedHours = 0;
   state.movesByDay.fill(0);
@@ -77,15 +77,15 @@ export function notchFor(need: number, colderK: number): number {
   return Math.min(notch, most);
 }
 
-/** Once an hour, before the steps: a person looks, and acts or does not. The automatic hand acts by easing(). */
-export function act(state: HandState, hand: Hand, moment: Moment): void {
-  if (hand === 'automatic') return;
+/** Once an hour, before the steps: a person looks, and acts or does not. Automatic control acts by easing(). */
+export function operate(state: OpeningState, control: OpeningControl, moment: Moment): void {
+  if (control === 'automatic') return;
   if (state.wanted === state.open) {
     state.waitingH = 0;
     return;
   }
-  const patience = hand === 'forgetful' ? FORGETFUL_HOURS : 0;
-  if (hand !== 'never' && atHand(hand, moment) && state.waitingH >= patience) {
+  const patience = control === 'forgetful' ? FORGETFUL_HOURS : 0;
+  if (control !== 'never' && isAvailable(control, moment) && state.waitingH >= patience) {
     move(state, moment);
     return;
   }
@@ -100,21 +100,21 @@ export function act(state: HandState, hand: Hand, moment: Moment): void {
  * @param colderK the room below the temperature the rule opens at [K]
  * @param isLivedIn whether people live in the room
  */
-export function shutAgainstCold(
-  state: HandState,
-  hand: Hand,
+export function closeAgainstCold(
+  state: OpeningState,
+  control: OpeningControl,
   moment: Moment,
   colderK: number,
   isLivedIn: boolean,
 ): void {
-  if (state.open === 0 || hand === 'automatic' || hand === 'never' || !isHome(hand, moment)) return;
+  if (state.open === 0 || control === 'automatic' || control === 'never' || !isHome(control, moment)) return;
   if (colderK < (isAwake(moment) ? PLAINLY_COLD_K : isLivedIn ? WAKING_COLD_K : Number.POSITIVE_INFINITY))
     return;
   state.wanted = 0;
   move(state, moment);
 }
 
-function move(state: HandState, moment: Moment): void {
+function move(state: OpeningState, moment: Moment): void {
   state.open = state.wanted;
   state.moves++;
   state.movesByDay[moment.day]!++;
@@ -126,8 +126,8 @@ export function easing(stepS: number): number {
   return 1 - Math.exp(-stepS / OPENER_S);
 }
 
-function atHand(hand: Hand, moment: Moment): boolean {
-  return isAwake(moment) && isHome(hand, moment);
+function isAvailable(control: OpeningControl, moment: Moment): boolean {
+  return isAwake(moment) && isHome(control, moment);
 }
 
 /** The last look of the day. */
@@ -139,6 +139,6 @@ export function isAwake({ hourOfDay }: Moment): boolean {
   return hourOfDay >= WAKES && hourOfDay < SLEEPS;
 }
 
-function isHome(hand: Hand, { hourOfDay, weekend }: Moment): boolean {
-  return hand !== 'away' || weekend || hourOfDay < LEAVES || hourOfDay >= RETURNS;
+function isHome(control: OpeningControl, { hourOfDay, weekend }: Moment): boolean {
+  return control !== 'away' || weekend || hourOfDay < LEAVES || hourOfDay >= RETURNS;
 }
