@@ -13,10 +13,16 @@ import { createLedger } from './books/ledger.ts';
 import { createRecorder } from './books/recorder.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
-import { type EngineRoom, fits, largerRoom, roomFor, USUAL_ROOM } from './layout/engine-room.ts';
+import {
+  capacityFor,
+  type EngineCapacity,
+  fits,
+  largerCapacity,
+  USUAL_CAPACITY,
+} from './layout/engine-capacity.ts';
 import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
 import { createStepper } from './solver/stepper.ts';
-import { createDrivers } from './sun/drivers.ts';
+import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
 import { createVapour } from './water/vapour.ts';
@@ -55,30 +61,30 @@ let engine: Engine | null = null;
  */
 export function simulate(model: Model, climate: PreparedClimate, options: SimulateOptions = {}): Year {
   const layout = layOut(model, climate.year.pressurePa[0]! / (287.05 * 293.15));
-  const needed = roomFor(model, layout, moistureCauses(model).length);
-  if (engine === null || !fits(needed, engine.room)) {
-    engine = createEngine(largerRoom(needed, engine?.room ?? USUAL_ROOM));
+  const needed = capacityFor(model, layout, moistureCauses(model).length);
+  if (engine === null || !fits(needed, engine.capacity)) {
+    engine = createEngine(largerCapacity(needed, engine?.capacity ?? USUAL_CAPACITY));
   }
   return engine.run(model, layout, climate, options);
 }
 
 interface Engine {
-  readonly room: EngineRoom;
+  readonly capacity: EngineCapacity;
   run(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): Year;
 }
 
-function createEngine(room: EngineRoom): Engine {
-  const stepper = createStepper({ nodes: room.nodes, chains: room.chains, hubs: 2 * room.zones });
-  const films = createFilms(room, stepper);
-  const drivers = createDrivers(room, stepper);
-  const zoneC = new Float64Array(room.zones);
-  const zoneRatio = new Float64Array(room.zones);
-  const radiantC = new Float64Array(room.zones);
-  const zoneHumidity = new Float64Array(room.zones);
+function createEngine(capacity: EngineCapacity): Engine {
+  const stepper = createStepper({ nodes: capacity.nodes, chains: capacity.chains, hubs: 2 * capacity.zones });
+  const films = createFilms(capacity, stepper);
+  const gains = createHourlyGains(capacity, stepper);
+  const zoneC = new Float64Array(capacity.zones);
+  const zoneRatio = new Float64Array(capacity.zones);
+  const radiantC = new Float64Array(capacity.zones);
+  const zoneHumidity = new Float64Array(capacity.zones);
   const weather = blankHourWeather();
   const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, weather };
-  const flows = createAirFlow(room, air);
-  const paneC = new Float64Array(room.panes);
+  const flows = createAirFlow(capacity, air);
+  const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
   const water: VapourInputs = {
     moment,
@@ -89,21 +95,21 @@ function createEngine(room: EngineRoom): Engine {
     zoneC,
     ratio: zoneRatio,
     humidity: zoneHumidity,
-    floorLight: drivers.floorLight,
+    floorLight: gains.floorLight,
     paneC,
   };
-  const vapour = createVapour(room, water);
+  const vapour = createVapour(capacity, water);
   /** what the network answers to the trial temperatures in zoneC [°C] */
-  const answerC = new Float64Array(room.zones);
-  const search = createTemperatureSearch(room, zoneC, answerC);
-  const sums = createHourSums(room, stepper, flows, vapour, drivers);
-  const recorder = createRecorder(room, stepper, flows, vapour, drivers, sums);
-  const latent = createLatentHeat(room, stepper, drivers, vapour);
-  const ledger = createLedger(room, stepper, drivers, sums, latent);
+  const answerC = new Float64Array(capacity.zones);
+  const search = createTemperatureSearch(capacity, zoneC, answerC);
+  const sums = createHourSums(capacity, stepper, flows, vapour, gains);
+  const recorder = createRecorder(capacity, stepper, flows, vapour, gains, sums);
+  const latent = createLatentHeat(capacity, stepper, gains, vapour);
+  const ledger = createLedger(capacity, stepper, gains, sums, latent);
   /** node of each pane's inner face */
-  const paneInner = new Int32Array(room.panes);
+  const paneInner = new Int32Array(capacity.panes);
   /** whose heating follows its schedule within the hour */
-  const ramps = new Float64Array(room.zones);
+  const ramps = new Float64Array(capacity.zones);
   let anyRamp = false;
   let zones = 0;
   let panes = 0;
@@ -116,7 +122,7 @@ function createEngine(room: EngineRoom): Engine {
     latent.beginHour();
     readHourWeather(climate, hour, weather);
     films.renew(weather);
-    drivers.renew(hour, moment, weather);
+    gains.renew(hour, moment, weather);
     for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = weather.dryBulbC;
     stepper.refreshSources();
     readZones();
@@ -188,7 +194,7 @@ function createEngine(room: EngineRoom): Engine {
   function linkAir(): void {
     const { hubBoundary, hubLink } = stepper;
     const { outdoors, between } = flows;
-    const { frameConductance } = drivers;
+    const { frameConductance } = gains;
     const count = zones;
     for (let z = 0; z < count; z++) {
       const air = airHub(z, count);
@@ -225,7 +231,7 @@ function createEngine(room: EngineRoom): Engine {
     water.stepS = 3600 / stepsPerHour;
     stepper.load(layout.network, water.stepS, START_C);
     films.load(model, layout);
-    drivers.load(model, layout, climate);
+    gains.load(model, layout, climate);
     vapour.load(model, layout, START_C);
     flows.load(model, water.stepS);
     sums.load(zones, model.openings.length);
@@ -265,5 +271,5 @@ function createEngine(room: EngineRoom): Engine {
     };
   }
 
-  return { room, run };
+  return { capacity, run };
 }

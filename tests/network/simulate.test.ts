@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { requireModel } from '../../src/model/check-model.ts';
 import type { Model } from '../../src/model/model.ts';
-import { USUAL_ROOM } from '../../src/network/layout/engine-room.ts';
+import { USUAL_CAPACITY } from '../../src/network/layout/engine-capacity.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
@@ -134,10 +134,10 @@ describe('the engine', () => {
       ...whole,
       b: { ...whole.b, film: { kind: 'fixed', convection: 2, radiation: 5 } as const },
     };
-    const slices = Array.from({ length: USUAL_ROOM.chains + 1 }, (_, i) => ({
+    const slices = Array.from({ length: USUAL_CAPACITY.chains + 1 }, (_, i) => ({
       ...floor,
       id: `slice ${i}`,
-      areaM2: floor.areaM2 / (USUAL_ROOM.chains + 1),
+      areaM2: floor.areaM2 / (USUAL_CAPACITY.chains + 1),
       a: floor.a.kind === 'ground' ? { ...floor.a, resistance: floor.a.resistance + i * 1e-12 } : floor.a,
     }));
     const others = house.elements.filter((element) => element !== whole);

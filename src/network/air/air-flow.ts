@@ -14,7 +14,7 @@ import {
   stackFlow,
 } from '../../physics/openings.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import {
   closeAgainstCold,
   closedOpening,
@@ -56,35 +56,35 @@ export interface AirFlow {
 }
 
 /** Openings of a run, with room for so many; load() before use. */
-export function createAirFlow(room: EngineRoom, air: ZoneAir): AirFlow {
+export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   let zones = 0;
   let count = 0;
   let openings: readonly Opening[] = [];
   let states: OpeningState[] = [];
-  const outdoors = new Float64Array(room.zones);
-  const between = new Float64Array(room.zones * room.zones);
+  const outdoors = new Float64Array(capacity.zones);
+  const between = new Float64Array(capacity.zones * capacity.zones);
   /** 1 where people live */
-  const livedIn = new Float64Array(room.zones);
+  const livedIn = new Float64Array(capacity.zones);
   const byOpening = {
-    zoneOf: new Int32Array(room.openings),
-    otherOf: new Int32Array(room.openings),
-    volume: new Float64Array(room.openings),
-    share: new Float64Array(room.openings),
+    zoneOf: new Int32Array(capacity.openings),
+    otherOf: new Int32Array(capacity.openings),
+    volume: new Float64Array(capacity.openings),
+    share: new Float64Array(capacity.openings),
     /** an opener's position before the step */
-    openBefore: new Float64Array(room.openings),
+    openBefore: new Float64Array(capacity.openings),
     /** vents and doors; cracks and most fans flow as the hour's start finds them */
-    movable: new Int32Array(room.openings),
+    movable: new Int32Array(capacity.openings),
     /** 1 for vents; 1 for those that an opener moves */
-    isVent: new Int32Array(room.openings),
-    opensItself: new Int32Array(room.openings),
+    isVent: new Int32Array(capacity.openings),
+    opensItself: new Int32Array(capacity.openings),
     /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
-    pairM2: new Float64Array(room.openings),
-    windM2: new Float64Array(room.openings),
+    pairM2: new Float64Array(capacity.openings),
+    windM2: new Float64Array(capacity.openings),
   };
   const { zoneOf, otherOf, volume, share } = byOpening;
   let movables = 0;
   /** fans between zones, switched by the quarter hour: they soon use up what they run on */
-  const switched = new Int32Array(room.openings);
+  const switched = new Int32Array(capacity.openings);
   let switches = 0;
   /** share of its way that an opener goes in a step */
   let ease = 0;

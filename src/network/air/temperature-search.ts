@@ -5,7 +5,7 @@
 // and less warmth to follow, so what is left between answer and trial falls by at least as much as the trial rises.
 // Source: C. G. Broyden, A class of methods for solving nonlinear simultaneous equations, Math. Comp. 19 (1965).
 
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 
 /** Trial and answer agree [K]: a vent's flow is then out by less than a hundredth even 0.1 K over outdoors. */
 const SETTLED_K = 1e-3;
@@ -23,13 +23,13 @@ export interface TemperatureSearch {
 
 /** A search over these trial temperatures and the network's answers to them [°C]; load() before use. */
 export function createTemperatureSearch(
-  room: EngineRoom,
+  capacity: EngineCapacity,
   trialC: Float64Array,
   answerC: Float64Array,
 ): TemperatureSearch {
   let zones = 0;
   let trials = 0;
-  const perZone = () => new Float64Array(room.zones);
+  const perZone = () => new Float64Array(capacity.zones);
   const kept = {
     trialC,
     answerC,
@@ -39,7 +39,7 @@ export function createTemperatureSearch(
     low: perZone(),
     high: perZone(),
     /** trial by what is left, zone · zones + zone: minus one on the diagonal until more is known */
-    inverse: new Float64Array(room.zones * room.zones),
+    inverse: new Float64Array(capacity.zones * capacity.zones),
     foreseen: perZone(),
     pull: perZone(),
   };

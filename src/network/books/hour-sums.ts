@@ -2,10 +2,10 @@
 // and carried by air, humidity, dew, flows. What stands still within an hour is not summed here but read at its end.
 
 import type { AirFlow } from '../air/air-flow.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
-import type { Drivers } from '../sun/drivers.ts';
+import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { Vapour } from '../water/vapour.ts';
 
 /** Sums over the steps of the hour so far; divide by `steps()` for means. */
@@ -38,29 +38,29 @@ export interface HourSums {
 
 /** Sums with room for so much; load() before use. */
 export function createHourSums(
-  room: EngineRoom,
+  capacity: EngineCapacity,
   stepper: Stepper,
   flows: AirFlow,
   vapour: Vapour,
-  drivers: Drivers,
+  gains: HourlyGains,
 ): HourSums {
   let zones = 0;
   let openings = 0;
   let steps = 0;
-  const perZone = () => new Float64Array(room.zones);
+  const perZone = () => new Float64Array(capacity.zones);
   const kept = {
-    hubC: new Float64Array(2 * room.zones),
+    hubC: new Float64Array(2 * capacity.zones),
     heatingW: perZone(),
     coolingW: perZone(),
     latentW: perZone(),
     outdoorAirW: perZone(),
     otherAirW: perZone(),
     outdoorKg: perZone(),
-    betweenKg: new Float64Array(room.zones * room.zones),
+    betweenKg: new Float64Array(capacity.zones * capacity.zones),
     humidity: perZone(),
     dew: perZone(),
-    flow: new Float64Array(room.openings),
-    open: new Float64Array(room.openings),
+    flow: new Float64Array(capacity.openings),
+    open: new Float64Array(capacity.openings),
   };
 
   function load(zoneCount: number, openingCount: number): void {
@@ -95,7 +95,7 @@ export function createHourSums(
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
     const { humidity, dew, flow, open } = kept;
     const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
-    const { airGain, frameConductance } = drivers;
+    const { airGain, frameConductance } = gains;
     const { outdoors, between, volume, share } = flows;
     const { humidity: humidityNow, dew: dewNow } = vapour;
     const count = zones;

@@ -5,10 +5,10 @@
 
 import type { Model } from '../../model/model.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
-import type { Drivers } from '../sun/drivers.ts';
+import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { LatentHeat } from '../water/latent-heat.ts';
 import type { Books, HeatByCause } from '../year.ts';
 import type { HourSums } from './hour-sums.ts';
@@ -71,9 +71,9 @@ interface Entry {
 
 /** Books of a run, with room for so much; load() before use. */
 export function createLedger(
-  room: EngineRoom,
+  capacity: EngineCapacity,
   stepper: Stepper,
-  drivers: Drivers,
+  gains: HourlyGains,
   sums: HourSums,
   latent: LatentHeat,
 ): HeatLedger {
@@ -84,16 +84,16 @@ export function createLedger(
   let zoneIds: readonly string[] = [];
   const byChain = {
     /** first place of its zone among the causes, its own cause, and whether it stands between two zones */
-    rowOf: new Int32Array(room.chains),
-    causeOf: new Int32Array(room.chains),
-    isShared: new Int32Array(room.chains),
+    rowOf: new Int32Array(capacity.chains),
+    causeOf: new Int32Array(capacity.chains),
+    isShared: new Int32Array(capacity.chains),
   };
   /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
-  const heat = createMonthSums(room.zones * CAUSES);
-  const startNode = new Float64Array(room.nodes);
-  const startHub = new Float64Array(2 * room.zones);
-  const paneFrom = new Int32Array(room.panes);
-  const paneTo = new Int32Array(room.panes);
+  const heat = createMonthSums(capacity.zones * CAUSES);
+  const startNode = new Float64Array(capacity.nodes);
+  const startHub = new Float64Array(2 * capacity.zones);
+  const paneFrom = new Int32Array(capacity.panes);
+  const paneTo = new Int32Array(capacity.panes);
   /** what panes and walls between zones took up, and gave to the zones [J] */
   const through = new Float64Array(2);
 
@@ -132,7 +132,7 @@ export function createLedger(
   function addZoneHour(z: number, steps: number): void {
     const { running } = heat;
     const { hubLink, hubBoundaryC } = stepper;
-    const { airGain, radiantGain, frameConductance } = drivers;
+    const { airGain, radiantGain, frameConductance } = gains;
     const hubSum = sums.hubC;
     const row = z * CAUSES;
     const air = airHub(z, zones);
@@ -155,7 +155,7 @@ export function createLedger(
     const { running } = heat;
     const { rowOf, causeOf, isShared } = byChain;
     const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
-    const { chainSun, outsideSun } = drivers;
+    const { chainSun, outsideSun } = gains;
     const { paneHourW } = latent;
     const count = chains;
     const steps = sums.steps();

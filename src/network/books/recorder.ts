@@ -6,10 +6,10 @@ import { carbonDioxideRelease } from '../../physics/carbon-dioxide.ts';
 import type { AirFlow } from '../air/air-flow.ts';
 import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
-import type { Drivers } from '../sun/drivers.ts';
+import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { Vapour } from '../water/vapour.ts';
 import type { ElementHistory, OpeningYear, Year, ZoneYear } from '../year.ts';
 import {
@@ -46,11 +46,11 @@ export interface Recorder {
 
 /** A recorder with room for so much; load() before use. */
 export function createRecorder(
-  room: EngineRoom,
+  capacity: EngineCapacity,
   stepper: Stepper,
   flows: AirFlow,
   vapour: Vapour,
-  drivers: Drivers,
+  gains: HourlyGains,
   sums: HourSums,
 ): Recorder {
   let zones = 0;
@@ -62,18 +62,18 @@ export function createRecorder(
   let openings: { id: string; kind: Opening['kind']; open: Float64Array; flow: Float64Array }[] = [];
   let history: ElementHistory[] | null = null;
   /** of each pane: its place among those that share chains, the node of its inner face, hours wet and frozen */
-  const paneAt = new Int32Array(room.panes);
-  const innerNode = new Int32Array(room.panes);
-  const wetHours = new Float64Array(room.panes);
-  const frostHours = new Float64Array(room.panes);
+  const paneAt = new Int32Array(capacity.panes);
+  const innerNode = new Int32Array(capacity.panes);
+  const wetHours = new Float64Array(capacity.panes);
+  const frostHours = new Float64Array(capacity.panes);
   let innerC: Float64Array[] = [];
   /** water given off by zone · causes + cause [kg] */
-  const givenOffKg = createMonthSums(room.zones * room.causes);
-  const co2 = new Float64Array(room.zones);
+  const givenOffKg = createMonthSums(capacity.zones * capacity.causes);
+  const co2 = new Float64Array(capacity.zones);
   /** carbon dioxide given off by zone and place [ppm·kg of air in the hour] */
-  const breath = new Float64Array(room.zones * TABLE_PLACES);
-  const airKg = new Float64Array(room.zones);
-  const cornerFactors = new Float64Array(room.zones);
+  const breath = new Float64Array(capacity.zones * TABLE_PLACES);
+  const airKg = new Float64Array(capacity.zones);
+  const cornerFactors = new Float64Array(capacity.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
 
   const lent: Float64Array[] = [];
@@ -95,7 +95,7 @@ export function createRecorder(
       members.map(({ pane, glassM2 }, m) => ({
         place,
         node: stepper.first[chain + 1]! - 1,
-        record: blankPane(pane, glassM2, drivers.paneLight()[place]![m], column),
+        record: blankPane(pane, glassM2, gains.paneLight()[place]![m], column),
       })),
     );
     panes = records.map(({ record }) => record);
@@ -115,8 +115,8 @@ export function createRecorder(
     historyChain.length = 0;
     history = null;
     if (keepHistory) {
-      const kept = layout.elements.flatMap(({ members, cut, chain }) =>
-        members.map(({ id }) => ({ chain, history: blankHistory(id, cut.depthM) })),
+      const kept = layout.elements.flatMap(({ members, discretisation, chain }) =>
+        members.map(({ id }) => ({ chain, history: blankHistory(id, discretisation.depthM) })),
       );
       historyChain.push(...kept.map(({ chain }) => chain));
       history = kept.map((one) => one.history);
@@ -150,7 +150,7 @@ export function createRecorder(
       year.operativeC[hour] = operativeC;
       year.heatingW[hour] = heatingW[z]! * perStep;
       year.coolingW[hour] = coolingW[z]! * perStep;
-      year.solarW[hour] = drivers.zoneSun[z]!;
+      year.solarW[hour] = gains.zoneSun[z]!;
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;

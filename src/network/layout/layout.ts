@@ -5,26 +5,26 @@
 
 import type { Element, Face, Model, Pane } from '../../model/model.ts';
 import type { Chain, ChainEnd, LinearNetwork } from '../solver/linear-network.ts';
-import { type Cut, cutElement } from './cut.ts';
+import { type Discretisation, discretise } from './discretisation.ts';
 
 /** Dry air with a little vapour, at room temperature [J/(kg·K)] */
 export const AIR_SPECIFIC_HEAT = 1006;
 const GLASS_DENSITY = 2500;
 const GLASS_SPECIFIC_HEAT = 750;
 
-export interface ElementPlace {
+export interface ElementChain {
   /** with the area of all its members */
   readonly element: Element;
   /** elements alike but for the way they face, which share the chain */
   readonly members: readonly Element[];
   readonly chain: number;
-  readonly cut: Cut;
+  readonly discretisation: Discretisation;
   /** zone index at each side, −1 where that side is no zone */
   readonly zoneA: number;
   readonly zoneB: number;
 }
 
-export interface PanePlace {
+export interface PaneChain {
   /** with the area of all its members */
   readonly pane: Pane;
   /** panes alike but for the way they face and their shade, which share the chain; glass without frame [m²] */
@@ -39,8 +39,8 @@ export interface PanePlace {
 
 export interface Layout {
   readonly network: LinearNetwork;
-  readonly elements: readonly ElementPlace[];
-  readonly panes: readonly PanePlace[];
+  readonly elements: readonly ElementChain[];
+  readonly panes: readonly PaneChain[];
   readonly zoneIds: readonly string[];
   /** air of the zones [kg/m³] */
   readonly roomDensity: number;
@@ -60,14 +60,14 @@ export function layOut(model: Model, airDensity: number): Layout {
   const zones = zoneIds.length;
   const zoneOf = (face: Face) => (face.kind === 'zone' ? zoneIds.indexOf(face.zone) : -1);
   const chains: Chain[] = [];
-  const elements = grouped(model.elements, elementLikeness).map((members): ElementPlace => {
+  const elements = grouped(model.elements, elementLikeness).map((members): ElementChain => {
     const element = withAreaOfAll(members);
-    const cut = cutElement(element);
+    const discretisation = discretise(element);
     chains.push({
       id: element.id,
-      capacity: cut.capacity,
-      link: cut.link,
-      a: elementEndA(element, cut, zoneOf(element.a), zones),
+      capacity: discretisation.capacity,
+      link: discretisation.link,
+      a: elementEndA(element, discretisation, zoneOf(element.a), zones),
       b: zoneEnd(zoneOf(element.b), zones),
       heatAtEnds: true,
     });
@@ -75,12 +75,12 @@ export function layOut(model: Model, airDensity: number): Layout {
       element,
       members,
       chain: chains.length - 1,
-      cut,
+      discretisation,
       zoneA: zoneOf(element.a),
       zoneB: zoneOf(element.b),
     };
   });
-  const panes = grouped(model.panes, paneLikeness).map((alike): PanePlace => {
+  const panes = grouped(model.panes, paneLikeness).map((alike): PaneChain => {
     const pane = withAreaOfAll(alike);
     const zoneFrom = pane.from === 'outdoors' ? -1 : zoneIds.indexOf(pane.from);
     const zoneTo = zoneIds.indexOf(pane.to);
@@ -159,14 +159,19 @@ function zoneEnd(zone: number, zones: number): ChainEnd {
   };
 }
 
-function elementEndA(element: Element, cut: Cut, zone: number, zones: number): ChainEnd {
+function elementEndA(
+  element: Element,
+  discretisation: Discretisation,
+  zone: number,
+  zones: number,
+): ChainEnd {
   switch (element.a.kind) {
     case 'zone':
       return zoneEnd(zone, zones);
     case 'outdoors':
       return { boundary: 1, hubs: [] };
     case 'ground':
-      return { boundary: element.areaM2 / (cut.resistanceToA + element.a.resistance), hubs: [] };
+      return { boundary: element.areaM2 / (discretisation.resistanceToA + element.a.resistance), hubs: [] };
     case 'adiabatic':
       return { boundary: 0, hubs: [] };
   }

@@ -21,10 +21,10 @@ export interface ChainArrays {
 
 /** Insides with room for so many nodes and chains; load() before use. */
 export function createChainInsides(
-  room: { nodes: number; chains: number },
+  capacity: { nodes: number; chains: number },
   { first, nodeJ, link, nodeW, nodeC }: ChainArrays,
 ) {
-  const perNode = () => new Float64Array(room.nodes);
+  const perNode = () => new Float64Array(capacity.nodes);
   const byMode = {
     /** how much there is of it, the share a step keeps, what it takes of each end's temperature, of heat put inside */
     amount: perNode(),
@@ -33,7 +33,7 @@ export function createChainInsides(
     fromB: perNode(),
     fed: perNode(),
   };
-  const perChain = () => new Float64Array(room.chains);
+  const perChain = () => new Float64Array(capacity.chains);
   const byChain = {
     /** heat capacity of each end over the step, what ties it to the inside less what comes back, to the other end [W/K] */
     storageA: perChain(),

@@ -26,12 +26,12 @@ export interface EndInsides {
 
 /** Ties with room for so many chains. */
 export function createEndTies(
-  room: { chains: number },
+  capacity: { chains: number },
   { first, endBoundary, endHubG, hubAt, base }: EndArrays,
   insides: EndInsides,
 ) {
   let hubs = 0;
-  const perChain = () => new Float64Array(room.chains);
+  const perChain = () => new Float64Array(capacity.chains);
   const byChain = {
     /** end temperature per watt, tied to the hubs: at a, at b from a, at b [K/W] */
     tiedA: perChain(),

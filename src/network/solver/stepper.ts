@@ -28,39 +28,39 @@ export function compileStepper(network: LinearNetwork, stepS: number, initialC: 
 }
 
 /** A stepper with room for so many nodes, chains and hubs; load() before use. */
-export function createStepper(room: { nodes: number; chains: number; hubs: number }): LoadableStepper {
+export function createStepper(capacity: { nodes: number; chains: number; hubs: number }): LoadableStepper {
   let nodes = 0;
   let chains = 0;
   let hubs = 0;
-  const first = new Int32Array(room.chains + 1);
-  const nodeJ = new Float64Array(room.nodes);
-  const link = new Float64Array(room.nodes);
-  const endBoundary = new Float64Array(2 * room.chains);
-  const endBoundaryC = new Float64Array(2 * room.chains);
-  const endHubG = new Float64Array(4 * room.chains);
-  const endHub = new Int32Array(4 * room.chains);
+  const first = new Int32Array(capacity.chains + 1);
+  const nodeJ = new Float64Array(capacity.nodes);
+  const link = new Float64Array(capacity.nodes);
+  const endBoundary = new Float64Array(2 * capacity.chains);
+  const endBoundaryC = new Float64Array(2 * capacity.chains);
+  const endHubG = new Float64Array(4 * capacity.chains);
+  const endHub = new Int32Array(4 * capacity.chains);
   /** the same with the place after the last hub for none, so that a step need not ask */
-  const hubAt = new Int32Array(4 * room.chains);
-  const hubJ = new Float64Array(room.hubs);
-  const hubBoundary = new Float64Array(room.hubs);
-  const hubLink = new Float64Array(room.hubs * room.hubs);
+  const hubAt = new Int32Array(4 * capacity.chains);
+  const hubJ = new Float64Array(capacity.hubs);
+  const hubBoundary = new Float64Array(capacity.hubs);
+  const hubLink = new Float64Array(capacity.hubs * capacity.hubs);
 
-  const nodeC = new Float64Array(room.nodes);
-  const nodeW = new Float64Array(room.nodes);
-  const insides = createChainInsides(room, { first, nodeJ, link, nodeW, nodeC });
-  const hubsAndNone = new Float64Array(room.hubs + 1);
-  const hubC = hubsAndNone.subarray(0, room.hubs);
-  const endSum = new Float64Array(2 * room.chains);
-  const hubW = new Float64Array(room.hubs);
-  const hubBoundaryC = new Float64Array(room.hubs);
-  const holdLowC = new Float64Array(room.hubs);
-  const holdHighC = new Float64Array(room.hubs);
-  const holdMaxW = new Float64Array(room.hubs);
-  const holdMinW = new Float64Array(room.hubs);
-  const hubPerS = new Float64Array(room.hubs);
-  const fixedRhs = new Float64Array(room.hubs + 1);
+  const nodeC = new Float64Array(capacity.nodes);
+  const nodeW = new Float64Array(capacity.nodes);
+  const insides = createChainInsides(capacity, { first, nodeJ, link, nodeW, nodeC });
+  const hubsAndNone = new Float64Array(capacity.hubs + 1);
+  const hubC = hubsAndNone.subarray(0, capacity.hubs);
+  const endSum = new Float64Array(2 * capacity.chains);
+  const hubW = new Float64Array(capacity.hubs);
+  const hubBoundaryC = new Float64Array(capacity.hubs);
+  const holdLowC = new Float64Array(capacity.hubs);
+  const holdHighC = new Float64Array(capacity.hubs);
+  const holdMaxW = new Float64Array(capacity.hubs);
+  const holdMinW = new Float64Array(capacity.hubs);
+  const hubPerS = new Float64Array(capacity.hubs);
+  const fixedRhs = new Float64Array(capacity.hubs + 1);
 
-  const solver = hubSolver(room.hubs, {
+  const solver = hubSolver(capacity.hubs, {
     fixedRhs,
     storage: hubPerS,
     boundary: hubBoundary,
@@ -73,12 +73,12 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
   });
 
   const ties = createEndTies(
-    room,
+    capacity,
     { first, endBoundary, endHubG, hubAt, base: solver.base },
     insides.byChain,
   );
   // All arrays by chain have one length, as have all by node: one check of the index then serves a line of the hot loops.
-  const perChain = () => new Float64Array(room.chains);
+  const perChain = () => new Float64Array(capacity.chains);
   const byChain = {
     ...insides.byChain,
     ...ties.byChain,
@@ -102,10 +102,10 @@ export function createStepper(room: { nodes: number; chains: number; hubs: numbe
     network.chains.forEach(loadChain);
     nodes = first[chains]!;
     for (let e = 0; e < endHub.length; e++) hubAt[e] = endHub[e]! < 0 ? hubs : endHub[e]!;
-    network.hubs.forEach(({ capacity, boundary }, h) => {
-      hubJ[h] = capacity;
-      hubPerS[h] = capacity / stepS;
-      hubBoundary[h] = boundary;
+    network.hubs.forEach((hub, h) => {
+      hubJ[h] = hub.capacity;
+      hubPerS[h] = hub.capacity / stepS;
+      hubBoundary[h] = hub.boundary;
     });
     for (const { from, to, conductance } of network.hubLinks) {
       hubLink[from * hubs + to]! += conductance;

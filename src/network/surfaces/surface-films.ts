@@ -9,8 +9,8 @@ import { outsideConvection } from '../../physics/films.ts';
 import { STEFAN_BOLTZMANN } from '../../physics/sky-temperature.ts';
 import { windAtHeight } from '../../physics/wind-profile.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
-import { airHub, type Layout, type PanePlace, radiantHub, sheetResistance } from '../layout/layout.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
+import { airHub, type Layout, type PaneChain, radiantHub, sheetResistance } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
 import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './convection-table.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
@@ -34,10 +34,10 @@ const fixedRadiation = (film: Film) =>
   film.kind === 'fixed' && film.radiation !== 'computed' ? film.radiation : Number.NaN;
 
 /** Films written onto a stepper, with room for so many faces; load() before use. */
-export function createFilms(room: EngineRoom, stepper: Stepper): SurfaceFilms {
-  const inside = createInside(2 * room.chains, stepper);
-  const outside = createOutside(room.chains, stepper);
-  const gaps = createGaps(room.panes, stepper);
+export function createFilms(capacity: EngineCapacity, stepper: Stepper): SurfaceFilms {
+  const inside = createInside(2 * capacity.chains, stepper);
+  const outside = createOutside(capacity.chains, stepper);
+  const gaps = createGaps(capacity.panes, stepper);
   let zones = 0;
   let open: ReturnType<typeof exchangeAreas>['open'] = [];
 
@@ -219,7 +219,7 @@ function createGaps(most: number, stepper: Stepper) {
   };
   let tables: GapTable[] = [];
 
-  function load(places: readonly PanePlace[]): void {
+  function load(places: readonly PaneChain[]): void {
     const { chains, firsts, lasts, areas, sheetResistances } = gaps;
     const { link, first } = stepper;
     count = 0;

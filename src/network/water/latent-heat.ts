@@ -2,10 +2,10 @@
 // air hubs and on the panes' inner faces of the next steps out. It is owed by one step and paid over the next ones, most of
 // it in the first: paid all at once it would answer a step late to itself, and a wet, closed room would ring.
 
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
-import type { Drivers } from '../sun/drivers.ts';
+import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { Vapour } from './vapour.ts';
 
 /** Share of the latent heat owed that a step pays; of 0.5 to 1 the one whose year changed least with a finer step. */
@@ -26,20 +26,20 @@ export interface LatentHeat {
 
 /** Latent heat between these, with room for so many zones and panes; load() before use. */
 export function createLatentHeat(
-  room: EngineRoom,
+  capacity: EngineCapacity,
   stepper: Stepper,
-  drivers: Drivers,
+  gains: HourlyGains,
   vapour: Vapour,
 ): LatentHeat {
   let zones = 0;
   let panes = 0;
   /** the inner end of each pane's chain */
-  const paneEnd = new Int32Array(room.panes);
+  const paneEnd = new Int32Array(capacity.panes);
   /** still to be paid to zones' air and panes; on each pane's inner node now [W] */
-  const owedAir = new Float64Array(room.zones);
-  const owedPanes = new Float64Array(room.panes);
-  const onPanes = new Float64Array(room.panes);
-  const paneHourW = new Float64Array(room.panes);
+  const owedAir = new Float64Array(capacity.zones);
+  const owedPanes = new Float64Array(capacity.panes);
+  const onPanes = new Float64Array(capacity.panes);
+  const paneHourW = new Float64Array(capacity.panes);
   /** a pane holds or owes latent heat */
   let panesOwe = false;
 
@@ -60,7 +60,7 @@ export function createLatentHeat(
 
   function pay(): void {
     const { hubW } = stepper;
-    const { airGain } = drivers;
+    const { airGain } = gains;
     const { airW } = vapour;
     const owing = owedAir;
     const count = zones;

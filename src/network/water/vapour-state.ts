@@ -7,7 +7,7 @@ import { bufferCapacity } from '../../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
 import type { Moment } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
 
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
@@ -41,9 +41,9 @@ export interface VapourInputs {
 export type VapourState = ReturnType<typeof createVapourState>;
 
 /** Arrays with room for so much. */
-export function createVapourState(room: EngineRoom) {
-  const perZone = () => new Float64Array(room.zones);
-  const perPane = () => new Float64Array(room.panes);
+export function createVapourState(capacity: EngineCapacity) {
+  const perZone = () => new Float64Array(capacity.zones);
+  const perPane = () => new Float64Array(capacity.panes);
   return {
     zone: {
       /** air; its storage over the step, and the buffer's exchange with it [kg], [kg/s] */
@@ -84,7 +84,7 @@ export function createVapourState(room: EngineRoom) {
       foggy: perZone(),
     },
     pane: {
-      zoneOf: new Int32Array(room.panes),
+      zoneOf: new Int32Array(capacity.panes),
       /** film, and the most that stays on it [kg] */
       film: perPane(),
       fullFilm: perPane(),
@@ -93,7 +93,7 @@ export function createVapourState(room: EngineRoom) {
       /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
       transfer: perPane(),
       /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
-      wet: new Int32Array(room.panes),
+      wet: new Int32Array(capacity.panes),
       dewMode: perPane(),
       /** by the pascal [kg/(s·Pa)], or while the last drop dries in all [kg/s] */
       dewPull: perPane(),

@@ -8,7 +8,7 @@
 
 import type { Model } from '../../model/model.ts';
 import { saturationPressureHeld } from '../../physics/moist-air.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createPaneDew } from './pane-dew.ts';
 import { LATENT_J_PER_KG } from './planted-bed.ts';
@@ -57,14 +57,14 @@ export interface Vapour {
 }
 
 /** Water of a run, with room for so much; load() before use. */
-export function createVapour(room: EngineRoom, inputs: VapourInputs): Vapour {
-  const state = createVapourState(room);
+export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Vapour {
+  const state = createVapourState(capacity);
   const paneDew = createPaneDew(state, inputs);
-  const releases = createWaterReleases(room, state, inputs);
+  const releases = createWaterReleases(capacity, state, inputs);
   let zones = 0;
   let panes = 0;
-  const matrix = new Float64Array(room.zones * room.zones);
-  const rhs = new Float64Array(room.zones);
+  const matrix = new Float64Array(capacity.zones * capacity.zones);
+  const rhs = new Float64Array(capacity.zones);
 
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;

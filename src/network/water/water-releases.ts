@@ -4,7 +4,7 @@
 import type { Model } from '../../model/model.ts';
 import { heldToSaturation } from '../../physics/moist-air.ts';
 import { addToTable, TABLE_PLACES } from '../hour/clock.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
 import type { VapourInputs, VapourState } from './vapour-state.ts';
 
@@ -25,7 +25,7 @@ export interface WaterReleases {
 
 /** Releases into this state, with room for so many zones and causes; load() before use. */
 export function createWaterReleases(
-  room: EngineRoom,
+  capacity: EngineCapacity,
   state: VapourState,
   inputs: VapourInputs,
 ): WaterReleases {
@@ -34,9 +34,9 @@ export function createWaterReleases(
   let beds: (Bed | null)[] = [];
   let plantCause = -1;
   let soilCause = -1;
-  const byCause = new Float64Array(room.zones * room.causes);
+  const byCause = new Float64Array(capacity.zones * capacity.causes);
   /** what follows a schedule, by zone, cause and place [g in the hour] */
-  const scheduled = new Float64Array(room.zones * room.causes * TABLE_PLACES);
+  const scheduled = new Float64Array(capacity.zones * capacity.causes * TABLE_PLACES);
 
   function load(model: Model): void {
     zones = model.zones.length;

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { createTemperatureSearch } from '../../../src/network/air/temperature-search.ts';
-import { USUAL_ROOM } from '../../../src/network/layout/engine-room.ts';
+import { USUAL_CAPACITY } from '../../../src/network/layout/engine-capacity.ts';
 
 /** Trials until the search agrees with itself, and where. */
 function search(zones: number, startC: readonly number[], answer: (trialC: Float64Array) => number[]) {
   const trialC = Float64Array.from(startC);
   const answerC = new Float64Array(zones);
-  const found = createTemperatureSearch(USUAL_ROOM, trialC, answerC);
+  const found = createTemperatureSearch(USUAL_CAPACITY, trialC, answerC);
   found.load(zones);
   found.begin();
   for (let trials = 1; trials <= 60; trials++) {

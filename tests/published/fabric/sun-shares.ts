@@ -3,7 +3,7 @@
 // ours follow the beam from hour to hour (floor, wall behind, diffuse), theirs strike the floor first at all hours.
 import { layOut } from '../../../src/network/layout/layout.ts';
 import { compileStepper } from '../../../src/network/solver/stepper.ts';
-import { spreadLight } from '../../../src/network/sun/light-spread.ts';
+import { distributeLight } from '../../../src/network/sun/light-distribution.ts';
 import { paneLight } from '../../../src/network/sun/pane-light.ts';
 import type { PreparedClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import type { FabricCase } from './cases.ts';
@@ -19,7 +19,7 @@ export function sunShares(of: FabricCase, climate: PreparedClimate): ReadonlyMap
   const model = modelOfCase(of);
   const layout = layOut(model, 1);
   const { first } = compileStepper(layout.network, 900, 18);
-  const spread = spreadLight(model, layout, first);
+  const spread = distributeLight(model, layout, first);
   const chainAt = (node: number) => first.findLastIndex((start) => start <= node);
   const shares = new Map<string, number>();
   const add = (id: string, amount: number) => shares.set(id, (shares.get(id) ?? 0) + amount);

@@ -4,9 +4,9 @@
 import { planeSun } from '../../weather/prepared/plane-sun.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
-import type { Layout, PanePlace } from '../layout/layout.ts';
+import type { Layout, PaneChain } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
-import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE } from './light-spread.ts';
+import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE } from './light-distribution.ts';
 import type { PaneLight } from './pane-light.ts';
 
 /** By place of panes and member, per m² of glass; null for panes between zones. */
@@ -30,7 +30,7 @@ export interface OutsideSun extends SunOn {
 
 /** Sun taken up in the sheets of a place's panes. */
 export function sheetsSun(
-  { members, chain, zoneTo }: PanePlace,
+  { members, chain, zoneTo }: PaneChain,
   light: readonly (PaneLight | null)[],
   stepper: Stepper,
 ): SheetSun[] {

@@ -1,9 +1,9 @@
-// Cuts an element's layers into the nodes of a chain. An element in; capacities, links and node depths out.
+// Discretises an element: divides its layers into the nodes of a chain. An element in; capacities, links and node depths out.
 // Cells are a quarter of the 24 h penetration depth δ = √(λT/(πρc)) at faces that feel the day and grow to a third.
 // They grow on beyond 2.5 δ from every such face, or beyond 1 δ where the far side is ground or nothing and no
 // daily wave has to come through. Light layers need no more cells than their heat capacity is worth. Each face to
 // a zone or outdoors has a massless surface node, where film, sun and long-wave meet; cell centres hold the mass.
-// Error against ISO 13786: measured in tests/published/wall-cutting.test.ts.
+// Error against ISO 13786: measured in tests/published/wall-discretisation.test.ts.
 
 import type { Element, Layer } from '../../model/model.ts';
 
@@ -26,7 +26,7 @@ const MIXED_FILM = 1e4;
 /** Stands in for the mass of an element whose layers have none, so that both faces stay defined [J/(m²K)]. */
 const LEAST_CAPACITY = 100;
 
-export interface Cut {
+export interface Discretisation {
   /** [J/K] by node from face a to b */
   readonly capacity: readonly number[];
   /** [W/K] between nodes */
@@ -51,12 +51,12 @@ export function dailyDepth(layer: Layer): number {
 }
 
 /**
- * Cut an element into chain nodes.
+ * Discretisation an element into chain nodes.
  *
  * @param element layers from face a to face b; thickness and conductivity above 0
  * @param cellsPerDepth cells per daily penetration depth at the faces; 1…100
  */
-export function cutElement(element: Element, cellsPerDepth: number = CELLS_PER_DEPTH): Cut {
+export function discretise(element: Element, cellsPerDepth: number = CELLS_PER_DEPTH): Discretisation {
   const area = element.areaM2;
   const surfaceAtA = element.a.kind === 'zone' || element.a.kind === 'outdoors';
   const capacity: number[] = [];

@@ -14,7 +14,7 @@ export const BEAM_ON_FLOOR = 0;
 export const BEAM_ON_BACK = 1;
 export const DIFFUSE = 2;
 
-export interface LightSpread {
+export interface LightDistribution {
   /** by source: nodes that take up light and their shares */
   readonly nodes: readonly Int32Array[];
   readonly shares: readonly Float64Array[];
@@ -45,7 +45,7 @@ const MOST_PASSES = 500;
  * @param layout places of surfaces; `first` of the stepper gives node numbers
  * @param first first node of each chain
  */
-export function spreadLight(model: Model, layout: Layout, first: Int32Array): LightSpread {
+export function distributeLight(model: Model, layout: Layout, first: Int32Array): LightDistribution {
   const zones = layout.zoneIds.length;
   const surfaces = surfacesOf(model, layout, first);
   const nodeCount = first.at(-1)!;

@@ -7,7 +7,7 @@ import type { Model } from '../../model/model.ts';
 import type { Layout } from './layout.ts';
 
 /** Counts of what a model, or an engine, holds. */
-export interface EngineRoom {
+export interface EngineCapacity {
   readonly zones: number;
   readonly chains: number;
   readonly nodes: number;
@@ -21,7 +21,7 @@ export interface EngineRoom {
  * Enough for any design; not powers of two, so that arrays used side by side do not share cache lines' places. Nine
  * zones, not eight: arrays of up to 64 bytes may move about in memory, and code cannot be compiled for their place.
  */
-export const USUAL_ROOM: EngineRoom = {
+export const USUAL_CAPACITY: EngineCapacity = {
   zones: 9,
   chains: 110,
   nodes: 1100,
@@ -31,7 +31,7 @@ export const USUAL_ROOM: EngineRoom = {
 };
 
 /** What a laid-out model needs. */
-export function roomFor(model: Model, layout: Layout, causes: number): EngineRoom {
+export function capacityFor(model: Model, layout: Layout, causes: number): EngineCapacity {
   const { chains } = layout.network;
   return {
     zones: model.zones.length,
@@ -46,12 +46,12 @@ export function roomFor(model: Model, layout: Layout, causes: number): EngineRoo
 const PARTS = ['zones', 'chains', 'nodes', 'panes', 'openings', 'causes'] as const;
 
 /** Whether all of `needed` fits. */
-export function fits(needed: EngineRoom, room: EngineRoom): boolean {
-  return PARTS.every((part) => needed[part] <= room[part]);
+export function fits(needed: EngineCapacity, capacity: EngineCapacity): boolean {
+  return PARTS.every((part) => needed[part] <= capacity[part]);
 }
 
 /** The larger of both in every part. */
-export function largerRoom(one: EngineRoom, other: EngineRoom): EngineRoom {
+export function largerCapacity(one: EngineCapacity, other: EngineCapacity): EngineCapacity {
   const larger = PARTS.map((part) => [part, Math.max(one[part], other[part])]);
   return Object.fromEntries(larger) as Record<(typeof PARTS)[number], number>;
 }

@@ -1,4 +1,4 @@
-// What drives a zone hour by hour: sun through the panes, spread over the surfaces; sun on outside faces; people
+// Heat that zones gain hour by hour: sun through the panes, spread over the surfaces; sun on outside faces; people
 // and appliances; ground temperatures. Model, layout and climate in; watts on nodes and hubs, written into the
 // stepper each hour. The light of all panes is worked out before the run starts.
 
@@ -6,11 +6,9 @@ import type { Model } from '../../model/model.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
-import type { EngineRoom } from '../layout/engine-room.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
-import { type LightSpread, spreadLight } from './light-spread.ts';
-import { paneLight } from './pane-light.ts';
 import {
   type OutsideSun,
   outsideSunOf,
@@ -18,9 +16,11 @@ import {
   type SheetSun,
   sheetsSun,
   sourcesOf,
-} from './sun-rows.ts';
+} from './hourly-sun.ts';
+import { distributeLight, type LightDistribution } from './light-distribution.ts';
+import { paneLight } from './pane-light.ts';
 
-export interface Drivers {
+export interface HourlyGains {
   /** take a model in; its network is in the stepper */
   load(model: Model, layout: Layout, climate: PreparedClimate): void;
   /** set nodeW, radiant hubW, airGain and ground temperatures for an hour */
@@ -50,42 +50,42 @@ interface GroundWave {
   readonly coldestDay: number;
 }
 
-/** Drivers written onto a stepper, with room for so much; load() before use. */
-export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
-  const perZone = () => new Float64Array(room.zones);
+/** HourlyGains written onto a stepper, with room for so much; load() before use. */
+export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): HourlyGains {
+  const perZone = () => new Float64Array(capacity.zones);
   const given = {
     airGain: perZone(),
     radiantGain: perZone(),
     zoneSun: perZone(),
     floorLight: perZone(),
-    chainSun: new Float64Array(room.chains),
-    outsideSun: new Float64Array(room.chains),
+    chainSun: new Float64Array(capacity.chains),
+    outsideSun: new Float64Array(capacity.chains),
     frameConductance: perZone(),
   };
   const tables = {
     /** people and appliances by zone and place [W] */
-    air: new Float64Array(room.zones * TABLE_PLACES),
-    radiant: new Float64Array(room.zones * TABLE_PLACES),
+    air: new Float64Array(capacity.zones * TABLE_PLACES),
+    radiant: new Float64Array(capacity.zones * TABLE_PLACES),
   };
-  const sourceCount = 3 * room.zones;
+  const sourceCount = 3 * capacity.zones;
   const spread = {
     /** where the nodes of each source begin, and how many there are in all; the nodes and their shares */
     begins: new Int32Array(sourceCount + 1),
-    nodes: new Int32Array(sourceCount * 2 * room.chains),
-    shares: new Float64Array(sourceCount * 2 * room.chains),
+    nodes: new Int32Array(sourceCount * 2 * capacity.chains),
+    shares: new Float64Array(sourceCount * 2 * capacity.chains),
     /** source · zones + zone: share taken up in that zone */
-    zoneShares: new Float64Array(sourceCount * room.zones),
+    zoneShares: new Float64Array(sourceCount * capacity.zones),
   };
   /** faces that are a zone's lit floor: what light on the floor a watt on the node means [1/m²] */
   const floors = {
-    nodes: new Int32Array(room.chains),
-    zones: new Int32Array(room.chains),
-    perWatt: new Float64Array(room.chains),
+    nodes: new Int32Array(capacity.chains),
+    zones: new Int32Array(capacity.chains),
+    perWatt: new Float64Array(capacity.chains),
   };
   /** nodes that the sun reaches, and their chains */
   const lit = {
-    nodes: new Int32Array(room.nodes),
-    chains: new Int32Array(room.nodes),
+    nodes: new Int32Array(capacity.nodes),
+    chains: new Int32Array(capacity.nodes),
   };
   let zones = 0;
   let floorCount = 0;
@@ -114,7 +114,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     for (const { pane, zoneFrom, zoneTo } of layout.panes) {
       if (zoneFrom < 0) given.frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
     }
-    loadSpread(spreadLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)));
+    loadSpread(distributeLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)));
     loadFloors(layout);
     sources = sourcesOf(layout, light, zones);
     sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
@@ -126,7 +126,7 @@ export function createDrivers(room: EngineRoom, stepper: Stepper): Drivers {
     );
   }
 
-  function loadSpread({ nodes, shares, zoneShare }: LightSpread): void {
+  function loadSpread({ nodes, shares, zoneShare }: LightDistribution): void {
     let at = 0;
     nodes.forEach((hit, source) => {
       spread.begins[source] = at;

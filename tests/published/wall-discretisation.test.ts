@@ -1,4 +1,4 @@
-// Layered walls cut into nodes, against the exact 24 h response of ISO 13786: admittance, decrement and time
+// Layered walls divided into nodes, against the exact 24 h response of ISO 13786: admittance, decrement and time
 // shift from the chain's own frequency response (no time-step error), within the node table's error for a
 // third of the penetration depth; and the step response of a closed cube (ISO 13791, conduction set).
 // Sources: wall-response.json (computed, checked two ways); ISO 13791 results from memory, high confidence.
@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Element, Layer, ZoneFace } from '../../src/model/model.ts';
-import { cutElement } from '../../src/network/layout/cut.ts';
+import { discretise } from '../../src/network/layout/discretisation.ts';
 import { compileStepper } from '../../src/network/solver/stepper.ts';
 import { check } from './ledger.ts';
 
@@ -106,15 +106,15 @@ const over = (x: Complex, y: Complex): Complex => {
 };
 
 /** Heat into face b per kelvin of room air, 24 h, nothing behind face a. */
-function admittanceOf(cut: ReturnType<typeof cutElement>, insideResistance: number): number {
+function admittanceOf(cells: ReturnType<typeof discretise>, insideResistance: number): number {
   const omega = (2 * Math.PI) / DAY_S;
-  let pivot: Complex = { re: cut.link[0] ?? 0, im: omega * cut.capacity[0]! };
-  for (let i = 1; i < cut.capacity.length; i++) {
-    const before: Complex = { re: cut.link[i - 1]!, im: 0 };
+  let pivot: Complex = { re: cells.link[0] ?? 0, im: omega * cells.capacity[0]! };
+  for (let i = 1; i < cells.capacity.length; i++) {
+    const before: Complex = { re: cells.link[i - 1]!, im: 0 };
     const carried = over(times(before, before), pivot);
     pivot = {
-      re: before.re + (cut.link[i] ?? 1 / insideResistance) - carried.re,
-      im: omega * cut.capacity[i]! - carried.im,
+      re: before.re + (cells.link[i] ?? 1 / insideResistance) - carried.re,
+      im: omega * cells.capacity[i]! - carried.im,
     };
   }
   const face = over({ re: 1 / insideResistance, im: 0 }, pivot);
@@ -123,13 +123,13 @@ function admittanceOf(cut: ReturnType<typeof cutElement>, insideResistance: numb
 
 /** Steady 24 h response of the chain with room air held at 0: heat to the room per kelvin outdoors, and into it. */
 function responseOf(wall: Periodic): { admittance: number; decrement: number; shiftH: number } {
-  const cut = cutElement(elementOf(wall));
-  const n = cut.capacity.length;
+  const cells = discretise(elementOf(wall));
+  const n = cells.capacity.length;
   const omega = (2 * Math.PI) / DAY_S;
   const outside = wall.Rse > 0 ? 1 / wall.Rse : 1e9;
   const inside = 1 / wall.Rsi;
-  const diagonal: Complex[] = cut.capacity.map((c, i) => ({
-    re: (cut.link[i - 1] ?? outside) + (cut.link[i] ?? inside),
+  const diagonal: Complex[] = cells.capacity.map((c, i) => ({
+    re: (cells.link[i - 1] ?? outside) + (cells.link[i] ?? inside),
     im: omega * c,
   }));
   const solve = (atA: number, atB: number): Complex[] => {
@@ -139,8 +139,8 @@ function responseOf(wall: Periodic): { admittance: number; decrement: number; sh
       im: 0,
     }));
     for (let i = 1; i < n; i++) {
-      const ratio = over({ re: cut.link[i - 1]!, im: 0 }, d[i - 1]!);
-      const shift = times(ratio, { re: cut.link[i - 1]!, im: 0 });
+      const ratio = over({ re: cells.link[i - 1]!, im: 0 }, d[i - 1]!);
+      const shift = times(ratio, { re: cells.link[i - 1]!, im: 0 });
       const carried = times(ratio, rhs[i - 1]!);
       d[i] = { re: d[i]!.re - shift.re, im: d[i]!.im - shift.im };
       rhs[i] = { re: rhs[i]!.re + carried.re, im: rhs[i]!.im + carried.im };
@@ -148,7 +148,7 @@ function responseOf(wall: Periodic): { admittance: number; decrement: number; sh
     const t = rhs.slice();
     t[n - 1] = over(rhs[n - 1]!, d[n - 1]!);
     for (let i = n - 2; i >= 0; i--) {
-      const pulled = times({ re: cut.link[i]!, im: 0 }, t[i + 1]!);
+      const pulled = times({ re: cells.link[i]!, im: 0 }, t[i + 1]!);
       t[i] = over({ re: rhs[i]!.re + pulled.re, im: rhs[i]!.im + pulled.im }, d[i]!);
     }
     return t;
@@ -169,7 +169,7 @@ test('the reference holds its ten walls', () => {
   expect(walls.filter((wall) => wall.decrement_factor > LEAST_DECREMENT).length).toBeGreaterThanOrEqual(7);
 });
 
-describe.each(walls)('$name cut into nodes', (wall) => {
+describe.each(walls)('$name divided into nodes', (wall) => {
   const ours = responseOf(wall);
   const row = (
     quantity: string,
@@ -204,8 +204,8 @@ describe.each(walls)('$name cut into nodes', (wall) => {
 describe.each(walls)('$name with ground or nothing behind it', (wall) => {
   test('its coarser cells answer the room as fine ones do', () => {
     const element: Element = { ...elementOf(wall), a: { kind: 'adiabatic' } };
-    const ours = admittanceOf(cutElement(element), wall.Rsi);
-    const fine = admittanceOf(cutElement(element, FINE_CELLS), wall.Rsi);
+    const ours = admittanceOf(discretise(element), wall.Rsi);
+    const fine = admittanceOf(discretise(element, FINE_CELLS), wall.Rsi);
     expect(Math.abs(ours / fine - 1)).toBeLessThan(ADMITTANCE_REL);
   });
 });
@@ -266,14 +266,14 @@ describe.each(CUBE.map((entry, i) => ({ ...entry, number: i + 1 })))(
       })),
     };
     test('room air follows the published rise', () => {
-      const cut = cutElement(element, FINE_CELLS);
+      const cells = discretise(element, FINE_CELLS);
       const stepper = compileStepper(
         {
           chains: [
             {
               id: 'face',
-              capacity: cut.capacity,
-              link: cut.link,
+              capacity: cells.capacity,
+              link: cells.link,
               a: { boundary: 8, hubs: [] },
               b: { boundary: 0, hubs: [{ hub: 0, conductance: 2.5 }] },
             },
