@@ -5,7 +5,8 @@
 import type { ZoneYear } from '../network/year.ts';
 import { hoursByMonth } from '../outcomes/calendar.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
-import { isoSaturationPressure } from '../physics/surface-humidity.ts';
+import { AIR_HEAT_CAPACITY } from '../physics/constants.ts';
+import { saturationPressureHeld } from '../physics/moist-air.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import type { Context } from './context.ts';
 import { monthsThatMatter } from './rules/season.ts';
@@ -43,8 +44,6 @@ export interface Trace {
   readonly text: string;
 }
 
-/** Heat capacity of air by volume [J/(m³·K)] at room temperature and sea level; enough for a mean flow. */
-const AIR_J_PER_M3K = 1206;
 /** Hours so near the coldest belong to it [K]. House rule. */
 const NEAR_COLDEST_K = 1;
 /** Humidity against a surface above which mould grows on sensitive materials: VTT model, about 0.8 at 20 °C. */
@@ -111,8 +110,8 @@ function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: numb
       return (hour) => year.relativeHumidity[hour]! > outcome.humidLimit;
     case 'mouldIndex':
       return (hour) => {
-        const vapour = year.relativeHumidity[hour]! * isoSaturationPressure(year.airC[hour]!);
-        return vapour > MOULD_SURFACE_RH * isoSaturationPressure(year.cornerC[hour]!);
+        const vapour = year.relativeHumidity[hour]! * saturationPressureHeld(year.airC[hour]!);
+        return vapour > MOULD_SURFACE_RH * saturationPressureHeld(year.cornerC[hour]!);
       };
     case 'heatingKWh':
       return (hour) => year.heatingW[hour]! > 0;
@@ -140,7 +139,7 @@ function flowsIn(
   for (const hour of behind) {
     sun += zoneYear.solarW[hour]!;
     heater += zoneYear.heatingW[hour]!;
-    const perK = (zoneYear.ventAch[hour]! * volumeM3 * AIR_J_PER_M3K) / 3600;
+    const perK = (zoneYear.ventAch[hour]! * volumeM3 * AIR_HEAT_CAPACITY) / 3600;
     air += perK * (climate.year.dryBulbC[hour]! - zoneYear.airC[hour]!);
   }
   const people = year.heat.find((row) => row.zone === zone && row.cause === PEOPLE);

@@ -3,6 +3,7 @@
 // Each hour renews films, sun and set-points; each step renews air flows and water, then steps the network.
 
 import type { Model } from '../model/model.ts';
+import { GAS_CONSTANT_AIR, ROOM_AIR_K, SPECIFIC_HEAT_AIR } from '../physics/constants.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { createAirFlow } from './air/air-flow.ts';
@@ -20,7 +21,7 @@ import {
   largerCapacity,
   USUAL_CAPACITY,
 } from './layout/engine-capacity.ts';
-import { AIR_SPECIFIC_HEAT, airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
+import { airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
@@ -60,7 +61,7 @@ let engine: Engine | null = null;
  * @returns the hourly year with its books
  */
 export function simulate(model: Model, climate: PreparedClimate, options: SimulateOptions = {}): Year {
-  const layout = layOut(model, climate.year.pressurePa[0]! / (287.05 * 293.15));
+  const layout = layOut(model, climate.year.pressurePa[0]! / (GAS_CONSTANT_AIR * ROOM_AIR_K));
   const needed = capacityFor(model, layout, moistureCauses(model).length);
   if (engine === null || !fits(needed, engine.capacity)) {
     engine = createEngine(largerCapacity(needed, engine?.capacity ?? USUAL_CAPACITY));
@@ -198,10 +199,10 @@ function createEngine(capacity: EngineCapacity): Engine {
     const count = zones;
     for (let z = 0; z < count; z++) {
       const air = airHub(z, count);
-      hubBoundary[air] = outdoors[z]! * AIR_SPECIFIC_HEAT + frameConductance[z]!;
+      hubBoundary[air] = outdoors[z]! * SPECIFIC_HEAT_AIR + frameConductance[z]!;
       for (let y = 0; y < count; y++) {
         if (y === z) continue;
-        hubLink[air * 2 * count + airHub(y, count)] = between[z * count + y]! * AIR_SPECIFIC_HEAT;
+        hubLink[air * 2 * count + airHub(y, count)] = between[z * count + y]! * SPECIFIC_HEAT_AIR;
       }
     }
   }

@@ -1,7 +1,8 @@
 // Another way to beam irradiance from global alone, kept beside the diffuse split as a second opinion.
 // Source: Maxwell, A quasi-physical model for converting hourly global horizontal to direct normal insolation,
 // SERI/TR-215-3087, 1987 (DISC).
-import { extraterrestrialNormal, SOLAR_CONSTANT } from './extraterrestrial.ts';
+import { SEA_LEVEL_PRESSURE, SOLAR_CONSTANT } from './constants.ts';
+import { extraterrestrialNormal } from './extraterrestrial.ts';
 import { requireRange } from './require-range.ts';
 
 /** The model's own solar constant [W/m²]. */
@@ -31,7 +32,7 @@ export function discBeamNormal(
   const kt = Math.min(global / (extra * Math.max(cosZenith, 0.065)), 1);
   // Kasten 1966, the air mass the model was fitted with.
   const airMass = Math.min(
-    (1 / (cosZenith + 0.15 * (93.885 - zenithDeg) ** -1.253)) * (pressurePa / 101_325),
+    (1 / (cosZenith + 0.15 * (93.885 - zenithDeg) ** -1.253)) * (pressurePa / SEA_LEVEL_PRESSURE),
     12,
   );
   const [a, b, c] = kt <= 0.6 ? cloudyTerms(kt) : clearTerms(kt);

@@ -2,9 +2,8 @@
 // high vent in the wall between them. In: opening, two air temperatures. Out: flow each way in m³/s (what goes one
 // way comes back the other), and the heat and vapour that ride on it. Method: Bernoulli flow either side of the
 // neutral level, uniform air in each zone (Brown and Solvason 1962; the form of BS 5925:1991).
-import { effectiveArea, GRAVITY, stackFlow } from './openings.ts';
-
-const KELVIN = 273.15;
+import { GRAVITY, ZERO_CELSIUS_K } from './constants.ts';
+import { effectiveArea, stackFlow } from './openings.ts';
 
 /**
  * Exchange through a doorway, each direction.
@@ -28,7 +27,7 @@ export function doorwayExchange(
   temp2C: number,
   dischargeCoefficient: number,
 ): number {
-  const meanTempK = 0.5 * (temp1C + temp2C) + KELVIN;
+  const meanTempK = 0.5 * (temp1C + temp2C) + ZERO_CELSIUS_K;
   return (
     (dischargeCoefficient / 3) *
     widthM *
@@ -67,7 +66,7 @@ export function pairedVentExchange(
  * @param flowM3S flow each way [m³/s]; ≥ 0
  * @param temp1C air of the giving zone [°C]
  * @param temp2C air of the taking zone [°C]
- * @param airHeatCapacity ρcp of the air [J/(m³·K)]; 1206 at sea level, 20 °C
+ * @param airHeatCapacity ρcp of the air [J/(m³·K)]; `AIR_HEAT_CAPACITY` at sea level, 20 °C
  * @returns heat into zone 2, negative when it is the warmer [W]
  */
 export function exchangeHeat(

@@ -1,10 +1,8 @@
 // Sunshine above the atmosphere: day of the year in, irradiance normal to the beam out.
 // Source: Spencer, Fourier series representation of the position of the sun, Search 2(5), 1971, with the solar
 // constant 1366.1 W/m² of ASTM E490 (1361 W/m² would lower a year's tilted sky irradiance by 0.015 %).
+import { SOLAR_CONSTANT } from './constants.ts';
 import { requireRange } from './require-range.ts';
-
-/** Solar constant [W/m²], ASTM E490-00a. */
-export const SOLAR_CONSTANT = 1366.1;
 
 /**
  * Extraterrestrial irradiance normal to the sun's rays.

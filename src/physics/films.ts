@@ -1,8 +1,9 @@
 // Surface films: what stands between a surface and the air and surroundings it faces. Wind, direction of heat flow and
 // temperature in; convective and radiative coefficients out, W/(m²·K).
 // Source: ISO 6946:2017 annex C (from memory, high confidence).
+
+import { STEFAN_BOLTZMANN } from './constants.ts';
 import { requireRange } from './require-range.ts';
-import { STEFAN_BOLTZMANN } from './sky-temperature.ts';
 
 export type HeatFlow = 'up' | 'horizontal' | 'down';
 

@@ -2,8 +2,8 @@
 // Convection grows as the pane leans, so leaning glass loses more heat than upright glass.
 // Source: EN 673:2011, its Nusselt constants for upright, 45° and flat glazing and its gas table (from memory: air and
 // argon high confidence, krypton medium). Heat flowing down (warm pane above): ISO 15099, Nu = 1 + (Nu₉₀ − 1) sin β.
+import { GRAVITY, STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
-import { STEFAN_BOLTZMANN } from './sky-temperature.ts';
 
 export type GapGas = 'air' | 'argon' | 'krypton';
 
@@ -79,8 +79,6 @@ const NUSSELT = [
   { tiltDeg: 90, factor: 0.035, exponent: 0.38 },
 ] as const;
 
-const GRAVITY = 9.81;
-
 /**
  * Conductance of a gas gap.
  *
@@ -97,7 +95,7 @@ export function gapConductance(gap: GasGap): GapConductance {
   requireRange('emissivity1', gap.emissivity1, 0.01, 1, '');
   requireRange('emissivity2', gap.emissivity2, 0.01, 1, '');
   const data = mixture(gap.gas, gap.fill ?? 1);
-  const aboveZero = gap.meanTempK - 273.15;
+  const aboveZero = gap.meanTempK - ZERO_CELSIUS_K;
   const conductivity = data.conductivity0 + data.conductivitySlope * aboveZero;
   const convective = (nusselt(gap, data, conductivity) * conductivity) / gap.widthM;
   const exchange = 1 / (1 / gap.emissivity1 + 1 / gap.emissivity2 - 1);
@@ -123,7 +121,7 @@ function mixture(gas: GapGas, fill: number): GasData {
 
 /** Nusselt number, at least 1 (still gas). */
 function nusselt(gap: GasGap, data: GasData, conductivity: number): number {
-  const viscosity = data.viscosity0 + data.viscositySlope * (gap.meanTempK - 273.15);
+  const viscosity = data.viscosity0 + data.viscositySlope * (gap.meanTempK - ZERO_CELSIUS_K);
   const density = (data.density10 * 283.15) / gap.meanTempK;
   const grashof =
     (GRAVITY * gap.widthM ** 3 * Math.abs(gap.deltaTempK) * density ** 2) / (gap.meanTempK * viscosity ** 2);

@@ -2,28 +2,18 @@
 // Ideal gases without enhancement factor. Relative humidity and dew point are over WATER at every temperature, as
 // weather files count them; only the wet bulb, which freezes, goes by ASHRAE with ice.
 // Sources: WMO-No. 8 (saturation), ASHRAE Fundamentals 2017 chapter 1 (mixture), ISO 13788 (vapour content).
+import { GAS_CONSTANT_AIR, SPECIFIC_HEAT_AIR, VAPOUR_MASS_RATIO, ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
 import { saturationPressureAshrae } from './saturation-pressure.ts';
 
 /** Measured against IAPWS-IF97 saturation pressure from 0 to 60 °C in tests/physics/moist-air.test.ts. */
 export const SATURATION_PRESSURE_MAX_REL_ERROR = 0.0032;
 
-/** Molar mass of water over that of dry air, ASHRAE 2017. */
-const MASS_RATIO = 0.621945;
-
-/** Gas constant of dry air [J/(kg·K)], ASHRAE 2017. */
-const GAS_CONSTANT_AIR = 287.042;
-
-/** Specific heat of dry air at constant pressure [J/(kg·K)], ASHRAE. */
-export const SPECIFIC_HEAT_AIR = 1006;
-
 /** Specific heat of water vapour [J/(kg·K)], ASHRAE. */
 export const SPECIFIC_HEAT_VAPOUR = 1860;
 
 /** Heat of vaporisation of water at 0 °C [J/kg], ASHRAE. */
 export const LATENT_HEAT_0C = 2_501_000;
-
-const ZERO_C = 273.15;
 
 /**
  * Saturation vapour pressure over liquid water.
@@ -44,6 +34,12 @@ export function saturationPressure(tempC: number): number {
 /** saturationPressure for loops that keep to its range themselves: no guard. */
 export function saturationPressureUnchecked(tempC: number): number {
   return 611.2 * Math.exp((17.62 * tempC) / (243.12 + tempC));
+}
+
+/** Slope of `saturationPressure` [Pa/K] at an air temperature [°C]: its derivative. Every time step: no guards. */
+export function saturationSlope(tempC: number): number {
+  const span = 243.12 + tempC;
+  return (saturationPressureUnchecked(tempC) * 17.62 * 243.12) / (span * span);
 }
 
 /** A temperature held to what the saturation formula was fitted for [°C]; rooms beyond it have other worries. */
@@ -85,7 +81,7 @@ export function dewPointUnchecked(vapourPressure: number): number {
 export function humidityRatio(vapourPressure: number, pressure: number): number {
   requireRange('pressure', pressure, 20_000, 120_000, 'Pa');
   requireRange('vapourPressure', vapourPressure, 0, 0.9 * pressure, 'Pa');
-  return (MASS_RATIO * vapourPressure) / (pressure - vapourPressure);
+  return (VAPOUR_MASS_RATIO * vapourPressure) / (pressure - vapourPressure);
 }
 
 /**
@@ -98,7 +94,7 @@ export function humidityRatio(vapourPressure: number, pressure: number): number 
 export function vapourPressureFromRatio(ratio: number, pressure: number): number {
   requireRange('ratio', ratio, 0, 5, 'kg/kg');
   requireRange('pressure', pressure, 20_000, 120_000, 'Pa');
-  return (ratio * pressure) / (MASS_RATIO + ratio);
+  return (ratio * pressure) / (VAPOUR_MASS_RATIO + ratio);
 }
 
 /**
@@ -143,7 +139,8 @@ export function airDensity(tempC: number, ratio: number, pressure: number): numb
   requireRange('tempC', tempC, -100, 100, '°C');
   requireRange('ratio', ratio, 0, 1, 'kg/kg');
   requireRange('pressure', pressure, 20_000, 120_000, 'Pa');
-  const volumePerDryKg = (GAS_CONSTANT_AIR * (tempC + ZERO_C) * (1 + ratio / MASS_RATIO)) / pressure;
+  const volumePerDryKg =
+    (GAS_CONSTANT_AIR * (tempC + ZERO_CELSIUS_K) * (1 + ratio / VAPOUR_MASS_RATIO)) / pressure;
   return (1 + ratio) / volumePerDryKg;
 }
 

@@ -2,21 +2,14 @@
 // Out: volume flow in m³/s, always a magnitude: the same air goes in as out, and swapping inside and outside
 // changes its direction only. Method: BS 5925:1991 (code of practice, natural ventilation) and ASHRAE Fundamentals,
 // ventilation and infiltration; both from memory, high confidence. Functions marked "every time step" have no guards.
+import { GRAVITY, ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
-
-/** Acceleration of gravity, m/s²: the standard's rounded value, which its worked numbers use. */
-export const GRAVITY = 9.81;
-
-/** ρcp of sea-level air at 20 °C, J/(m³·K): 1.2 kg/m³ × 1005 J/(kg·K). In proportion to air pressure elsewhere. */
-export const AIR_HEAT_CAPACITY = 1206;
 
 /** Discharge coefficient of a sharp-edged opening [–]: BS 5925. ASHRAE uses 0.65 where air does not mix at the edge. */
 export const SHARP_EDGE_DISCHARGE = 0.61;
 
 /** Free-area factor of an insect screen [–]: 0.5 (fine) to 0.65; growers' handbooks, from memory, medium confidence. */
 export const INSECT_SCREEN_FACTOR = 0.55;
-
-const KELVIN = 273.15;
 
 /**
  * Area that stands for two openings in series: 1/A² = 1/A₁² + 1/A₂².
@@ -53,7 +46,7 @@ export function stackFlow(
   tempOutC: number,
   dischargeCoefficient: number,
 ): number {
-  const meanTempK = 0.5 * (tempInC + tempOutC) + KELVIN;
+  const meanTempK = 0.5 * (tempInC + tempOutC) + ZERO_CELSIUS_K;
   return (
     dischargeCoefficient *
     effectiveAreaM2 *
@@ -84,7 +77,7 @@ export function neutralLevelFlow(
   tempOutC: number,
   dischargeCoefficient: number,
 ): number {
-  const drive = (2 * GRAVITY * heightM * Math.abs(tempInC - tempOutC)) / (tempInC + KELVIN);
+  const drive = (2 * GRAVITY * heightM * Math.abs(tempInC - tempOutC)) / (tempInC + ZERO_CELSIUS_K);
   return dischargeCoefficient * areaM2 * Math.sqrt(drive);
 }
 
@@ -110,7 +103,7 @@ export function singleSidedStackFlow(
   tempOutC: number,
   dischargeCoefficient: number,
 ): number {
-  const meanTempK = 0.5 * (tempInC + tempOutC) + KELVIN;
+  const meanTempK = 0.5 * (tempInC + tempOutC) + ZERO_CELSIUS_K;
   return (
     (dischargeCoefficient / 3) *
     areaM2 *

@@ -1,6 +1,7 @@
 // Saturation vapour pressure over ice and water and its inverse; the simulation itself uses the shorter formula over
 // water of moist-air.ts, surface checks that of surface-humidity.ts. Temperatures in, pascals out, and back.
 // Source: ASHRAE Fundamentals 2017 chapter 1, equations 5 (ice) and 6 (water).
+import { ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
 
 /** Triple point of water [°C]: ice below, water above. */
@@ -23,7 +24,7 @@ const WATER = [-5.8002206e3, 1.3914993, -4.8640239e-2, 4.1764768e-5, -1.4452093e
  */
 export function saturationPressureAshrae(tempC: number): number {
   requireRange('tempC', tempC, -100, 200, '°C');
-  const t = tempC + 273.15;
+  const t = tempC + ZERO_CELSIUS_K;
   if (tempC <= TRIPLE_POINT_C) {
     const [c0, c1, c2, c3, c4, c5, c6] = ICE;
     return Math.exp(c0 / t + c1 + t * (c2 + t * (c3 + t * (c4 + t * c5))) + c6 * Math.log(t));

@@ -2,10 +2,8 @@
 // temperature of a black dome that radiates as much, out. Temperatures are air temperatures at screen height.
 // Sources: Berdahl and Martin, Emissivity of clear skies, Solar Energy 32, 1984; Martin and Berdahl,
 // Characteristics of infrared sky radiation, Solar Energy 33, 1984 (clouds); Clark and Allen 1978.
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
-
-/** Stefan–Boltzmann constant [W m⁻² K⁻⁴], CODATA 2018. */
-export const STEFAN_BOLTZMANN = 5.670374419e-8;
 
 /**
  * Share of the gap between the clear sky and a black one that a full opaque cover closes: cloud emissivity times
@@ -13,8 +11,6 @@ export const STEFAN_BOLTZMANN = 5.670374419e-8;
  * files count opaque cover, which is mostly low cloud.
  */
 export const CLOUD_EFFECT = 0.9;
-
-const ZERO_C = 273.15;
 
 /**
  * Emissivity of the clear sky, hemispherical.
@@ -70,7 +66,7 @@ export function skyEmissivity(
 export function skyDomeTempC(dryBulbC: number, emissivity: number): number {
   requireRange('dryBulbC', dryBulbC, -90, 60, '°C');
   requireRange('emissivity', emissivity, 0, 1.2, '');
-  return emissivity ** 0.25 * (dryBulbC + ZERO_C) - ZERO_C;
+  return emissivity ** 0.25 * (dryBulbC + ZERO_CELSIUS_K) - ZERO_CELSIUS_K;
 }
 
 /**
@@ -103,7 +99,7 @@ export function skyTemperatureC(
  */
 export function skyTemperatureFromLongwaveC(skyLongwave: number): number {
   requireRange('skyLongwave', skyLongwave, 20, 700, 'W/m²');
-  return (skyLongwave / STEFAN_BOLTZMANN) ** 0.25 - ZERO_C;
+  return (skyLongwave / STEFAN_BOLTZMANN) ** 0.25 - ZERO_CELSIUS_K;
 }
 
 /**
@@ -120,7 +116,7 @@ export function clarkAllenEmissivity(dewPointC: number, cloudFraction: number): 
   requireRange('dewPointC', dewPointC, -60, 50, '°C');
   requireRange('cloudFraction', cloudFraction, 0, 1, '');
   const n = 10 * cloudFraction;
-  const clear = 0.787 + 0.764 * Math.log((dewPointC + ZERO_C) / ZERO_C);
+  const clear = 0.787 + 0.764 * Math.log((dewPointC + ZERO_CELSIUS_K) / ZERO_CELSIUS_K);
   return Math.min(clear * (1 + 0.0224 * n - 0.0035 * n ** 2 + 0.00028 * n ** 3), 1);
 }
 
@@ -135,5 +131,5 @@ export function clarkAllenEmissivity(dewPointC: number, cloudFraction: number): 
  */
 export function swinbankSkyC(dryBulbC: number): number {
   requireRange('dryBulbC', dryBulbC, -60, 60, '°C');
-  return 0.0552 * (dryBulbC + ZERO_C) ** 1.5 - ZERO_C;
+  return 0.0552 * (dryBulbC + ZERO_CELSIUS_K) ** 1.5 - ZERO_CELSIUS_K;
 }

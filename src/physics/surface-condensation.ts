@@ -2,7 +2,7 @@
 // settles, its latent heat, and how much a pane holds before it runs. Method: the Lewis relation between heat and
 // mass transfer (from memory, high confidence). Absolute humidity in g/m³; a gain to the pane is positive.
 
-import { AIR_HEAT_CAPACITY } from './openings.ts';
+import { AIR_HEAT_CAPACITY } from './constants.ts';
 
 /** Lewis number of vapour in air to the power 2/3 [–]. */
 const LEWIS_FACTOR = 0.92;

@@ -2,10 +2,8 @@
 // temperatures, vapour pressures, U-values. Out: dew point, surface humidity, the temperature factor fRsi a detail has
 // and the one it needs, month by month. Method: ISO 13788 (hygrothermal performance of building components), formulas
 // from memory, high confidence. Relative humidity is a fraction 0–1; below 0 °C it counts over ice.
+import { GAS_CONSTANT_VAPOUR, ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
-
-/** Gas constant of water vapour, J/(kg·K). Source: ISO 13788, rounded 461.495. */
-const VAPOUR_GAS_CONSTANT = 461.5;
 
 /** Surface humidity above which a month counts as a risk of mould [–]: ISO 13788; frames are judged at 1 (condensation). */
 export const MOULD_SURFACE_HUMIDITY = 0.8;
@@ -55,19 +53,19 @@ export function isoDewPoint(vapourPressurePa: number): number {
 }
 
 /**
- * Mass of vapour in a cubic metre: v = 1000 · p / (461.5 · T). Every time step: no guards.
+ * Mass of vapour in a cubic metre: v = 1000 · p / (R · T), R of vapour. Every time step: no guards.
  *
  * @param vapourPressurePa [Pa]
  * @param tempC of the air [°C]
  * @returns absolute humidity [g/m³]
  */
 export function vapourDensity(vapourPressurePa: number, tempC: number): number {
-  return (1000 * vapourPressurePa) / (VAPOUR_GAS_CONSTANT * (tempC + 273.15));
+  return (1000 * vapourPressurePa) / (GAS_CONSTANT_VAPOUR * (tempC + ZERO_CELSIUS_K));
 }
 
 /** Inverse of `vapourDensity`: absolute humidity [g/m³] at tempC [°C] to vapour pressure [Pa]. Every time step: no guards. */
 export function densityPressure(vapour: number, tempC: number): number {
-  return (vapour * VAPOUR_GAS_CONSTANT * (tempC + 273.15)) / 1000;
+  return (vapour * GAS_CONSTANT_VAPOUR * (tempC + ZERO_CELSIUS_K)) / 1000;
 }
 
 /** Temperature of a surface from its factor: Te + fRsi · (Ti − Te) [°C]. Every time step: no guards. */

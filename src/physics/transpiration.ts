@@ -3,8 +3,8 @@
 // follows the deficit and the part that does not, so that a humidity balance can take it implicitly.
 // Method: Penman–Monteith with a leaf boundary layer (the greenhouse form of 1987, tomato coefficients); a two-term
 // form (1994); the Priestley–Taylor ceiling (1972). Formulas from memory, medium confidence; pressures in Pa.
-import { SEA_LEVEL_PRESSURE } from './altitude.ts';
-import { AIR_HEAT_CAPACITY } from './openings.ts';
+import { AIR_HEAT_CAPACITY, PSYCHROMETRIC_SEA_LEVEL, SEA_LEVEL_PRESSURE } from './constants.ts';
+import { saturationSlope } from './moist-air.ts';
 import { requireRange } from './require-range.ts';
 
 /** Boundary-layer resistance of a leaf in a sunspace's slow air, s/m: 200–300. */
@@ -21,9 +21,6 @@ const OPEN_STOMATA = 82;
 
 /** The deficit can close stomata by no more than this factor [–]. */
 const MAX_DEFICIT_FACTOR = 5.8;
-
-/** γ at sea level, Pa/K; like ρcp it shrinks with air pressure. */
-const PSYCHROMETRIC_SEA_LEVEL = 66;
 
 /**
  * Net radiation a canopy absorbs: G · (1 − e^(−0.7·LAI)) · (1 − albedo). Every time step: no guards.
@@ -56,12 +53,6 @@ export function leafResistance(netRadiation: number, leafAreaIndex: number, vpdP
   return ((OPEN_STOMATA * (perLeaf + 4.3)) / (perLeaf + 0.54)) * Math.min(closing, MAX_DEFICIT_FACTOR);
 }
 
-/** Slope of the saturation curve at an air temperature [°C], Pa/K. FAO-56 equation 13. Every time step: no guards. */
-export function slopePaPerK(tempC: number): number {
-  const span = tempC + 237.3;
-  return (4098 * 610.8 * Math.exp((17.27 * tempC) / span)) / (span * span);
-}
-
 /**
  * The part of canopy evaporation that radiation drives: Δ·Rn / D, D = Δ + γ·(1 + ri/rb).
  * Every time step: no guards.
@@ -80,7 +71,7 @@ export function canopyConstant(
   leafResistanceSM: number,
   pressurePa: number = SEA_LEVEL_PRESSURE,
 ): number {
-  const slope = slopePaPerK(tempC);
+  const slope = saturationSlope(tempC);
   return (slope * netRadiation) / (slope + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa));
 }
 
@@ -98,7 +89,7 @@ export function canopyPerPascal(
   pressurePa: number = SEA_LEVEL_PRESSURE,
 ): number {
   const airHeat = (AIR_HEAT_CAPACITY * pressurePa) / SEA_LEVEL_PRESSURE;
-  const denominator = slopePaPerK(tempC) + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa);
+  const denominator = saturationSlope(tempC) + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa);
   return (2 * leafAreaIndex * airHeat) / (boundaryResistance * denominator);
 }
 
@@ -205,6 +196,6 @@ export function twoTermTranspiration(
  */
 export function priestleyTaylor(tempC: number, available: number): number {
   requireRange('tempC', tempC, -20, 60, '°C');
-  const slope = slopePaPerK(tempC);
+  const slope = saturationSlope(tempC);
   return (1.26 * slope * available) / (slope + PSYCHROMETRIC_SEA_LEVEL);
 }

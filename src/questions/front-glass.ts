@@ -5,8 +5,8 @@
 
 import type { Model, Pane } from '../model/model.ts';
 import type { Year } from '../network/year.ts';
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../physics/constants.ts';
 import { alamdariHammond, buoyancy } from '../physics/convection.ts';
-import { STEFAN_BOLTZMANN } from '../physics/sky-temperature.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS, monthOfHour } from '../weather/typical-year.ts';
 
@@ -19,7 +19,6 @@ export interface FrontGlass {
   readonly nightLossKWh: readonly number[];
 }
 
-const KELVIN = 273.15;
 const WATTS_PER_KW = 1000;
 
 /** Sun and night loss of all panes whose id begins with 'front'. */
@@ -51,7 +50,7 @@ function fluxToPane(pane: Pane, airC: number, radiantC: number, innerC: number):
   const faceTiltDeg = 180 - pane.tiltDeg;
   const difference = innerC - airC;
   const convection = alamdariHammond(buoyancy(faceTiltDeg, difference), Math.abs(difference), 2.5);
-  const meanK = (innerC + radiantC) / 2 + KELVIN;
+  const meanK = (innerC + radiantC) / 2 + ZERO_CELSIUS_K;
   const radiation = pane.glass.insideEmissivity * 4 * STEFAN_BOLTZMANN * meanK ** 3;
   const both = convection + radiation;
   const toward = (convection * airC + radiation * radiantC) / both;

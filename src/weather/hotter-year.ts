@@ -6,6 +6,7 @@
 // saturation (Held and Soden 2006; IPCC AR6 WG1, chapter 8), so the dew point rises nearly as much as the air. A heat
 // wave keeps the DEW POINT: such a spell is dry air heated over dry ground, no new water comes with it.
 // Sun, wind and cloud stay as they are; the sky's long-wave radiation follows the air's temperature and humidity.
+import { ZERO_CELSIUS_K } from '../physics/constants.ts';
 import { relativeHumidity, saturationPressure } from '../physics/moist-air.ts';
 import { requireRange } from '../physics/require-range.ts';
 import { skyEmissivity } from '../physics/sky-temperature.ts';
@@ -13,8 +14,6 @@ import { MONTH_NAMES } from './assembly/assembled-year.ts';
 import { dewPointFromHumidity } from './assembly/humidity.ts';
 import { smoothDays } from './synthetic/month-curve.ts';
 import { HOURS, type Hotter, MONTH_START_HOUR, monthOfHour, type TypicalYear } from './typical-year.ts';
-
-const ZERO_C = 273.15;
 
 /** Twelve equal shifts [K]. */
 export function uniformShift(shiftK: number): readonly number[] {
@@ -157,7 +156,7 @@ function followedLongwave(year: TypicalYear, air: Pick<TypicalYear, 'dryBulbC' |
   return year.skyLongwave!.map((measured, hour) => {
     const model = (dryC: number, dewC: number) =>
       skyEmissivity(dewC, (hour % 24) + 0.5, year.pressurePa[hour]!, year.skyCover[hour]!) *
-      (dryC + ZERO_C) ** 4;
+      (dryC + ZERO_CELSIUS_K) ** 4;
     const before = model(year.dryBulbC[hour]!, year.dewPointC[hour]!);
     return measured * (model(air.dryBulbC[hour]!, air.dewPointC[hour]!) / before);
   });

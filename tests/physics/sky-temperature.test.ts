@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
+import { STEFAN_BOLTZMANN } from '../../src/physics/constants.ts';
 import {
   clarkAllenEmissivity,
   clearSkyEmissivity,
-  STEFAN_BOLTZMANN,
   skyEmissivity,
   skyTemperatureC,
   skyTemperatureFromLongwaveC,

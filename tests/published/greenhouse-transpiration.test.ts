@@ -1,6 +1,6 @@
 // Source: Penman–Monteith for canopies under glass (1987 form), the two-term form (1994) and the Priestley–Taylor ceiling
 // (1972); formulas from memory, medium confidence. Rows are computed from them with air constants the source table
-// leaves open (ρcp 1206 here, about 1212 J/(m³K) there), which moves a row by up to 0.5 W/m².
+// leaves open: ρcp of sea-level air is 1206 to 1212 J/(m³K), half a percent, as it is rounded.
 import { test } from 'vitest';
 import { isoSaturationPressure } from '../../src/physics/surface-humidity.ts';
 import {
@@ -13,7 +13,10 @@ import {
 } from '../../src/physics/transpiration.ts';
 import { check } from './ledger.ts';
 
-const ALLOWED = { watts: 0.5, grams: 0.75, resistance: 0.5, twoTerm: 0.2, twoTermGrams: 0.5 };
+const ALLOWED = { resistance: 0.5, twoTerm: 0.2, twoTermGrams: 0.5 };
+
+/** Half the last digit of the row, and the half percent that the source leaves open. */
+const withinAirConstants = (row: number) => 0.05 + 0.005 * row;
 
 test('Penman–Monteith under glass meets its worked rows', () => {
   const rows = [
@@ -44,7 +47,7 @@ test('Penman–Monteith under glass meets its worked rows', () => {
       quantity: 'latent heat',
       reference: watts,
       ours: heat,
-      allowed: ALLOWED.watts,
+      allowed: withinAirConstants(watts),
       unit: 'W/m²',
     });
     check({
@@ -52,7 +55,7 @@ test('Penman–Monteith under glass meets its worked rows', () => {
       quantity: 'water',
       reference: grams,
       ours: (3600 * heat) / EVAPORATION_HEAT,
-      allowed: ALLOWED.grams,
+      allowed: withinAirConstants(grams),
       unit: 'g/(m²h)',
     });
   }

@@ -6,10 +6,10 @@ import type { Element, Film, GlassSystem, Model, Pane } from '../../src/model/mo
 import { always } from '../../src/network/hour/clock.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
+import { STEFAN_BOLTZMANN } from '../../src/physics/constants.ts';
 import { outsideConvection } from '../../src/physics/films.ts';
 import { gapConductance } from '../../src/physics/gas-gap.ts';
 import { BARE_EMISSIVITY, glazingUValue } from '../../src/physics/glass-u-value.ts';
-import { STEFAN_BOLTZMANN } from '../../src/physics/sky-temperature.ts';
 import { windAtHeight } from '../../src/physics/wind-profile.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR } from '../../src/weather/typical-year.ts';

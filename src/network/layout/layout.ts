@@ -4,11 +4,10 @@
 // air, whose flows change with every trial.
 
 import type { Element, Face, Model, Pane } from '../../model/model.ts';
+import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import type { Chain, ChainEnd, LinearNetwork } from '../solver/linear-network.ts';
 import { type Discretisation, discretise } from './discretisation.ts';
 
-/** Dry air with a little vapour, at room temperature [J/(kg·K)] */
-export const AIR_SPECIFIC_HEAT = 1006;
 const GLASS_DENSITY = 2500;
 const GLASS_SPECIFIC_HEAT = 750;
 
@@ -93,7 +92,7 @@ export function layOut(model: Model, airDensity: number): Layout {
     ...zoneIds.map((id) => ({ id: `${id} radiant`, capacity: 0, boundary: 0 })),
     ...model.zones.map((zone) => ({
       id: `${zone.id} air`,
-      capacity: zone.volumeM3 * airDensity * AIR_SPECIFIC_HEAT + zone.furnitureCapacity,
+      capacity: zone.volumeM3 * airDensity * SPECIFIC_HEAT_AIR + zone.furnitureCapacity,
       boundary: 0,
     })),
   ];

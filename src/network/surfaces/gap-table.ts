@@ -3,10 +3,10 @@
 // Error: below 1 % of gas-gap.ts within the table (tests/network/surfaces/gap-table.test.ts); beyond its edges the edge.
 
 import type { GlassSystem } from '../../model/model.ts';
+import { ZERO_CELSIUS_K } from '../../physics/constants.ts';
 import { gapConductance } from '../../physics/gas-gap.ts';
 import { BARE_EMISSIVITY } from '../../physics/glass-u-value.ts';
 
-const KELVIN = 273.15;
 /** [°C] */
 const LOWEST_MEAN = -50;
 const MEAN_STEP = 5;
@@ -36,7 +36,7 @@ export function gapTable(glass: GlassSystem, tiltDeg: number): GapTable {
         gas,
         widthM: gapM,
         tiltDeg,
-        meanTempK: LOWEST_MEAN + m * MEAN_STEP + KELVIN,
+        meanTempK: LOWEST_MEAN + m * MEAN_STEP + ZERO_CELSIUS_K,
         deltaTempK: LOWEST_DELTA + d * DELTA_STEP,
         emissivity1: BARE_EMISSIVITY,
         emissivity2: gapEmissivity,

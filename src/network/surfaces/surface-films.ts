@@ -5,8 +5,8 @@
 // The two loops run 9000 times a year over every face, so they work on flat arrays, kept in locals, and call nothing.
 
 import type { Film, Model } from '../../model/model.ts';
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../../physics/constants.ts';
 import { outsideConvection } from '../../physics/films.ts';
-import { STEFAN_BOLTZMANN } from '../../physics/sky-temperature.ts';
 import { windAtHeight } from '../../physics/wind-profile.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
@@ -16,7 +16,6 @@ import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './conv
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
 
-const KELVIN = 273.15;
 /** Height of the wind that meets walls and low roofs [m], and the land around: farm and village. */
 const WIND_HEIGHT_M = 2.5;
 const WIND_TERRAIN = 'suburb';
@@ -56,7 +55,7 @@ export function createFilms(capacity: EngineCapacity, stepper: Stepper): Surface
     gaps.renew();
     for (let i = 0; i < open.length; i++) {
       const { from, to, areaM2 } = open[i]!;
-      const meanK = (stepper.hubC[radiantHub(from)]! + stepper.hubC[radiantHub(to)]!) / 2 + KELVIN;
+      const meanK = (stepper.hubC[radiantHub(from)]! + stepper.hubC[radiantHub(to)]!) / 2 + ZERO_CELSIUS_K;
       const conductance = 4 * STEFAN_BOLTZMANN * meanK * meanK * meanK * areaM2;
       stepper.hubLink[radiantHub(from) * 2 * zones + radiantHub(to)] = conductance;
       stepper.hubLink[radiantHub(to) * 2 * zones + radiantHub(from)] = conductance;
@@ -121,7 +120,7 @@ function createInside(most: number, stepper: Stepper) {
       }
       let radiation = radiations[i]! * area;
       if (Number.isNaN(radiation)) {
-        const radiantK = hubC[radiants[i]!]! + KELVIN;
+        const radiantK = hubC[radiants[i]!]! + ZERO_CELSIUS_K;
         radiation = 4 * STEFAN_BOLTZMANN * radiantK * radiantK * radiantK * exchanges[i]!;
       }
       convection *= area;
@@ -177,12 +176,12 @@ function createOutside(most: number, stepper: Stepper) {
     const { dryBulbC, skyC } = weather;
     const groundC = dryBulbC;
     const last = count;
-    const airK = dryBulbC + KELVIN;
-    const skyK = skyC + KELVIN;
-    const groundK = groundC + KELVIN;
+    const airK = dryBulbC + ZERO_CELSIUS_K;
+    const skyK = skyC + ZERO_CELSIUS_K;
+    const groundK = groundC + ZERO_CELSIUS_K;
     const windy = outsideConvection(weather.windSpeed * windFactor);
     for (let i = 0; i < last; i++) {
-      const k = nodeC[nodes[i]!]! + KELVIN;
+      const k = nodeC[nodes[i]!]! + ZERO_CELSIUS_K;
       const k2 = k * k;
       const grey = emissivities[i]! * STEFAN_BOLTZMANN;
       let sky = grey * skies[i]! * (k2 + skyK * skyK) * (k + skyK);

@@ -3,11 +3,10 @@
 // Method: Lewis relation, src/physics/surface-condensation.ts; a pane follows its zone's vapour while its film lasts, and
 // gives the last of it as a rate.
 
+import { LATENT_HEAT, ZERO_CELSIUS_K } from '../../physics/constants.ts';
 import { dewPointUnchecked, saturationPressureHeld } from '../../physics/moist-air.ts';
-import { LATENT_J_PER_KG } from './planted-bed.ts';
 import type { VapourInputs, VapourState } from './vapour-state.ts';
 
-const KELVIN = 273.15;
 /** How a wet pane goes through a step: after the air's vapour, or giving all it has. */
 const FOLLOWS = 1;
 const GIVES_ALL = 2;
@@ -58,7 +57,7 @@ export function createPaneDew(state: VapourState, inputs: VapourInputs): PaneDew
     const { stepS, paneC } = inputs;
     const full = saturationPressureHeld(paneC[p]!);
     saturation[p] = full;
-    const pull = transfer[p]! / (paneC[p]! + KELVIN);
+    const pull = transfer[p]! / (paneC[p]! + ZERO_CELSIUS_K);
     const drying = pull * (full - state.zone.pressure[zoneOf[p]!]!);
     wet[wets++] = p;
     if (film[p]! >= drying * stepS) {
@@ -113,7 +112,7 @@ export function createPaneDew(state: VapourState, inputs: VapourInputs): PaneDew
       const rate = dewMode[p] === FOLLOWS ? dewPull[p]! * (pressure[z]! - saturation[p]!) : -dewPull[p]!;
       film[p] = Math.max(0, film[p]! + rate * stepS);
       dew[z]! += rate;
-      paneW[p] = rate * LATENT_J_PER_KG;
+      paneW[p] = rate * LATENT_HEAT;
       if (film[p]! > fullFilm[p]!) {
         const run = film[p]! - fullFilm[p]!;
         film[p] = fullFilm[p]!;

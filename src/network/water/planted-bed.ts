@@ -3,6 +3,7 @@
 // kilograms a second, constant and per pascal, out. Formulas: src/physics/transpiration.ts, water-surface.ts.
 
 import type { Model } from '../../model/model.ts';
+import { LATENT_HEAT } from '../../physics/constants.ts';
 import { saturationPressureUnchecked } from '../../physics/moist-air.ts';
 import {
   canopyConstant,
@@ -12,9 +13,6 @@ import {
   priestleyTaylor,
 } from '../../physics/transpiration.ts';
 import { MULCHED_BED, openWaterEvaporation, UNDISTURBED_WATER } from '../../physics/water-surface.ts';
-
-/** Latent heat near room temperature [J/kg], ISO 13788 and FAO-56 round 2.45 and 2.50 MJ/kg. */
-export const LATENT_J_PER_KG = 2.45e6;
 
 type Planting = NonNullable<Model['zones'][number]['planting']>;
 
@@ -80,6 +78,6 @@ export function readyBed(
     bed.soilPerPa = (bedM2 * openWaterEvaporation(1, 0, 0, UNDISTURBED_WATER)) / 1000;
   } else if (floorLight > 0) {
     const lightW = bedM2 * bed.soilShare * floorLight;
-    bed.soil = Math.max(0, priestleyTaylor(tempC, lightW)) / LATENT_J_PER_KG;
+    bed.soil = Math.max(0, priestleyTaylor(tempC, lightW)) / LATENT_HEAT;
   }
 }

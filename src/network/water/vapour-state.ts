@@ -2,6 +2,7 @@
 // engine. Written by vapour.ts and its parts (water-releases.ts, pane-dew.ts), read by whoever it hands them to.
 
 import type { Model } from '../../model/model.ts';
+import { GAS_CONSTANT_VAPOUR } from '../../physics/constants.ts';
 import { saturationPressure } from '../../physics/moist-air.ts';
 import { bufferCapacity } from '../../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
@@ -13,8 +14,6 @@ import type { Layout } from '../layout/layout.ts';
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
 export const BUFFER_S = BUFFER_HOURS * 3600;
-/** Specific gas constant of water vapour [J/(kg·K)] */
-const VAPOUR_GAS = 461.5;
 /** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
 const PANE_CONVECTION = 2.5;
 export const START_HUMIDITY = 0.5;
@@ -122,7 +121,7 @@ export function loadVapourState(
   });
   layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
     pane.zoneOf[p] = zoneTo;
-    pane.transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / VAPOUR_GAS;
+    pane.transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / GAS_CONSTANT_VAPOUR;
     pane.fullFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
   });
 }

@@ -7,11 +7,11 @@
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../../model/model.ts';
+import { LATENT_HEAT, SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
 import { saturationPressureHeld } from '../../physics/moist-air.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createPaneDew } from './pane-dew.ts';
-import { LATENT_J_PER_KG } from './planted-bed.ts';
 import {
   BUFFER_S,
   createVapourState,
@@ -73,7 +73,7 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
     releases.load(model);
     loadVapourState(state, model, layout, startC, inputs.stepS);
     const startPa = state.zone.pressure[0]!;
-    inputs.ratio.fill((0.622 * startPa) / (101_325 - startPa));
+    inputs.ratio.fill((VAPOUR_MASS_RATIO * startPa) / (SEA_LEVEL_PRESSURE - startPa));
     inputs.humidity.fill(START_HUMIDITY);
   }
 
@@ -95,12 +95,12 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
     const { pressurePa } = inputs.weather;
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) {
-      perRatio[z] = pressurePa / (0.622 + ratio[z]!);
+      perRatio[z] = pressurePa / (VAPOUR_MASS_RATIO + ratio[z]!);
       airW[z] = 0;
       dew[z] = 0;
       const saturation = saturationPressureHeld(zoneC[z]!);
       saturated[z] = saturation;
-      full[z] = (0.622 * saturation) / (pressurePa - saturation);
+      full[z] = (VAPOUR_MASS_RATIO * saturation) / (pressurePa - saturation);
       foggy[z] = 0;
       bedDries[z] = plantsPull[z]! + soilPull[z]! > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
@@ -208,9 +208,9 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
         drained[z]! += excess;
         received[z]! -= excess;
         dew[z]! += excess / stepS;
-        airW[z]! += (excess / stepS) * LATENT_J_PER_KG;
+        airW[z]! += (excess / stepS) * LATENT_HEAT;
       }
-      pressure[z] = (ratio[z]! * pressurePa) / (0.622 + ratio[z]!);
+      pressure[z] = (ratio[z]! * pressurePa) / (VAPOUR_MASS_RATIO + ratio[z]!);
       humidity[z] = pressure[z]! / saturated[z]!;
     }
   }

@@ -2,10 +2,11 @@
 // of the air. A model in; releases of an hour and of a step out, by cause, into the state of the water balance.
 
 import type { Model } from '../../model/model.ts';
+import { LATENT_HEAT } from '../../physics/constants.ts';
 import { heldToSaturation } from '../../physics/moist-air.ts';
 import { addToTable, TABLE_PLACES } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
-import { type Bed, bedOf, LATENT_J_PER_KG, readyBed } from './planted-bed.ts';
+import { type Bed, bedOf, readyBed } from './planted-bed.ts';
 import type { VapourInputs, VapourState } from './vapour-state.ts';
 
 export const PLANT_CAUSE = 'plants';
@@ -78,8 +79,8 @@ export function createWaterReleases(
     const { pressurePa } = inputs.weather;
     const bed = beds[z]!;
     readyBed(bed, heldToSaturation(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
-    plantsKg[z] = bed.plantsW / LATENT_J_PER_KG;
-    plantsPull[z] = bed.plantsPerPa / LATENT_J_PER_KG;
+    plantsKg[z] = bed.plantsW / LATENT_HEAT;
+    plantsPull[z] = bed.plantsPerPa / LATENT_HEAT;
     soilKg[z] = bed.soil;
     soilPull[z] = bed.soilPerPa;
   }
@@ -94,7 +95,7 @@ export function createWaterReleases(
     byCause[z * causes.length + plantCause]! += plants * stepS;
     byCause[z * causes.length + soilCause]! += soil * stepS;
     released[z]! += plants + soil;
-    airW[z]! -= (plants + soil) * LATENT_J_PER_KG;
+    airW[z]! -= (plants + soil) * LATENT_HEAT;
   }
 
   return { load, causes: () => causes, byCause, beginHour, settleBed };

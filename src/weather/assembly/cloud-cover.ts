@@ -1,6 +1,8 @@
 // Sky cover for files that do not observe it: from the measured long-wave radiation of the sky where there is
 // one, else from the global radiation by day, carried over the night along a straight line.
-import { CLOUD_EFFECT, clearSkyEmissivity, STEFAN_BOLTZMANN } from '../../physics/sky-temperature.ts';
+
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../../physics/constants.ts';
+import { CLOUD_EFFECT, clearSkyEmissivity } from '../../physics/sky-temperature.ts';
 import { HOURS, type TypicalYear } from '../typical-year.ts';
 import { cosZenithAt } from './sun-clock.ts';
 
@@ -23,7 +25,7 @@ export function coverFromLongwave(
   return Float64Array.from({ length: HOURS }, (_, hour) => {
     const dewC = Math.min(dewPointC[hour]!, dryBulbC[hour]!);
     const clear = clearSkyEmissivity(dewC, (hour % 24) + 0.5, pressurePa[hour]!);
-    const seen = skyLongwave[hour]! / (STEFAN_BOLTZMANN * (dryBulbC[hour]! + 273.15) ** 4);
+    const seen = skyLongwave[hour]! / (STEFAN_BOLTZMANN * (dryBulbC[hour]! + ZERO_CELSIUS_K) ** 4);
     const cover = (seen - clear) / (1 - clear) / CLOUD_EFFECT;
     return Number.isFinite(cover) ? Math.min(Math.max(cover, 0), 1) : Number.NaN;
   });

@@ -1,5 +1,6 @@
 // Site facts a file does not carry: from what the person said, from coordinates in the file's name, and from the
 // pressure for the elevation. Every guess is reported in a note.
+import { elevationFromPressure } from '../../physics/altitude.ts';
 import type { Fault, SiteHints } from '../read-result.ts';
 import { numberOf } from '../text/text-lines.ts';
 
@@ -10,18 +11,6 @@ export function coordinatesInName(fileName: string): { latitudeDeg: number; long
   const latitudeDeg = numberOf(match[1]);
   const longitudeDeg = numberOf(match[2]);
   return Math.abs(latitudeDeg) <= 90 && Math.abs(longitudeDeg) <= 180 ? { latitudeDeg, longitudeDeg } : null;
-}
-
-/**
- * Elevation above sea level from mean station pressure [m].
- *
- *   z = 44331 · (1 − (p/101325)^0.19026)
- *
- * Source: ISO 2533 standard atmosphere, inverted. Error: the mean pressure of a
- * place, or of its grid cell, differs from the standard by up to 1.5 kPa, which is 130 m.
- */
-export function elevationFromPressure(pressurePa: number): number {
-  return 44_331 * (1 - (pressurePa / 101_325) ** 0.19026);
 }
 
 /** Latitude and longitude from the file, else the person, else the file's name; or the fault to show. */

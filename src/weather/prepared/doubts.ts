@@ -1,8 +1,9 @@
 // What in a year's weather should make its user careful: a short list in plain words, each with what it would do to
 // the answer. Nothing is changed here; a reader that changed something has said so in its notes.
+
+import { elevationFromPressure } from '../../physics/altitude.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { dateOfHour, MONTH_NAMES } from '../assembly/assembled-year.ts';
-import { elevationFromPressure } from '../assembly/site-hints.ts';
 import { clearDayMinute, closureMinute, dailyExtraterrestrial } from '../assembly/sun-clock.ts';
 import { HOURS, MONTH_START_HOUR, type TypicalYear } from '../typical-year.ts';
 import type { PreparedClimate } from './prepared-climate.ts';

@@ -1,6 +1,8 @@
 // What a column of a weather table can be, and the units it can be in: plain data for the reader of tables, for the
 // page's menus and for the flags of the command line.
 
+import { ZERO_CELSIUS_K } from '../../physics/constants.ts';
+
 export const ROLES = [
   'time',
   'date',
@@ -45,7 +47,7 @@ const CELSIUS = unit('°C', /^(°|deg\.? ?)?c(elsius)?$/i);
 const TEMPERATURES = [
   CELSIUS,
   unit('°F', /^(°|deg\.? ?)?f(ahrenheit)?$/i, 5 / 9, -160 / 9),
-  unit('K', /^k(elvin)?$/i, 1, -273.15),
+  unit('K', /^k(elvin)?$/i, 1, -ZERO_CELSIUS_K),
 ];
 /** Energies are those of one row and become W/m² with the length of the row. */
 const RADIATIONS = [

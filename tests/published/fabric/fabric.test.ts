@@ -3,7 +3,7 @@
 // note; more fails. Ranges marked L (loosely recalled) inform and are never more than a note. No claim of conformance.
 // Nothing is fitted: films, sky and glass are those of every house or the cases' own; docs/published-cases.md says which.
 import { beforeAll, describe, expect, test } from 'vitest';
-import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout/layout.ts';
+import { SPECIFIC_HEAT_AIR } from '../../../src/physics/constants.ts';
 import { planeSun, planeTotal } from '../../../src/weather/prepared/plane-sun.ts';
 import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
@@ -142,7 +142,7 @@ test('half an air change of the file’s own air comes to 18.440 W/K on the mean
     quantity: 'conductance',
     kind: 'rel',
     reference: INFILTRATION_W_PER_K,
-    ours: ((INFILTRATION_ACH * 129.6) / 3600) * mean * AIR_SPECIFIC_HEAT,
+    ours: ((INFILTRATION_ACH * 129.6) / 3600) * mean * SPECIFIC_HEAT_AIR,
     // weather moves the mean pressure and temperature from the standard atmosphere's by this much
     allowed: 0.005,
     unit: 'W/K',

@@ -4,9 +4,9 @@
 // that half an air change comes to 18.440 W/K at all hours (the file's own density does so on the mean of the year, with
 // 5 % more in frost and less in heat).
 import type { Model } from '../../../src/model/model.ts';
-import { AIR_SPECIFIC_HEAT } from '../../../src/network/layout/layout.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
+import { SPECIFIC_HEAT_AIR } from '../../../src/physics/constants.ts';
 import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
@@ -28,7 +28,7 @@ export interface CaseOutcome {
 export function roomDensity(): number {
   const volumeM3 = ROOM.eastWestM * ROOM.northSouthM * ROOM.heightM;
   const flow = (INFILTRATION_ACH * volumeM3) / 3600;
-  return INFILTRATION_W_PER_K / (flow * AIR_SPECIFIC_HEAT);
+  return INFILTRATION_W_PER_K / (flow * SPECIFIC_HEAT_AIR);
 }
 
 /** The cases' climate. */
