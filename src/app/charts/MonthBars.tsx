@@ -2,14 +2,14 @@
 // keeps its colour in every chart; the table is the text a screen reader and a printer need.
 
 import type { MonthlyRow } from '../../outcomes/balances.ts';
-import { useElementWidth } from '../page/element-width.ts';
-import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText } from '../units/number-text.ts';
-import { MONTH_SHORT } from './calendar-words.ts';
-import { causeClass } from './cause-colours.ts';
-import { MonthHead } from './MonthHead.tsx';
+import { MONTH_SHORT } from '../parts/calendar-words.ts';
+import { causeClass } from '../parts/cause-colours.ts';
+import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { useElementWidth } from '../parts/element-width.ts';
+import { MonthHead } from '../parts/MonthHead.tsx';
+import { NumbersFold } from '../parts/NumbersFold.tsx';
+import { numberText } from '../parts/number-text.ts';
 import { barField } from './month-bars.ts';
-import { ScrollTable } from './ScrollTable.tsx';
 
 const HEIGHT_PX = 200;
 const LEFT_PX = 44;
@@ -46,28 +46,25 @@ export function MonthBars({ rows, quantity, system, caption }: MonthBarsProps) {
       <div ref={ref} style={{ height: `${HEIGHT_PX + BELOW_PX}px` }}>
         {width !== null && <Bars rows={shown} width={width} sign={sign} />}
       </div>
-      <details class="numbers">
-        <summary>As numbers</summary>
-        <ScrollTable label={caption}>
-          <table>
-            <caption>
-              {caption}, {sign}
-            </caption>
-            <MonthHead rows="cause" />
-            <tbody>
-              {shown.map((row) => (
-                <tr key={row.cause}>
-                  <th scope="row">{row.cause}</th>
-                  {row.months.map((value, month) => (
-                    <td key={MONTH_SHORT[month]}>{numberText(value, 0)}</td>
-                  ))}
-                  <td>{numberText(row.year, 0)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </ScrollTable>
-      </details>
+      <NumbersFold label={caption}>
+        <table>
+          <caption>
+            {caption}, {sign}
+          </caption>
+          <MonthHead rows="cause" />
+          <tbody>
+            {shown.map((row) => (
+              <tr key={row.cause}>
+                <th scope="row">{row.cause}</th>
+                {row.months.map((value, month) => (
+                  <td key={MONTH_SHORT[month]}>{numberText(value, 0)}</td>
+                ))}
+                <td>{numberText(row.year, 0)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </NumbersFold>
     </div>
   );
 }

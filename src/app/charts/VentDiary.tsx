@@ -2,10 +2,10 @@
 
 import { useRef } from 'preact/hooks';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
-import { MONTH_SHORT } from './calendar-words.ts';
+import { MONTH_SHORT } from '../parts/calendar-words.ts';
+import { MonthHead } from '../parts/MonthHead.tsx';
+import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { useChartAnswer } from './chart-turns.ts';
-import { MonthHead } from './MonthHead.tsx';
-import { ScrollTable } from './ScrollTable.tsx';
 import { ventDiary, ventSentence } from './vent-diary.ts';
 
 export function VentDiary() {

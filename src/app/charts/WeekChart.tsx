@@ -4,10 +4,10 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
-import { useElementWidth } from '../page/element-width.ts';
+import { dayText } from '../parts/calendar-words.ts';
+import { type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { useElementWidth } from '../parts/element-width.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { dayText } from './calendar-words.ts';
 import type { WeekColumns } from './week-hours.ts';
 
 const HEIGHT_PX = 230;

@@ -4,12 +4,12 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
+import { hourText, MONTH_SHORT } from '../parts/calendar-words.ts';
+import { cssColour } from '../parts/colour-scale.ts';
+import { toShown, type UnitSystem } from '../parts/display-unit.ts';
+import { numberText, quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { toShown, type UnitSystem } from '../units/display-unit.ts';
-import { numberText, quantityText } from '../units/number-text.ts';
-import { hourText, MONTH_SHORT } from './calendar-words.ts';
 import { useChartAnswer } from './chart-turns.ts';
-import { cssColour } from './colour-scale.ts';
 import { paintYear } from './YearPicture.tsx';
 import { type LayerId, layerChoices, type YearLayer, yearLayer } from './year-layers.ts';
 

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef } from 'preact/hooks';
 import { HOURS } from '../../weather/typical-year.ts';
-import { type ColourScale, colourOf } from './colour-scale.ts';
+import { type ColourScale, colourOf } from '../parts/colour-scale.ts';
 
 const DAYS = 365;
 

@@ -1,8 +1,8 @@
 // What to notice in the month's balances. In: monthly rows. Out: one or two sentences with the figures in them.
 
 import type { MonthlyRow } from '../../outcomes/balances.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 
 /** Largest gains and losses of the year. */
 export function heatSentence(rows: readonly MonthlyRow[], system: UnitSystem): string {

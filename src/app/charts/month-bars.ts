@@ -2,6 +2,7 @@
 // rectangles in a field of given size and the round numbers of its axis. Pure, so that the picture can be tested.
 
 import type { MonthlyRow } from '../../outcomes/balances.ts';
+import { roundStep } from '../parts/axis.ts';
 
 export interface Bar {
   readonly cause: string;
@@ -59,11 +60,4 @@ export function barField(rows: readonly MonthlyRow[], width: number, height: num
   for (let i = Math.round(bottom / step); i <= Math.round(top / step); i++)
     ticks.push({ value: i * step, y: yOf(i * step) });
   return { bars, zeroY: yOf(0), ticks };
-}
-
-/** 1, 2 or 5 times a power of ten, at least the step asked for. */
-export function roundStep(step: number): number {
-  const power = 10 ** Math.floor(Math.log10(step));
-  for (const factor of [1, 2, 5, 10]) if (factor * power >= step * (1 - 1e-9)) return factor * power;
-  return 10 * power;
 }

@@ -3,7 +3,7 @@
 
 import type { OpeningYear, Year } from '../../network/year.ts';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
-import { MONTH_NAMES } from './calendar-words.ts';
+import { MONTH_NAMES } from '../parts/calendar-words.ts';
 
 export interface DiaryRow {
   readonly id: string;

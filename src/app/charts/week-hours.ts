@@ -3,8 +3,8 @@
 
 import type { Year, ZoneYear } from '../../network/year.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { toShown, type UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import { toShown, type UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 
 const WEEK_HOURS = 168;
 

@@ -4,10 +4,10 @@
 import type { Design } from '../../design/design.ts';
 import type { Year } from '../../network/year.ts';
 import { MONTH_START_HOUR, type TypicalYear } from '../../weather/typical-year.ts';
-import type { ShownQuantity, UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
-import { MONTH_NAMES } from './calendar-words.ts';
-import { type ColourScale, comfortScale, HUMIDITY_SCALE, heatScale } from './colour-scale.ts';
+import { MONTH_NAMES } from '../parts/calendar-words.ts';
+import { type ColourScale, comfortScale, HUMIDITY_SCALE, heatScale } from '../parts/colour-scale.ts';
+import type { ShownQuantity, UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { zoneOf } from './week-hours.ts';
 
 export type LayerId = 'house' | 'sunspace' | 'outdoor' | 'house-humidity' | 'sunspace-humidity' | 'heating';

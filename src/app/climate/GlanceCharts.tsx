@@ -1,10 +1,10 @@
 // The two pictures of a climate. Their numbers stand in the table below, so the drawings are not read out.
 
 import type { ClimateSummary } from '../../weather/prepared/climate-summary.ts';
-import { MONTH_SHORT } from '../charts/calendar-words.ts';
-import { useElementWidth } from '../page/element-width.ts';
-import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText } from '../units/number-text.ts';
+import { MONTH_SHORT } from '../parts/calendar-words.ts';
+import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { useElementWidth } from '../parts/element-width.ts';
+import { numberText } from '../parts/number-text.ts';
 import { bandField, sunField, type Tick } from './glance-shapes.ts';
 
 const HEIGHT_PX = 170;

@@ -6,11 +6,11 @@ import {
   HUMID_LIMIT,
   type Spell,
 } from '../../weather/prepared/climate-summary.ts';
-import { MONTH_SHORT } from '../charts/calendar-words.ts';
-import { MonthHead } from '../charts/MonthHead.tsx';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
-import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText, quantityText } from '../units/number-text.ts';
+import { MONTH_SHORT } from '../parts/calendar-words.ts';
+import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { MonthHead } from '../parts/MonthHead.tsx';
+import { NumbersFold } from '../parts/NumbersFold.tsx';
+import { numberText, quantityText } from '../parts/number-text.ts';
 
 type Row = readonly [label: string, quantity: ShownQuantity, digits: number, of: (spell: Spell) => number];
 
@@ -36,31 +36,28 @@ export function GlanceTable({ summary, system }: { summary: ClimateSummary; syst
   const digitsOf = (quantity: ShownQuantity, digits: number) =>
     quantity === 'energyPerArea' && system === 'us' ? 1 : digits;
   return (
-    <details class="numbers">
-      <summary>As numbers</summary>
-      <ScrollTable label="The climate by month">
-        <table>
-          <caption>
-            Degree-days from daily means and {quantityText(DEGREE_DAY_BASE_C, 'temperature', system)}; humid
-            is {quantityText(HUMID_LIMIT, 'share', system, 0)} and more; wind at 10 m
-          </caption>
-          <MonthHead rows="figure" />
-          <tbody>
-            {ROWS.map(([label, quantity, digits, of]) => (
-              <tr key={label}>
-                <th scope="row">
-                  {label}, {unitOf(quantity, system).sign}
-                </th>
-                {spells.map((spell, i) => {
-                  const value = toShown(of(spell), quantity, system);
-                  const text = Number.isNaN(value) ? '–' : numberText(value, digitsOf(quantity, digits));
-                  return <td key={MONTH_SHORT[i] ?? 'year'}>{text}</td>;
-                })}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </ScrollTable>
-    </details>
+    <NumbersFold label="The climate by month">
+      <table>
+        <caption>
+          Degree-days from daily means and {quantityText(DEGREE_DAY_BASE_C, 'temperature', system)}; humid is{' '}
+          {quantityText(HUMID_LIMIT, 'share', system, 0)} and more; wind at 10 m
+        </caption>
+        <MonthHead rows="figure" />
+        <tbody>
+          {ROWS.map(([label, quantity, digits, of]) => (
+            <tr key={label}>
+              <th scope="row">
+                {label}, {unitOf(quantity, system).sign}
+              </th>
+              {spells.map((spell, i) => {
+                const value = toShown(of(spell), quantity, system);
+                const text = Number.isNaN(value) ? '–' : numberText(value, digitsOf(quantity, digits));
+                return <td key={MONTH_SHORT[i] ?? 'year'}>{text}</td>;
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </NumbersFold>
   );
 }

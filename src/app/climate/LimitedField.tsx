@@ -2,8 +2,8 @@
 // said and nothing changes.
 
 import { useId, useState } from 'preact/hooks';
-import { type ShownQuantity, toShown, toSi, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText, typedNumber } from '../units/number-text.ts';
+import { type ShownQuantity, toShown, toSi, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { numberText, typedNumber } from '../parts/number-text.ts';
 
 export interface LimitedFieldProps {
   readonly name: string;

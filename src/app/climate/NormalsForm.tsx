@@ -4,11 +4,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Fault } from '../../weather/read-result.ts';
 import { NORMALS_ERROR, NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
-import { MONTH_NAMES, MONTH_SHORT } from '../charts/calendar-words.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
+import { MONTH_NAMES, MONTH_SHORT } from '../parts/calendar-words.ts';
+import { toShown, unitOf } from '../parts/display-unit.ts';
+import { numberText } from '../parts/number-text.ts';
+import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { useSession } from '../state/session-context.ts';
-import { toShown, unitOf } from '../units/display-unit.ts';
-import { numberText } from '../units/number-text.ts';
 import { FaultList } from './FaultList.tsx';
 import { keepDraft, keptDraft } from './kept-draft.ts';
 import {

@@ -1,9 +1,9 @@
 // A weather file that does not say where it is: asks for the place, then reads it.
 
 import { useState } from 'preact/hooks';
+import type { WeatherQuestion } from '../state/climate-intake.ts';
 import { useSession } from '../state/session-context.ts';
 import { useArrival } from './arrival.ts';
-import type { WeatherQuestion } from './climate-intake.ts';
 import { FaultList } from './FaultList.tsx';
 import { SiteFields, siteHints, siteTexts } from './SiteFields.tsx';
 

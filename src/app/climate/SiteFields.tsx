@@ -2,8 +2,8 @@
 // hints for the reader out once they make sense; what a file says itself stands in the fields from the start.
 
 import type { SiteHints } from '../../weather/read-result.ts';
-import { toShown, toSi, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { typedNumber } from '../units/number-text.ts';
+import { toShown, toSi, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { typedNumber } from '../parts/number-text.ts';
 
 export interface SiteTexts {
   readonly latitude: string;

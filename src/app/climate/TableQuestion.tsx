@@ -6,11 +6,11 @@ import type { TableChoices, TableInspection } from '../../weather/table/hourly-t
 import type { StampMeaning } from '../../weather/table/table-clock.ts';
 import type { ColumnGuess } from '../../weather/table/table-columns.ts';
 import { ROLE_WORDS, ROLES, type Role, UNITS } from '../../weather/table/table-roles.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
+import { NumbersFold } from '../parts/NumbersFold.tsx';
+import { numberText } from '../parts/number-text.ts';
+import type { WeatherQuestion } from '../state/climate-intake.ts';
 import { useSession } from '../state/session-context.ts';
-import { numberText } from '../units/number-text.ts';
 import { useArrival } from './arrival.ts';
-import type { WeatherQuestion } from './climate-intake.ts';
 import { FaultList } from './FaultList.tsx';
 import { SiteFields, siteHints, siteTexts } from './SiteFields.tsx';
 import { withRole, withUnit } from './table-answers.ts';
@@ -165,31 +165,31 @@ function ColumnRow({ column, preview, isWrong, onRole, onUnit }: ColumnRowProps)
 
 function Preview({ table }: { table: TableInspection }) {
   return (
-    <details class="numbers">
-      <summary>The first {table.preview.length} rows as they stand in the file</summary>
-      <ScrollTable label="The first rows of the file">
-        <table>
-          <thead>
-            <tr>
-              {table.columns.map(({ index, header }) => (
-                <th key={index} scope="col">
-                  {header}
-                </th>
+    <NumbersFold
+      label="The first rows of the file"
+      summary={`The first ${table.preview.length} rows as they stand in the file`}
+    >
+      <table>
+        <thead>
+          <tr>
+            {table.columns.map(({ index, header }) => (
+              <th key={index} scope="col">
+                {header}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.preview.map((row, i) => (
+            <tr key={i}>
+              {table.columns.map(({ index }) => (
+                <td key={index}>{row[index]}</td>
               ))}
             </tr>
-          </thead>
-          <tbody>
-            {table.preview.map((row, i) => (
-              <tr key={i}>
-                {table.columns.map(({ index }) => (
-                  <td key={index}>{row[index]}</td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </ScrollTable>
-    </details>
+          ))}
+        </tbody>
+      </table>
+    </NumbersFold>
   );
 }
 

@@ -1,7 +1,7 @@
 // The climate's two pictures as shapes: the band of temperatures through the months, and bars of sun on three planes.
 // In: twelve numbers each, in the units shown, and a size in pixels. Out: paths, bars, lines. Pure, no DOM.
 
-import { roundStep } from '../charts/month-bars.ts';
+import { roundStep } from '../parts/axis.ts';
 
 export interface Tick {
   readonly value: number;

@@ -2,8 +2,8 @@
 
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import type { ClimateSummary, Spell } from '../../weather/prepared/climate-summary.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 
 export interface GlanceWords {
   readonly warmth: string;

@@ -5,8 +5,8 @@ import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import type { Fault } from '../../weather/read-result.ts';
 import type { MonthlyNormals } from '../../weather/synthetic/monthly-normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
-import { type ShownQuantity, toShown, toSi, type UnitSystem } from '../units/display-unit.ts';
-import { numberText, typedNumber } from '../units/number-text.ts';
+import { type ShownQuantity, toShown, toSi, type UnitSystem } from '../parts/display-unit.ts';
+import { numberText, typedNumber } from '../parts/number-text.ts';
 import { type SiteTexts, siteHints, siteTexts } from './SiteFields.tsx';
 
 export type SunAs = 'sunshineHours' | 'dailyGlobalKWh';

@@ -1,8 +1,8 @@
 // On a narrow screen the four figures that matter most stay at the lower edge while numbers are changed further down.
 // It repeats the figure panel, so it is not read out again.
 
+import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { quantityText } from '../units/number-text.ts';
 import { headlineFigures } from './headline-figures.ts';
 
 const KEPT = [

@@ -2,9 +2,9 @@
 // the picture that explains the figure.
 
 import { HotterMark } from '../climate/HotterMark.tsx';
+import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { changeText, numberText, quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { changeText, numberText, quantityText } from '../units/number-text.ts';
 import type { HeadlineFigure } from './headline-figures.ts';
 import { headlineFigures } from './headline-figures.ts';
 

@@ -7,11 +7,11 @@
 
 import type { Design } from '../../design/design.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
-import type { ShownQuantity, UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import type { ShownQuantity, UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
+import type { Explanation } from '../state/session.ts';
 
 export type Verdict = 'good' | 'fair' | 'poor' | 'plain';
-export type Explanation = 'hot-week' | 'cold-week' | 'heat' | 'moisture' | 'vents';
 
 export interface HeadlineFigure {
   readonly id: string;

@@ -5,7 +5,7 @@ import { useRef } from 'preact/hooks';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
-import { unbroken } from './unbroken.ts';
+import { unbroken } from '../parts/unbroken.ts';
 
 const SHOWN = 5;
 

@@ -2,10 +2,10 @@
 // as soon as the text is a number within limits; otherwise the limits are said beside it and nothing changes.
 
 import { useId, useRef, useState } from 'preact/hooks';
+import { toShown, toSi } from '../parts/display-unit.ts';
+import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
 import { useSameRecord } from '../state/same-record.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { toShown, toSi } from '../units/display-unit.ts';
-import { numberText, quantityText, typedNumber } from '../units/number-text.ts';
 import { numberRange } from './number-range.ts';
 
 export function NumberInput({ path }: { path: string }) {

@@ -5,14 +5,14 @@
 import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
-import { numberAt } from '../state/design-path.ts';
 import {
   quantityOfLimit,
   type ShownQuantity,
   toShown,
   type UnitSystem,
   unitOf,
-} from '../units/display-unit.ts';
+} from '../parts/display-unit.ts';
+import { numberAt } from '../state/design-path.ts';
 
 export interface NumberRange {
   readonly path: string;

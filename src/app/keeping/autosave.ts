@@ -5,19 +5,11 @@
 
 import { effect } from '@preact/signals';
 import type { Design } from '../../design/design.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { recordOf, type TabSheet } from './kept-record.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import type { Store } from './browser-store.ts';
+import { type KeptVersion, recordOf, type TabSheet } from './kept-record.ts';
 import { mergedVersions } from './merged-versions.ts';
 import { randomName, type TabMark } from './tab-mark.ts';
-
-/** The part of Storage that is used; a test brings its own. */
-export type Store = Pick<Storage, 'getItem' | 'setItem'>;
-
-export interface KeptVersion {
-  readonly id: string;
-  readonly name: string;
-  readonly design: Design;
-}
 
 export interface Kept {
   readonly design: Design | null;

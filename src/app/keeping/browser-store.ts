@@ -1,7 +1,8 @@
 // The browser's own stores, which may be denied outright: reading the property already throws where a person blocks
 // site data, and some windows have none. In: how to reach it. Out: a store that reads nothing and refuses to keep.
 
-import type { Store } from './autosave.ts';
+/** The part of Storage that is used; a test brings its own. */
+export type Store = Pick<Storage, 'getItem' | 'setItem'>;
 
 /**
  * A store that never throws while reading; writing throws where nothing can be kept.

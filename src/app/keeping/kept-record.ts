@@ -2,9 +2,14 @@
 // tabs, the steps before it, the versions, the units. Text of any origin in; what reads, and what does not, out.
 
 import type { Design } from '../../design/design.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import type { KeptVersion } from './autosave.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { designFromData } from './design-text.ts';
+
+export interface KeptVersion {
+  readonly id: string;
+  readonly name: string;
+  readonly design: Design;
+}
 
 export interface TabSheet {
   readonly tab: string;

@@ -2,7 +2,7 @@
 // Whatever either added or changed stays; what either removed goes, unless the other changed it meanwhile; what both
 // changed differently is kept twice.
 
-import type { KeptVersion } from './autosave.ts';
+import type { KeptVersion } from './kept-record.ts';
 
 /** One list out of two; versions that did not change here are the very objects of `ours`. */
 export function mergedVersions(

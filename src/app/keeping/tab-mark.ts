@@ -1,7 +1,7 @@
 // A mark by which a tab finds its own sheet among those of other tabs after a reload. It lives in the session store,
 // which is a tab's own; a tab that was doubled carries its parent's mark until it takes a new one.
 
-import type { Store } from './autosave.ts';
+import type { Store } from './browser-store.ts';
 
 const KEY = 'daystone.tab';
 

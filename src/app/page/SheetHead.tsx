@@ -3,9 +3,9 @@
 import { EXAMPLES } from '../../design/examples.ts';
 import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
 import { openClimate } from '../climate/ClimatePanel.tsx';
+import { quantityText } from '../parts/number-text.ts';
 import { exampleAt, exampleOf } from '../state/example-place.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { quantityText } from '../units/number-text.ts';
 import { KeepTools } from './KeepTools.tsx';
 
 export function SheetHead() {

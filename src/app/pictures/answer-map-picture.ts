@@ -2,8 +2,8 @@
 // drawn strong, the design as it stands marked.
 
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { drawMap, MAP_FRAME, MAP_HEIGHT, MAP_WIDTH } from '../questions/answer-map.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
 import { INK, label, type Picture, shape } from './picture.ts';
 
 /** darkest shade, so that lines and words stay readable over it */

@@ -1,8 +1,8 @@
 // The curves of an answer for paper and files: told apart by dash, with their names and the lettered marks below.
 
 import type { Chart } from '../../questions/question.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { DASHES, drawChart, LETTER_ROW } from '../questions/answer-chart.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
 import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
 const STROKES = [INK, '#a8481c', '#2d6287', '#4c6a35', '#7d5a00', INK_SOFT];

@@ -2,9 +2,9 @@
 // in shown units. Out: a picture.
 
 import type { MonthlyRow } from '../../outcomes/balances.ts';
-import { MONTH_SHORT } from '../charts/calendar-words.ts';
 import { barField } from '../charts/month-bars.ts';
-import { numberText } from '../units/number-text.ts';
+import { MONTH_SHORT } from '../parts/calendar-words.ts';
+import { numberText } from '../parts/number-text.ts';
 import { causePaint } from './cause-paint.ts';
 import { INK, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 import { textureFill, texturePattern } from './texture.ts';

@@ -1,7 +1,7 @@
 // Colour and texture of each cause of heat or water on paper: the hues of the screen, and a texture beside it so that
 // neighbours in a stack differ in black and white too.
 
-import { causeSlot } from '../charts/cause-colours.ts';
+import { causeSlot } from '../parts/cause-colours.ts';
 import type { Texture } from './texture.ts';
 
 const PAINT: Readonly<Record<string, Texture>> = {

@@ -3,6 +3,8 @@
 
 import type { Design } from '../../design/design.ts';
 import { materialById } from '../../design/materials.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import type { Mark } from '../section/mark.ts';
 import { houseMarks } from '../section/StillSection.tsx';
 import { type SectionFrame, sectionFrame } from '../section/section-frame.ts';
@@ -10,8 +12,6 @@ import { type Point, type SectionShape, sectionShape } from '../section/section-
 import { sectionWords } from '../section/section-words.ts';
 import { groundMarks, roomMarks } from '../section/shell-marks.ts';
 import { lightMarks, noonLight } from '../section/sun-marks.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
 import { INK, label, type Picture, type Shape, shape, tenth } from './picture.ts';
 import { sectionPaint } from './section-paint.ts';
 import { textureFill, texturePattern } from './texture.ts';

@@ -7,7 +7,7 @@ import type { TypicalYear } from '../../weather/typical-year.ts';
 import { heatSentence, moistureSentence } from '../charts/balance-words.ts';
 import { weekColumns, weekSentence } from '../charts/week-hours.ts';
 import { type LayerId, yearLayer } from '../charts/year-layers.ts';
-import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
+import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { barsPicture } from './bars-picture.ts';
 import type { Picture } from './picture.ts';
 import { sectionPicture } from './section-picture.ts';

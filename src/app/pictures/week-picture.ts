@@ -1,11 +1,11 @@
 // A week hour by hour for paper: rooms, sunspace and outdoors as lines told apart by weight, dash and the word at their
 // end, the sun as a shade at the foot, thin lines where too hot and too cold begin. In: columns in shown units.
 
-import { dayText } from '../charts/calendar-words.ts';
 import type { WeekColumns } from '../charts/week-hours.ts';
-import { type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText } from '../units/number-text.ts';
-import { axisTicks } from './axis.ts';
+import { axisTicks } from '../parts/axis.ts';
+import { dayText } from '../parts/calendar-words.ts';
+import { type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { numberText } from '../parts/number-text.ts';
 import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
 const WIDTH = 680;

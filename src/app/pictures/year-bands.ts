@@ -2,10 +2,10 @@
 // year map and the limits of comfort. Out: bands from low to high, with the values between them.
 
 import type { Design } from '../../design/design.ts';
-import { cssColour } from '../charts/colour-scale.ts';
 import type { YearLayer } from '../charts/year-layers.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import { cssColour } from '../parts/colour-scale.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import type { Texture, TextureName } from './texture.ts';
 
 export interface YearBands {

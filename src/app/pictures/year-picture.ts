@@ -2,7 +2,7 @@
 // Hours of one band that stand together are one rectangle, so that the picture stays small and sharp at any size.
 
 import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
-import { MONTH_SHORT } from '../charts/calendar-words.ts';
+import { MONTH_SHORT } from '../parts/calendar-words.ts';
 import { label, type Picture, RULE, rule, type Shape, shape, tenth } from './picture.ts';
 import { textureFill, texturePattern } from './texture.ts';
 import type { YearBands } from './year-bands.ts';

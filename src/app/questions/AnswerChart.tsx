@@ -4,8 +4,8 @@
 import { useState } from 'preact/hooks';
 import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { NumbersFold } from '../parts/NumbersFold.tsx';
 import { DASHES, drawChart, LETTER_ROW, tidy } from './answer-chart.ts';
 import { unitShown, valueShown } from './answer-units.ts';
 
@@ -137,42 +137,39 @@ export function AnswerChart({ chart, limitHours, system }: AnswerChartProps) {
           ))}
         </ul>
       )}
-      <details>
-        <summary>As numbers</summary>
-        <ScrollTable label={`${chart.title}, as numbers`}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{chart.x.label}</th>
-                {chart.curves.map((curve) => (
-                  <th key={curve.id} scope="col">
-                    {curve.label}
+      <NumbersFold label={`${chart.title}, as numbers`}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{chart.x.label}</th>
+              {chart.curves.map((curve) => (
+                <th key={curve.id} scope="col">
+                  {curve.label}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {[...new Set(chart.curves.flatMap(({ points }) => points.map(({ x }) => x)))]
+              .toSorted((a, b) => a - b)
+              .map((x) => (
+                <tr key={x}>
+                  <th scope="row">
+                    {tidy(valueShown(x, xUnit, system))} {unitShown(xUnit, system).sign}
                   </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {[...new Set(chart.curves.flatMap(({ points }) => points.map(({ x }) => x)))]
-                .toSorted((a, b) => a - b)
-                .map((x) => (
-                  <tr key={x}>
-                    <th scope="row">
-                      {tidy(valueShown(x, xUnit, system))} {unitShown(xUnit, system).sign}
-                    </th>
-                    {chart.curves.map((curve) => {
-                      const value = curve.points.find((point) => point.x === x)?.figures[figure];
-                      return (
-                        <td key={curve.id}>
-                          {value === undefined || value === null ? '' : tidy(valueShown(value, unit, system))}
-                        </td>
-                      );
-                    })}
-                  </tr>
-                ))}
-            </tbody>
-          </table>
-        </ScrollTable>
-      </details>
+                  {chart.curves.map((curve) => {
+                    const value = curve.points.find((point) => point.x === x)?.figures[figure];
+                    return (
+                      <td key={curve.id}>
+                        {value === undefined || value === null ? '' : tidy(valueShown(value, unit, system))}
+                      </td>
+                    );
+                  })}
+                </tr>
+              ))}
+          </tbody>
+        </table>
+      </NumbersFold>
     </div>
   );
 }

@@ -3,7 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { tidy } from './answer-chart.ts';
 import { cellWords, drawMap, MAP_FRAME, MAP_HEIGHT, MAP_WIDTH, nearest } from './answer-map.ts';
 import { unitShown, valueShown } from './answer-units.ts';

@@ -1,8 +1,8 @@
 // A table of an answer, in the units on screen.
 
 import type { Table } from '../../questions/question.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { cellText, unitShown } from './answer-units.ts';
 
 export function AnswerTable({ table, system }: { table: Table; system: UnitSystem }) {

@@ -4,7 +4,7 @@ import type { Design } from '../../design/design.ts';
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
 import type { Answer } from '../../questions/question.ts';
 import { HotterMark } from '../climate/HotterMark.tsx';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { AnswerChart } from './AnswerChart.tsx';
 import { AnswerMap } from './AnswerMap.tsx';
 import { AnswerTable } from './AnswerTable.tsx';

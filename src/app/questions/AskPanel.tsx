@@ -3,9 +3,9 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Answer } from '../../questions/question.ts';
+import { type AskedOf, isAskedOf } from '../state/asked-of.ts';
 import { useSession } from '../state/session-context.ts';
 import { AnswerView } from './AnswerView.tsx';
-import { type AskedOf, isAskedOf } from './asked-of.ts';
 import type * as Engine from './question-engine.ts';
 
 /** A partial picture at most this often [ms]; making one of many runs takes a while. */

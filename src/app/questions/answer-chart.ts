@@ -3,7 +3,7 @@
 
 import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { unitShown, valueShown } from './answer-units.ts';
 
 export const CHART_WIDTH = 640;

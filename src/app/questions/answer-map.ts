@@ -2,7 +2,7 @@
 // the design's place out, in picture units. Pure; the page and the picture for paper draw the same.
 
 import type { GlassMassMap, MapLine } from '../../questions/glass-mass-grid.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { niceScale, type Tick, tidy } from './answer-chart.ts';
 import { unitShown, valueShown } from './answer-units.ts';
 

@@ -2,8 +2,8 @@
 // what shows it asks here for sign, factor and decimals by the unit it is in.
 
 import type { Column } from '../../questions/question.ts';
-import { type ShownQuantity, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText } from '../units/number-text.ts';
+import { type ShownQuantity, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { numberText } from '../parts/number-text.ts';
 
 export interface ShownUnit {
   readonly sign: string;

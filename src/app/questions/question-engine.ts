@@ -12,7 +12,7 @@ import { QUESTIONS, questionById } from '../../questions/registry.ts';
 import type { RunResult } from '../../questions/run-job.ts';
 import type { Runner } from '../../questions/runner.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { pageRunner, warmRunner } from './page-runner.ts';
 
 export { CRITERIA, designAt, placeOnMap, QUESTIONS, warmRunner };

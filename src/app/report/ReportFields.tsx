@@ -2,7 +2,7 @@
 
 import type { Signal } from '@preact/signals';
 import { useSession } from '../state/session-context.ts';
-import { MOST_COMPARED } from '../versions/version-list.ts';
+import { MOST_COMPARED } from '../state/version-list.ts';
 import { MOST_BESIDE } from './report-content.ts';
 import { MOST_CHARACTERS, type ReportField, type ReportWords } from './report-words.ts';
 

@@ -6,10 +6,10 @@ import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
 import type { Block, Picture as PictureName, Report, Section } from '../../report/report.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { unbroken } from '../findings/unbroken.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { unbroken } from '../parts/unbroken.ts';
 import { PictureView } from '../pictures/PictureView.tsx';
 import { sheetPicture } from '../pictures/sheet-picture.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
 
 /** Pictures whose own sentence says what the caption does not. */
 const SAYS_MORE: readonly PictureName['name'][] = ['week', 'balance'];

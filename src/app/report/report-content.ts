@@ -7,7 +7,7 @@ import type { Help } from '../../questions/what-helps.ts';
 import { type Report, reportOf } from '../../report/report.ts';
 import { preparedOnce } from '../../weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import type { ReportWords } from './report-words.ts';
 
 /** Versions that fit beside the design on paper. */

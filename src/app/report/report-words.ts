@@ -2,7 +2,7 @@
 // Kept in the browser beside the sheet, a moment after each change and when the page is left.
 
 import { effect, type Signal, signal } from '@preact/signals';
-import type { Store } from '../keeping/autosave.ts';
+import type { Store } from '../keeping/browser-store.ts';
 
 export const REPORT_FIELDS = ['client', 'place', 'adviser', 'question'] as const;
 export type ReportField = (typeof REPORT_FIELDS)[number];

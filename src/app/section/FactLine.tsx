@@ -2,8 +2,8 @@
 // the hand at once, since it needs no year.
 
 import { geometryOf } from '../../design/geometry.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { quantityText } from '../units/number-text.ts';
 
 export function FactLine() {
   const workspace = useWorkspace();

@@ -2,8 +2,8 @@
 // tells its figure while it moves. It is a slider to a screen reader.
 
 import { useRef } from 'preact/hooks';
-import { toShown, toSi, type UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import { toShown, toSi, type UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { type Handle, snapped, stepOf } from './handles.ts';
 import type { Point } from './section-shape.ts';
 

@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { HOURS } from '../../weather/typical-year.ts';
-import { hourText } from '../charts/calendar-words.ts';
+import { hourText } from '../parts/calendar-words.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { quantityText } from '../units/number-text.ts';
 import type { HourState } from './hour-state.ts';
 
 const FRAME_MS = 110;

@@ -3,13 +3,13 @@
 
 import { useRef, useState } from 'preact/hooks';
 import type { Year } from '../../network/year.ts';
-import { comfortScale } from '../charts/colour-scale.ts';
-import { useElementWidth } from '../page/element-width.ts';
+import { comfortScale } from '../parts/colour-scale.ts';
+import { useElementWidth } from '../parts/element-width.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { fittedDesign } from '../state/design-fit.ts';
 import { withValueAt } from '../state/design-path.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { Workspace } from '../state/workspace.ts';
-import { quantityText } from '../units/number-text.ts';
 import { HandleKnob } from './HandleKnob.tsx';
 import { HourBar } from './HourBar.tsx';
 import { type Handle, sectionHandles } from './handles.ts';

@@ -2,7 +2,7 @@
 // when their houses have; what counts is that each is drawn to one scale in itself.
 
 import type { Design } from '../../design/design.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { furnishingMarks, personMarks, ventMarks } from './inside-marks.ts';
 import { MarkLayer } from './MarkLayer.tsx';
 import type { Mark } from './mark.ts';

@@ -5,14 +5,14 @@
 import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
-import { numberAt } from '../state/design-path.ts';
 import {
   quantityOfLimit,
   type ShownQuantity,
   toShown,
   toSi,
   type UnitSystem,
-} from '../units/display-unit.ts';
+} from '../parts/display-unit.ts';
+import { numberAt } from '../state/design-path.ts';
 import { flapAreaM2, ventPlace } from './inside-marks.ts';
 import { moved } from './mark.ts';
 import type { Point, SectionShape } from './section-shape.ts';

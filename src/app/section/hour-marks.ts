@@ -4,9 +4,9 @@
 
 import type { Design } from '../../design/design.ts';
 import type { ElementHistory } from '../../network/year.ts';
-import { type ColourScale, cssColour } from '../charts/colour-scale.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import { type ColourScale, cssColour } from '../parts/colour-scale.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import type { HourState } from './hour-state.ts';
 import { ventPlace } from './inside-marks.ts';
 import { lightPatch } from './light-patch.ts';

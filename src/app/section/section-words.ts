@@ -5,8 +5,8 @@ import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { glassById } from '../../design/glass-catalogue.ts';
 import { materialById } from '../../design/materials.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import type { SunLight } from './sun-marks.ts';
 
 const JOINS = {

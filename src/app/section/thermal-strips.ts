@@ -3,7 +3,7 @@
 // borders lie halfway between nodes. This is how mass is explained without a graph.
 
 import type { ElementHistory } from '../../network/year.ts';
-import { type ColourScale, cssColour } from '../charts/colour-scale.ts';
+import { type ColourScale, cssColour } from '../parts/colour-scale.ts';
 import { area, type Mark, moved, point } from './mark.ts';
 import type { Point } from './section-shape.ts';
 

@@ -8,14 +8,13 @@ import type { ClimateGlance } from '../../../workers/service.ts';
 import type { Design } from '../../design/design.ts';
 import type { Answer } from '../../questions/question.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { type ClimateIntake, createClimateIntake } from '../climate/climate-intake.ts';
-import type { Explanation } from '../figures/headline-figures.ts';
-import type { KeptVersion } from '../keeping/autosave.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
-import { type AskedOf, isAskedOf } from '../questions/asked-of.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { createVersionList, type VersionList } from '../versions/version-list.ts';
+import type { KeptVersion } from '../keeping/kept-record.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { type AskedOf, isAskedOf } from './asked-of.ts';
+import { type ClimateIntake, createClimateIntake } from './climate-intake.ts';
+import { createVersionList, type VersionList } from './version-list.ts';
 import type { Workspace } from './workspace.ts';
 
 export interface Notice {
@@ -24,6 +23,9 @@ export interface Notice {
   readonly text: string;
   readonly action?: { readonly label: string; readonly run: () => void };
 }
+
+/** The pictures that explain a figure. */
+export type Explanation = 'hot-week' | 'cold-week' | 'heat' | 'moisture' | 'vents';
 
 export interface AskedFigure {
   /** id among the headline figures */

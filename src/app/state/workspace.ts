@@ -9,7 +9,7 @@ import { yearOfDesign } from '../../model/design-climate.ts';
 import type { Outcome } from '../../outcomes/outcome.ts';
 import { describeFault } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { type FitNote, fittedDesign } from './design-fit.ts';
 import { createDesignHistory, type DesignHistory } from './design-history.ts';
 import { withValueAt } from './design-path.ts';

@@ -2,7 +2,7 @@
 // fetched when it is first opened.
 
 import { useState } from 'preact/hooks';
-import { Late } from '../page/Late.tsx';
+import { Late } from '../parts/Late.tsx';
 
 const loadList = () => import('./TakeList.tsx').then(({ TakeList }) => TakeList);
 

@@ -16,8 +16,8 @@ import {
   TRUST,
 } from '../../report/trust.ts';
 import errors from '../../report/what-errors-do.json' with { type: 'json' };
-import { ScrollTable } from '../charts/ScrollTable.tsx';
-import { numberText } from '../units/number-text.ts';
+import { numberText } from '../parts/number-text.ts';
+import { ScrollTable } from '../parts/ScrollTable.tsx';
 
 const LISTED = listed as unknown as ListedChecks;
 const ERRORS: ErrorTable = errors;

@@ -3,21 +3,21 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
-import { comfortScale } from '../charts/colour-scale.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { zoneOf } from '../charts/week-hours.ts';
 import { YearPicture } from '../charts/YearPicture.tsx';
 import { bundledClimate } from '../climate/bundled-climates.ts';
 import { HotterMark } from '../climate/HotterMark.tsx';
 import { type HeadlineFigure, headlineFigures } from '../figures/headline-figures.ts';
-import type { KeptVersion } from '../keeping/autosave.ts';
+import type { KeptVersion } from '../keeping/kept-record.ts';
+import { comfortScale } from '../parts/colour-scale.ts';
+import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { changeText, numberText, quantityText } from '../parts/number-text.ts';
+import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { StillSection } from '../section/StillSection.tsx';
 import { useSession } from '../state/session-context.ts';
-import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { changeText, numberText, quantityText } from '../units/number-text.ts';
+import { VERSION_LETTERS } from '../state/version-list.ts';
 import { CompareWeeks } from './CompareWeeks.tsx';
 import { designDifferences } from './design-differences.ts';
-import { VERSION_LETTERS } from './version-list.ts';
 
 export function CompareView() {
   const { list, workspace } = useSession();

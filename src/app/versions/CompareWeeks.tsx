@@ -5,15 +5,15 @@ import { useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { weekAround } from '../../outcomes/extremes.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { dayText } from '../charts/calendar-words.ts';
-import { ScrollTable } from '../charts/ScrollTable.tsx';
 import { zoneOf } from '../charts/week-hours.ts';
-import { useElementWidth } from '../page/element-width.ts';
+import { dayText } from '../parts/calendar-words.ts';
+import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { useElementWidth } from '../parts/element-width.ts';
+import { NumbersFold } from '../parts/NumbersFold.tsx';
+import { numberText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { toShown, type UnitSystem, unitOf } from '../units/display-unit.ts';
-import { numberText } from '../units/number-text.ts';
+import { VERSION_LETTERS } from '../state/version-list.ts';
 import { OVERLAY_HEIGHT, overlaidWeek, WEEK_HOURS } from './overlaid-weeks.ts';
-import { VERSION_LETTERS } from './version-list.ts';
 
 const DASHES = ['none', '9 4', '3 3', '11 3 2 3'] as const;
 const OUTDOOR_DASH = '1 4';
@@ -129,31 +129,28 @@ export function CompareWeeks({ names, answers }: CompareWeeksProps) {
         ))}
       </ul>
       {lines.length > 0 && (
-        <details class="numbers">
-          <summary>As numbers</summary>
-          <ScrollTable label="The week of each version, as numbers">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">in this week, {sign}</th>
-                  <th scope="col">coldest hour</th>
-                  <th scope="col">mean</th>
-                  <th scope="col">hottest hour</th>
+        <NumbersFold label="The week of each version, as numbers">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">in this week, {sign}</th>
+                <th scope="col">coldest hour</th>
+                <th scope="col">mean</th>
+                <th scope="col">hottest hour</th>
+              </tr>
+            </thead>
+            <tbody>
+              {lines.map(({ mark, name, values }) => (
+                <tr key={mark}>
+                  <th scope="row">{name}</th>
+                  <td>{Math.min(...values).toFixed(1)}</td>
+                  <td>{(values.reduce((a, b) => a + b, 0) / values.length).toFixed(1)}</td>
+                  <td>{Math.max(...values).toFixed(1)}</td>
                 </tr>
-              </thead>
-              <tbody>
-                {lines.map(({ mark, name, values }) => (
-                  <tr key={mark}>
-                    <th scope="row">{name}</th>
-                    <td>{Math.min(...values).toFixed(1)}</td>
-                    <td>{(values.reduce((a, b) => a + b, 0) / values.length).toFixed(1)}</td>
-                    <td>{Math.max(...values).toFixed(1)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </ScrollTable>
-        </details>
+              ))}
+            </tbody>
+          </table>
+        </NumbersFold>
       )}
     </div>
   );

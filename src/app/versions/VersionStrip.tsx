@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { useSession } from '../state/session-context.ts';
-import { MOST_COMPARED } from './version-list.ts';
+import { MOST_COMPARED } from '../state/version-list.ts';
 
 export function VersionStrip() {
   const { workspace, list, tell } = useSession();

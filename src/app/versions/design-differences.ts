@@ -7,9 +7,9 @@ import { wordingOf } from '../../findings/wording.ts';
 import { choiceOf } from '../inputs/choice-list.ts';
 import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { numberRange } from '../inputs/number-range.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { valueAt } from '../state/design-path.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
 
 export interface Difference {
   readonly path: string;

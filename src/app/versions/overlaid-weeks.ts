@@ -1,8 +1,8 @@
 // One week of several versions in one picture: the rooms of each and the air outdoors as lines that differ by dash
 // and carry a letter at their end. Hourly values in the units shown and a size in, polylines and ticks out; pure.
 
-import { dayText } from '../charts/calendar-words.ts';
-import { axisTicks } from '../pictures/axis.ts';
+import { axisTicks } from '../parts/axis.ts';
+import { dayText } from '../parts/calendar-words.ts';
 
 export const WEEK_HOURS = 168;
 export const OVERLAY_HEIGHT = 260;

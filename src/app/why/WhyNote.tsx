@@ -10,9 +10,9 @@ import { bestLever } from '../../questions/levers.ts';
 import type { PulledLevers } from '../../questions/what-helps.ts';
 import { preparedOnce } from '../../weather/prepared/prepared-climate.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { useSession } from '../state/session-context.ts';
-import type { UnitSystem } from '../units/display-unit.ts';
-import { quantityText } from '../units/number-text.ts';
 import { pulledLevers } from './pulled-levers.ts';
 import { useRunFor } from './run-for.ts';
 

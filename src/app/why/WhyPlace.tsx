@@ -1,8 +1,8 @@
 // The place above a picture where the reasons of a figure appear once the figure is clicked; the picture is what to look
 // at next. The code behind it is fetched then.
 
-import type { Explanation } from '../figures/headline-figures.ts';
-import { Late } from '../page/Late.tsx';
+import { Late } from '../parts/Late.tsx';
+import type { Explanation } from '../state/session.ts';
 import { useSession } from '../state/session-context.ts';
 
 const loadNote = () => import('./WhyNote.tsx').then(({ WhyNote }) => WhyNote);

@@ -1,10 +1,11 @@
 // The pure parts of the charts: colours, weeks, monthly bars, the vent diary, each from small data made here.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dayText, hourText } from '../../../src/app/charts/calendar-words.ts';
-import { colourOf, comfortScale, HUMIDITY_SCALE } from '../../../src/app/charts/colour-scale.ts';
-import { barField, roundStep } from '../../../src/app/charts/month-bars.ts';
+import { barField } from '../../../src/app/charts/month-bars.ts';
 import { ventDiary, ventSentence } from '../../../src/app/charts/vent-diary.ts';
+import { roundStep } from '../../../src/app/parts/axis.ts';
+import { dayText, hourText } from '../../../src/app/parts/calendar-words.ts';
+import { colourOf, comfortScale, HUMIDITY_SCALE } from '../../../src/app/parts/colour-scale.ts';
 import type { OpeningYear, Year } from '../../../src/network/year.ts';
 import { weekAround } from '../../../src/outcomes/extremes.ts';
 

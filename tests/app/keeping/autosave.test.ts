@@ -1,13 +1,9 @@
 import { signal } from '@preact/signals';
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import {
-  type KeptVersion,
-  keepSheet,
-  readKept as readKeptOf,
-  SHEET_KEY,
-  type Store,
-} from '../../../src/app/keeping/autosave.ts';
+import { keepSheet, readKept as readKeptOf, SHEET_KEY } from '../../../src/app/keeping/autosave.ts';
+import type { Store } from '../../../src/app/keeping/browser-store.ts';
+import type { KeptVersion } from '../../../src/app/keeping/kept-record.ts';
 import type { TabMark } from '../../../src/app/keeping/tab-mark.ts';
 import { createDesignHistory } from '../../../src/app/state/design-history.ts';
 import { withValueAt } from '../../../src/app/state/design-path.ts';

@@ -1,7 +1,7 @@
 // Pictures for paper and files: nothing cut off, nothing empty, nothing told by colour alone.
 import fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
-import { axisTicks } from '../../../src/app/pictures/axis.ts';
+import { axisTicks } from '../../../src/app/parts/axis.ts';
 import { causePaint } from '../../../src/app/pictures/cause-paint.ts';
 import { label, type Picture, type Shape, shape } from '../../../src/app/pictures/picture.ts';
 import { pictureText } from '../../../src/app/pictures/picture-text.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { quantityOfLimit, toShown, toSi, unitOf } from '../../../src/app/units/display-unit.ts';
-import { changeText, numberText, quantityText, typedNumber } from '../../../src/app/units/number-text.ts';
+import { quantityOfLimit, toShown, toSi, unitOf } from '../../../src/app/parts/display-unit.ts';
+import { changeText, numberText, quantityText, typedNumber } from '../../../src/app/parts/number-text.ts';
 import { LIMITS } from '../../../src/design/limits.ts';
 
 test('factors agree with NIST SP 811', () => {

@@ -1,7 +1,7 @@
 // Taking in weather with a reader that answers when asked: what is asked of the person, what is kept when a reading
 // fails, and that the newest look at a table wins.
 import { expect, test } from 'vitest';
-import { createClimateIntake } from '../../../src/app/climate/climate-intake.ts';
+import { createClimateIntake } from '../../../src/app/state/climate-intake.ts';
 import type { Workspace } from '../../../src/app/state/workspace.ts';
 import type { ReadResult } from '../../../src/weather/read-result.ts';
 import { readWeatherText, type WeatherLook } from '../../../src/weather/reader.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isAskedOf } from '../../../src/app/questions/asked-of.ts';
+import { isAskedOf } from '../../../src/app/state/asked-of.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { NO_CHANGE } from '../../../src/design/hotter.ts';
 import type { TypicalYear } from '../../../src/weather/typical-year.ts';

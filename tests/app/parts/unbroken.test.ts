@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { unbroken } from '../../../src/app/findings/unbroken.ts';
+import { unbroken } from '../../../src/app/parts/unbroken.ts';
 
 const HELD = '\u00a0';
 

@@ -3,7 +3,7 @@
 
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Design } from '../../design/design.ts';
-import type { KeptVersion } from '../keeping/autosave.ts';
+import type { KeptVersion } from '../keeping/kept-record.ts';
 
 export const MOST_COMPARED = 4;
 /** What compared versions are told apart by, in the order chosen. */

@@ -10,7 +10,7 @@ import type { MonthlyNormals } from '../../weather/synthetic/monthly-normals.ts'
 import type { TableChoices, TableInspection } from '../../weather/table/hourly-table.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { keepOwnClimate, ownKey } from '../keeping/own-climates.ts';
-import type { Workspace } from '../state/workspace.ts';
+import type { Workspace } from './workspace.ts';
 
 /** What is being read now. */
 export interface Reading extends ReadStep {

@@ -3,7 +3,7 @@
 
 import type { Design } from '../../design/design.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import type { ClimateState } from '../state/workspace.ts';
+import type { ClimateState } from './workspace.ts';
 
 export interface AskedOf {
   readonly design: Design;
