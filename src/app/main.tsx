@@ -2,6 +2,7 @@
 // with a design goes before what was kept; what was kept stays one undo away.
 
 import 'uplot/dist/uPlot.min.css';
+import './style/tokens.css';
 import './style/paper.css';
 import './style/layout.css';
 import './style/section.css';

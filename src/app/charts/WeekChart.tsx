@@ -7,6 +7,7 @@ import uPlot from 'uplot';
 import { dayText } from '../parts/calendar-words.ts';
 import { type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { useElementWidth } from '../parts/element-width.ts';
+import { type ScreenColour, screenColour } from '../parts/palette.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { WeekColumns } from './week-hours.ts';
 
@@ -92,8 +93,9 @@ function chartOptions(
   onHour: (hour: number) => void,
   shownHour: () => number | null,
 ): uPlot.Options {
-  const colour = (name: string) => getComputedStyle(host).getPropertyValue(name).trim();
-  const font = `12px ${colour('--typeface')}`;
+  const colour = (role: ScreenColour) => screenColour(host, role);
+  const { fontSize, fontFamily } = getComputedStyle(host);
+  const font = `${fontSize} ${fontFamily}`;
   const grid = { stroke: colour('--rule'), width: 1 };
   const axis = { stroke: colour('--ink-soft'), font, grid, ticks: { show: false } };
   const temperature = unitOf('temperature', system).sign;

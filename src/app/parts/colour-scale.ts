@@ -2,14 +2,14 @@
 // the middle (or from the low end), so the scales hold for colour-blind readers and in grey print. In: a value. Out:
 // red, green, blue 0…255.
 
+import { COMFORT_STOPS, HEAT_STOPS, HUMIDITY_STOPS } from './palette.ts';
+
 export interface Stop {
   readonly at: number;
   readonly rgb: readonly [number, number, number];
 }
 
 export type ColourScale = readonly Stop[];
-
-const stop = (at: number, r: number, g: number, b: number): Stop => ({ at, rgb: [r, g, b] });
 
 /**
  * Temperatures around comfort: paper between the limits, sky blue to ink below, clay to burnt earth above.
@@ -18,37 +18,24 @@ const stop = (at: number, r: number, g: number, b: number): Stop => ({ at, rgb: 
  * @param hotC too hot above [°C]
  */
 export function comfortScale(coldC: number, hotC: number): ColourScale {
-  return [
-    stop(Math.min(-15, coldC - 25), 14, 36, 66),
-    stop(coldC - 14, 42, 88, 133),
-    stop(coldC - 4, 124, 170, 201),
-    stop(coldC, 205, 222, 228),
-    stop((coldC + hotC) / 2, 244, 239, 226),
-    stop(hotC, 243, 217, 168),
-    stop(hotC + 3, 224, 150, 66),
-    stop(hotC + 8, 176, 78, 28),
-    stop(Math.max(44, hotC + 18), 82, 22, 10),
-  ];
+  const below = [Math.min(-15, coldC - 25), coldC - 14, coldC - 4, coldC];
+  const above = [hotC, hotC + 3, hotC + 8, Math.max(44, hotC + 18)];
+  return scaleOf([...below, (coldC + hotC) / 2, ...above], COMFORT_STOPS);
 }
 
 /** Relative humidity 0…1: paper while dry, moss and deep water when damp. */
-export const HUMIDITY_SCALE: ColourScale = [
-  stop(0.2, 250, 244, 226),
-  stop(0.5, 214, 224, 205),
-  stop(0.7, 122, 168, 150),
-  stop(0.85, 46, 108, 112),
-  stop(1, 12, 46, 66),
-];
+export const HUMIDITY_SCALE: ColourScale = scaleOf([0.2, 0.5, 0.7, 0.85, 1], HUMIDITY_STOPS);
 
 /** Back-up heat [W]: paper for none, ember for much. */
 export function heatScale(mostW: number): ColourScale {
   const most = Math.max(1, mostW);
-  return [
-    stop(0, 246, 241, 230),
-    stop(most * 0.05, 236, 206, 160),
-    stop(most * 0.5, 190, 100, 45),
-    stop(most, 82, 22, 10),
-  ];
+  return scaleOf([0, most * 0.05, most * 0.5, most], HEAT_STOPS);
+}
+
+/** @param colours '#rrggbb', one for each value */
+function scaleOf(values: readonly number[], colours: readonly string[]): ColourScale {
+  const channel = (i: number, from: number) => Number.parseInt(colours[i]!.slice(from, from + 2), 16);
+  return values.map((at, i) => ({ at, rgb: [channel(i, 1), channel(i, 3), channel(i, 5)] }));
 }
 
 /** Colour of a value; beyond the ends the end's colour. */

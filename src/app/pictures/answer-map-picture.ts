@@ -3,8 +3,9 @@
 
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import { PICTURE, SHEET } from '../parts/palette.ts';
 import { drawMap, MAP_FRAME, MAP_HEIGHT, MAP_WIDTH } from '../questions/answer-map.ts';
-import { INK, label, type Picture, shape } from './picture.ts';
+import { label, type Picture, shape } from './picture.ts';
 
 /** darkest shade, so that lines and words stay readable over it */
 const DARKEST = 0.45;
@@ -14,7 +15,7 @@ export function answerMapPicture(map: GlassMassMap, system: UnitSystem): Picture
   const { drawn, drawnLabel } = drawing;
   const { left, right, top, bottom } = MAP_FRAME;
   const small = { 'font-size': 11 };
-  const halo = { 'paint-order': 'stroke', stroke: '#fff', 'stroke-width': 3 };
+  const halo = { 'paint-order': 'stroke', stroke: SHEET.ground, 'stroke-width': 3 };
   return {
     id: 'answer-map',
     width: MAP_WIDTH,
@@ -24,7 +25,7 @@ export function answerMapPicture(map: GlassMassMap, system: UnitSystem): Picture
       ...drawing.shades.map(({ depth, path }) =>
         shape('path', {
           d: path,
-          fill: '#7a3b12',
+          fill: PICTURE.overheated,
           'fill-opacity': Math.round(100 * DARKEST * depth) / 100,
         }),
       ),
@@ -34,20 +35,27 @@ export function answerMapPicture(map: GlassMassMap, system: UnitSystem): Picture
         width: right - left,
         height: bottom - top,
         fill: 'none',
-        stroke: INK,
+        stroke: SHEET.ink,
       }),
       ...drawing.lines.flatMap(({ line: { kind }, points }) =>
         points.map((path) =>
           shape('polyline', {
             points: path,
             fill: 'none',
-            stroke: INK,
+            stroke: SHEET.ink,
             'stroke-width': kind === 'limit' ? 2.6 : 1,
           }),
         ),
       ),
       ...drawing.labels.map(({ x, y, text }) => label(x, y, text, 'middle', { ...small, ...halo })),
-      shape('circle', { cx: drawn.x, cy: drawn.y, r: 6, fill: '#fff', stroke: INK, 'stroke-width': 2 }),
+      shape('circle', {
+        cx: drawn.x,
+        cy: drawn.y,
+        r: 6,
+        fill: SHEET.ground,
+        stroke: SHEET.ink,
+        'stroke-width': 2,
+      }),
       label(drawnLabel.x, drawnLabel.y, drawnLabel.text, drawnLabel.anchor, halo),
       ...drawing.xTicks.map(({ at, text }) => label(at, bottom + 16, text, 'middle', small)),
       ...drawing.yTicks.map(({ at, text }) => label(left - 6, at + 4, text, 'end', small)),

@@ -2,10 +2,11 @@
 
 import type { Chart } from '../../questions/question.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import { SHARED, SHEET } from '../parts/palette.ts';
 import { DASHES, drawChart, LETTER_ROW } from '../questions/answer-chart.ts';
-import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
+import { label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
-const STROKES = [INK, '#a8481c', '#2d6287', '#4c6a35', '#7d5a00', INK_SOFT];
+const STROKES = [SHEET.ink, SHARED.clay, SHARED.skyDeep, SHARED.moss, SHARED.fair, SHEET.inkSoft];
 const ROW = 17;
 
 /** The first figure of a chart, upward. */
@@ -36,14 +37,14 @@ export function answerPicture(chart: Chart, limitHours: number, system: UnitSyst
       label((frame.left + frame.right) / 2, height - 8, drawing.xTitle, 'middle'),
       label(4, 14, drawing.yTitle),
       ...drawing.marks.flatMap(({ x, letter, row }) => [
-        rule(x, frame.top, x, frame.bottom, { stroke: INK_SOFT, 'stroke-dasharray': '1 3' }),
+        rule(x, frame.top, x, frame.bottom, { stroke: SHEET.inkSoft, 'stroke-dasharray': '1 3' }),
         label(x + 3, frame.top - 2 + LETTER_ROW * row, letter, 'start', small),
       ]),
       ...(drawing.limitY === null
         ? []
         : [
             rule(frame.left, drawing.limitY, frame.right, drawing.limitY, {
-              stroke: INK,
+              stroke: SHEET.ink,
               'stroke-width': 1.4,
             }),
             label(frame.right, drawing.limitY - 4, `limit ${limitHours} h`, 'end', small),

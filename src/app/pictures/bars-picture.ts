@@ -5,8 +5,9 @@ import type { MonthlyRow } from '../../outcomes/balances.ts';
 import { barField } from '../charts/month-bars.ts';
 import { MONTH_SHORT } from '../parts/calendar-words.ts';
 import { numberText } from '../parts/number-text.ts';
+import { SHEET } from '../parts/palette.ts';
 import { causePaint } from './cause-paint.ts';
-import { INK, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
+import { label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 import { textureFill, texturePattern } from './texture.ts';
 
 const WIDTH = 680;
@@ -47,11 +48,11 @@ export function barsPicture(id: string, rows: readonly MonthlyRow[], sign: strin
           width: tenth(bar.width),
           height: tenth(Math.max(0, bar.height)),
           fill: fillOf(bar.cause),
-          stroke: '#fff',
+          stroke: SHEET.ground,
           'stroke-width': 0.5,
         }),
       ),
-      rule(LEFT, TOP + field.zeroY, WIDTH, TOP + field.zeroY, { stroke: INK, 'stroke-width': 1.4 }),
+      rule(LEFT, TOP + field.zeroY, WIDTH, TOP + field.zeroY, { stroke: SHEET.ink, 'stroke-width': 1.4 }),
       ...MONTH_SHORT.map((name, month) =>
         label(LEFT + (month + 0.5) * slot, TOP + FIELD + 15, name, 'middle', { 'font-size': 11 }),
       ),
@@ -70,7 +71,7 @@ function keyOf(cause: string, place: number, fill: string): readonly Shape[] {
       width: 18,
       height: 12,
       fill,
-      stroke: INK,
+      stroke: SHEET.ink,
       'stroke-width': 0.5,
     }),
     label(x + 23, y + 13, cause, 'start', { 'font-size': 11 }),

@@ -1,5 +1,6 @@
 // A picture as the text of an SVG file that stands alone: size, title for a reader who cannot see it, white ground.
 
+import { SHEET } from '../parts/palette.ts';
 import { type Picture, type Shape, TYPEFACE } from './picture.ts';
 
 /** The file. */
@@ -8,7 +9,7 @@ export function pictureText({ width, height, words, shapes }: Picture): string {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="${escaped(TYPEFACE)}" role="img">`,
     `<title>${escaped(words)}</title>`,
-    `<rect width="${width}" height="${height}" fill="#fff"/>`,
+    `<rect width="${width}" height="${height}" fill="${SHEET.ground}"/>`,
     ...shapes.map(shapeText),
     '</svg>',
     '',

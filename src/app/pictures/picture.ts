@@ -2,6 +2,8 @@
 // the same in the report, in a file and in another program. What a picture tells is never told by colour alone: areas
 // carry a texture, lines a dash and a word.
 
+import { SHEET } from '../parts/palette.ts';
+
 export type Tag =
   | 'circle'
   | 'clipPath'
@@ -33,11 +35,6 @@ export interface Picture {
 
 export const TYPEFACE = "'Jost Variable', Jost, Futura, 'Century Gothic', sans-serif";
 
-/** Colours of paper: ink, softer ink, rules. */
-export const INK = '#1d2022';
-export const INK_SOFT = '#4b4d4a';
-export const RULE = '#cfc8b8';
-
 export function shape(tag: Tag, attributes: Shape['attributes'], inside?: Shape['inside']): Shape {
   return inside === undefined ? { tag, attributes } : { tag, attributes, inside };
 }
@@ -48,7 +45,7 @@ export type Anchor = 'start' | 'middle' | 'end';
 export function label(x: number, y: number, text: string, anchor: Anchor = 'start', more = {}): Shape {
   return shape(
     'text',
-    { x: tenth(x), y: tenth(y), 'text-anchor': anchor, 'font-size': 12, fill: INK, ...more },
+    { x: tenth(x), y: tenth(y), 'text-anchor': anchor, 'font-size': 12, fill: SHEET.ink, ...more },
     text,
   );
 }
@@ -59,7 +56,7 @@ export function rule(x1: number, y1: number, x2: number, y2: number, more = {}):
     y1: tenth(y1),
     x2: tenth(x2),
     y2: tenth(y2),
-    stroke: RULE,
+    stroke: SHEET.rule,
     'stroke-width': 1,
     ...more,
   });

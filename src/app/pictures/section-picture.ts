@@ -5,6 +5,7 @@ import type { Design } from '../../design/design.ts';
 import { materialById } from '../../design/materials.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
+import { SHEET } from '../parts/palette.ts';
 import type { Mark } from '../section/mark.ts';
 import { houseMarks } from '../section/StillSection.tsx';
 import { type SectionFrame, sectionFrame } from '../section/section-frame.ts';
@@ -12,7 +13,7 @@ import { type Point, type SectionShape, sectionShape } from '../section/section-
 import { sectionWords } from '../section/section-words.ts';
 import { groundMarks, roomMarks } from '../section/shell-marks.ts';
 import { lightMarks, noonLight } from '../section/sun-marks.ts';
-import { INK, label, type Picture, type Shape, shape, tenth } from './picture.ts';
+import { label, type Picture, type Shape, shape, tenth } from './picture.ts';
 import { sectionPaint } from './section-paint.ts';
 import { textureFill, texturePattern } from './texture.ts';
 
@@ -23,7 +24,7 @@ const MARGIN = { top: 24, right: 54, below: 34 };
 const GLASS_WORDS_PX = 84;
 const TICK = 4;
 /** white around words that may lie over lines */
-const HALO = { 'paint-order': 'stroke', stroke: '#fff', 'stroke-width': 4, 'stroke-linejoin': 'round' };
+const HALO = { 'paint-order': 'stroke', stroke: SHEET.ground, 'stroke-width': 4, 'stroke-linejoin': 'round' };
 /** a shorter overhang has no dimension */
 const LEAST_M = 0.05;
 
@@ -159,7 +160,7 @@ function lengthOf(sill: Point, head: Point, { knee }: SectionShape): number {
 }
 
 function across(x1: number, x2: number, at: number, text: string, above = false): readonly Shape[] {
-  const line = { stroke: INK, 'stroke-width': 0.8 };
+  const line = { stroke: SHEET.ink, 'stroke-width': 0.8 };
   const isWide = x2 - x1 > text.length * 6.5;
   return [
     shape('path', {
@@ -178,7 +179,7 @@ function upright(at: number, y1: number, y2: number, text: string): readonly Sha
     shape('path', {
       d: `M${tenth(at)} ${tenth(y1)}V${tenth(y2)}M${tenth(at - TICK)} ${tenth(y1)}h${2 * TICK}M${tenth(at - TICK)} ${tenth(y2)}h${2 * TICK}`,
       fill: 'none',
-      stroke: INK,
+      stroke: SHEET.ink,
       'stroke-width': 0.8,
     }),
     label(at + 7, (y1 + y2) / 2 + 4, text),

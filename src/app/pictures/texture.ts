@@ -1,7 +1,8 @@
 // Textures that tell areas apart without colour: a coloured ground under lines or dots in ink. In: a name and a colour.
 // Out: a pattern to be put among a picture's definitions, and the fill that uses it.
 
-import { INK, type Shape, shape } from './picture.ts';
+import { SHEET } from '../parts/palette.ts';
+import { type Shape, shape } from './picture.ts';
 
 export type TextureName = 'plain' | 'rising' | 'falling' | 'cross' | 'dots' | 'level' | 'upright';
 
@@ -26,7 +27,7 @@ const LINES: Readonly<Record<TextureName, string>> = {
 /** The pattern of a texture; none for a plain one. */
 export function texturePattern(id: string, { name, colour }: Texture): readonly Shape[] {
   if (name === 'plain') return [];
-  const stroke = isDark(colour) ? '#fff' : INK;
+  const stroke = isDark(colour) ? SHEET.ground : SHEET.ink;
   const drawn =
     name === 'dots'
       ? shape('circle', { cx: 3, cy: 3, r: 0.9, fill: stroke })

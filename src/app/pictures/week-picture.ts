@@ -6,7 +6,8 @@ import { axisTicks } from '../parts/axis.ts';
 import { dayText } from '../parts/calendar-words.ts';
 import { type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { numberText } from '../parts/number-text.ts';
-import { INK, INK_SOFT, label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
+import { PICTURE, SHARED, SHEET } from '../parts/palette.ts';
+import { label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 
 const WIDTH = 680;
 const HEIGHT = 164;
@@ -31,11 +32,11 @@ export interface WeekPictureOrder {
 /** The picture of a week. */
 export function weekPicture({ id, columns, system, hot, cold, words }: WeekPictureOrder): Picture {
   const lines = [
-    { name: 'rooms', values: columns.house, stroke: INK, width: 2.4, dash: '' },
+    { name: 'rooms', values: columns.house, stroke: SHEET.ink, width: 2.4, dash: '' },
     ...(columns.sunspace
-      ? [{ name: 'sunspace', values: columns.sunspace, stroke: '#a8481c', width: 1.4, dash: '8 3' }]
+      ? [{ name: 'sunspace', values: columns.sunspace, stroke: SHARED.clay, width: 1.4, dash: '8 3' }]
       : []),
-    { name: 'outdoors', values: columns.outdoor, stroke: '#2d6287', width: 1.3, dash: '2 3' },
+    { name: 'outdoors', values: columns.outdoor, stroke: SHARED.skyDeep, width: 1.3, dash: '2 3' },
   ];
   const all = lines.flatMap(({ values }) => [...values]);
   const ticks = axisTicks(Math.min(...all), Math.max(...all), 6);
@@ -76,7 +77,7 @@ export function weekPicture({ id, columns, system, hot, cold, words }: WeekPictu
       ? []
       : [
           rule(LEFT, yOf(value), WIDTH - RIGHT, yOf(value), {
-            stroke: INK,
+            stroke: SHEET.ink,
             'stroke-width': 0.8,
             'stroke-dasharray': '1 4',
           }),
@@ -84,7 +85,7 @@ export function weekPicture({ id, columns, system, hot, cold, words }: WeekPictu
             'font-size': 10,
             'font-style': 'italic',
             'paint-order': 'stroke',
-            stroke: '#fff',
+            stroke: SHEET.ground,
             'stroke-width': 3,
           }),
         ],
@@ -112,7 +113,7 @@ export function weekPicture({ id, columns, system, hot, cold, words }: WeekPictu
       ...endLabels(
         lines.map(({ name, values, stroke }) => ({ text: name, y: yOf(values.at(-1)!) + 4, fill: stroke })),
       ),
-      label(WIDTH - RIGHT + 6, foot - 1, 'sun', 'start', { fill: INK_SOFT, 'font-size': 11 }),
+      label(WIDTH - RIGHT + 6, foot - 1, 'sun', 'start', { fill: SHEET.inkSoft, 'font-size': 11 }),
     ],
   };
 }
@@ -123,8 +124,8 @@ function sunShade(sun: Float64Array, xOf: (i: number) => number, foot: number, h
   const points = [...sun].map((value, i) => `L${tenth(xOf(i))} ${tenth(foot - (value / most) * height)}`);
   return shape('path', {
     d: `M${tenth(xOf(0))} ${tenth(foot)}${points.join('')}L${tenth(xOf(sun.length - 1))} ${tenth(foot)}Z`,
-    fill: '#efe3c4',
-    stroke: '#b39a5c',
+    fill: PICTURE.sunArea,
+    stroke: PICTURE.sunEdge,
     'stroke-width': 0.6,
   });
 }

@@ -3,7 +3,8 @@
 
 import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
 import { MONTH_SHORT } from '../parts/calendar-words.ts';
-import { label, type Picture, RULE, rule, type Shape, shape, tenth } from './picture.ts';
+import { SHARED, SHEET } from '../parts/palette.ts';
+import { label, type Picture, rule, type Shape, shape, tenth } from './picture.ts';
 import { textureFill, texturePattern } from './texture.ts';
 import type { YearBands } from './year-bands.ts';
 
@@ -43,7 +44,7 @@ export function yearPicture(id: string, hours: Float64Array, bands: YearBands, w
   const months = MONTH_SHORT.flatMap((name, month) => {
     const x = LEFT + (MONTH_START_HOUR[month]! / HOURS) * (WIDTH - LEFT);
     return [
-      rule(x, TOP + FIELD, x, TOP + FIELD + 5, { stroke: '#8b8371' }),
+      rule(x, TOP + FIELD, x, TOP + FIELD + 5, { stroke: SHARED.ruleStrong }),
       label(x + 3, TOP + FIELD + 14, name, 'start', { 'font-size': 11 }),
     ];
   });
@@ -62,7 +63,14 @@ export function yearPicture(id: string, hours: Float64Array, bands: YearBands, w
       ...used.map((band) =>
         shape('path', { d: paths[band]!, fill: textureFill(patternId(band), bands.bands[band]!.texture) }),
       ),
-      shape('rect', { x: LEFT, y: TOP, width: WIDTH - LEFT, height: FIELD, fill: 'none', stroke: RULE }),
+      shape('rect', {
+        x: LEFT,
+        y: TOP,
+        width: WIDTH - LEFT,
+        height: FIELD,
+        fill: 'none',
+        stroke: SHEET.rule,
+      }),
       ...clock,
       ...months,
       ...used.flatMap((band, place) => keyOf(bands, band, place, patternId(band))),
@@ -81,7 +89,7 @@ function keyOf({ bands }: YearBands, band: number, place: number, id: string): r
       width: 26,
       height: 13,
       fill: textureFill(id, texture),
-      stroke: '#8b8371',
+      stroke: SHARED.ruleStrong,
       'stroke-width': 0.6,
     }),
     label(x + 32, y + 13, words),

@@ -1,46 +1,10 @@
-// The pure parts of the charts: colours, weeks, monthly bars, the vent diary, each from small data made here.
+// The pure parts of the charts: weeks, monthly bars, the vent diary, each from small data made here.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { barField } from '../../../src/app/charts/month-bars.ts';
 import { ventDiary, ventSentence } from '../../../src/app/charts/vent-diary.ts';
-import { roundStep } from '../../../src/app/parts/axis.ts';
-import { dayText, hourText } from '../../../src/app/parts/calendar-words.ts';
-import { colourOf, comfortScale, HUMIDITY_SCALE } from '../../../src/app/parts/colour-scale.ts';
 import type { OpeningYear, Year } from '../../../src/network/year.ts';
 import { weekAround } from '../../../src/outcomes/extremes.ts';
-
-/** Relative luminance of WCAG 2.2. */
-function luminance([r, g, b]: readonly [number, number, number]): number {
-  const linear = (channel: number) => {
-    const c = channel / 255;
-    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-  };
-  return 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b);
-}
-
-test('away from comfort the temperature scale only gets darker, so it reads in grey and to every eye', () => {
-  for (const [cold, hot] of [
-    [16, 26],
-    [5, 35],
-    [22, 22.5],
-  ] as const) {
-    const scale = comfortScale(cold, hot);
-    const middle = (cold + hot) / 2;
-    for (let step = 0; step < 60; step++) {
-      const warm = (c: number) => luminance(colourOf(c, scale));
-      expect(warm(middle + step + 1)).toBeLessThanOrEqual(warm(middle + step) + 1e-9);
-      expect(warm(middle - step - 1)).toBeLessThanOrEqual(warm(middle - step) + 1e-9);
-    }
-  }
-});
-
-test('the humidity scale only gets darker with damp', () => {
-  for (let rh = 0; rh < 1; rh += 0.02) {
-    expect(luminance(colourOf(rh + 0.02, HUMIDITY_SCALE))).toBeLessThanOrEqual(
-      luminance(colourOf(rh, HUMIDITY_SCALE)) + 1e-9,
-    );
-  }
-});
 
 test('a week has its hour in the middle day and never leaves the year', () => {
   fc.assert(
@@ -53,14 +17,6 @@ test('a week has its hour in the middle day and never leaves the year', () => {
       expect(hour).toBeLessThan(from + 168);
     }),
   );
-});
-
-test('days and hours have the names a calendar gives them', () => {
-  expect(dayText(0)).toBe('1 January');
-  expect(dayText(31 * 24)).toBe('1 February');
-  // Day 59 of a year without 29 February is 1 March.
-  expect(dayText(59 * 24)).toBe('1 March');
-  expect(hourText(8759)).toBe('31 December, 23–24 h');
 });
 
 test('bars stack without gaps, gains up and losses down, to the height of their sums', () => {
@@ -76,10 +32,6 @@ test('bars stack without gaps, gains up and losses down, to the height of their 
   expect(Math.min(...july.map(({ y }) => y))).toBeCloseTo(zeroY - 50 * perUnit, 6);
   expect(Math.max(...july.map(({ y, height }) => y + height))).toBeCloseTo(zeroY + 30 * perUnit, 6);
   expect(bars.every(({ x, width }) => x >= 0 && x + width <= 600)).toBe(true);
-});
-
-test('steps of an axis are 1, 2 or 5 times a power of ten', () => {
-  expect([0.011, 0.3, 1, 1.2, 4.9, 51].map(roundStep)).toEqual([0.02, 0.5, 1, 2, 5, 100]);
 });
 
 function opening(
