@@ -1,8 +1,7 @@
 // The last few answers of the page's runs: a hand on its way back, and undo, pass through the same designs again. A
 // job and its answer in, the answer to an equal job out.
 
-import type { RunJob } from './bridge.ts';
-import type { RunAnswer } from './service.ts';
+import type { RunAnswer, RunJob } from './service.ts';
 
 /** Answers remembered; each holds some 3 MB. */
 const MOST = 12;

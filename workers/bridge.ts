@@ -9,19 +9,13 @@
 // dies, or is silent for too long, is replaced and its job run once more; only a second death is told.
 
 import { proxy } from 'comlink';
-import type { Design } from '../src/design/design.ts';
 import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
 import type { TableChoices } from '../src/weather/table/hourly-table.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
 import { AnswerMemory } from './answer-memory.ts';
-import type { ClimateGlance, RunAnswer, RunOptions } from './service.ts';
+import type { ClimateGlance, RunAnswer, RunJob } from './service.ts';
 import { CANCELLED, type CrewOptions, Death, type Member, type Thread, ThreadCrew } from './thread-crew.ts';
-
-export interface RunJob extends RunOptions {
-  readonly design: Design;
-  readonly climateKey: string;
-}
 
 /** An answer with the number its job was given; numbers rise in the order of asking. */
 export interface NumberedAnswer extends RunAnswer {

@@ -31,6 +31,12 @@ export interface RunOptions {
   readonly units: Units;
 }
 
+/** A run the page asks for; its climate was kept before, under this key. */
+export interface RunJob extends RunOptions {
+  readonly design: Design;
+  readonly climateKey: string;
+}
+
 /** A climate at a glance: its figures by month and what should make its user careful. */
 export interface ClimateGlance {
   readonly summary: ClimateSummary;

@@ -1,7 +1,19 @@
 // The words after a command, sorted into flags and the rest. Unknown flags, missing values and flags given
 // twice are faults, each with what is allowed. `--flag value` and `--flag=value` both work; `--` ends flags.
 
-import type { Command } from './command.ts';
+/** What a command may be given. */
+export interface Flags {
+  /** of the command, for the faults */
+  readonly name: string;
+  readonly usage: string;
+  /** flags that take a value, and flags that stand alone, both without dashes */
+  readonly valued: readonly string[];
+  readonly switches: readonly string[];
+  /** of the flags that take a value, those that may come more than once */
+  readonly repeated?: readonly string[];
+  /** fewest and most arguments that are no flags */
+  readonly positionals: readonly [number, number];
+}
 
 export interface ParsedArguments {
   readonly positionals: readonly string[];
@@ -21,7 +33,7 @@ export type ArgumentResult =
  * @param words what follows the command's name
  * @param command the flags and the number of arguments it knows
  */
-export function parseArguments(words: readonly string[], command: Command): ArgumentResult {
+export function parseArguments(words: readonly string[], command: Flags): ArgumentResult {
   const positionals: string[] = [];
   const values = new Map<string, string>();
   const lists = new Map<string, string[]>();

@@ -2,7 +2,7 @@
 // command returns what to print and the exit code, or the faults in its input; main.ts prints either, so that
 // nothing reaches standard output when the input is wrong.
 
-import type { ParsedArguments } from './arguments.ts';
+import type { Flags, ParsedArguments } from './arguments.ts';
 
 /** Done, or the input is wrong: one line a fault, each naming the place, the value and what is allowed. */
 export type CommandResult =
@@ -18,19 +18,10 @@ export interface Console {
   readonly progress: (done: number, wanted: number) => void;
 }
 
-export interface Command {
-  readonly name: string;
-  readonly usage: string;
+export interface Command extends Flags {
   readonly line: string;
   /** more flags, one line each, for the help of this command alone */
   readonly details?: readonly string[];
-  /** flags that take a value, and flags that stand alone, both without dashes */
-  readonly valued: readonly string[];
-  readonly switches: readonly string[];
-  /** of the flags that take a value, those that may come more than once */
-  readonly repeated?: readonly string[];
-  /** fewest and most arguments that are no flags */
-  readonly positionals: readonly [number, number];
   readonly run: (args: ParsedArguments, console: Console) => Promise<CommandResult>;
 }
 

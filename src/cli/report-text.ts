@@ -3,7 +3,8 @@
 // picture or a heading in Markdown is escaped, so that it is read as the characters it is.
 
 import { SEVERITY_WORDS } from '../findings/severity-words.ts';
-import type { Block, Report } from '../report/report.ts';
+import type { Block } from '../report/block.ts';
+import type { Report } from '../report/report.ts';
 
 /** The text `report` prints. */
 export function reportMarkdown(report: Report): string {

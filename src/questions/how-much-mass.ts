@@ -4,17 +4,16 @@
 
 import { materialById } from '../design/materials.ts';
 import { penetrationDepth } from '../physics/wall-response.ts';
-import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
+import { nextPlaces } from './bracket.ts';
 import { WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { criterionInWords } from './criterion.ts';
 import { leastMassTable, massFinding } from './least-mass.ts';
-import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Run, Runs } from './question.ts';
+import { bracketFor, byArea, mostArea } from './mass-runs.ts';
+import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Runs } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runTable } from './run-table.ts';
 import { type Changes, varied } from './variation.ts';
 
-/** Faces that can be found in a house at most, for each m² of its floor. House rule. */
-const MOST_PER_FLOOR = 1.5;
 const AREA_STEPS = [0, 1, 0.5, 0.25, 0.125, 0.75];
 const THICKNESSES_M = [0.05, 0.3, 0.15, 0.1, 0.2, 0.5];
 const PLACES = 3;
@@ -50,11 +49,6 @@ export const howMuchMass: Question = {
   },
   answer,
 };
-
-/** Most face area tried [m²]. */
-export function mostArea({ design }: Basis): number {
-  return Math.max(MOST_PER_FLOOR * design.house.floorAreaM2, design.mass.areaM2);
-}
 
 /** No mass is the same run whatever it is not made of. */
 function areaJob({ design, words }: Basis, way: WayToBuild, areaM2: number): RunJob {
@@ -105,23 +99,6 @@ function instead({ design }: Basis): RunJob[] {
     design: varied(design, changes),
     at: { instead: id },
   }));
-}
-
-/** Runs of one way to build, by rising area; the run without mass belongs to all. */
-export function byArea(way: WayToBuild, runs: Runs): Run[] {
-  return [...runs.values()]
-    .filter(({ job }) => job.at.material === way.material || job.at.material === 'any')
-    .sort((one, other) => Number(one.job.at.areaM2) - Number(other.job.at.areaM2));
-}
-
-/** Where overheated hours come within the limit, by rising area. */
-export function bracketFor({ criterion }: Basis, way: WayToBuild, runs: Runs): Bracket {
-  return bracketOf(
-    byArea(way, runs).map(({ job, figures }) => ({
-      x: Number(job.at.areaM2),
-      passes: figures.overheatedHours <= criterion.hours,
-    })),
-  );
 }
 
 /** Thickness beyond which a wall takes up no more of a day's heat [m]; null for stirred water, which has none. */

@@ -4,7 +4,7 @@
 import { materialById } from '../design/materials.ts';
 import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { criterionInWords } from './criterion.ts';
-import { bracketFor, mostArea } from './how-much-mass.ts';
+import { bracketFor, mostArea } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 

@@ -4,8 +4,8 @@
 import type { Habit } from '../design/design.ts';
 import { contextOf, type Run } from '../findings/context.ts';
 import { listed } from '../findings/wording.ts';
+import type { Block } from './block.ts';
 import { habitWords, inputsOf } from './inputs.ts';
-import type { Block } from './report.ts';
 
 const NOT_THERE = '–';
 

@@ -4,7 +4,7 @@
 import type { Context } from '../findings/context.ts';
 import { STALE_AIR_PPM } from '../outcomes/fresh-air.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
-import type { Block, Section } from './report.ts';
+import type { Block, Section } from './block.ts';
 
 export interface Entry {
   readonly word: string;

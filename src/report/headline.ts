@@ -5,7 +5,7 @@ import { hours, percent, plain } from '../findings/wording.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
-import type { Block } from './report.ts';
+import type { Block } from './block.ts';
 
 interface Row {
   readonly label: (context: Context) => string;

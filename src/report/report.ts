@@ -11,31 +11,13 @@ import type { Finding } from '../outcomes/outcome.ts';
 import { VERSION } from '../outcomes/version.ts';
 import type { Help } from '../questions/what-helps.ts';
 import { answerOf } from './answer.ts';
+import type { Block, Section } from './block.ts';
 import { differencesOf, habitsOf } from './differences.ts';
 import { wordsSection } from './glossary.ts';
 import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { triedSection, withTried } from './tried.ts';
 import { CHECKS, checksInShort, errorsInShort, TRUST } from './trust.ts';
-
-export type Picture =
-  | { readonly name: 'section' | 'year' | 'balance' }
-  | { readonly name: 'week'; readonly kind: 'hot' | 'cold'; readonly firstHour: number };
-
-export type Block =
-  | { readonly kind: 'text'; readonly text: string }
-  | {
-      readonly kind: 'table';
-      readonly head: readonly string[];
-      readonly rows: readonly (readonly string[])[];
-    }
-  | { readonly kind: 'findings'; readonly findings: readonly Finding[] }
-  | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: string };
-
-export interface Section {
-  readonly title: string;
-  readonly blocks: readonly Block[];
-}
 
 export interface Report {
   readonly title: string;

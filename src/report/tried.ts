@@ -12,7 +12,7 @@ import { bestLever, type Pulled } from '../questions/levers.ts';
 import { bestOf, type Help } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
 import { leverWords } from './answer.ts';
-import type { Block, Section } from './report.ts';
+import type { Block, Section } from './block.ts';
 
 interface Column {
   readonly head: (words: Wording) => string;

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { buildingWork, WAYS_TO_BUILD } from '../../src/questions/building-work.ts';
-import { howMuchMass, mostArea, usefulThickness } from '../../src/questions/how-much-mass.ts';
+import { howMuchMass, usefulThickness } from '../../src/questions/how-much-mass.ts';
+import { mostArea } from '../../src/questions/mass-runs.ts';
 import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
 
 const MODEST = EXAMPLES[2]!.design;

@@ -1,5 +1,6 @@
 // The three examples run, an order for a report of one of them, and a report as one string to look for words in.
-import type { Block, Report, ReportOrder } from '../../src/report/report.ts';
+import type { Block } from '../../src/report/block.ts';
+import type { Report, ReportOrder } from '../../src/report/report.ts';
 import { runExample } from '../findings/example-run.ts';
 
 export const RUNS = {

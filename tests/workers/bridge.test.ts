@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
-import { type RunJob, SimulationBridge } from '../../workers/bridge.ts';
-import type { RunAnswer } from '../../workers/service.ts';
+import { SimulationBridge } from '../../workers/bridge.ts';
+import type { RunAnswer, RunJob } from '../../workers/service.ts';
 import type { Thread } from '../../workers/thread-crew.ts';
 
 // A thread whose runs finish when the test says so. It stands for the worker only in its timing; what a run gives
