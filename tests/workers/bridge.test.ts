@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
@@ -58,8 +58,11 @@ const job = (name: string): RunJob => ({
   units: 'metric',
 });
 
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
 /** Lets every promise that can settle do so. */
-const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
+const settle = () => vi.advanceTimersByTimeAsync(0);
 
 function bridgeOf(
   threads: ReturnType<typeof heldThreads>,
@@ -211,7 +214,9 @@ test('an idle thread is let go', async () => {
   await settle();
   threads.finish[0]!();
   await answer;
-  await new Promise((resolve) => setTimeout(resolve, 30));
+  await vi.advanceTimersByTimeAsync(4);
+  expect(threads.log.at(-1)).toBe('1 runs a');
+  await vi.advanceTimersByTimeAsync(1);
   expect(threads.log.at(-1)).toBe('1 ends');
 });
 
@@ -223,11 +228,11 @@ test('a thread that reads a file is not let go before it has read it', async () 
   threads.finish[0]!();
   await answer;
   const reading = bridge.readClimate('a long file');
-  await new Promise((resolve) => setTimeout(resolve, 30));
+  await vi.advanceTimersByTimeAsync(30);
   expect(threads.log.at(-1)).toBe('1 reads');
   threads.finish[1]!();
   expect(await reading).toMatchObject({ ok: false });
-  await new Promise((resolve) => setTimeout(resolve, 30));
+  await vi.advanceTimersByTimeAsync(5);
   expect(threads.log.at(-1)).toBe('1 ends');
 });
 
@@ -289,13 +294,18 @@ test('a thread that falls silent, told to nobody, counts as dead: for a year and
   const threads = heldThreads();
   const bridge = bridgeOf(threads, { idleMs: 60_000, silentMs: 20 });
   const answer = bridge.runLive(job('a'));
-  await new Promise((resolve) => setTimeout(resolve, 30));
+  await vi.advanceTimersByTimeAsync(19);
+  expect(threads.log.at(-1)).toBe('1 runs a');
+  await vi.advanceTimersByTimeAsync(1);
   expect(threads.log.at(-1)).toBe('2 runs a');
   threads.finish[1]!();
   expect((await answer)?.job.design.name).toBe('a');
-  await expect(bridge.readClimate('a file that hangs')).rejects.toThrow(
+  const refused = expect(bridge.readClimate('a file that hangs')).rejects.toThrow(
     'The file could not be read: the simulation was silent for 0.02 seconds.',
   );
+  // Two threads are given the time.
+  await vi.advanceTimersByTimeAsync(40);
+  await refused;
   bridge.cancel();
 });
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { type PoolThread, TaskPool } from '../../workers/task-pool.ts';
 
 interface Held {
@@ -44,7 +44,11 @@ function heldThreads() {
   return { held, startThread, counts };
 }
 
-const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+/** Lets every promise that can settle do so. */
+const settle = () => vi.advanceTimersByTimeAsync(0);
 
 function poolOf(threads: ReturnType<typeof heldThreads>, count = 2, silentMs = 60_000) {
   const { startThread } = threads;
@@ -231,7 +235,10 @@ test('a thread that falls silent counts as dead: it is ended and its slice run e
   const answer = pool.perform([4]);
   await settle();
   threads.held.shift();
-  await vi.waitFor(() => expect(threads.held).toHaveLength(1), { timeout: 5000, interval: 10 });
+  await vi.advanceTimersByTimeAsync(199);
+  expect(threads.held).toHaveLength(0);
+  await vi.advanceTimersByTimeAsync(1);
+  expect(threads.held).toHaveLength(1);
   threads.held.shift()!.finish();
   expect(await answer).toEqual([16]);
   expect(threads.counts()).toEqual({ started: 2, ended: 1, alive: 1 });
@@ -247,7 +254,9 @@ test('threads without work are let go', async () => {
   await finishAll(threads);
   await answer;
   expect(threads.counts().alive).toBe(1);
-  await new Promise((resolve) => setTimeout(resolve, 60));
+  await vi.advanceTimersByTimeAsync(19);
+  expect(threads.counts().alive).toBe(1);
+  await vi.advanceTimersByTimeAsync(1);
   expect(threads.counts().alive).toBe(0);
   expect(pool.state).toEqual({ threads: 0, busy: 0 });
 });
