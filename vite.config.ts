@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { availableParallelism } from 'node:os';
 import { VitePWA } from 'vite-plugin-pwa';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
@@ -20,6 +21,11 @@ export default defineConfig(({ mode }) => {
         ? []
         : [licencesBeside(), door('site'), offline()],
     test: {
+      reporters: ['default', './tests/slowest-files.ts'],
+      maxWorkers: availableParallelism() + 1,
+      // A loaded machine is no reason to fail.
+      testTimeout: 180_000,
+      hookTimeout: 180_000,
       projects: [
         {
           extends: true,
@@ -27,22 +33,21 @@ export default defineConfig(({ mode }) => {
             name: 'unit',
             include: ['tests/**/*.test.{ts,tsx}'],
             exclude: ['tests/published/**', 'tests/browser/**'],
-            // A loaded machine is no reason to fail.
-            testTimeout: 60_000,
+            // Files share their workers, and with them what is loaded and compiled.
+            isolate: false,
           },
         },
         {
           extends: true,
-          test: { name: 'published', include: ['tests/published/**/*.test.ts'], testTimeout: 60_000 },
+          test: { name: 'published', include: ['tests/published/**/*.test.ts'], isolate: false },
         },
         {
           extends: true,
           test: {
             name: 'browser',
             include: ['tests/browser/**/*.test.ts'],
-            testTimeout: 120_000,
-            hookTimeout: 180_000,
-            fileParallelism: false,
+            globalSetup: 'tests/browser/start-host.ts',
+            isolate: false,
           },
         },
       ],

@@ -3,20 +3,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Request } from 'playwright-core';
-import { build } from 'vite';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import { shippedPackages } from '../../src/cli/shipped-packages.ts';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 const policyOf = (html: string) =>
   /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
@@ -55,7 +47,7 @@ test('in use the page asks for nothing but its own files, and the policy has not
   await page.locator('.ask-panel summary').click();
   await page.selectOption('[data-ask="question"]', 'who-opens-the-vents');
   await page.click('.ask-form button[type="submit"]');
-  await page.waitForSelector('.ask-progress', { state: 'detached', timeout: 90_000 });
+  await page.waitForSelector('.ask-progress', { state: 'detached' });
   await page.setInputFiles('input[type="file"]', {
     name: 'note.txt',
     mimeType: 'text/plain',
@@ -66,15 +58,15 @@ test('in use the page asks for nothing but its own files, and the policy has not
   await page.click('text=Copy link');
   await page.waitForFunction(() => location.hash.startsWith('#design='));
   for (const [view, settles] of [
-    ['#report', '.paper'],
-    ['#trust', '.trust-view'],
-    ['#sheet', '.figures'],
+    ['#report', '.report-view[aria-busy="false"] .paper'],
+    ['#trust', '.trust-view .trust-source'],
+    ['#sheet', '.figures[aria-busy="false"]'],
   ] as const) {
     await page.evaluate((hash) => {
       location.hash = hash;
     }, view);
     await page.waitForSelector(settles);
-    await page.waitForTimeout(300);
+    await page.evaluate(() => document.fonts.ready.then(() => undefined));
   }
   expect(asked.length).toBeGreaterThan(5);
   const foreign = asked.filter(
@@ -91,7 +83,12 @@ test('what the policy forbids is forbidden: a foreign request, a script in the p
   await settledFigure(page, 'house-overheated');
   const forbidden = await page.evaluate(async () => {
     const said: string[] = [];
-    document.addEventListener('securitypolicyviolation', (event) => said.push(event.effectiveDirective));
+    const allSaid = new Promise<void>((resolve) => {
+      document.addEventListener('securitypolicyviolation', (event) => {
+        said.push(event.effectiveDirective);
+        if (new Set(said).size === 5) resolve();
+      });
+    });
     await fetch('http://127.0.0.1:9/').catch(() => {});
     const script = document.createElement('script');
     script.textContent = 'window.owned = 1';
@@ -100,7 +97,7 @@ test('what the policy forbids is forbidden: a foreign request, a script in the p
     image.src = 'http://127.0.0.1:9/x.png';
     document.body.append(image);
     document.body.insertAdjacentHTML('beforeend', '<b onclick="window.owned = 2" style="color: red"></b>');
-    await new Promise((resolve) => setTimeout(resolve, 300));
+    await allSaid;
     return { said, owned: (window as { owned?: number }).owned };
   });
   expect(new Set(forbidden.said)).toEqual(
@@ -110,25 +107,8 @@ test('what the policy forbids is forbidden: a foreign request, a script in the p
   await close();
 });
 
-test('every package inside the built page is on the list of licences', async () => {
-  const packages = new Set<string>();
-  const collect = {
-    name: 'collect-packages',
-    generateBundle(_: unknown, bundle: Record<string, { modules?: Record<string, unknown> }>) {
-      for (const { modules } of Object.values(bundle)) {
-        for (const id of Object.keys(modules ?? {})) {
-          const name = /^.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1];
-          if (name !== undefined) packages.add(name);
-        }
-      }
-    },
-  };
-  await build({
-    logLevel: 'error',
-    build: { outDir: join(served.folder, 'again'), emptyOutDir: true },
-    plugins: [collect],
-    worker: { format: 'es', plugins: () => [collect] },
-  });
+test('every package inside the built page is on the list of licences', () => {
+  const packages = new Set(inject('browserHost').packages);
   // The offline copy is put together apart from the rest; its file names what it is made of.
   const offline = readdirSync(served.folder).find((name) => name.startsWith('workbox-'))!;
   for (const [, name] of readFileSync(join(served.folder, offline), 'utf8').matchAll(

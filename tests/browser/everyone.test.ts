@@ -1,30 +1,34 @@
 // The page for everyone: axe finds nothing against WCAG 2.2 AA in any of its states; keyboard, zoom, reduced motion.
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
+const served = await sharedSite();
 
-beforeAll(async () => {
-  served = await servePage();
-});
+/** On a wide screen and a phone, in light and in dark. */
+async function violationsOfAllLooks(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const width of [1280, 390]) {
+    await page.setViewportSize({ width, height: 900 });
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      found.push(...(await violations(page)).map((line) => `${colorScheme}, ${width} px: ${line}`));
+    }
+  }
+  return found;
+}
 
-afterAll(async () => {
-  await served?.close();
-});
-
-test.each([
-  ['light', 1280],
-  ['dark', 1280],
-  ['light', 390],
-  ['dark', 390],
-] as const)('axe finds nothing, %s at %i px', async (colorScheme, width) => {
-  const { page, close } = await openPage(served, { colorScheme, viewport: { width, height: 900 } });
+test('axe finds nothing with every fold open, light and dark, wide and narrow', async () => {
+  const { page, close } = await openPage(served);
   await settledFigure(page, 'house-overheated');
   await page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
-  expect(await violations(page)).toEqual([]);
+  await page.waitForSelector('[data-hotter="shift"]');
+  await page.waitForSelector('.ask-form');
+  expect(await violationsOfAllLooks(page)).toEqual([]);
   await close();
 });
 
@@ -41,15 +45,14 @@ test('axe finds nothing while an hour is shown and versions are compared', async
   await close();
 });
 
-test.each(['light', 'dark'] as const)('axe finds nothing in the report, %s', async (colorScheme) => {
-  const { page, close } = await openPage(served, { colorScheme });
+test('axe finds nothing in the report, light and dark, wide and narrow, and it fits', async () => {
+  const { page, close } = await openPage(served);
   await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await page.selectOption('.head-example select', 'modest');
   await page.click('.keep-tools >> text=Report');
   await page.waitForSelector('.paper');
-  expect(await violations(page)).toEqual([]);
-  await page.setViewportSize({ width: 390, height: 800 });
+  expect(await violationsOfAllLooks(page)).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await close();
 });
@@ -91,7 +94,7 @@ test('at 320 px nothing is wider than the screen, with every fold open, and in t
   await page.waitForSelector('[data-hotter="shift"]');
   expect(await width()).toBe(320);
   await page.click('.keep-tools >> text=Report');
-  await page.waitForSelector('.report-view[aria-busy="false"] .paper-what-we-tried td', { timeout: 60_000 });
+  await page.waitForSelector('.report-view[aria-busy="false"] .paper-what-we-tried td');
   expect(await width()).toBe(320);
   expect(await violations(page)).toEqual([]);
   await close();

@@ -1,21 +1,16 @@
 // What goes wrong around the page, on the built page in a real browser: storage denied or full, two tabs, a worker or
 // the whole tab killed, the network gone halfway, a clock set back, names that are HTML. Nothing made is lost.
-import { readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { serveFolder } from './built-site.ts';
+import { sheetKept } from './kept-in-browser.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 const HOSTILE = join(import.meta.dirname, '../data/hostile');
 const TILT = 'input[data-path="glass.tiltDeg"]';
@@ -98,7 +93,7 @@ test('a window that keeps nothing still computes, takes a weather file, and says
   await page.waitForSelector('text=This browser would not keep the weather');
   expect(await settled(page)).toBeGreaterThan(before);
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
-  expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toMatchObject({ version: 1 });
+  expect(JSON.parse((await bytesOf(download)).toString('utf8'))).toMatchObject({ version: 1 });
   await page.evaluate(() => {
     location.hash = '#report';
   });
@@ -112,7 +107,7 @@ test('with the storage full the page says so once, works on, and loses nothing k
   const { page, complaints, close } = await openPage(served);
   await settled(page);
   await page.fill(TILT, '72');
-  await page.waitForTimeout(500);
+  await sheetKept(page, '"tiltDeg":72');
   await page.evaluate(() => {
     Storage.prototype.setItem = () => {
       throw new DOMException('full', 'QuotaExceededError');
@@ -145,7 +140,7 @@ test('two tabs: each keeps its sheet, versions are shared, and a tab that is gon
   await two.click('.version-keep button');
   await one.waitForSelector(`${VERSIONS} >> text=kept in the second`);
   await one.fill(TILT, '51');
-  await one.waitForTimeout(500);
+  await sheetKept(one, '"tiltDeg":51');
   for (const [page, tilt] of [
     [one, '51'],
     [two, '80'],
@@ -159,7 +154,7 @@ test('two tabs: each keeps its sheet, versions are shared, and a tab that is gon
   await two.fill(TILT, '79');
   await two.close({ runBeforeUnload: false });
   await one.fill(TILT, '52');
-  await one.waitForTimeout(500);
+  await sheetKept(one, '"tiltDeg":52');
   const three = await nextTab(one.context());
   expect(await three.inputValue(TILT)).toBe('52');
   expect(await three.textContent(VERSIONS)).toContain('from another tab');
@@ -173,14 +168,15 @@ test('a link opened beside a sheet leaves the sheet as a version of the next vis
   await page.click('text=Copy link');
   await page.waitForFunction(() => location.hash.startsWith('#design='));
   const link = page.url();
+  const linked = (await page.inputValue(TILT))!;
   await page.fill(TILT, '77');
-  await page.waitForTimeout(500);
+  await sheetKept(page, '"tiltDeg":77');
   const context = page.context();
   await page.close();
   const guest = await context.newPage();
   await guest.goto(link);
   await guest.waitForSelector('text=from the link');
-  await guest.waitForTimeout(500);
+  await sheetKept(guest, `"tiltDeg":${linked}`);
   await guest.close();
   const next = await nextTab(context);
   const kept = await next.evaluate(() => localStorage.getItem('daystone.sheet'));
@@ -192,12 +188,13 @@ test('a worker that is killed is replaced: told at once, and when it dies withou
   const { page, close } = await openPage(served);
   await page.clock.install();
   const before = await settled(page);
+  const ended = page.workers()[0]!.waitForEvent('close');
   await page.workers()[0]!.evaluate(() => {
     setTimeout(() => {
       throw new Error('killed');
     }, 0);
   });
-  await page.waitForTimeout(200);
+  await ended;
   await page.selectOption('select[data-path="climate"]', 'tucson');
   const after = await settled(page);
   expect(after).not.toBe(before);
@@ -206,8 +203,7 @@ test('a worker that is killed is replaced: told at once, and when it dies withou
     .evaluate(() => self.close())
     .catch(() => {});
   await page.fill(TILT, '45');
-  await page.waitForTimeout(300);
-  expect(await page.getAttribute('.figures', 'aria-busy')).toBe('true');
+  await page.waitForSelector('.figures[aria-busy="true"]');
   await page.clock.fastForward(31_000);
   expect(await settled(page)).not.toBe(after);
   expect(await page.inputValue(TILT)).toBe('45');
@@ -219,7 +215,7 @@ test('a tab that dies comes back with its design and its steps of undo', async (
   await settled(page);
   const first = await page.inputValue(TILT);
   await page.fill(TILT, '66');
-  await page.waitForTimeout(500);
+  await sheetKept(page, '"tiltDeg":66');
   const context = page.context();
   const died = page.waitForEvent('crash');
   page.goto('chrome://crash').catch(() => {});
@@ -241,7 +237,6 @@ test('a fraction typed where a whole number belongs is not taken, and what is ke
   const before = await shelter.inputValue();
   await shelter.fill('3.99');
   await page.waitForSelector('text=Give a whole number from 1 to 5');
-  await page.waitForTimeout(500);
   await page.reload();
   await settled(page);
   expect(await page.inputValue('input[data-path="air.shelter"]')).toBe(before);
@@ -304,7 +299,7 @@ test('a climate lost on the way is told, and had by another try; so are the ques
   expect(await page.textContent('.notices')).not.toContain('could not be loaded');
   await page.locator('.ask-panel summary').click();
   await page.locator('.ask-panel summary').click();
-  await page.waitForSelector('.ask-form', { timeout: 10_000 });
+  await page.waitForSelector('.ask-form');
   await close();
 });
 
@@ -315,7 +310,7 @@ test('a design of a newer page, in a climate this one lacks, keeps its place and
   await openDesign(page, 'later.json', Buffer.from(JSON.stringify(design)));
   await page.waitForSelector("text=There is no climate 'atlantis' with this page.");
   expect(await page.inputValue('select[data-path="climate"]')).toBe('atlantis');
-  await page.waitForTimeout(500);
+  await sheetKept(page, '"climate":"atlantis"');
   await page.reload();
   await page.waitForSelector("text=There is no climate 'atlantis' with this page.");
   expect(await page.inputValue('.head-name input')).toBe('From later');
@@ -326,13 +321,16 @@ test('a design of a newer page, in a climate this one lacks, keeps its place and
 });
 
 test('a page kept from an earlier visit says that a newer one is ready, and takes the sheet along', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const folder = join(await scratchFolder(), 'site');
+  cpSync(served.folder, folder, { recursive: true });
+  const site = await serveFolder(folder);
+  const { page, complaints, close } = await openPage({ ...site, browser: served.browser });
   await settled(page);
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await page.reload();
   await settled(page);
   await page.fill(TILT, '69');
-  const script = join(served.folder, 'sw.js');
+  const script = join(folder, 'sw.js');
   writeFileSync(script, `${readFileSync(script, 'utf8')}\n// newer`);
   await page.evaluate(async () => void (await (await navigator.serviceWorker.getRegistration())?.update()));
   await page.waitForSelector('text=A newer version of this page is ready. Your sheet is kept.');
@@ -342,4 +340,5 @@ test('a page kept from an earlier visit says that a newer one is ready, and take
   expect(await page.inputValue(TILT)).toBe('69');
   expect(complaints).toEqual([]);
   await close();
+  await site.close();
 });

@@ -1,17 +1,10 @@
 // The built page as a first visitor meets it: an example with its year computed, nothing in the console, and figures
 // that follow the numbers.
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { expect, test } from 'vitest';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 test('the page opens on an example with its year computed and nothing in the console', async () => {
   const { page, complaints, close } = await openPage(served);

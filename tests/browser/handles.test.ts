@@ -1,17 +1,10 @@
 // Every handle of the section, by mouse and by keyboard, on the built page; undo takes each drag back in one step.
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { expect, test } from 'vitest';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 /** Handles of the closed-off example, with a way to drag each [px] that must change its number. */
 const DRAGS: readonly (readonly [string, number, number])[] = [

@@ -2,19 +2,14 @@
 // side by side, and the page with the network gone.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
+import { weatherKept } from './kept-in-browser.ts';
 import { warmTable } from './made-weather.ts';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
+const folder = await scratchFolder();
 
 const climateFile = (id: string) => readFileSync(new URL(`../../climates/${id}.txt`, import.meta.url));
 
@@ -75,10 +70,10 @@ test('a design goes to a file and comes back', async () => {
   await page.fill('input[data-path="glass.tiltDeg"]', '81');
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
   expect(download.suggestedFilename()).toBe('larkspur-bench-the-leaning-one.daystone.json');
-  const text = readFileSync(await download.path(), 'utf8');
+  const text = (await bytesOf(download)).toString('utf8');
   expect(JSON.parse(text)).toMatchObject({ version: 1, glass: { tiltDeg: 81 } });
   await page.fill('input[data-path="glass.tiltDeg"]', '60');
-  const file = join(served.folder, 'again.json');
+  const file = join(folder, 'again.json');
   writeFileSync(file, text);
   await page.setInputFiles('input[type="file"]', file);
   await page.waitForSelector('text=Opened');
@@ -102,7 +97,7 @@ test('a weather file dropped on the page becomes the place, and is there after a
   await page.waitForSelector('text=The design now stands in My desert');
   const after = await settledFigure(page, 'house-overheated');
   expect(after).toBeGreaterThan(before);
-  await page.waitForTimeout(400);
+  await weatherKept(page);
   await page.reload();
   expect(await settledFigure(page, 'house-overheated')).toBe(after);
   expect(complaints).toEqual([]);
@@ -176,7 +171,6 @@ test('with the network gone the page opens again and computes another place', as
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
   });
-  await page.waitForTimeout(1500);
   await page.context().setOffline(true);
   await page.reload();
   const before = await settledFigure(page, 'house-overheated');

@@ -2,20 +2,14 @@
 // print layout what can be seen by machine: nothing wider than its place, no empty picture, no page nearly empty.
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { pdfPages, requirePdftotext } from './pdf-text.ts';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { scratchFolder, sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  requirePdftotext();
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+requirePdftotext();
+const served = await sharedSite();
+const folder = await scratchFolder();
 
 const EXAMPLES = ['leaning', 'closed', 'modest'] as const;
 const TYPED = {
@@ -42,7 +36,7 @@ async function openReport(page: Page, example: string, units: 'metric' | 'US'): 
   await page.locator('label.chip', { hasText: new RegExp(`^${units}$`) }).click();
   await settledFigure(page, 'house-overheated');
   await page.click('.keep-tools >> text=Report');
-  await page.waitForSelector('.report-view[aria-busy="false"] .paper', { timeout: 60_000 });
+  await page.waitForSelector('.report-view[aria-busy="false"] .paper');
   for (const [field, text] of Object.entries(TYPED)) await page.fill(`[data-report="${field}"]`, text);
   await page.waitForFunction(
     (text) => document.querySelector('.paper')?.textContent?.includes(text),
@@ -115,7 +109,7 @@ test.each([...EXAMPLES.map((example) => [example, 'metric'] as const), ['leaning
     const title = await page.textContent('.paper-head h1');
     for (const paper of ['A4', 'Letter'] as const) {
       expect(await faultsInPrint(page, paper), paper).toEqual([]);
-      const file = join(served.folder, `${example}-${units}-${paper}.pdf`);
+      const file = join(folder, `${example}-${units}-${paper}.pdf`);
       await page.pdf({ path: file, format: paper });
       const pages = pdfPages(file);
       expect(pages.length, paper).toBeGreaterThanOrEqual(2);

@@ -1,27 +1,11 @@
-// The built page on a free port of this machine, and a browser that opens it. Built once for all browser tests of a
-// run; everything a test opens is closed with the page.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+// The built page in a browser. Every test file connects to the one browser of the run; programs outside the tests bring
+// their own.
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { build, preview } from 'vite';
+import { CHROMIUM_ARGS, type Served, serveSite } from './built-site.ts';
 import { findChromium } from './find-chromium.ts';
 
-const ARGS = [
-  '--no-sandbox',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
-export interface ServedPage {
-  readonly address: string;
+export interface ServedPage extends Served {
   readonly browser: Browser;
-  /** folder the site was built into */
-  readonly folder: string;
-  close(): Promise<void>;
 }
 
 export interface OpenPage {
@@ -31,34 +15,26 @@ export interface OpenPage {
   close(): Promise<void>;
 }
 
-/** Build the site into a folder of its own and serve it under a sub-path, as a static host would. */
-export async function servePage(base = '/some/where/'): Promise<ServedPage> {
-  const folder = mkdtempSync(join(tmpdir(), 'daystone-site-'));
-  await build({ logLevel: 'error', build: { outDir: folder, emptyOutDir: true } });
-  const server = await preview({
-    logLevel: 'error',
-    base,
-    build: { outDir: folder },
-    preview: { host: '127.0.0.1', port: 0, strictPort: false, open: false },
-  });
-  const address = server.resolvedUrls?.local[0];
-  if (!address) throw new Error('the preview server has no address');
-  const browser = await chromium.launch({ executablePath: findChromium(), args: ARGS });
+/** What never comes is given up after this [ms]: a loaded machine is no reason to fail. */
+const PATIENCE_MS = 100_000;
+
+/** Build and serve the site and start a browser, for a program of its own. */
+export async function servePage(): Promise<ServedPage> {
+  const site = await serveSite();
+  const browser = await chromium.launch({ executablePath: findChromium(), args: CHROMIUM_ARGS });
   return {
-    address,
+    ...site,
     browser,
-    folder,
     async close() {
       await browser.close();
-      await server.close();
-      rmSync(folder, { recursive: true, force: true });
+      await site.close();
     },
   };
 }
 
 /** Open a fresh profile and listen to everything it complains about. */
 export async function openPage(
-  served: ServedPage,
+  served: Pick<ServedPage, 'address' | 'browser'>,
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<OpenPage> {
   const { path = '', ...contextOptions } = options;
@@ -66,19 +42,26 @@ export async function openPage(
     viewport: { width: 1280, height: 900 },
     ...contextOptions,
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
+  const complaints = complaintsOf(page);
+  await page.goto(served.address + path);
+  return { page, complaints, close: () => context.close() };
+}
+
+/** What a page's console and uncaught errors say from now on. */
+export function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
-  await page.goto(served.address + path);
-  return { page, complaints, close: () => context.close() };
+  return complaints;
 }
 
 /** The value in SI of a headline figure, once the answer on screen belongs to the design on screen. */
 export async function settledFigure(page: Page, id: string): Promise<number> {
-  await page.waitForSelector('.figures[aria-busy="false"]', { timeout: 20_000 });
+  await page.waitForSelector('.figures[aria-busy="false"]');
   const value = await page.getAttribute(`[data-figure="${id}"]`, 'data-value');
   if (value === null) throw new Error(`no figure '${id}' on the page`);
   return Number(value);

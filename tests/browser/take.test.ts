@@ -1,25 +1,17 @@
 // What a person takes along: each file by its button, by keyboard too.
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { expect, test } from 'vitest';
+import { openPage, settledFigure } from './served-page.ts';
+import { bytesOf, sharedSite } from './shared-browser.ts';
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 async function taken(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.click(`.take-list button[aria-label="${button}"]`),
   ]);
-  return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+  return { name: download.suggestedFilename(), bytes: await bytesOf(download) };
 }
 
 test('hours, months, outcome, design and pictures come as files', async () => {

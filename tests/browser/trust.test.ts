@@ -1,22 +1,15 @@
 // "How far to trust it" as a person reaches it: from the foot of the sheet, with every source and its rows.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import checks from '../../src/report/checks.json' with { type: 'json' };
 import listed from '../../src/report/checks-listed.json' with { type: 'json' };
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 test('every source is listed with its rows, and the way back leads to the sheet', async () => {
   const { page, complaints, close } = await openPage(served);

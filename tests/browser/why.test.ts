@@ -1,20 +1,13 @@
 // A click on a headline figure leads to its reasons: the hours behind it, the flows in them, the change that moves it.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openPage, type ServedPage, servePage, settledFigure } from './served-page.ts';
+import { expect, test } from 'vitest';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-let served: ServedPage;
-
-beforeAll(async () => {
-  served = await servePage();
-});
-
-afterAll(async () => {
-  await served?.close();
-});
+const served = await sharedSite();
 
 test('every headline figure has its reasons, and one change that was run', async () => {
   const { page, complaints, close } = await openPage(served);

@@ -16,9 +16,12 @@ async function main(words: readonly string[]): Promise<number> {
   }
   if (what === 'page') {
     const { soakPage } = await import('./page-soak.ts');
-    const result = await soakPage({ minutes: amount ?? 60 }, seed, (acts, heapMB) =>
+    const { servePage } = await import('../browser/served-page.ts');
+    const served = await servePage();
+    const result = await soakPage(served, { minutes: amount ?? 60 }, seed, (acts, heapMB) =>
       console.error(`${acts} acts, ${heapMB.toFixed(1)} MB`),
     );
+    await served.close();
     console.log(pageReport(result, seed));
     return result.faults.length === 0 ? 0 : 1;
   }

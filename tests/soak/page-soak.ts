@@ -3,7 +3,7 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { designFromData } from '../../src/app/keeping/design-text.ts';
 import { randomSource } from '../../src/weather/synthetic/random-source.ts';
-import { openPage, servePage } from '../browser/served-page.ts';
+import { openPage, type ServedPage } from '../browser/served-page.ts';
 import { drawAct } from './page-acts.ts';
 
 const ACTS_TOLD = 6;
@@ -27,17 +27,22 @@ export interface PageSoak {
 /**
  * Use the page at random.
  *
+ * @param served where the page is and a browser to open it with
  * @param until acts or minutes, whichever is reached first
  * @param seed the same seed draws the same acts; what they meet depends on the machine's pace
  */
 export async function soakPage(
-  until: { readonly minutes: number; readonly acts?: number },
+  served: Pick<ServedPage, 'address' | 'browser'>,
+  until: { readonly minutes?: number; readonly acts?: number },
   seed: number,
   onLook: (acts: number, heapMB: number) => void = () => {},
 ): Promise<PageSoak> {
-  const served = await servePage();
   const random = randomSource(seed);
-  const { page, complaints } = await openPage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
+  const { page, complaints, close } = await openPage(served, {
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
+  const { minutes: minutesAtMost = Number.POSITIVE_INFINITY, acts: actsAtMost = Number.POSITIVE_INFINITY } =
+    until;
   const start = performance.now();
   const passed = () => (performance.now() - start) / 60_000;
   const counts: Record<string, number> = {};
@@ -50,7 +55,7 @@ export async function soakPage(
   };
   try {
     const devtools = await page.context().newCDPSession(page);
-    while (passed() < until.minutes && acts < (until.acts ?? Number.POSITIVE_INFINITY)) {
+    while (passed() < minutesAtMost && acts < actsAtMost) {
       const act = drawAct(random);
       try {
         lately.push(`${act.name} (${(await act.run(page, random)).slice(0, 60)})`);
@@ -71,7 +76,7 @@ export async function soakPage(
   } catch (error) {
     tell(`the soak ended: ${String(error).slice(0, 300)}`);
   } finally {
-    await served.close();
+    await close();
   }
   const heapMB = [heaps[0] ?? Number.NaN, Math.max(...heaps), heaps.at(-1) ?? Number.NaN] as const;
   return { minutes: passed(), acts, counts, missed, looks, faults, heapMB };

@@ -16,6 +16,8 @@ export interface MapReport {
   /** first picture drawn, all cells in [ms] */
   readonly firstMs: number;
   readonly allMs: number;
+  /** runs that were in when the first picture was drawn; 0 when none was drawn on the way */
+  readonly firstPictureAt: number;
   readonly runs: number;
   /** longest task on the page's thread meanwhile [ms]; 0 when none reached 50 */
   readonly longestTaskMs: number;
@@ -69,24 +71,29 @@ async function map(
   if (warm) await pool.warm('denver', glassAndMassMap.plan(basisFor(example, mapSide, everyCell))[0]!);
   const start = performance.now();
   let firstMs = 0;
+  let firstPictureAt = 0;
   let lastPicture = 0;
   try {
     const answer = await ask(glassAndMassMap, basisFor(example, mapSide, everyCell), pool.runner('denver'), {
       onProgress: ({ done, soFar }) => {
         if (done === killAfter) workers.at(-1)!.terminate();
         const now = performance.now();
-        if (now - lastPicture < PICTURE_MS) return;
+        if (firstPictureAt > 0 && now - lastPicture < PICTURE_MS) return;
         lastPicture = now;
-        if (soFar().map!.filled !== null && firstMs === 0) firstMs = performance.now() - start;
+        if (soFar().map!.filled === null || firstPictureAt > 0) return;
+        firstMs = performance.now() - start;
+        firstPictureAt = done;
       },
     });
     const allMs = performance.now() - start;
-    // Tasks are told a little later.
-    await new Promise((resolve) => setTimeout(resolve, 200));
+    // Tasks are told once the thread is at rest.
+    await new Promise((resolve) => requestIdleCallback(resolve));
+    for (const { duration } of observer.takeRecords()) longestTaskMs = Math.max(longestTaskMs, duration);
     const { overheatedHours } = answer.map!;
     return {
       firstMs,
       allMs,
+      firstPictureAt,
       runs: answer.runs.length,
       longestTaskMs,
       overheatedHours,
@@ -114,7 +121,7 @@ async function scaling(example: string, cells: number, rounds: number): Promise<
   return times;
 }
 
-/** Stop a map after its first run: what came after, and what is still at work. */
+/** Stop a map after its first run: what came after, while the same pool ran two years more, and what was at work. */
 async function stopped(
   example: string,
 ): Promise<{ readonly after: number; readonly busy: number; readonly name: string }> {
@@ -132,7 +139,7 @@ async function stopped(
     (error: Error) => error.name,
   );
   const { busy } = pool.state;
-  await new Promise((resolve) => setTimeout(resolve, 1000));
+  await pool.runner('denver').run(glassAndMassMap.plan(basisFor(example, 21, true)).slice(0, 2));
   pool.close();
   return { after: results - 1, busy, name };
 }

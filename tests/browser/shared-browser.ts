@@ -1,0 +1,47 @@
+// The site and the browser that all test files of a run share. A file holds a connection of its own, so nothing it opens
+// outlives it; each test opens a fresh profile.
+import { readFileSync } from 'node:fs';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, chromium, type Download } from 'playwright-core';
+import { afterAll, inject } from 'vitest';
+import type {} from './start-host.ts';
+
+export interface SharedSite {
+  readonly browser: Browser;
+  readonly address: string;
+  /** folder of the site; for reading only */
+  readonly folder: string;
+}
+
+/** For the head of a test file. */
+export async function sharedBrowser(): Promise<Browser> {
+  const browser = await chromium.connect(inject('browserHost').browser);
+  afterAll(() => browser.close());
+  return browser;
+}
+
+/** For the head of a test file. */
+export async function sharedSite(): Promise<SharedSite> {
+  return { browser: await sharedBrowser(), ...inject('browserHost').site };
+}
+
+/** A folder for the files a test makes, gone after the last test of its file. */
+export async function scratchFolder(): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'daystone-scratch-'));
+  afterAll(() => rm(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** What was downloaded. */
+export async function bytesOf(download: Download): Promise<Buffer> {
+  const folder = await mkdtemp(join(tmpdir(), 'daystone-download-'));
+  try {
+    const file = join(folder, 'download');
+    await download.saveAs(file);
+    return readFileSync(file);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
