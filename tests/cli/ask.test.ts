@@ -1,11 +1,8 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { askCommand } from '../../src/cli/ask.ts';
 import { questionsCommand } from '../../src/cli/questions.ts';
 import { QUESTIONS } from '../../src/questions/registry.ts';
 import { faultsOf, outputOf } from './run-command.ts';
-
-// Whole years are run here, and other work may share the machine.
-vi.setConfig({ testTimeout: 60_000 });
 
 test('questions are listed, a line each, and as JSON', async () => {
   const lines = (await outputOf(questionsCommand)).split('\n');

@@ -4,9 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { expect, test, vi } from 'vitest';
-
-vi.setConfig({ testTimeout: 120_000 });
+import { expect, test } from 'vitest';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 const COUNT = 8;

@@ -2,14 +2,11 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { batchCommand } from '../../src/cli/batch.ts';
 import { answerOnThreads } from '../../src/cli/batch-threads.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { faultsOf, runCommand } from './run-command.ts';
-
-// Whole years are run here, and other work may share the machine.
-vi.setConfig({ testTimeout: 60_000 });
 
 const design = EXAMPLES[2]!.design;
 const LINES = [

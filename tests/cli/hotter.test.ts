@@ -1,10 +1,8 @@
 // A design put into a hotter year by flags: the years differ as they should, and the result names it.
-import { expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
 import { yearCommand } from '../../src/cli/year.ts';
 import type { Outcome } from '../../src/outcomes/outcome.ts';
 import { faultsOf, outputOf } from './run-command.ts';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const outcomeOf = async (...words: string[]) =>
   JSON.parse(await outputOf(yearCommand, 'modest', ...words, '--json')) as Outcome;

@@ -1,9 +1,6 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { reportCommand } from '../../src/cli/report.ts';
 import { faultsOf, outputOf } from './run-command.ts';
-
-// Whole years are run here, and other work may share the machine.
-vi.setConfig({ testTimeout: 60_000 });
 
 describe('the report on the command line', () => {
   it('sets three versions side by side, in the weather of the first', async () => {

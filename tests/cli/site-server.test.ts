@@ -15,7 +15,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'assets/a.txt'), 'a');
   writeFileSync(join(folder, 'assets/a.svg'), '<svg xmlns="http://www.w3.org/2000/svg"/>');
   server = await serveSite(folder, 0);
-}, 30_000);
+});
 afterAll(async () => {
   await server.close();
   rmSync(folder, { recursive: true });

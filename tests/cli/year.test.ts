@@ -1,14 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { yearCommand } from '../../src/cli/year.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Outcome } from '../../src/outcomes/outcome.ts';
 import { faultsOf, outputOf } from './run-command.ts';
-
-// Whole years are run here, and other work may share the machine.
-vi.setConfig({ testTimeout: 60_000 });
 
 async function outcomeOf(...words: string[]): Promise<Outcome> {
   return JSON.parse(await outputOf(yearCommand, ...words, '--json')) as Outcome;

@@ -1,7 +1,7 @@
 // Whatever a person may type and whatever a year may bring, the advice is whole: no rule throws, no number is
 // missing, every sentence ends.
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { contextOf } from '../../src/findings/context.ts';
 import { findingsOf } from '../../src/findings/findings.ts';
 import { TRACED, whyOf } from '../../src/findings/why.ts';
@@ -11,8 +11,6 @@ import { anyDesign } from '../model/any-design.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { MADE_MODEL } from '../outcomes/made-model.ts';
 import { madeOpening, madePane, madeYear, madeZone } from '../outcomes/made-year.ts';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const CLIMATES = [
   madeClimate({

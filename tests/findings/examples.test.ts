@@ -1,9 +1,7 @@
 // What the trade expects of the three examples. Common practice, no source: leaning glass with a planted front open
 // to the rooms is too hot and too damp; an upright front shut off by a mass wall, and modest direct gain, are not.
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { runExample } from './example-run.ts';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const leaning = runExample('leaning');
 const closed = runExample('closed');

@@ -1,7 +1,7 @@
 // Houses in real and in made years: the example designs through six real typical years, and through the years made
 // from the same years' monthly normals. The allowed differences are the stated error of a made year. They were set
 // from this very table (the largest difference seen, rounded up), so they guard it and promise no more.
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
@@ -33,11 +33,15 @@ function outcomeIn(climate: PreparedClimate, design: (typeof EXAMPLES)[number]['
 const offBy: number[] = [];
 
 describe.each(NORMALS_SITES)('%s', (id) => {
+  let climates: { readonly real: PreparedClimate; readonly made: PreparedClimate };
+  beforeAll(() => {
+    const year = yearOf(readBundle(climateText(id)));
+    climates = { real: prepareClimate(year), made: prepareClimate(madeFrom(year)) };
+  });
   test.each(EXAMPLES.map((example) => example.id))('%s', (exampleId) => {
     const { design } = EXAMPLES.find((example) => example.id === exampleId)!;
-    const year = yearOf(readBundle(climateText(id)));
-    const real = outcomeIn(prepareClimate(year), design);
-    const made = outcomeIn(prepareClimate(madeFrom(year)), design);
+    const real = outcomeIn(climates.real, design);
+    const made = outcomeIn(climates.made, design);
     if (real.heatingKWh > 1000) offBy.push(Math.abs(made.heatingKWh / real.heatingKWh - 1));
     check({
       source: SOURCE,

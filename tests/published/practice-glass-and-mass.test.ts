@@ -5,7 +5,7 @@
 // names no limit and no summer, so up to twice the limit is a note and not a failure.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { ZoneOutcome } from '../../src/outcomes/outcome.ts';
@@ -16,8 +16,6 @@ import { varied, withGlassM2 } from '../../src/questions/variation.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { check } from './ledger.ts';
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const LIMIT = DEFAULT_CRITERION.hours;
 const HOURS = 8760;

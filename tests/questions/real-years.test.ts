@@ -2,7 +2,7 @@
 // designs changed by hand and run on their own. Few years, since each takes a tenth of a second.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
@@ -19,8 +19,6 @@ import { effectsOf, ranked, whatMattersMost } from '../../src/questions/what-mat
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { madeBasis } from './made-runner.ts';
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/santa-fe.txt'), 'utf8'));
 if (!bundle.ok) throw new Error('climates/santa-fe.txt does not read');

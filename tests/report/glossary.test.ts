@@ -1,13 +1,11 @@
 // The list of words at the end of a report: a word stands there when the report uses it, and only then.
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { contextOf } from '../../src/findings/context.ts';
 import type { Section } from '../../src/report/block.ts';
 import { ENTRIES, wordsSection } from '../../src/report/glossary.ts';
 import { type Report, reportOf } from '../../src/report/report.ts';
 import { runExample } from '../findings/example-run.ts';
 import { madeRun } from '../findings/made-run.ts';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const context = contextOf(madeRun());
 const wordsIn = (text: string, of = context) =>

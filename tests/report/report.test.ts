@@ -1,12 +1,10 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { hours, wordingOf } from '../../src/findings/wording.ts';
 import { inputsOf } from '../../src/report/inputs.ts';
 import { reportOf } from '../../src/report/report.ts';
 import { errorsInShort } from '../../src/report/trust.ts';
 import errorsDo from '../../src/report/what-errors-do.json' with { type: 'json' };
 import { order, RUNS, wordsOf } from './report-order.ts';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 describe('the report', () => {
   for (const [id, run] of Object.entries(RUNS)) {

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import type { Figures } from '../../src/questions/figures.ts';
 import type { Lever } from '../../src/questions/levers.ts';
@@ -6,8 +6,6 @@ import type { Help } from '../../src/questions/what-helps.ts';
 import { reportOf } from '../../src/report/report.ts';
 import { madeFigures } from '../questions/made-figures.ts';
 import { order, RUNS, wordsOf } from './report-order.ts';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 describe('what was tried, in the report', () => {
   it('says in one paragraph what was tried and what it would do', () => {

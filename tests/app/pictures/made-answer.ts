@@ -11,8 +11,17 @@ export interface MadeAnswer {
   readonly climate: TypicalYear;
 }
 
-/** An example run in its own climate. */
-export async function exampleAnswer(id: string, units: 'metric' | 'us' = 'metric'): Promise<MadeAnswer> {
+const known = new Map<string, Promise<MadeAnswer>>();
+
+/** An example run in its own climate, once for all who ask; nobody changes what they get. */
+export function exampleAnswer(id: string, units: 'metric' | 'us' = 'metric'): Promise<MadeAnswer> {
+  const key = `${id} in ${units}`;
+  const answer = known.get(key) ?? freshAnswer(id, units);
+  known.set(key, answer);
+  return answer;
+}
+
+async function freshAnswer(id: string, units: 'metric' | 'us'): Promise<MadeAnswer> {
   const example = EXAMPLES.find((entry) => entry.id === id);
   if (!example) throw new RangeError(`example is '${id}'; allowed: one of the list`);
   const { design } = example;

@@ -1,6 +1,6 @@
 // Pictures for paper and files: nothing cut off, nothing empty, nothing told by colour alone.
 import fc from 'fast-check';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { axisTicks } from '../../../src/app/parts/axis.ts';
 import { causePaint } from '../../../src/app/pictures/cause-paint.ts';
 import { label, type Picture, type Shape, shape } from '../../../src/app/pictures/picture.ts';
@@ -8,8 +8,6 @@ import { pictureText } from '../../../src/app/pictures/picture-text.ts';
 import { type SheetPictureName, sheetPicture } from '../../../src/app/pictures/sheet-picture.ts';
 import { bandBoxes } from '../../../src/app/pictures/year-picture.ts';
 import { exampleAnswer } from './made-answer.ts';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Mean width of a letter of the page's typeface, in sizes; broader than most words are. */
 const LETTER = 0.56;

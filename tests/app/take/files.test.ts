@@ -1,7 +1,7 @@
 // What can be taken along: tables that a spreadsheet reads as numbers and never as formulas, pictures of answers.
 import fc from 'fast-check';
 import Papa from 'papaparse';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { answerMapPicture } from '../../../src/app/pictures/answer-map-picture.ts';
 import { answerPicture } from '../../../src/app/pictures/answer-picture.ts';
 import { pictureText } from '../../../src/app/pictures/picture-text.ts';
@@ -12,8 +12,6 @@ import { heatByMonth } from '../../../src/outcomes/balances.ts';
 import type { GlassMassMap } from '../../../src/questions/glass-mass-grid.ts';
 import type { Chart } from '../../../src/questions/question.ts';
 import { exampleAnswer } from '../pictures/made-answer.ts';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 test('a spreadsheet reads back every cell, and none as a formula', () => {
   const cell = fc.oneof(fc.string(), fc.constantFrom('=1+1', '+A1', '-2', '@x', '\tx', 'a,b', 'a"b', 'a\nb'));

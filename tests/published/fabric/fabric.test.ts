@@ -23,7 +23,7 @@ let outcomes: readonly CaseOutcome[];
 beforeAll(async () => {
   climate = await fabricClimate();
   outcomes = runAll(climate);
-}, 60_000);
+});
 
 const rows = (): { range: RangeOf; ours: number }[] =>
   outcomes.flatMap(({ of, values }) =>
