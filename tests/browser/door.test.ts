@@ -8,7 +8,7 @@ import { shippedPackages } from '../../src/cli/shipped-packages.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite();
+const served = await sharedSite('with offline copy');
 
 const policyOf = (html: string) =>
   /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
@@ -45,7 +45,7 @@ test('in use the page asks for nothing but its own files, and the policy has not
   await page.selectOption('select[data-path="climate"]', 'tucson');
   await settledFigure(page, 'house-overheated');
   await page.locator('.ask-panel summary').click();
-  await page.selectOption('[data-ask="question"]', 'who-opens-the-vents');
+  await page.selectOption('[data-ask="question"]', 'open-or-closed');
   await page.click('.ask-form button[type="submit"]');
   await page.waitForSelector('.ask-progress', { state: 'detached' });
   await page.setInputFiles('input[type="file"]', {

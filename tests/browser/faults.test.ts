@@ -10,7 +10,7 @@ import { sheetKept } from './kept-in-browser.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite();
+const served = await sharedSite('with offline copy');
 
 const HOSTILE = join(import.meta.dirname, '../data/hostile');
 const TILT = 'input[data-path="glass.tiltDeg"]';

@@ -4,9 +4,9 @@ import { expect, test } from 'vitest';
 import { openPage, settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite();
+const served = await sharedSite('with offline copy');
 
-test('the page opens on an example with its year computed and nothing in the console', async () => {
+test('the page opens on an example with its year computed and nothing in the console, and counts the serious cautions', async () => {
   const { page, complaints, close } = await openPage(served);
   expect(await settledFigure(page, 'house-overheated')).toBeGreaterThan(0);
   expect(await page.locator('.map-field canvas').count()).toBe(1);
@@ -17,6 +17,18 @@ test('the page opens on an example with its year computed and nothing in the con
   }
   expect(await page.locator('.section-drawing svg polygon').count()).toBeGreaterThan(10);
   expect(complaints).toEqual([]);
+  const fold = page.locator('#findings details', { hasText: 'Before you build' });
+  const serious = await fold.locator('.is-danger').count();
+  expect(serious).toBeGreaterThan(0);
+  expect(await fold.locator('summary').textContent()).toContain(
+    `for this design, ${serious} of them serious`,
+  );
+  await page.selectOption('.head-example select', 'modest');
+  await settledFigure(page, 'house-overheated');
+  const calm = await fold.locator('.is-danger').count();
+  expect(await fold.locator('summary').textContent()).toMatch(
+    calm === 0 ? /for this design$/ : new RegExp(`${calm} of them serious`),
+  );
   await close();
 });
 
@@ -34,26 +46,11 @@ test('raising the glazing share raises the overheated hours', async () => {
   await close();
 });
 
-test('the fold of cautions says how many are serious', async () => {
-  const { page, close } = await openPage(served);
-  await settledFigure(page, 'house-overheated');
-  const fold = page.locator('#findings details', { hasText: 'Before you build' });
-  const serious = await fold.locator('.is-danger').count();
-  expect(serious).toBeGreaterThan(0);
-  expect(await fold.locator('summary').textContent()).toContain(
-    `for this design, ${serious} of them serious`,
-  );
-  await page.selectOption('.head-example select', 'modest');
-  await settledFigure(page, 'house-overheated');
-  const calm = await fold.locator('.is-danger').count();
-  expect(await fold.locator('summary').textContent()).toMatch(
-    calm === 0 ? /for this design$/ : new RegExp(`${calm} of them serious`),
-  );
-  await close();
-});
-
-test('on a phone nothing is wider than the screen', async () => {
-  const { page, complaints, close } = await openPage(served, { viewport: { width: 390, height: 844 } });
+test('on a phone in the dark nothing is wider than the screen', async () => {
+  const { page, complaints, close } = await openPage(served, {
+    viewport: { width: 390, height: 844 },
+    colorScheme: 'dark',
+  });
   await settledFigure(page, 'house-overheated');
   const width = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(width).toBeLessThanOrEqual(390);

@@ -8,7 +8,7 @@ import { warmTable } from './made-weather.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite();
+const served = await sharedSite('with offline copy');
 const folder = await scratchFolder();
 
 const climateFile = (id: string) => readFileSync(new URL(`../../climates/${id}.txt`, import.meta.url));
@@ -64,7 +64,7 @@ test('a broken link and a broken file say what is wrong and change nothing', asy
   await close();
 });
 
-test('a design goes to a file and comes back', async () => {
+test('a design goes to a file and comes back; a file that is none is named and changes nothing', async () => {
   const { page, complaints, close } = await openPage(served);
   await settledFigure(page, 'house-overheated');
   await page.fill('input[data-path="glass.tiltDeg"]', '81');
@@ -77,6 +77,14 @@ test('a design goes to a file and comes back', async () => {
   writeFileSync(file, text);
   await page.setInputFiles('input[type="file"]', file);
   await page.waitForSelector('text=Opened');
+  expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('81');
+  await page.setInputFiles('input[type="file"]', {
+    name: 'notes.txt',
+    mimeType: 'text/plain',
+    buffer: Buffer.from('hello'),
+  });
+  await page.waitForSelector('.notices .is-trouble');
+  expect(await page.textContent('.notices')).toContain('notes.txt');
   expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('81');
   expect(complaints).toEqual([]);
   await close();
@@ -120,19 +128,6 @@ test('a table of hours that does not say where it is asks for the place and then
   await page.waitForSelector('text=The design now stands in Our own station');
   expect(await settledFigure(page, 'house-overheated')).not.toBe(before);
   expect(complaints).toEqual([]);
-  await close();
-});
-
-test('a file that is neither says so by name', async () => {
-  const { page, close } = await openPage(served);
-  await settledFigure(page, 'house-overheated');
-  await page.setInputFiles('input[type="file"]', {
-    name: 'notes.txt',
-    mimeType: 'text/plain',
-    buffer: Buffer.from('hello'),
-  });
-  await page.waitForSelector('.notices .is-trouble');
-  expect(await page.textContent('.notices')).toContain('notes.txt');
   await close();
 });
 

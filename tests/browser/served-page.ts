@@ -34,12 +34,13 @@ export async function servePage(): Promise<ServedPage> {
 
 /** Open a fresh profile and listen to everything it complains about. */
 export async function openPage(
-  served: Pick<ServedPage, 'address' | 'browser'>,
+  served: Pick<ServedPage, 'address' | 'browser'> & { readonly options?: BrowserContextOptions },
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<OpenPage> {
   const { path = '', ...contextOptions } = options;
   const context = await served.browser.newContext({
     viewport: { width: 1280, height: 900 },
+    ...served.options,
     ...contextOptions,
   });
   context.setDefaultTimeout(PATIENCE_MS);
@@ -53,6 +54,7 @@ export async function openPage(
 export function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
+    if (message.text() === 'Service Worker registration blocked by Playwright') return;
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));

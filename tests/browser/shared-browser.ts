@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium, type Download } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Download } from 'playwright-core';
 import { afterAll, inject } from 'vitest';
 import type {} from './start-host.ts';
 
@@ -13,6 +13,7 @@ export interface SharedSite {
   readonly address: string;
   /** folder of the site; for reading only */
   readonly folder: string;
+  readonly options: BrowserContextOptions;
 }
 
 /** For the head of a test file. */
@@ -22,9 +23,13 @@ export async function sharedBrowser(): Promise<Browser> {
   return browser;
 }
 
-/** For the head of a test file. */
-export async function sharedSite(): Promise<SharedSite> {
-  return { browser: await sharedBrowser(), ...inject('browserHost').site };
+/**
+ * For the head of a test file. `plain` for files that are not about the copy of the site for days without a network: its
+ * worker, which fetches the whole site anew for each profile, is then kept out.
+ */
+export async function sharedSite(copy: 'with offline copy' | 'plain'): Promise<SharedSite> {
+  const serviceWorkers = copy === 'plain' ? ('block' as const) : ('allow' as const);
+  return { browser: await sharedBrowser(), ...inject('browserHost').site, options: { serviceWorkers } };
 }
 
 /** A folder for the files a test makes, gone after the last test of its file. */

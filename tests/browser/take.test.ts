@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite();
+const served = await sharedSite('plain');
 
 async function taken(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
   const [download] = await Promise.all([

@@ -9,7 +9,7 @@ import { sharedSite } from './shared-browser.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-const served = await sharedSite();
+const served = await sharedSite('plain');
 
 test('every source is listed with its rows, and the way back leads to the sheet', async () => {
   const { page, complaints, close } = await openPage(served);

@@ -7,7 +7,7 @@ import { sharedSite } from './shared-browser.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-const served = await sharedSite();
+const served = await sharedSite('plain');
 
 test('every headline figure has its reasons, and one change that was run', async () => {
   const { page, complaints, close } = await openPage(served);
