@@ -7,6 +7,7 @@ import { hoursByMonth } from '../outcomes/calendar.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { AIR_HEAT_CAPACITY } from '../physics/constants.ts';
 import { saturationPressureHeld } from '../physics/moist-air.ts';
+import { MOULD_SURFACE_HUMIDITY } from '../physics/surface-humidity.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import type { Context } from './context.ts';
 import { monthsThatMatter } from './rules/season.ts';
@@ -46,8 +47,6 @@ export interface Trace {
 
 /** Hours so near the coldest belong to it [K]. House rule. */
 const NEAR_COLDEST_K = 1;
-/** Humidity against a surface above which mould grows on sensitive materials: VTT model, about 0.8 at 20 °C. */
-const MOULD_SURFACE_RH = 0.8;
 /** An opening counts as open from here. */
 const LEAST_OPEN = 0.02;
 /** Flows smaller than this are not worth a word [W]. */
@@ -111,7 +110,7 @@ function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: numb
     case 'mouldIndex':
       return (hour) => {
         const vapour = year.relativeHumidity[hour]! * saturationPressureHeld(year.airC[hour]!);
-        return vapour > MOULD_SURFACE_RH * saturationPressureHeld(year.cornerC[hour]!);
+        return vapour > MOULD_SURFACE_HUMIDITY * saturationPressureHeld(year.cornerC[hour]!);
       };
     case 'heatingKWh':
       return (hour) => year.heatingW[hour]! > 0;

@@ -11,6 +11,7 @@ import {
   checkMonths,
   MOULD_SURFACE_HUMIDITY,
   plainFactor,
+  surfaceTemperature,
   vapourDensity,
   WINDOW_CHECK_RSI,
 } from '../physics/surface-humidity.ts';
@@ -92,7 +93,7 @@ function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings)
   const { zone, vapour, outdoorC, months } = around;
   const { operativeC } = zone;
   for (let hour = 0; hour < HOURS; hour++) {
-    surfaceC[hour] = outdoorC[hour]! + factor * (operativeC[hour]! - outdoorC[hour]!);
+    surfaceC[hour] = surfaceTemperature(factor, operativeC[hour]!, outdoorC[hour]!);
   }
   const { max, humidity } = mouldOfSurface(surfaceC, vapour, room);
   const dew = dewOn(surfaceC, humidity, vapour, zone.airC);

@@ -7,7 +7,7 @@ import type { ZoneYear } from '../network/year.ts';
  * Outdoor air below which the cautions on radon and combustion appliances bite [1/h]: what ASHRAE 62-1989 asked of
  * dwellings; from memory, high confidence.
  */
-export const LEAST_AIR_CHANGES = 0.35;
+const LEAST_AIR_CHANGES = 0.35;
 
 /** EN 16798-1 category III, 1350 ppm over outdoors (425 ppm); from memory, medium confidence. */
 export const STALE_AIR_PPM = 1775;

@@ -9,7 +9,7 @@ import { cleanSurface, limitOnClass, MOULD_CLASSES, mouldStepUnder } from '../ph
 import { HOURS } from '../weather/typical-year.ts';
 
 /** The class every surface is judged by. */
-export const SURFACE_CLASS = MOULD_CLASSES[1];
+const SURFACE_CLASS = MOULD_CLASSES[1];
 
 export interface MouldYear {
   /** highest index of the two years, 0…6 */

@@ -1,34 +1,21 @@
 // What people find comfortable once the weather has been warm or cool for a while. In: daily mean outdoor temperatures.
-// Out: running mean, comfort temperature and its band, all operative. Methods: EN 16798-1:2019 and ASHRAE 55, for
+// Out: running mean, comfort temperature and its upper limits, all operative. Method: EN 16798-1:2019, for
 // rooms without heating or cooling running, whose people open windows and dress as they like. From memory, high confidence.
 import { requireRange } from './require-range.ts';
 
 /** Weight of yesterday's running mean [–]: EN 16798-1. */
-export const RUNNING_MEAN_ALPHA = 0.8;
+const RUNNING_MEAN_ALPHA = 0.8;
 
 /** Running means for which EN 16798-1 gives upper limits, °C. */
 export const EN_RUNNING_MEAN_RANGE = { minC: 10, maxC: 30 } as const;
 
-/** Prevailing mean outdoor temperatures for which ASHRAE 55 gives its band, °C. */
-export const ASHRAE_OUTDOOR_RANGE = { minC: 10, maxC: 33.5 } as const;
-
 /** I high expectation (the sick, the very old), II normal, III moderate. */
 export type ComfortCategory = 'I' | 'II' | 'III';
 
-/** Operative temperatures [°C]. */
-export interface ComfortBand {
-  readonly lowerC: number;
-  readonly upperC: number;
-}
-
 const SEVEN_DAY_WEIGHTS = [1, 0.8, 0.6, 0.5, 0.4, 0.3, 0.2];
 
-/** EN 16798-1:2019, annex B: K above and below the comfort temperature. */
-const EN_BANDS: Readonly<Record<ComfortCategory, readonly [number, number]>> = {
-  I: [2, 3],
-  II: [3, 4],
-  III: [4, 5],
-};
+/** EN 16798-1:2019, annex B: K above the comfort temperature. */
+const EN_ABOVE_K: Readonly<Record<ComfortCategory, number>> = { I: 2, II: 3, III: 4 };
 
 /**
  * Running mean of outdoor temperature from the seven days before.
@@ -79,35 +66,5 @@ export function enComfortTemperature(runningMeanC: number): number {
  * @returns operative temperature [°C]
  */
 export function enUpperLimit(runningMeanC: number, category: ComfortCategory): number {
-  return enComfortTemperature(runningMeanC) + EN_BANDS[category][0];
-}
-
-/** Lower limit of EN 16798-1, operative [°C]; as `enUpperLimit`. */
-export function enLowerLimit(runningMeanC: number, category: ComfortCategory): number {
-  return enComfortTemperature(runningMeanC) - EN_BANDS[category][1];
-}
-
-/** Both limits of EN 16798-1 at a running mean [°C]. */
-export function enBand(runningMeanC: number, category: ComfortCategory): ComfortBand {
-  requireRange('runningMeanC', runningMeanC, -60, 60, '°C');
-  return { lowerC: enLowerLimit(runningMeanC, category), upperC: enUpperLimit(runningMeanC, category) };
-}
-
-/** Comfort temperature of ASHRAE 55: 0.31·Tout + 17.8 [°C]. Every time step: no guards. */
-export function ashraeComfortTemperature(prevailingMeanC: number): number {
-  return 0.31 * prevailingMeanC + 17.8;
-}
-
-/**
- * Band of ASHRAE 55: ±3.5 K for 80 % acceptance, ±2.5 K for 90 %.
- *
- * @param prevailingMeanC mean of the daily means of the last 7 to 30 days [°C]; valid in `ASHRAE_OUTDOOR_RANGE`
- * @param acceptancePercent 80 or 90
- * Source: ASHRAE 55, occupant-controlled naturally conditioned spaces.
- */
-export function ashraeBand(prevailingMeanC: number, acceptancePercent: 80 | 90): ComfortBand {
-  requireRange('prevailingMeanC', prevailingMeanC, -60, 60, '°C');
-  const half = acceptancePercent === 90 ? 2.5 : 3.5;
-  const middle = ashraeComfortTemperature(prevailingMeanC);
-  return { lowerC: middle - half, upperC: middle + half };
+  return enComfortTemperature(runningMeanC) + EN_ABOVE_K[category];
 }

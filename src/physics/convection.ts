@@ -1,6 +1,5 @@
 // Natural convection at surfaces inside a room or sunspace: size, tilt and temperature difference in; coefficient out.
-// Two published sets to choose from; both know that warm floors and cool ceilings stir the air, and that cool floors
-// and warm ceilings do not. No checks: called in the hourly loop; any finite input gives a finite coefficient ≥ 0.
+// Warm floors and cool ceilings stir the air; cool floors and warm ceilings do not. No checks: called in the hourly loop; any finite input gives a finite coefficient ≥ 0.
 // Sources: Alamdari and Hammond, Improved data correlations for buoyancy-driven convection in rooms, Building Services
 // Engineering Research and Technology 4, 1983; turbulent ASHRAE correlations as set out in a US government thermal
 // analysis manual of 1983. Both from memory, high confidence.
@@ -47,22 +46,4 @@ export function alamdariHammond(kind: Buoyancy, deltaK: number, lengthM: number)
   return kind === 'vertical'
     ? Math.cbrt(Math.sqrt(LAMINAR_VERTICAL * slow + TURBULENT_VERTICAL * fast))
     : Math.cbrt(Math.sqrt(LAMINAR_UNSTABLE * slow + TURBULENT_UNSTABLE * fast));
-}
-
-/**
- * Coefficient by the turbulent correlations, without a length and smooth in tilt.
- *
- *   unstable 9.482 ΔT^⅓/(7.238 − |cos β|),  stable 1.810 ΔT^⅓/(1.382 + |cos β|);  both 1.31 ΔT^⅓ upright
- *
- * @param faceTiltDeg β [°]: 0 a floor, 90 a wall, 180 a ceiling
- * @param surfaceMinusAirK ΔT, the sign decides between the two [K]
- * @returns [W/(m²·K)]
- */
-export function turbulentConvection(faceTiltDeg: number, surfaceMinusAirK: number): number {
-  const cosine = Math.cos((faceTiltDeg * Math.PI) / 180);
-  const root = Math.cbrt(Math.abs(surfaceMinusAirK));
-  const isUnstable = surfaceMinusAirK * cosine > 0;
-  return isUnstable
-    ? (9.482 * root) / (7.238 - Math.abs(cosine))
-    : (1.81 * root) / (1.382 + Math.abs(cosine));
 }

@@ -2,7 +2,8 @@
 // Convection grows as the pane leans, so leaning glass loses more heat than upright glass.
 // Source: EN 673:2011, its Nusselt constants for upright, 45° and flat glazing and its gas table (from memory: air and
 // argon high confidence, krypton medium). Heat flowing down (warm pane above): ISO 15099, Nu = 1 + (Nu₉₀ − 1) sin β.
-import { GRAVITY, STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
+import { GRAVITY, ZERO_CELSIUS_K } from './constants.ts';
+import { blackBodyConductance } from './films.ts';
 import { requireRange } from './require-range.ts';
 
 export type GapGas = 'air' | 'argon' | 'krypton';
@@ -99,7 +100,7 @@ export function gapConductance(gap: GasGap): GapConductance {
   const conductivity = data.conductivity0 + data.conductivitySlope * aboveZero;
   const convective = (nusselt(gap, data, conductivity) * conductivity) / gap.widthM;
   const exchange = 1 / (1 / gap.emissivity1 + 1 / gap.emissivity2 - 1);
-  const radiative = 4 * STEFAN_BOLTZMANN * gap.meanTempK ** 3 * exchange;
+  const radiative = blackBodyConductance(gap.meanTempK) * exchange;
   return { convective, radiative, total: convective + radiative };
 }
 

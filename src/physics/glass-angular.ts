@@ -72,30 +72,6 @@ export function angularTable(system: AngularSystem): AngularTable {
   return table;
 }
 
-/**
- * Solar heat gain coefficient at an angle.
- *
- * @param table of the glazing
- * @param inwardFractions N of each pane, outer first, 0…1
- * @param incidenceDeg whole degrees, 0…90, or 'diffuse'
- * @returns τ + Σ N α
- */
-export function solarHeatGain(
-  table: AngularTable,
-  inwardFractions: readonly number[],
-  incidenceDeg: number | 'diffuse',
-): number {
-  const transmitted =
-    incidenceDeg === 'diffuse' ? table.diffuseTransmittance : table.transmittance[incidenceDeg]!;
-  return inwardFractions.reduce(
-    (sum, inward, pane) =>
-      sum +
-      inward *
-        (incidenceDeg === 'diffuse' ? table.diffuseAbsorbed[pane]! : table.absorbed[pane]![incidenceDeg]!),
-    transmitted,
-  );
-}
-
 interface Scale {
   readonly transmittance: number;
   readonly absorptance: readonly number[];

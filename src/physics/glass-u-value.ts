@@ -58,22 +58,6 @@ export const BARE_EMISSIVITY = 0.837;
 const OUTSIDE_FILM = 25;
 
 /**
- * U-value at the centre of the glass.
- *
- * @param system panes and gaps
- * @param tiltDeg [°]; 0 flat, 90 upright; heat flowing outward
- * @param conditions overrides
- * @returns [W/(m²·K)]
- */
-export function glazingUValue(
-  system: GlazingMakeUp,
-  tiltDeg: number,
-  conditions: GlazingConditions = {},
-): number {
-  return glazingPath(system, tiltDeg, conditions).uValue;
-}
-
-/**
  * The whole path of heat through a glazing.
  *
  * @param system panes and gaps
@@ -119,7 +103,7 @@ export function glazingPath(
  * @param tiltDeg [°]; 0…90
  * @returns [W/(m²·K)]; 7.7 for bare upright glass
  */
-export function ratedInsideFilm(emissivity: number, tiltDeg: number): number {
+function ratedInsideFilm(emissivity: number, tiltDeg: number): number {
   const convective = 5.0 + (3.6 - 5.0) * (tiltDeg / 90);
   return convective + (4.1 * emissivity) / BARE_EMISSIVITY;
 }

@@ -77,7 +77,7 @@ export function characteristicDimension(floor: FloorPlan): number {
  *
  * @returns [m]
  */
-export function equivalentThickness(floor: FloorPlan, ground: Ground): number {
+function equivalentThickness(floor: FloorPlan, ground: Ground): number {
   requireRange('wallThicknessM', floor.wallThicknessM, 0, 5, 'm');
   requireRange('floorResistance', floor.floorResistance, 0, 50, 'm²K/W');
   requireRange('conductivity', ground.conductivity, 0.1, 10, 'W/mK');
@@ -93,18 +93,6 @@ export function equivalentThickness(floor: FloorPlan, ground: Ground): number {
  */
 export function slabUValue(floor: FloorPlan, ground: Ground): number {
   return groundFloorUValue(floor, ground, 0);
-}
-
-/**
- * U-value of a basement floor, or of the floor of a house set into a slope.
- *
- *   d_f + z/2 < B: U = 2λ/(πB + d_f + z/2) · ln(πB/(d_f + z/2) + 1);  else U = λ/(0.457 B + d_f + z/2)
- *
- * @param depthM z, floor below the ground outside [m]; 0…20
- * @returns [W/(m²·K)]
- */
-export function basementFloorUValue(floor: FloorPlan, ground: Ground, depthM: number): number {
-  return groundFloorUValue(floor, ground, depthM);
 }
 
 /**

@@ -7,17 +7,6 @@ import { requireRange } from './require-range.ts';
 
 const DAYS = 365;
 
-export interface GroundClimate {
-  /** mean of the year at the surface [°C] */
-  readonly meanC: number;
-  /** half the swing of the surface's yearly wave [K]; ≥ 0 */
-  readonly amplitudeK: number;
-  /** day of the year of the coldest surface; about 35 in the north, 217 in the south */
-  readonly coldestDay: number;
-  /** α [m²/day]; 0.005…0.3 */
-  readonly diffusivity: number;
-}
-
 /**
  * Depth at which the yearly wave has shrunk to 1/e.
  *
@@ -29,24 +18,6 @@ export interface GroundClimate {
 export function annualDampingDepth(diffusivity: number): number {
   requireRange('diffusivity', diffusivity, 0.005, 0.3, 'm²/day');
   return Math.sqrt((DAYS * diffusivity) / Math.PI);
-}
-
-/**
- * Ground temperature.
- *
- *   T = T_m − A e^(−z/d) cos(2π (t − t₀)/365 − z/d)
- *
- * @param ground see GroundClimate
- * @param depthM z [m]; 0…100
- * @param dayOfYear t [day]; any, fractions too
- * @returns [°C]
- */
-export function groundTemperature(ground: GroundClimate, depthM: number, dayOfYear: number): number {
-  requireRange('depthM', depthM, 0, 100, 'm');
-  requireRange('amplitudeK', ground.amplitudeK, 0, 60, 'K');
-  const ratio = depthM / annualDampingDepth(ground.diffusivity);
-  const phase = (2 * Math.PI * (dayOfYear - ground.coldestDay)) / DAYS - ratio;
-  return ground.meanC - ground.amplitudeK * Math.exp(-ratio) * Math.cos(phase);
 }
 
 /**

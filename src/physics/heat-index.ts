@@ -20,9 +20,6 @@ export const EXTREME_CAUTION_C = (EXTREME_CAUTION_F - 32) / 1.8;
 /** The service's chart ends near 137 °F [°C]; beyond it the regression runs away. */
 export const HEAT_INDEX_CHART_END_C = (137 - 32) / 1.8;
 
-/** Most that full sun adds to the heat index, K: 15 °F. */
-export const SUN_ON_HEAT_INDEX_K = 8;
-
 /**
  * Heat index.
  *

@@ -1,6 +1,6 @@
 // Water that living in a house puts into its air. In: who lives there and how, or single activities. Out: grams an hour
-// and kilograms a day, each with its source, and the damp that follows in a steady balance. Sources: BS 5250:2002,
-// ASHRAE 160, ISO 13788 (from memory, medium confidence) and two handbooks that were read: a European solar-housing
+// and kilograms a day, each with its source. Sources: BS 5250:2002
+// (from memory, medium confidence) and two handbooks that were read: a European solar-housing
 // textbook (table 10.1.1) and a New Zealand roofing code of practice.
 import { requireRange } from './require-range.ts';
 
@@ -62,31 +62,6 @@ export const MOISTURE_ACTIVITIES: readonly MoistureActivity[] = [
   { id: 'aquarium', activity: 'open aquarium, each m²', gramsPerHour: 40, range: [30, 50], source: TEXTBOOK },
 ];
 
-/** Water of a daily habit, g. */
-export interface MoistureHabit {
-  readonly habit: string;
-  readonly per: 'household' | 'person' | 'load' | 'kg of gas';
-  readonly grams: number;
-  readonly source: string;
-}
-
-/** Daily amounts; the roofing code's are for rooms without an extract. */
-export const MOISTURE_HABITS: readonly MoistureHabit[] = [
-  { habit: 'cooking, electric', per: 'household', grams: 2000, source: BS_5250 },
-  {
-    habit: 'cooking, gas',
-    per: 'household',
-    grams: 3000,
-    source: `${BS_5250}; 3 L/day unvented in ${ROOFING_CODE}`,
-  },
-  { habit: 'washing oneself', per: 'person', grams: 200, source: BS_5250 },
-  { habit: 'washing dishes', per: 'household', grams: 400, source: `${BS_5250}; 1 L/day in ${ROOFING_CODE}` },
-  { habit: 'washing clothes', per: 'household', grams: 500, source: `${BS_5250}; ${ROOFING_CODE}` },
-  { habit: 'drying clothes indoors', per: 'person', grams: 1500, source: BS_5250 },
-  { habit: 'drying clothes indoors, unvented', per: 'load', grams: 5000, source: ROOFING_CODE },
-  { habit: 'unflued gas heater, at most', per: 'kg of gas', grams: 1600, source: ROOFING_CODE },
-];
-
 /** dry: good ventilation, out all day; moist: ordinary; wet: washing dried indoors without an extract, gas heaters. */
 export type WayOfLiving = 'dry' | 'moist' | 'wet';
 
@@ -112,53 +87,4 @@ export function householdMoisture(people: number, living: WayOfLiving): number {
   if (people === 0) return 0;
   const totals = DAILY_TOTALS[living];
   return people <= totals.length ? totals[people - 1]! : totals.at(-1)! + (people - totals.length);
-}
-
-/**
- * Water a dwelling is designed for by its bedrooms.
- *
- * @param bedrooms whole [–]; 1…10
- * @returns [kg/day]
- * Source: ASHRAE 160, residential design moisture generation; from memory, medium confidence.
- */
-export function designMoisture(bedrooms: number): number {
-  requireRange('bedrooms', bedrooms, 1, 10, '');
-  if (!Number.isInteger(bedrooms))
-    throw new RangeError(`bedrooms is ${bedrooms}; allowed whole numbers 1 to 10`);
-  return [8, 12, 14, 15][bedrooms - 1] ?? 15 + (bedrooms - 4);
-}
-
-/** 1 store, 2 office or dwelling of normal use and airing, 3 dwelling of unknown use, 4 sports hall or kitchen, 5 laundry, pool, growing sunspace. */
-export type HumidityClass = 1 | 2 | 3 | 4 | 5;
-
-/** Upper limit of each class at 0 °C outdoors and below, Pa; class 5 has none, 1360 Pa is what the standard's figure ends at. */
-const CLASS_EXCESS_PA: Readonly<Record<HumidityClass, number>> = { 1: 270, 2: 540, 3: 810, 4: 1080, 5: 1360 };
-
-/**
- * How much more vapour pressure than outdoors a building of a class holds: full at 0 °C and below, none at 20 °C.
- *
- * @param humidityClass 1…5
- * @param tempOutC monthly mean outdoors [°C]; −60…60
- * @returns excess, upper limit of the class [Pa]
- * Source: ISO 13788:2012, internal humidity classes; from memory, medium confidence, class 5 low.
- */
-export function vapourExcess(humidityClass: HumidityClass, tempOutC: number): number {
-  requireRange('humidityClass', humidityClass, 1, 5, '');
-  requireRange('tempOutC', tempOutC, -60, 60, '°C');
-  return CLASS_EXCESS_PA[humidityClass] * Math.min(Math.max((20 - tempOutC) / 20, 0), 1);
-}
-
-/**
- * Vapour in a room in a steady state: v = v_out + G/Q.
- *
- * @param vapourOut absolute humidity outdoors [g/m³]; ≥ 0
- * @param release G [g/h]; ≥ 0
- * @param airflow Q of outdoor air [m³/h]; > 0
- * @returns absolute humidity indoors, before any of it condenses [g/m³]
- */
-export function steadyVapour(vapourOut: number, release: number, airflow: number): number {
-  requireRange('vapourOut', vapourOut, 0, 200, 'g/m³');
-  requireRange('release', release, 0, 1e6, 'g/h');
-  requireRange('airflow', airflow, 1e-6, 1e6, 'm³/h');
-  return vapourOut + release / airflow;
 }

@@ -8,7 +8,7 @@ import { requireRange } from './require-range.ts';
 const REFERENCE_DENSITY = 1.2;
 
 /** Pressure at which effective leakage area is defined, Pa: ASHRAE Fundamentals, ventilation and infiltration. */
-export const LEAKAGE_REFERENCE_PRESSURE_PA = 4;
+const LEAKAGE_REFERENCE_PRESSURE_PA = 4;
 
 /** Exponent of the power law when a blower-door report gives none; between slots (1) and orifices (0.5). */
 export const DEFAULT_LEAKAGE_EXPONENT = 0.65;
@@ -80,20 +80,6 @@ export function leakageFlow(volumeM3: number, ach50: number, exponent: number, p
 export function leakageAreaM2(volumeM3: number, ach50: number, exponent: number): number {
   const flow = leakageFlow(volumeM3, ach50, exponent, LEAKAGE_REFERENCE_PRESSURE_PA);
   return flow * Math.sqrt(REFERENCE_DENSITY / (2 * LEAKAGE_REFERENCE_PRESSURE_PA));
-}
-
-/**
- * Yearly mean air change from a blower-door number, for a sentence rather than a simulation: n50 / divisor.
- *
- * @param ach50 air changes an hour at 50 Pa [1/h]; 0…100
- * @param divisor 14 (tall, exposed, cold) to 30 (low, sheltered, mild), 20 in the middle [–]
- * @returns air changes an hour [1/h]
- * Source: the Kronvall–Persily rule of the 1980s; from memory, high confidence.
- */
-export function meanAirChange(ach50: number, divisor: number): number {
-  requireRange('ach50', ach50, 0, 100, '1/h');
-  requireRange('divisor', divisor, 14, 30, '');
-  return ach50 / divisor;
 }
 
 /**

@@ -1,19 +1,8 @@
 // Mould on a surface over time. In: temperature and relative humidity at the surface, step by step, and what the
-// surface is made of. Out: the mould index, 0 nothing to 6 all covered. Methods: the original model for pine and spruce
-// (VTT, 1999) and its sensitivity classes (2010), in the adoption of ASHRAE 160; formulas from memory, high confidence.
+// surface is made of. Out: the mould index, 0 nothing to 6 all covered. Method: the sensitivity classes of the VTT model
+// (2010, on the original of 1999 for pine and spruce), in the adoption of ASHRAE 160; formulas from memory, high confidence.
 // Relative humidity is a fraction 0–1; the published polynomials count it in per cent, turned once on entry.
 // An index of 3 is where mould shows to the eye; ASHRAE 160 wants it to stay below 3.
-
-/** What the index's whole numbers mean. */
-export const MOULD_INDEX_MEANINGS: readonly string[] = [
-  'no growth',
-  'growth starts, seen under a microscope',
-  'several colonies under a microscope',
-  'visible growth on less than 10 % of the surface',
-  'visible growth on 10 to 50 %',
-  'visible growth on more than 50 %',
-  'dense growth over all of it',
-];
 
 /** Index that fails a surface [–]: ASHRAE 160-2016. */
 export const MOULD_INDEX_LIMIT = 3;
@@ -87,13 +76,7 @@ export const MOULD_CLASSES: readonly [MouldClass, MouldClass, MouldClass, MouldC
   },
 ];
 
-/** Pine or spruce (W), freshly cut or kiln-dried in its original surface (SQ): the original model's choices. */
-export interface WoodSurface {
-  readonly wood: 0 | 1;
-  readonly kilnDried: 0 | 1;
-}
-
-/** The running state of one surface. `mouldStep` and `woodMouldStep` change it in place. */
+/** The running state of one surface. `mouldStepUnder` changes it in place. */
 export interface MouldState {
   /** mould index [–], 0…6 */
   index: number;
@@ -121,18 +104,11 @@ export function criticalHumidity(tempC: number, leastHumidity: number): number {
 }
 
 /**
- * Weeks at constant conditions until growth starts (index 1) on wood: exp(−0.68 ln t − 13.9 ln RH + 0.14 W − 0.33 SQ
- * + 66.02). Every time step: no guards; tempC > 0, humidity > 0.
+ * Weeks at constant conditions until growth starts (index 1) on wood: exp(−0.68 ln t − 13.9 ln RH + 0.14 W + 66.02),
+ * in its original, sawn surface. Every time step: no guards; tempC > 0, humidity > 0.
  */
-export function weeksToStart(tempC: number, humidity: number, wood: 0 | 1, kilnDried: 0 | 1): number {
-  return Math.exp(
-    -0.68 * Math.log(tempC) - 13.9 * Math.log(100 * humidity) + 0.14 * wood - 0.33 * kilnDried + 66.02,
-  );
-}
-
-/** Weeks at constant conditions until growth shows (index 3) on wood: exp(−0.74 ln t − 12.72 ln RH + 0.06 W + 61.50). As `weeksToStart`. */
-export function weeksToShow(tempC: number, humidity: number, wood: 0 | 1): number {
-  return Math.exp(-0.74 * Math.log(tempC) - 12.72 * Math.log(100 * humidity) + 0.06 * wood + 61.5);
+export function weeksToStart(tempC: number, humidity: number, wood: 0 | 1): number {
+  return Math.exp(-0.68 * Math.log(tempC) - 13.9 * Math.log(100 * humidity) + 0.14 * wood + 66.02);
 }
 
 /**
@@ -155,26 +131,6 @@ export function largestIndex(
   return Math.max(limitA + limitB * x - limitC * x * x, 0);
 }
 
-/**
- * One step of a surface of a sensitivity class. Every time step: no guards; changes `state`.
- *
- * @param state of the surface
- * @param tempC at the surface [°C]
- * @param humidity at the surface [–]; values above 1 (dew) count as 1
- * @param dtHours [h]; 1 or less, so that the growth is followed
- * @param cls sensitivity class
- * @returns the new index [–]
- */
-export function mouldStep(
-  state: MouldState,
-  tempC: number,
-  humidity: number,
-  dtHours: number,
-  cls: MouldClass,
-): number {
-  return mouldStepUnder(limitOnClass(tempC, humidity, cls), state, tempC, humidity, dtHours, cls);
-}
-
 /** Index that growth on a class cannot pass at these conditions, −1 when they favour none. As `largestIndex`. */
 export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): number {
   const critical = criticalHumidity(tempC, cls.leastHumidity);
@@ -182,7 +138,17 @@ export function limitOnClass(tempC: number, humidity: number, cls: MouldClass): 
   return largestIndex(humidity, critical, cls.limitA, cls.limitB, cls.limitC);
 }
 
-/** As `mouldStep`, with the limit known: how fast mould grows is asked only where it can. */
+/**
+ * One step of a surface of a sensitivity class. Every time step: no guards; changes `state`.
+ *
+ * @param limit from `limitOnClass` at the step's conditions: how fast mould grows is asked only where it can
+ * @param state of the surface
+ * @param tempC at the surface [°C]
+ * @param humidity at the surface [–]; values above 1 (dew) count as 1
+ * @param dtHours [h]; 1 or less, so that the growth is followed
+ * @param cls sensitivity class
+ * @returns the new index [–]
+ */
 export function mouldStepUnder(
   limit: number,
   state: MouldState,
@@ -196,26 +162,9 @@ export function mouldStepUnder(
     state.unfavourableHours = 0;
     return state.index;
   }
-  const weeks = weeksToStart(tempC, Math.min(humidity, 1), cls.wood, 0);
+  const weeks = weeksToStart(tempC, Math.min(humidity, 1), cls.wood);
   const speed = state.index < 1 ? cls.growthStart : cls.growthVisible;
   return grow(state, dtHours, speed / (168 * weeks), limit);
-}
-
-/** One step of a wooden surface by the original model; arguments as `mouldStep`, decline as pine. */
-export function woodMouldStep(
-  state: MouldState,
-  tempC: number,
-  humidity: number,
-  dtHours: number,
-  surface: WoodSurface,
-): number {
-  const critical = criticalHumidity(tempC, 0.8);
-  if (!favours(tempC, humidity, critical)) return decline(state, dtHours, 1);
-  const rh = Math.min(humidity, 1);
-  const start = weeksToStart(tempC, rh, surface.wood, surface.kilnDried);
-  const show = weeksToShow(tempC, rh, surface.wood);
-  const speed = state.index < 1 ? 1 : 2 / (show / start - 1);
-  return grow(state, dtHours, speed / (168 * start), largestIndex(rh, critical, 1, 7, 2));
 }
 
 /** Growth needs more than the critical humidity and a surface between 0 and 50 °C, the range of the experiments. */

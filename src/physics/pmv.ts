@@ -9,18 +9,6 @@ const MET = 58.15;
 /** 1 clo, m²K/W: ISO 7730. */
 const CLO = 0.155;
 
-/** Design windows of ISO 7730 at 1.2 met: operative temperature and half width [°C, K]; read in an open course book. */
-export const DESIGN_WINDOWS: Readonly<
-  Record<
-    'A' | 'B' | 'C',
-    { readonly summer: readonly [number, number]; readonly winter: readonly [number, number] }
-  >
-> = {
-  A: { summer: [24.5, 1.0], winter: [22, 1.0] },
-  B: { summer: [24.5, 1.5], winter: [22, 2.0] },
-  C: { summer: [24.5, 2.5], winter: [22, 3.0] },
-};
-
 /** What a person does, wears and is surrounded by. */
 export interface ComfortInput {
   /** [°C]; 10…40, the standard's own range ends at 30 */

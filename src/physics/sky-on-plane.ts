@@ -106,29 +106,6 @@ export function skyFromCoefficients(
   return { isotropic, circumsolar, horizon };
 }
 
-export interface SkyOnPlaneInput {
-  /** [W/m²] */
-  readonly beamNormal: number;
-  /** [W/m²] */
-  readonly diffuseHorizontal: number;
-  /** [W/m²] */
-  readonly extraNormal: number;
-  /** sun's TRUE zenith angle [°] */
-  readonly zenithDeg: number;
-  /** cosine of the sun's incidence on the plane */
-  readonly cosIncidence: number;
-  /** [°] */
-  readonly tiltDeg: number;
-}
-
-/** Sky light on one plane in one hour, both steps at once; for many planes keep the coefficients. */
-export function skyOnPlane(input: SkyOnPlaneInput): SkyLight {
-  const { beamNormal, diffuseHorizontal, extraNormal, zenithDeg, tiltDeg } = input;
-  const { f1, f2 } = perezCoefficients(beamNormal, diffuseHorizontal, extraNormal, zenithDeg);
-  const cosZenith = Math.cos(zenithDeg * DEG);
-  return skyFromCoefficients(diffuseHorizontal, f1, f2, input.cosIncidence, cosZenith, tiltDeg);
-}
-
 /**
  * Light reflected from level, evenly bright ground.
  *

@@ -1,7 +1,7 @@
 // How cold the sky is to look at: dew point, hour, pressure and cloud in; emissivity of the sky and the
 // temperature of a black dome that radiates as much, out. Temperatures are air temperatures at screen height.
 // Sources: Berdahl and Martin, Emissivity of clear skies, Solar Energy 32, 1984; Martin and Berdahl,
-// Characteristics of infrared sky radiation, Solar Energy 33, 1984 (clouds); Clark and Allen 1978.
+// Characteristics of infrared sky radiation, Solar Energy 33, 1984 (clouds).
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
 import { requireRange } from './require-range.ts';
 
@@ -100,36 +100,4 @@ export function skyTemperatureC(
 export function skyTemperatureFromLongwaveC(skyLongwave: number): number {
   requireRange('skyLongwave', skyLongwave, 20, 700, 'W/m²');
   return (skyLongwave / STEFAN_BOLTZMANN) ** 0.25 - ZERO_CELSIUS_K;
-}
-
-/**
- * The other common sky, as a second opinion.
- *
- *   ε = (0.787 + 0.764 ln(Td/273.15)) (1 + 0.0224 N − 0.0035 N² + 0.00028 N³), N in tenths, Td in K
- *
- * @param dewPointC [°C]; −60…50
- * @param cloudFraction 0…1
- * @returns at most 1
- * Source: Clark and Allen 1978, cloud factor of Clark and others 1985 (from memory, high confidence).
- */
-export function clarkAllenEmissivity(dewPointC: number, cloudFraction: number): number {
-  requireRange('dewPointC', dewPointC, -60, 50, '°C');
-  requireRange('cloudFraction', cloudFraction, 0, 1, '');
-  const n = 10 * cloudFraction;
-  const clear = 0.787 + 0.764 * Math.log((dewPointC + ZERO_CELSIUS_K) / ZERO_CELSIUS_K);
-  return Math.min(clear * (1 + 0.0224 * n - 0.0035 * n ** 2 + 0.00028 * n ** 3), 1);
-}
-
-/**
- * Sky temperature from air temperature alone, for a rough check.
- *
- *   T_sky = 0.0552 T_air^1.5, both in K
- *
- * @param dryBulbC [°C]; −60…60
- * @returns [°C]
- * Source: Swinbank 1963.
- */
-export function swinbankSkyC(dryBulbC: number): number {
-  requireRange('dryBulbC', dryBulbC, -60, 60, '°C');
-  return 0.0552 * (dryBulbC + ZERO_CELSIUS_K) ** 1.5 - ZERO_CELSIUS_K;
 }

@@ -1,4 +1,4 @@
-// Snow on leaning glass. In: tilt, snow load on the ground. Out: shape factor and load on the plan area. Method: EN 1991-1-3,
+// Snow on leaning glass. In: tilt. Out: shape factor of the load. Method: EN 1991-1-3,
 // monopitch roofs (from memory, high confidence). For orientation only: overhead glass and what carries it need a
 // structural engineer and the local code, for drifts, roof avalanches, wind and the glass itself.
 import { requireRange } from './require-range.ts';
@@ -15,19 +15,4 @@ export function snowShapeFactor(tiltDeg: number, freeToSlide: boolean): number {
   requireRange('tiltDeg', tiltDeg, 0, 90, '°');
   if (!freeToSlide || tiltDeg <= 30) return 0.8;
   return tiltDeg >= 60 ? 0 : (0.8 * (60 - tiltDeg)) / 30;
-}
-
-/**
- * Characteristic snow load on a slope, on its plan area: μ · Ce · Ct · sk with Ce = Ct = 1.
- *
- * Warm glass melts snow (Ct below 1), but a cold spell after a snowfall takes that away: 1 is kept.
- *
- * @param groundLoad sk, characteristic load on the ground by the local map [kN/m²]; 0…20
- * @param tiltDeg [°]; 0…90
- * @param freeToSlide see `snowShapeFactor`
- * @returns load on the horizontal projection [kN/m²]
- */
-export function snowLoad(groundLoad: number, tiltDeg: number, freeToSlide: boolean): number {
-  requireRange('groundLoad', groundLoad, 0, 20, 'kN/m²');
-  return groundLoad * snowShapeFactor(tiltDeg, freeToSlide);
 }

@@ -1,17 +1,11 @@
 // Water that plants under glass give to the air, and the heat it takes. In: air temperature and vapour deficit, the
-// radiation the canopy absorbs, leaf area. Out: latent heat in W per m² of planted floor, whole or split into the part that
+// radiation the canopy absorbs, leaf area. Out: latent heat in W per m² of planted floor, split into the part that
 // follows the deficit and the part that does not, so that a humidity balance can take it implicitly.
-// Method: Penman–Monteith with a leaf boundary layer (the greenhouse form of 1987, tomato coefficients); a two-term
-// form (1994); the Priestley–Taylor ceiling (1972). Formulas from memory, medium confidence; pressures in Pa.
+// Method: Penman–Monteith with a leaf boundary layer (the greenhouse form of 1987, tomato coefficients); the
+// Priestley–Taylor ceiling (1972). Formulas from memory, medium confidence; pressures in Pa.
 import { AIR_HEAT_CAPACITY, PSYCHROMETRIC_SEA_LEVEL, SEA_LEVEL_PRESSURE } from './constants.ts';
 import { saturationSlope } from './moist-air.ts';
 import { requireRange } from './require-range.ts';
-
-/** Boundary-layer resistance of a leaf in a sunspace's slow air, s/m: 200–300. */
-export const LEAF_BOUNDARY_RESISTANCE = 275;
-
-/** Latent heat of water near 20 °C, J/g: 2.45 MJ/kg (FAO-56). */
-export const EVAPORATION_HEAT = 2450;
 
 /** Extinction of short-wave radiation in a canopy per leaf area [–]. */
 const CANOPY_EXTINCTION = 0.7;
@@ -97,93 +91,6 @@ function gammaTerm(boundaryResistance: number, leafResistanceSM: number, pressur
   return (
     ((PSYCHROMETRIC_SEA_LEVEL * pressurePa) / SEA_LEVEL_PRESSURE) *
     (1 + leafResistanceSM / boundaryResistance)
-  );
-}
-
-/** λE = constantW + perPascalW · VPD, W per m² of planted floor. */
-export interface CanopyCoefficients {
-  readonly constantW: number;
-  readonly perPascalW: number;
-}
-
-/**
- * Canopy evaporation as a straight line in the deficit, with stomata held at a deficit already known (the step
- * before): exact when that is the deficit it is used at. Makes one record; a hot loop calls the two parts instead.
- *
- * @param tempC air [°C]; −20…60
- * @param netRadiation absorbed by the canopy [W/m² floor]; −100…1200
- * @param leafAreaIndex [–]; 0.05…10
- * @param boundaryResistance rb [s/m]; 10…2000
- * @param vpdForResistance deficit that sets the stomata [Pa]
- * @param pressurePa of the air [Pa]; 101 325 unless given
- */
-export function canopyCoefficients(
-  tempC: number,
-  netRadiation: number,
-  leafAreaIndex: number,
-  boundaryResistance: number,
-  vpdForResistance: number,
-  pressurePa: number = SEA_LEVEL_PRESSURE,
-): CanopyCoefficients {
-  requireRange('tempC', tempC, -20, 60, '°C');
-  requireRange('netRadiation', netRadiation, -100, 1200, 'W/m²');
-  requireRange('leafAreaIndex', leafAreaIndex, 0.05, 10, '');
-  requireRange('boundaryResistance', boundaryResistance, 10, 2000, 's/m');
-  requireRange('vpdForResistance', vpdForResistance, -2000, 20000, 'Pa');
-  requireRange('pressurePa', pressurePa, 40000, 110000, 'Pa');
-  const inner = leafResistance(netRadiation, leafAreaIndex, vpdForResistance);
-  return {
-    constantW: canopyConstant(tempC, netRadiation, boundaryResistance, inner, pressurePa),
-    perPascalW: canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, inner, pressurePa),
-  };
-}
-
-/**
- * Canopy evaporation.
- *
- *   λE = [Δ·Rn + 2·LAI·ρcp·VPD/rb] / [Δ + γ·(1 + ri/rb)]
- *
- * Every time step: no guards. Arguments as `canopyCoefficients`.
- *
- * @returns latent heat taken from the zone [W/m² floor]; divided by 2450 J/g, water [g/(m²·s)]
- * Source: the greenhouse form of Penman–Monteith with a leaf boundary layer (1987); from memory, medium confidence.
- */
-export function canopyEvaporation(
-  tempC: number,
-  vpdPa: number,
-  netRadiation: number,
-  leafAreaIndex: number,
-  boundaryResistance: number,
-  pressurePa: number = SEA_LEVEL_PRESSURE,
-): number {
-  const inner = leafResistance(netRadiation, leafAreaIndex, vpdPa);
-  return (
-    canopyConstant(tempC, netRadiation, boundaryResistance, inner, pressurePa) +
-    vpdPa * canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, inner, pressurePa)
-  );
-}
-
-/**
- * Two-term form: λE = A · (1 − e^(−0.64·LAI)) · G + B · LAI · VPD. Every time step: no guards.
- *
- * @param solar short-wave on the canopy [W/m²]
- * @param vpdPa [Pa]; the source counts it in kPa
- * @param leafAreaIndex [–]
- * @param radiationTerm A [–]; 0.2–0.7, 0.5 in the middle
- * @param deficitTerm B [W/(m²·kPa)]; by day 15–30 (20), at night 8–12 (10)
- * @returns latent heat [W/m² floor]
- * Source: a greenhouse crop study of 1994; form from memory, medium confidence; middle values low confidence.
- */
-export function twoTermTranspiration(
-  solar: number,
-  vpdPa: number,
-  leafAreaIndex: number,
-  radiationTerm: number,
-  deficitTerm: number,
-): number {
-  return (
-    radiationTerm * (1 - Math.exp(-0.64 * leafAreaIndex)) * solar +
-    (deficitTerm * leafAreaIndex * vpdPa) / 1000
   );
 }
 

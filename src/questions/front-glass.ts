@@ -5,8 +5,9 @@
 
 import type { Model, Pane } from '../model/model.ts';
 import type { Year } from '../network/year.ts';
-import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../physics/constants.ts';
+import { ZERO_CELSIUS_K } from '../physics/constants.ts';
 import { alamdariHammond, buoyancy } from '../physics/convection.ts';
+import { blackBodyConductance } from '../physics/films.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS, monthOfHour } from '../weather/typical-year.ts';
 
@@ -51,7 +52,7 @@ function fluxToPane(pane: Pane, airC: number, radiantC: number, innerC: number):
   const difference = innerC - airC;
   const convection = alamdariHammond(buoyancy(faceTiltDeg, difference), Math.abs(difference), 2.5);
   const meanK = (innerC + radiantC) / 2 + ZERO_CELSIUS_K;
-  const radiation = pane.glass.insideEmissivity * 4 * STEFAN_BOLTZMANN * meanK ** 3;
+  const radiation = pane.glass.insideEmissivity * blackBodyConductance(meanK);
   const both = convection + radiation;
   const toward = (convection * airC + radiation * radiantC) / both;
   return (toward - innerC) / (1 / both + pane.nightResistance);

@@ -3,7 +3,7 @@
 // where no mass is enough. Depth a day reaches: ISO 13786 (physics/wall-response.ts).
 
 import { materialById } from '../design/materials.ts';
-import { penetrationDepth } from '../physics/wall-response.ts';
+import { usefulThickness } from '../physics/wall-response.ts';
 import { nextPlaces } from './bracket.ts';
 import { WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { criterionInWords } from './criterion.ts';
@@ -18,9 +18,6 @@ const AREA_STEPS = [0, 1, 0.5, 0.25, 0.125, 0.75];
 const THICKNESSES_M = [0.05, 0.3, 0.15, 0.1, 0.2, 0.5];
 const PLACES = 3;
 const RESOLUTION = 1 / 64;
-const DAY_S = 86_400;
-/** The diurnal heat capacity of an insulated slab is largest at 1.18 penetration depths (the method of 1983). */
-const USEFUL_DEPTHS = 1.18;
 
 export const howMuchMass: Question = {
   id: 'how-much-mass',
@@ -102,9 +99,8 @@ function instead({ design }: Basis): RunJob[] {
 }
 
 /** Thickness beyond which a wall takes up no more of a day's heat [m]; null for stirred water, which has none. */
-export function usefulThickness(material: string): number | null {
-  if (material === 'water') return null;
-  return USEFUL_DEPTHS * penetrationDepth({ ...materialById(material), thicknessM: 1 }, DAY_S);
+export function usefulThicknessOf(material: string): number | null {
+  return material === 'water' ? null : usefulThickness(materialById(material));
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
@@ -182,7 +178,7 @@ function thicknessChart(basis: Basis, runs: Runs): Chart {
     marks: [
       drawnMark(basis.design.mass.thicknessM),
       ...WAYS_TO_BUILD.flatMap(({ material }): Mark[] => {
-        const depth = usefulThickness(material);
+        const depth = usefulThicknessOf(material);
         if (depth === null) return [];
         return [
           {

@@ -4,7 +4,7 @@ import { FIGURE_NAMES, type FigureKey } from './figures.ts';
 import type { Column, Run, Runs, Table } from './question.ts';
 
 /** Columns of figures, with their units. */
-export function figureColumns(keys: readonly FigureKey[]): Column[] {
+function figureColumns(keys: readonly FigureKey[]): Column[] {
   return keys.map((key) => FIGURE_NAMES[key]);
 }
 

@@ -4,10 +4,10 @@
 
 import { geometryOf } from '../design/geometry.ts';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
+import { highSunMonths, lowSunMonths, sumOver } from '../weather/seasons.ts';
 import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
-import { highSunMonths, lowSunMonths, sumOver } from './seasons.ts';
 import { varied, withGlassAsArea, withGlassM2 } from './variation.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
 

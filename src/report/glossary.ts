@@ -109,7 +109,7 @@ export function wordsSection(context: Context, sections: readonly Section[]): Se
 }
 
 /** All that is said in sections, tables and captions with it. */
-export function textOf(sections: readonly Section[]): string {
+function textOf(sections: readonly Section[]): string {
   return sections.flatMap(({ title, blocks }) => [title, ...blocks.map(blockText)]).join('\n');
 }
 

@@ -1,10 +1,10 @@
 // Water in a room that nothing enters or leaves: constant without sources, and no air past saturation with them.
 import { expect, test } from 'vitest';
 import type { Model } from '../../src/model/model.ts';
-import { always } from '../../src/network/hour/clock.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { saturationPressure } from '../../src/physics/moist-air.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
+import { always } from './always.ts';
 
 function sealed(gramsPerHour: number): Model {
   return {

@@ -1,7 +1,7 @@
 // A small house with a sunspace, written by hand, for tests of whole runs: both zones, ground, common wall, leaning and
 // upright glass, vents, a door by need, plants and people. `equatorDeg` is the way its glass faces.
 import type { Element, Film, Layer, Model, Opening, Pane, Zone, ZoneFace } from '../../src/model/model.ts';
-import { always } from '../../src/network/hour/clock.ts';
+import { always } from './always.ts';
 
 const COMPUTED: Film = { kind: 'computed' };
 const CONCRETE: Layer = {

@@ -1,9 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
-  ashraeBand,
-  enBand,
-  enLowerLimit,
   enUpperLimit,
   runningMeanNext,
   runningMeanStart,
@@ -44,21 +41,15 @@ test('the start weights are the powers of 0.8 as the standard rounds them', () =
   });
 });
 
-test('stricter categories have narrower bands inside the wider ones', () => {
+test('stricter categories have lower limits', () => {
   fc.assert(
     fc.property(temp, (t) => {
       expect(enUpperLimit(t, 'I')).toBeLessThan(enUpperLimit(t, 'II'));
       expect(enUpperLimit(t, 'II')).toBeLessThan(enUpperLimit(t, 'III'));
-      expect(enLowerLimit(t, 'I')).toBeGreaterThan(enLowerLimit(t, 'II'));
-      expect(enLowerLimit(t, 'II')).toBeGreaterThan(enLowerLimit(t, 'III'));
-      const [most, more] = [ashraeBand(t, 90), ashraeBand(t, 80)];
-      expect(most.upperC - more.upperC).toBeCloseTo(-1, 9);
-      expect(most.lowerC - more.lowerC).toBeCloseTo(1, 9);
     }),
   );
 });
 
 test('what only a bug can pass in is refused with its value', () => {
   expect(() => runningMeanStart([20, 21])).toThrow(/previousDaysC.length is 2/);
-  expect(() => enBand(Number.NaN, 'II')).toThrow(/runningMeanC is NaN/);
 });

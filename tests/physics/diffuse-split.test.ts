@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { splitGlobal } from '../../src/physics/diffuse-split.ts';
-import { discBeamNormal } from '../../src/physics/disc.ts';
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -20,7 +19,6 @@ test('beam and diffuse add up to the global they came from, whatever the sun', (
 test('light of a low or absent sun is all diffuse', () => {
   expect(splitGlobal(30, 0.03, 1366)).toEqual({ beamNormal: 0, diffuse: 30 });
   expect(splitGlobal(5, -0.1, 1366)).toEqual({ beamNormal: 0, diffuse: 5 });
-  expect(discBeamNormal(30, 88, 172, 101_325)).toBe(0);
 });
 
 test('a clear noon is mostly beam, an overcast one all but none', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type GasGap, gapConductance } from '../../src/physics/gas-gap.ts';
-import { glazingPath, glazingUValue } from '../../src/physics/glass-u-value.ts';
+import { glazingPath } from '../../src/physics/glass-u-value.ts';
+import { glazingUValue } from '../reference/whole-formulas.ts';
 
 const GAP: GasGap = {
   gas: 'argon',

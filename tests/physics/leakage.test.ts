@@ -4,7 +4,6 @@ import {
   crackFlow,
   leakageAreaM2,
   leakageFlow,
-  meanAirChange,
   type ShelterClass,
   type Storeys,
   stackCoefficient,
@@ -72,10 +71,6 @@ test('a taller house leaks more by both causes and each step of shelter takes wi
 
 test('the stack coefficient is proportional to the number of storeys, as the stack pressure is', () => {
   for (const storeys of STOREYS) expect(stackCoefficient(storeys)).toBeCloseTo(0.000145 * storeys, 12);
-});
-
-test('the mean air change divides the blower-door number', () => {
-  expect(meanAirChange(6, 20)).toBeCloseTo(0.3, 12);
 });
 
 test('what only a bug can pass in is refused with its value', () => {

@@ -2,8 +2,6 @@ import { expect, test } from 'vitest';
 import {
   judgeTm52,
   passesTm59Night,
-  practiceGrade,
-  shareAbove,
   tm52Excess,
   tm52Limit,
   tm59NightHours,
@@ -76,26 +74,7 @@ test('night hours run from 22 to 7 o’clock only', () => {
   expect(passesTm59Night(0)).toBe(true);
 });
 
-test('an hour at the limit is not above it', () => {
-  expect(shareAbove([25, 25.1, 24, 26], [1, 1, 1, 1], 25)).toBe(0.5);
-  expect(shareAbove([25, 25.1, 24, 26], [1, 1, 0, 0], 25)).toBe(0.5);
-  expect(shareAbove([30, 30], [0, 0], 25)).toBe(0);
-});
-
-test('certification practice grades the share of hours above 25 °C at 5, 10 and 15 %', () => {
-  expect([0, 0.049, 0.05, 0.1, 0.11, 0.15, 0.16].map(practiceGrade)).toEqual([
-    'good',
-    'good',
-    'acceptable',
-    'acceptable',
-    'too warm',
-    'too warm',
-    'poor',
-  ]);
-});
-
 test('what only a bug can pass in is refused with its value', () => {
   expect(() => judgeTm52(new Float64Array(100), means, always, 52)).toThrow(/operativeC.length is 100/);
   expect(() => passesTm59Night(-1)).toThrow(/warmNightHours is -1/);
-  expect(() => practiceGrade(10)).toThrow(/share is 10/);
 });

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { beamAboveHorizon, horizonSkyView, skylineElevation } from '../../src/physics/horizon-profile.ts';
 import { keptLight, overhangSkyView } from '../../src/physics/shade-view.ts';
 
 const WINDOW = { widthM: 2, heightM: 1.5 };
@@ -42,26 +41,4 @@ test('a finite overhang hides less than a long one, and fins added hide more, fr
   expect(both.sky).toBeLessThan(short.sky);
   expect(both.ground).toBeLessThan(1);
   expect(keptLight(WINDOW, 60)).toEqual({ sky: 1, ground: 1 });
-});
-
-test('the skyline is read around the circle, past north and back', () => {
-  const profile = [10, 0, 20, 0];
-  expect(skylineElevation(profile, 0)).toBe(10);
-  expect(skylineElevation(profile, 315)).toBe(5);
-  expect(skylineElevation(profile, -45)).toBe(5);
-  expect(skylineElevation(profile, 180)).toBe(20);
-  expect(skylineElevation(profile, 540)).toBe(20);
-});
-
-test('the beam passes above the skyline only, and never from below the horizon', () => {
-  const profile = [0, 0, 15, 0];
-  expect(beamAboveHorizon(profile, 180, 14)).toBe(false);
-  expect(beamAboveHorizon(profile, 180, 16)).toBe(true);
-  expect(beamAboveHorizon([], 180, 0.1)).toBe(true);
-  expect(beamAboveHorizon([], 180, -0.1)).toBe(false);
-});
-
-test('a skyline of one height leaves the squared cosine of it', () => {
-  expect(horizonSkyView([30])).toBeCloseTo(0.75, 12);
-  expect(horizonSkyView([])).toBe(1);
 });

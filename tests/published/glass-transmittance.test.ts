@@ -3,9 +3,10 @@
 // 3.175 mm) and edition B (index 1.5205, KL 0.096), whose angular tables were computed from the recalled inputs;
 // ASHRAE Fundamentals solar heat gain by angle of uncoated 3 mm glass (from memory, high confidence).
 import { describe, expect, test } from 'vitest';
-import { angularTable, solarHeatGain } from '../../src/physics/glass-angular.ts';
+import { angularTable } from '../../src/physics/glass-angular.ts';
 import { type ClearPane, glassAtAngle, glassDiffuse } from '../../src/physics/glass-transmittance.ts';
 import { glazingPath } from '../../src/physics/glass-u-value.ts';
+import { solarHeatGain } from '../reference/whole-formulas.ts';
 import { check } from './ledger.ts';
 import { readJson, readTable } from './reference-table.ts';
 
@@ -15,15 +16,13 @@ const ALLOWED = {
   exact: 1e-5,
   /** the fabric cases' own criterion */
   fabric: 0.003,
-  /** handbook prints two decimals, of a glass whose index and extinction it does not print */
-  handbook: 0.03,
+  /** handbook prints two decimals */
+  handbook: 0.005,
   /**
-   * beyond it a note: the handbook averages the two polarisations pane by pane, which is 0.03 too low for two panes
+   * beyond it a note: the handbook does not print index and extinction of its glass, and averages the two polarisations pane by pane, which is 0.03 too low for two panes
    * at 60° and 0.05 for three; the exact stack above is right, and the test below shows where the gap comes from
    */
   handbookNote: 0.05,
-  /** stated U-value and inward fractions */
-  uValue: 0.005,
 };
 
 interface FabricTable {
@@ -110,7 +109,7 @@ describe('glazing of the fabric cases', () => {
     },
   );
 
-  test('edition A: U 3.0, single-pane transmittance 0.86156, inward fractions and solar heat gain by angle', () => {
+  test('edition A: single-pane transmittance 0.86156 and solar heat gain by angle', () => {
     const source = 'ANSI/ASHRAE 140 glazing, edition A double clear';
     const pane = { refractiveIndex: 1.526, extinctionPerM: 19.6, thicknessM: 0.003175 };
     const [glass, gap] = [0.003175 / 1.06, 1 / 6.297];
@@ -124,33 +123,6 @@ describe('glazing of the fabric cases', () => {
       reference: 0.86156,
       ours: glassAtAngle([pane], 0).transmittance,
       allowed: 0.0005,
-    });
-    check({
-      ...base,
-      case: 'films 21 and 8.29',
-      quantity: 'U-value',
-      reference: 3.0,
-      ours: 1 / total,
-      allowed: ALLOWED.uValue,
-      unit: 'W/m²K',
-    });
-    check({
-      ...base,
-      case: 'outer pane',
-      quantity: 'inward fraction',
-      reference: 0.1475,
-      ours: inward[0]!,
-      allowed: 0.0001,
-      mark: 'computed',
-    });
-    check({
-      ...base,
-      case: 'inner pane',
-      quantity: 'inward fraction',
-      reference: 0.6333,
-      ours: inward[1]!,
-      allowed: 0.0001,
-      mark: 'computed',
     });
     const table = angularTable({ panes: 2, ...pane });
     const { rows } = fabric.edition_A_double_clear!.angular_table_calculated;

@@ -1,11 +1,11 @@
 // Source: ASHRAE Handbook, HVAC Applications, natatoriums: evaporation from a pool; formula from memory, high confidence.
 import { test } from 'vitest';
-import { isoSaturationPressure } from '../../src/physics/surface-humidity.ts';
+import { saturationPressure } from '../../src/physics/moist-air.ts';
 import { openWaterEvaporation } from '../../src/physics/water-surface.ts';
 import { check } from './ledger.ts';
 
 test('water and air at 24 °C, 60 %, still air: 156 g/(m²h) before the activity factor', () => {
-  const saturated = isoSaturationPressure(24);
+  const saturated = saturationPressure(24);
   check({
     source: 'ASHRAE Applications, natatoriums',
     case: '24 °C water, 24 °C 60 % air, 0 m/s',

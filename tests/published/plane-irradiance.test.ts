@@ -3,9 +3,10 @@
 import { describe, expect, test } from 'vitest';
 import { relativeAirMass } from '../../src/physics/air-mass.ts';
 import { extraterrestrialNormal } from '../../src/physics/extraterrestrial.ts';
-import { cosIncidence } from '../../src/physics/incidence.ts';
-import { groundOnPlane, skyOnPlane } from '../../src/physics/sky-on-plane.ts';
-import { sunPosition } from '../../src/physics/sun-position.ts';
+import { cosIncidence, planeNormal } from '../../src/physics/incidence.ts';
+import { groundOnPlane } from '../../src/physics/sky-on-plane.ts';
+import { sunPosition, sunVector } from '../../src/physics/sun-position.ts';
+import { skyOnPlane } from '../reference/whole-formulas.ts';
 import { check } from './ledger.ts';
 import { readTable, type TableRow } from './reference-table.ts';
 
@@ -41,10 +42,16 @@ function caseName(row: TableRow): string {
   return `${row.text('site')} row ${row.text('row')} ${row.text('plane')}`;
 }
 
+/** Cosine of incidence by the angles of the sun and of the plane [°]. */
+function incidence(elevationDeg: number, azimuthDeg: number, tiltDeg: number, facingDeg: number): number {
+  const { east, north, up } = sunVector(elevationDeg, azimuthDeg);
+  return cosIncidence(planeNormal(tiltDeg, facingDeg), east, north, up);
+}
+
 /** Beam, sky and ground irradiance of a row's plane under the given sun. */
 function onPlane(row: TableRow, elevationDeg: number, azimuthDeg: number, extraNormal: number) {
   const tiltDeg = row.number('tilt');
-  const cosInc = cosIncidence(elevationDeg, azimuthDeg, tiltDeg, row.number('plane_az'));
+  const cosInc = incidence(elevationDeg, azimuthDeg, tiltDeg, row.number('plane_az'));
   const { isotropic, circumsolar, horizon } = skyOnPlane({
     beamNormal: row.number('dni'),
     diffuseHorizontal: row.number('dhi'),
@@ -126,7 +133,7 @@ describe('irradiance of 200 hours on six planes', () => {
         ...base,
         quantity: 'cosine of incidence',
         reference: row.number('cos_aoi'),
-        ours: cosIncidence(elevation, row.number('sun_az'), row.number('tilt'), row.number('plane_az')),
+        ours: incidence(elevation, row.number('sun_az'), row.number('tilt'), row.number('plane_az')),
         allowed: ALLOWED.cosIncidence,
         unit: '',
       });

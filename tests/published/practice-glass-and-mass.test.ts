@@ -10,7 +10,7 @@ import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { ZoneOutcome } from '../../src/outcomes/outcome.ts';
 import { DEFAULT_CRITERION } from '../../src/questions/criterion.ts';
-import { usefulThickness } from '../../src/questions/how-much-mass.ts';
+import { usefulThicknessOf } from '../../src/questions/how-much-mass.ts';
 import { createJobRunner } from '../../src/questions/run-job.ts';
 import { varied, withGlassM2 } from '../../src/questions/variation.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
@@ -81,7 +81,7 @@ test('mass has diminishing returns: of four equal helpings each steadies the roo
 test('thickness beyond the depth that a day reaches steadies the day no further', () => {
   // Best thickness of an insulated adobe slab for 24 h: 137 mm (diurnal heat capacity method of 1983).
   const run = runnerIn('santa-fe');
-  const best = usefulThickness('adobe')!;
+  const best = usefulThicknessOf('adobe')!;
   const swing = (thicknessM: number) =>
     run(varied(withShare(0.12), { 'mass.areaM2': 60, 'mass.thicknessM': thicknessM })).meanDailySwingK;
   const [none, thin, useful, thick] = [0.01, best / 2, best, 3 * best].map(swing) as [

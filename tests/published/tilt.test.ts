@@ -3,17 +3,18 @@
 // A leaning front gathers its surplus in summer and loses more to the sky in winter.
 import { describe, expect, test } from 'vitest';
 import type { Element, Film, GlassSystem, Model, Pane } from '../../src/model/model.ts';
-import { always } from '../../src/network/hour/clock.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { STEFAN_BOLTZMANN } from '../../src/physics/constants.ts';
 import { outsideConvection } from '../../src/physics/films.ts';
 import { gapConductance } from '../../src/physics/gas-gap.ts';
-import { BARE_EMISSIVITY, glazingUValue } from '../../src/physics/glass-u-value.ts';
+import { BARE_EMISSIVITY } from '../../src/physics/glass-u-value.ts';
 import { windAtHeight } from '../../src/physics/wind-profile.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR } from '../../src/weather/typical-year.ts';
+import { always } from '../network/always.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
+import { glazingUValue } from '../reference/whole-formulas.ts';
 import { fileYear } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';
 import { readJson } from './reference-table.ts';

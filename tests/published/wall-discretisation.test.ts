@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Element, Layer, ZoneFace } from '../../src/model/model.ts';
 import { discretise } from '../../src/network/layout/discretisation.ts';
-import { compileStepper } from '../../src/network/solver/stepper.ts';
+import { compileStepper } from '../network/compile-stepper.ts';
 import { check } from './ledger.ts';
 
 /** Shorter than a run's 900 s, so that the conduction set shows the method and not the step. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { buildingWork, WAYS_TO_BUILD } from '../../src/questions/building-work.ts';
-import { howMuchMass, usefulThickness } from '../../src/questions/how-much-mass.ts';
+import { howMuchMass, usefulThicknessOf } from '../../src/questions/how-much-mass.ts';
 import { mostArea } from '../../src/questions/mass-runs.ts';
 import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
 
@@ -99,7 +99,7 @@ test('the depth a day reaches is that of the diurnal heat capacity method', () =
     ['rammed-earth', 0.148],
     ['adobe', 0.137],
   ] as const) {
-    expect(Math.abs(usefulThickness(material)! - best)).toBeLessThan(0.001);
+    expect(Math.abs(usefulThicknessOf(material)! - best)).toBeLessThan(0.001);
   }
-  expect(usefulThickness('water')).toBeNull();
+  expect(usefulThicknessOf('water')).toBeNull();
 });

@@ -48,7 +48,7 @@ function diaryRow(opening: OpeningYear): DiaryRow {
 }
 
 /** An opening's id in a person's words. */
-export function openingLabel(id: string): string {
+function openingLabel(id: string): string {
   return id === 'door' ? 'door between' : id;
 }
 

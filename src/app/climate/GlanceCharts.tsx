@@ -11,7 +11,7 @@ const HEIGHT_PX = 170;
 const LEFT_PX = 44;
 const TOP_PX = 18;
 const BELOW_PX = 20;
-export const PLANES = ['level ground', 'upright to the equator', 'at 60° to the equator'] as const;
+const PLANES = ['level ground', 'upright to the equator', 'at 60° to the equator'] as const;
 
 interface GlanceChartsProps {
   readonly summary: ClimateSummary;

@@ -31,7 +31,7 @@ const floors = MATERIALS.filter(
     !['carpet', 'plasterboard', 'soil', 'cellulose', 'mineral-wool', 'straw', 'xps', 'water'].includes(id),
 ).map(({ id, name }) => [id, name] as const);
 
-export const CHOICES: readonly Choice[] = [
+const CHOICES: readonly Choice[] = [
   choice(
     'glass.basis',
     'Glass given as',

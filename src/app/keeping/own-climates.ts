@@ -5,7 +5,7 @@
 import { createStore, get, set, type UseStore } from 'idb-keyval';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 
-export const OWN_PREFIX = 'own:';
+const OWN_PREFIX = 'own:';
 
 let store: UseStore | undefined;
 const ownStore = () => {

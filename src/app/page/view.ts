@@ -6,7 +6,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 export type View = 'sheet' | 'report' | 'trust';
 
 /** The view an address asks for. */
-export function viewOf(hash: string): View {
+function viewOf(hash: string): View {
   if (hash === '#report') return 'report';
   return hash === '#trust' ? 'trust' : 'sheet';
 }

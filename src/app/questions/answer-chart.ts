@@ -3,10 +3,11 @@
 
 import { FIGURE_NAMES, type FigureKey } from '../../questions/figures.ts';
 import type { Chart } from '../../questions/question.ts';
+import { roundStep } from '../parts/axis.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { unitShown, valueShown } from './answer-units.ts';
 
-export const CHART_WIDTH = 640;
+const CHART_WIDTH = 640;
 const HEIGHT = 300;
 /** each second row of ticks */
 const SHARE_ROW = 22;
@@ -168,9 +169,7 @@ interface Scale {
 export function niceScale(low: number, high: number, wanted: number): Scale {
   if (!Number.isFinite(low) || !Number.isFinite(high)) return { low: 0, high: 1, ticks: [0, 1] };
   const span = high > low ? high - low : Math.max(1, Math.abs(high));
-  const raw = span / wanted;
-  const power = 10 ** Math.floor(Math.log10(raw));
-  const step = ([1, 2, 5, 10].find((factor) => factor * power >= raw) ?? 10) * power;
+  const step = roundStep(span / wanted);
   const first = Math.floor(low / step) * step;
   const last = Math.ceil((high > low ? high : low + span) / step) * step;
   const count = Math.round((last - first) / step);

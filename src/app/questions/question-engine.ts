@@ -43,7 +43,7 @@ export async function askOnPage(asking: Asking): Promise<TellAnswer> {
 }
 
 /** The same by any runner. */
-export async function askOf(asking: Asking, runner: Runner): Promise<TellAnswer> {
+async function askOf(asking: Asking, runner: Runner): Promise<TellAnswer> {
   const { questionId, criterionId, design, year, signal, onProgress } = asking;
   const question = questionById(questionId);
   if (!question) throw new RangeError(`question is '${questionId}'; allowed: one of the list`);

@@ -4,7 +4,7 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import type { Store } from '../keeping/browser-store.ts';
 
-export const REPORT_FIELDS = ['client', 'place', 'adviser', 'question'] as const;
+const REPORT_FIELDS = ['client', 'place', 'adviser', 'question'] as const;
 export type ReportField = (typeof REPORT_FIELDS)[number];
 export type ReportWords = Readonly<Record<ReportField, string>>;
 

@@ -77,10 +77,7 @@ export function HourBar({ state }: { state: HourState | null }) {
 }
 
 /** The hour in one sentence. */
-export function hourSentence(
-  state: HourState,
-  system: ReturnType<typeof useWorkspace>['units']['value'],
-): string {
+function hourSentence(state: HourState, system: ReturnType<typeof useWorkspace>['units']['value']): string {
   const t = (celsius: number) => quantityText(celsius, 'temperature', system);
   const zone = (id: string) => state.zones.find((entry) => entry.id === id);
   const house = zone('house')!;

@@ -21,7 +21,7 @@ const LEAST_FLOW = 0.005;
 const LEAST_DEW_G = 0.5;
 const SOIL_DRAWN_M = 0.5;
 
-export interface Places {
+interface Places {
   readonly id: string;
   readonly place: ElementPlace;
 }
@@ -53,7 +53,7 @@ export function massMarks(
 }
 
 /** Where each element that is drawn lies, from the room's face inwards. */
-export function elementPlaces(shape: SectionShape, design: Design): readonly Places[] {
+function elementPlaces(shape: SectionShape, design: Design): readonly Places[] {
   const { floor } = design;
   const floorM = shape.slabM + shape.slabInsulationM;
   const places: Places[] = [

@@ -4,6 +4,7 @@
 import type { Design } from '../../design/design.ts';
 import type { Year } from '../../network/year.ts';
 import { sunPosition } from '../../physics/sun-position.ts';
+import { equatorAzimuth } from '../../weather/prepared/prepared-climate.ts';
 import { instantOfHour, type TypicalYear } from '../../weather/typical-year.ts';
 import { profileAngleDeg } from './noon-sun.ts';
 
@@ -42,7 +43,7 @@ export interface HourState {
 export function hourState(year: Year, climate: TypicalYear, design: Design, hour: number): HourState {
   const { latitudeDeg, longitudeDeg } = climate.site;
   const sun = sunPosition(instantOfHour(climate, hour, 30), latitudeDeg, longitudeDeg);
-  const front = (latitudeDeg >= 0 ? 180 : 0) + design.house.turnDeg;
+  const front = equatorAzimuth(latitudeDeg) + design.house.turnDeg;
   return {
     hour,
     outdoorC: climate.dryBulbC[hour]!,

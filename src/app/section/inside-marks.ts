@@ -77,10 +77,10 @@ export interface VentPlace {
 }
 
 /** Metres of drawn flap for each square metre of the upper half of the opening. */
-export const FLAP_M_PER_M2 = 0.3;
+const FLAP_M_PER_M2 = 0.3;
 const FLAP_LEAST_M = 0.12;
 /** the flap stands up and back from its hinge */
-export const FLAP_DIRECTION: Point = { x: -0.6, y: 0.8 };
+const FLAP_DIRECTION: Point = { x: -0.6, y: 0.8 };
 
 /** Where the vents are: at the top of the sunspace, or at the top of the house's own windows. */
 export function ventPlace(shape: SectionShape, design: Design): VentPlace {

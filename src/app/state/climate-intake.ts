@@ -135,7 +135,7 @@ export function createClimateIntake({ workspace, bridge, tell }: IntakeOptions):
 }
 
 /** Faults as one text. */
-export function faultWords(faults: readonly Fault[]): string {
+function faultWords(faults: readonly Fault[]): string {
   const told = faults.slice(0, FAULTS_TOLD).map(describeFault);
   const more = faults.length > FAULTS_TOLD ? ` (and ${faults.length - FAULTS_TOLD} more)` : '';
   return `${told.join('; ')}${more}.`;

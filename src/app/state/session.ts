@@ -73,7 +73,7 @@ export interface SessionOptions {
   readonly pageAddress: () => string;
 }
 
-export const LINK_MARK = '#design=';
+const LINK_MARK = '#design=';
 
 export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
   const list = createVersionList(kept);

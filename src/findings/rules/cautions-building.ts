@@ -92,10 +92,11 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
     applies: poundsEarth,
     figures: () => ({
       tyreKg: TYRE_PRACTICE.earthKg,
-      perDay: TYRE_PRACTICE.tyresPerDay,
+      perDayLeast: TYRE_PRACTICE.tyresPerDayRange[0],
+      perDayMost: TYRE_PRACTICE.tyresPerDayRange[1],
       source: 'common practice, no source',
     }),
     says: (f, { words }) =>
-      `Ramming earth is hard on backs, wrists and ears: a rammed tyre holds about ${words.weight(f.tyreKg)}, and ${f.perDay} a day is a full day. Take turns, lift in pairs, wear ear and dust protection. Ask your building office early: tyre and raw-earth walls need its consent nearly everywhere.`,
+      `Ramming earth is hard on backs, wrists and ears: a rammed tyre holds about ${words.weight(f.tyreKg)}, and ${f.perDayLeast} to ${f.perDayMost} a day is a full day. Take turns, lift in pairs, wear ear and dust protection. Ask your building office early: tyre and raw-earth walls need its consent nearly everywhere.`,
   }),
 ];

@@ -1,17 +1,17 @@
 // Mass: whether there is enough for the glass, whether it stands in the sun, whether the day reaches it, and what
 // building it takes. Ratios: a sourcebook of the 1990s and the US guideline series (physics/sizing-rules.ts);
-// useful thickness: peak of the diurnal heat capacity, L = 1.18 · √(k·24 h/(π·ρ·c)); labour: common practice, no
+// useful thickness: peak of the diurnal heat capacity (physics/wall-response.ts); labour: common practice, no
 // source (physics/labour.ts).
 
 import { materialById } from '../../design/materials.ts';
 import { TYRE_PRACTICE } from '../../physics/labour.ts';
 import { MASS_RATIOS, SIZING_RULES } from '../../physics/sizing-rules.ts';
+import { usefulThickness } from '../../physics/wall-response.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { plain } from '../wording.ts';
 import { calmHours } from './season.ts';
 
-const DAY_S = 86_400;
 const BY_WEIGHT = SIZING_RULES.find(({ id }) => id === 'masonry-weight')!.low;
 /** Swing between night and day that people take as steady [K]. House rule. */
 const STEADY_SWING_K = 4;
@@ -20,9 +20,8 @@ const WIDE_SWING_K = 7;
 const SUN_TEMPERED = SIZING_RULES.find(({ id }) => id === 'sun-tempered')!.low;
 
 /** Thickness beyond which a wall takes up no more of a day's heat [m]. */
-export function usefulThickness(materialId: string): number {
-  const { conductivity, density, specificHeat } = materialById(materialId);
-  return 1.18 * Math.sqrt((conductivity * DAY_S) / (Math.PI * density * specificHeat));
+function usefulThicknessOf(materialId: string): number {
+  return usefulThickness(materialById(materialId));
 }
 
 /** The thickest earth or masonry wall of the design: extra mass or the lining of the outer walls. */
@@ -35,7 +34,9 @@ function thickestWall({ design }: Context): { material: string; thicknessM: numb
 
 function isIdle(context: Context): boolean {
   const { material, thicknessM } = thickestWall(context);
-  return material !== 'water' && materialById(material).mass && thicknessM > 1.5 * usefulThickness(material);
+  return (
+    material !== 'water' && materialById(material).mass && thicknessM > 1.5 * usefulThicknessOf(material)
+  );
 }
 
 /** Face area of tyre walls: lining of the bermed walls and extra mass [m²]. */
@@ -105,7 +106,7 @@ export const MASS_RULES: readonly Rule[] = [
       const { material, thicknessM } = thickestWall(context);
       return {
         thicknessM,
-        usefulM: usefulThickness(material),
+        usefulM: usefulThicknessOf(material),
         material: materialById(material).name.toLowerCase(),
         source: 'diurnal heat capacity of a slab (ISO 13786, 24 h)',
       };
@@ -117,10 +118,10 @@ export const MASS_RULES: readonly Rule[] = [
     id: 'floor-idle',
     severity: 'note',
     applies: ({ design: { floor } }) =>
-      materialById(floor.material).mass && floor.thicknessM > 1.5 * usefulThickness(floor.material),
+      materialById(floor.material).mass && floor.thicknessM > 1.5 * usefulThicknessOf(floor.material),
     figures: ({ design: { floor } }) => ({
       thicknessM: floor.thicknessM,
-      usefulM: usefulThickness(floor.material),
+      usefulM: usefulThicknessOf(floor.material),
       material: materialById(floor.material).name.toLowerCase(),
       source: 'diurnal heat capacity of a slab (ISO 13786, 24 h)',
     }),

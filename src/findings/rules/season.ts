@@ -4,6 +4,7 @@
 import { monthlySums } from '../../outcomes/calendar.ts';
 import { CALM_HOT_HOURS } from '../../outcomes/calm-hours.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
+import { highSunMonths, lowSunMonths } from '../../weather/seasons.ts';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 
 /** Hours a year that nobody minds: 1 %, the share of CIBSE Guide A (2006), from memory, high confidence. */
@@ -49,10 +50,8 @@ export function monthsThatMatter(byMonth: readonly number[]): boolean[] {
 
 /** The three months around the solstice with the high sun (true) or the low sun. */
 export function solsticeMonths(latitudeDeg: number, high: boolean): boolean[] {
-  const isJune = latitudeDeg >= 0 === high;
-  return Array.from({ length: 12 }, (_, month) =>
-    isJune ? month >= 4 && month <= 6 : month >= 10 || month === 0,
-  );
+  const months = high ? highSunMonths(latitudeDeg) : lowSunMonths(latitudeDeg);
+  return Array.from({ length: 12 }, (_, month) => months.includes(month));
 }
 
 /** Sum over the hours of chosen months. */

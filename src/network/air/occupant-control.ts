@@ -9,7 +9,7 @@ import type { OpeningControl } from '../../model/model.ts';
 import type { Moment } from '../hour/clock.ts';
 
 /** Hours a want must last before a forgetful person acts on it. */
-export const FORGETFUL_HOURS = 3;
+const FORGETFUL_HOURS = 3;
 /** Wax and motor openers follow with about this time constant [s]; common practice, no source. */
 const OPENER_S = 1200;
 const WAKES = 7;

@@ -14,7 +14,7 @@ import type { Books, HeatByCause } from '../year.ts';
 import type { HourSums } from './hour-sums.ts';
 import { createMonthSums } from './month-sums.ts';
 
-export const HEAT_CAUSES = [
+const HEAT_CAUSES = [
   'sun',
   'people and appliances',
   'heating',

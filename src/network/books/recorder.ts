@@ -3,6 +3,8 @@
 
 import type { Model, Opening } from '../../model/model.ts';
 import { carbonDioxideRelease } from '../../physics/carbon-dioxide.ts';
+import { operativeTemperature } from '../../physics/operative-temperature.ts';
+import { surfaceTemperature } from '../../physics/surface-humidity.ts';
 import type { AirFlow } from '../air/air-flow.ts';
 import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
@@ -146,7 +148,7 @@ export function createRecorder(
       const year = years[z]!;
       const airC = hubC[airHub(z, zones)]! * perStep;
       year.airC[hour] = airC;
-      const operativeC = (airC + hubC[radiantHub(z)]! * perStep) / 2;
+      const operativeC = operativeTemperature(airC, hubC[radiantHub(z)]! * perStep);
       year.operativeC[hour] = operativeC;
       year.heatingW[hour] = heatingW[z]! * perStep;
       year.coolingW[hour] = coolingW[z]! * perStep;
@@ -154,7 +156,7 @@ export function createRecorder(
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
       year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
-      year.cornerC[hour] = dryBulbC + cornerFactors[z]! * (operativeC - dryBulbC);
+      year.cornerC[hour] = surfaceTemperature(cornerFactors[z]!, operativeC, dryBulbC);
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
         givenOff += byCause[i]!;

@@ -78,8 +78,3 @@ export function scheduledWithin(schedule: Schedule, moment: Moment, through: num
   const next = scheduled(schedule, momentOf((moment.hour + 1) % HOURS));
   return next > now ? now + (next - now) * through : now;
 }
-
-/** The same value at all times. */
-export function always(value: number): Schedule {
-  return { workday: new Array<number>(24).fill(value) };
-}

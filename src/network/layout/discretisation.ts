@@ -5,10 +5,11 @@
 // a zone or outdoors has a massless surface node, where film, sun and long-wave meet; cell centres hold the mass.
 // Error against ISO 13786: measured in tests/published/wall-discretisation.test.ts.
 
-import type { Element, Layer } from '../../model/model.ts';
+import type { Element } from '../../model/model.ts';
+import { dailyDepth } from '../../physics/wall-response.ts';
 
 /** Cells per 24 h penetration depth at a face that feels the day. */
-export const CELLS_PER_DEPTH = 4;
+const CELLS_PER_DEPTH = 4;
 
 /** Largest cell where the daily wave still matters, in δ times 4 / CELLS_PER_DEPTH. */
 const LARGEST_NEAR = 4 / 3;
@@ -20,7 +21,6 @@ const LEAST_CELL = 5000;
 /** Cell growth per penetration depth travelled from the nearest such face, and beyond NEAR_DEPTHS. */
 const GROWTH = 0.15;
 const GROWTH_BEYOND = 0.7;
-const DAY_S = 86_400;
 /** Between a mixed layer (water) and its faces: taken as no resistance; finite so that a link exists [W/(m²K)]. */
 const MIXED_FILM = 1e4;
 /** Stands in for the mass of an element whose layers have none, so that both faces stay defined [J/(m²K)]. */
@@ -38,20 +38,7 @@ export interface Discretisation {
 }
 
 /**
- * 24 h penetration depth of a layer.
- *
- * @returns depth [m]; Infinity for a layer without mass
- * Source: ISO 13786:2017.
- */
-export function dailyDepth(layer: Layer): number {
-  const volumetric = layer.density * layer.specificHeat;
-  return volumetric > 0
-    ? Math.sqrt((layer.conductivity * DAY_S) / (Math.PI * volumetric))
-    : Number.POSITIVE_INFINITY;
-}
-
-/**
- * Discretisation an element into chain nodes.
+ * Cut an element into chain nodes.
  *
  * @param element layers from face a to face b; thickness and conductivity above 0
  * @param cellsPerDepth cells per daily penetration depth at the faces; 1…100

@@ -10,22 +10,7 @@ import { createChainInsides } from './chain-insides.ts';
 import { createEndTies } from './end-ties.ts';
 import { hubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
-import type { LoadableStepper, Stepper } from './stepper-form.ts';
-
-/**
- * Compile a network into a stepper of its own size.
- *
- * @param network the description; refused with RangeError when it cannot be stepped
- * @param stepS time step [s]; above 0
- * @param initialC start temperature of every node and hub [°C]
- */
-export function compileStepper(network: LinearNetwork, stepS: number, initialC: number): Stepper {
-  requireNetwork(network);
-  const nodes = network.chains.reduce((sum, { capacity }) => sum + capacity.length, 0);
-  const stepper = createStepper({ nodes, chains: network.chains.length, hubs: network.hubs.length });
-  stepper.load(network, stepS, initialC);
-  return stepper;
-}
+import type { LoadableStepper } from './stepper-form.ts';
 
 /** A stepper with room for so many nodes, chains and hubs; load() before use. */
 export function createStepper(capacity: { nodes: number; chains: number; hubs: number }): LoadableStepper {

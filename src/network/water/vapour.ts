@@ -8,7 +8,11 @@
 
 import type { Model } from '../../model/model.ts';
 import { LATENT_HEAT, SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
-import { saturationPressureHeld } from '../../physics/moist-air.ts';
+import {
+  humidityRatioUnchecked,
+  saturationPressureHeld,
+  vapourPressureFromRatio,
+} from '../../physics/moist-air.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createPaneDew } from './pane-dew.ts';
@@ -73,7 +77,7 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
     releases.load(model);
     loadVapourState(state, model, layout, startC, inputs.stepS);
     const startPa = state.zone.pressure[0]!;
-    inputs.ratio.fill((VAPOUR_MASS_RATIO * startPa) / (SEA_LEVEL_PRESSURE - startPa));
+    inputs.ratio.fill(humidityRatioUnchecked(startPa, SEA_LEVEL_PRESSURE));
     inputs.humidity.fill(START_HUMIDITY);
   }
 
@@ -100,7 +104,7 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
       dew[z] = 0;
       const saturation = saturationPressureHeld(zoneC[z]!);
       saturated[z] = saturation;
-      full[z] = (VAPOUR_MASS_RATIO * saturation) / (pressurePa - saturation);
+      full[z] = humidityRatioUnchecked(saturation, pressurePa);
       foggy[z] = 0;
       bedDries[z] = plantsPull[z]! + soilPull[z]! > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
@@ -210,7 +214,7 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
         dew[z]! += excess / stepS;
         airW[z]! += (excess / stepS) * LATENT_HEAT;
       }
-      pressure[z] = (ratio[z]! * pressurePa) / (VAPOUR_MASS_RATIO + ratio[z]!);
+      pressure[z] = vapourPressureFromRatio(ratio[z]!, pressurePa);
       humidity[z] = pressure[z]! / saturated[z]!;
     }
   }

@@ -41,7 +41,7 @@ export type HourlyColumn =
  * wind and rain by the world's records of the World Meteorological Organization (−89.2…56.7 °C, 113 m/s gust, 305 mm h),
  * pressure from sea level to above the highest town, radiation by the solar constant plus cloud enhancement.
  */
-export const POSSIBLE: Readonly<
+const POSSIBLE: Readonly<
   Record<HourlyColumn | 'skyLongwave' | 'albedo' | 'rainMm', readonly [number, number, string, string]>
 > = {
   dryBulbC: [-90, 60, '°C', 'air temperature'],

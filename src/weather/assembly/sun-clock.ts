@@ -159,7 +159,7 @@ export function dailyExtraterrestrial(latitudeDeg: number, day: number): number 
 }
 
 /** Global radiation of a day over that above the air; 0 where the sun hardly rises (under 300 Wh/m²). */
-export function dailyClearness(year: Pick<RadiationYear, 'site' | 'globalHorizontal'>, day: number): number {
+function dailyClearness(year: Pick<RadiationYear, 'site' | 'globalHorizontal'>, day: number): number {
   const above = dailyExtraterrestrial(year.site.latitudeDeg, day);
   if (above < 300) return 0;
   let sum = 0;

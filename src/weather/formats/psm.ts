@@ -10,7 +10,7 @@ import { rolled, rollNote } from '../assembly/utc-roll.ts';
 import type { ReadResult, SiteHints } from '../read-result.ts';
 import { cellsOf, idOf, linesOf, numberOf } from '../text/text-lines.ts';
 
-export const PSM_CREDIT = 'National Solar Radiation Database (NSRDB), NREL';
+const PSM_CREDIT = 'National Solar Radiation Database (NSRDB), NREL';
 
 const STAMP = ['Year', 'Month', 'Day', 'Hour', 'Minute'] as const;
 const NEEDED = ['Temperature', 'GHI', 'DNI', 'DHI', 'Pressure', 'Wind Speed', 'Wind Direction'] as const;

@@ -10,17 +10,7 @@ import { cellsOf, linesOf, numberOf } from '../text/text-lines.ts';
 import { HOURS } from '../typical-year.ts';
 
 export const TIME = 'time(UTC)';
-export const PVGIS_COLUMNS = [
-  'T2m',
-  'RH',
-  'G(h)',
-  'Gb(n)',
-  'Gd(h)',
-  'IR(h)',
-  'WS10m',
-  'WD10m',
-  'SP',
-] as const;
+const PVGIS_COLUMNS = ['T2m', 'RH', 'G(h)', 'Gb(n)', 'Gd(h)', 'IR(h)', 'WS10m', 'WD10m', 'SP'] as const;
 export type PvgisColumn = (typeof PVGIS_COLUMNS)[number];
 
 /** Long-wave radiation is the one column a table may lack. */

@@ -144,7 +144,7 @@ const LOWEST_SINE = 0.0175;
 const HIGHEST_BEAM = 1150;
 
 /** Beam from global and diffuse with the sun in the middle of the sunlit part of each hour [W/m²]. */
-export function recomputeBeam(year: Unclocked): Float64Array {
+function recomputeBeam(year: Unclocked): Float64Array {
   const { latitudeDeg, longitudeDeg } = year.site;
   return year.globalHorizontal.map((global, hour) => {
     const horizontal = global - year.diffuseHorizontal[hour]!;

@@ -9,8 +9,7 @@ import { idOf, linesOf, numberOf } from '../text/text-lines.ts';
 import type { Site } from '../typical-year.ts';
 import { snowAlbedo } from './snow-albedo.ts';
 
-export const TMY2_CREDIT =
-  'NREL, TMY2 data set (National Renewable Energy Laboratory, US Department of Energy)';
+const TMY2_CREDIT = 'NREL, TMY2 data set (National Renewable Energy Laboratory, US Department of Energy)';
 
 const HEADER =
   /^ (\d{5}) (.{22}) (..) +(-?\d{1,2}) +([NS]) *(\d{1,2}) +(\d{1,2}) +([EW]) *(\d{1,3}) +(\d{1,2}) +(-?\d{1,4})\s*$/;

@@ -16,8 +16,7 @@ const MISSING = -9900;
 /** Hours in which relative humidity and dew point differ by more than this are counted [percentage points]. */
 const HUMIDITY_DISAGREEMENT = 10;
 
-export const TMY3_CREDIT =
-  'NREL, TMY3 data set (National Renewable Energy Laboratory, US Department of Energy)';
+const TMY3_CREDIT = 'NREL, TMY3 data set (National Renewable Energy Laboratory, US Department of Energy)';
 
 const NEEDED = {
   date: 'Date (MM/DD/YYYY)',

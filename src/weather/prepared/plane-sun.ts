@@ -1,12 +1,12 @@
 // Light on a plane through the year: a prepared climate and the plane's direction in, hourly beam and diffuse in
 // its parts out [W/m² on the plane]. Planes seen once are remembered beside the climate they belong to.
 // Source: Perez 1990 through src/physics/sky-on-plane.ts; ground reflection from level ground.
+
+import { cosIncidence, planeNormal } from '../../physics/incidence.ts';
 import { requireRange } from '../../physics/require-range.ts';
 import { groundOnPlane, skyFromCoefficients } from '../../physics/sky-on-plane.ts';
 import { HOURS } from '../typical-year.ts';
 import type { PreparedClimate } from './prepared-climate.ts';
-
-const DEG = Math.PI / 180;
 
 /** Hourly light on one plane; 8760 entries each, all but cosIncidence in W/m² of the plane. */
 export interface PlaneSun {
@@ -62,23 +62,21 @@ export function planeTotal(plane: PlaneSun, from = 0, to = HOURS): number {
 }
 
 function lightOn(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number): PlaneSun {
-  const cosIncidence = new Float64Array(HOURS);
+  const cosines = new Float64Array(HOURS);
   const beam = new Float64Array(HOURS);
   const circumsolar = new Float64Array(HOURS);
   const isotropic = new Float64Array(HOURS);
   const horizon = new Float64Array(HOURS);
   const ground = new Float64Array(HOURS);
   const total = new Float64Array(HOURS);
-  const east = Math.sin(tiltDeg * DEG) * Math.sin(azimuthDeg * DEG);
-  const north = Math.sin(tiltDeg * DEG) * Math.cos(azimuthDeg * DEG);
-  const up = Math.cos(tiltDeg * DEG);
+  const normal = planeNormal(tiltDeg, azimuthDeg);
   const { sunEast, sunNorth, sunUp, f1, f2, beamNormal, diffuseHorizontal, globalHorizontal, albedo } =
     climate;
   for (let hour = 0; hour < HOURS; hour++) {
     const cosZenith = sunUp[hour]!;
     if (cosZenith <= 0) continue;
-    const cosInc = east * sunEast[hour]! + north * sunNorth[hour]! + up * cosZenith;
-    cosIncidence[hour] = cosInc;
+    const cosInc = cosIncidence(normal, sunEast[hour]!, sunNorth[hour]!, cosZenith);
+    cosines[hour] = cosInc;
     beam[hour] = beamNormal[hour]! * Math.max(cosInc, 0);
     const sky = skyFromCoefficients(
       diffuseHorizontal[hour]!,
@@ -94,5 +92,5 @@ function lightOn(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number):
     ground[hour] = groundOnPlane(globalHorizontal[hour]!, albedo[hour]!, tiltDeg);
     total[hour] = Math.max(0, beam[hour]! + sky.circumsolar + sky.isotropic + sky.horizon + ground[hour]!);
   }
-  return { cosIncidence, beam, circumsolar, isotropic, horizon, ground, total };
+  return { cosIncidence: cosines, beam, circumsolar, isotropic, horizon, ground, total };
 }

@@ -57,7 +57,7 @@ export function madeSunlight(
 }
 
 /** Clearness of a month from its sums [Wh/m²]; 0 where there is no light. */
-export function meanClearness(global: number, above: number): number {
+function meanClearness(global: number, above: number): number {
   return above < 1 ? 0 : global / above;
 }
 

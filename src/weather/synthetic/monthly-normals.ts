@@ -34,14 +34,6 @@ export interface MonthlyNormals {
   readonly seed?: number;
 }
 
-/** How well the months of the made year equal the input (tests/weather/synthetic/monthly-normals.test.ts). */
-export const NORMALS_TOLERANCE = {
-  temperatureK: 0.05,
-  globalShare: 0.001,
-  humidityPoints: 0.3,
-  windShare: 0.001,
-};
-
 /** Calendar year the sun's position is computed in. */
 const SUN_YEAR = 2021;
 

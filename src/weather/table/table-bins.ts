@@ -69,7 +69,7 @@ export function hourlyLast(values: Float64Array, times: RowTimes, shiftMin: numb
 }
 
 /** Hour of the year a stamp falls in; NaN for rows without a place in the year. */
-export function hourOfRow(minute: number, shiftMin: number): number {
+function hourOfRow(minute: number, shiftMin: number): number {
   return Math.floor(((((minute + shiftMin) % YEAR_MIN) + YEAR_MIN) % YEAR_MIN) / 60);
 }
 

@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 import { numberOf } from '../text/text-lines.ts';
 
 /** Rows looked at: a leap year of ten-minute rows and a long preamble. More is no single year. */
-export const MOST_ROWS = 53_000;
+const MOST_ROWS = 53_000;
 
 const SEPARATORS = [',', ';', '\t', '|'] as const;
 

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Chain, LinearNetwork } from '../../../src/network/solver/linear-network.ts';
-import { compileStepper } from '../../../src/network/solver/stepper.ts';
+import { compileStepper } from '../compile-stepper.ts';
 import { denseSolver } from './dense-solver.ts';
 
 const conductance = fc.double({ min: 0.1, max: 500, noNaN: true });

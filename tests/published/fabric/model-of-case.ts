@@ -14,7 +14,7 @@ import type {
   Zone,
   ZoneFace,
 } from '../../../src/model/model.ts';
-import { always } from '../../../src/network/hour/clock.ts';
+import { always } from '../../network/always.ts';
 import {
   ABSORPTANCE,
   CONSTRUCTIONS,

@@ -2,10 +2,10 @@
 // comparison with the fixed shares that the cases offer to models that do not trace light. Information, not a check:
 // ours follow the beam from hour to hour (floor, wall behind, diffuse), theirs strike the floor first at all hours.
 import { layOut } from '../../../src/network/layout/layout.ts';
-import { compileStepper } from '../../../src/network/solver/stepper.ts';
 import { distributeLight } from '../../../src/network/sun/light-distribution.ts';
 import { paneLight } from '../../../src/network/sun/pane-light.ts';
 import type { PreparedClimate } from '../../../src/weather/prepared/prepared-climate.ts';
+import { compileStepper } from '../../network/compile-stepper.ts';
 import type { FabricCase } from './cases.ts';
 import { modelOfCase } from './model-of-case.ts';
 

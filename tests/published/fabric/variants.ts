@@ -1,7 +1,7 @@
 // What else was tried on the fabric cases, one published or recalled choice changed at a time, so that docs/published-cases.md
 // can show what each is worth. None of them is chosen by the ranges; the run that counts is runs.ts.
 import type { Film, Model } from '../../../src/model/model.ts';
-import { INSIDE_CONVECTION } from '../../../src/physics/films.ts';
+
 import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
@@ -51,7 +51,7 @@ export const VARIANTS: readonly Variant[] = [
   {
     name: 'inside constants by direction',
     source: 'ISO 6946: 2.5 walls, 5.0 ceiling, 0.7 floor at all hours',
-    films: inside(INSIDE_CONVECTION.horizontal, INSIDE_CONVECTION.up, INSIDE_CONVECTION.down),
+    films: inside(2.5, 5, 0.7),
   },
   {
     name: 'double glass from its panes alone',

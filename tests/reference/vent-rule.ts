@@ -2,8 +2,8 @@
 // Out: how far the sunspace rises over outdoors with no wind, the area that keeps a promised rise, and the airflow
 // between. Method: the heat balance of a zone whose only way out for heat is its own stack flow (BS 5925:1991, two
 // openings), solved for the rise. The absolute temperature below the line is fixed by the caller, not the mean.
-import { AIR_HEAT_CAPACITY, GRAVITY } from './constants.ts';
-import { requireRange } from './require-range.ts';
+import { AIR_HEAT_CAPACITY, GRAVITY } from '../../src/physics/constants.ts';
+import { requireRange } from '../../src/physics/require-range.ts';
 
 /** Absolute temperature of the air in a sunspace that needs venting, K: 35 °C. */
 export const WARM_SUNSPACE_K = 308;
