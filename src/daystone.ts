@@ -24,7 +24,9 @@ export type { Year, ZoneYear } from './network/year.ts';
 export { hourlyFile } from './outcomes/hourly-file.ts';
 export { ImpossibleYear } from './outcomes/impossible-year.ts';
 export type { Finding, Outcome, ZoneOutcome } from './outcomes/outcome.ts';
+export { readBundle } from './weather/formats/bundle-form.ts';
 export { type PreparedClimate, prepareClimate } from './weather/prepared/prepared-climate.ts';
+export type { Fault, ReadResult } from './weather/read-result.ts';
 export type { TypicalYear } from './weather/typical-year.ts';
 
 export interface RunYearOptions extends SimulateOptions {

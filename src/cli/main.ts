@@ -9,7 +9,7 @@ import { COMMANDS } from './commands.ts';
 import { printable } from './printable.ts';
 import { textTable } from './text-table.ts';
 
-const HOW = 'npm run --silent daystone -- COMMAND …';
+const HOW = 'npx daystone COMMAND …';
 
 const CONSOLE: Console = {
   lines: () => cappedLines(process.stdin),

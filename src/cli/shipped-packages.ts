@@ -1,5 +1,5 @@
-// What other people's code is inside the built page, with its licence. In: the folder of the project. Out: the
-// packages that package.json names under dependencies, theirs in turn, and the few that the build itself puts in.
+// What other people's code is inside the built page and the package, with its licence. In: the folder of the project.
+// Out: the packages that the sources use, theirs in turn, and the few that the build itself puts in.
 
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -12,6 +12,23 @@ export interface ShippedPackage {
   /** the whole text of its licence file */
   readonly text: string;
 }
+
+/**
+ * Packages whose code or type the sources use. The builds take them in whole, so that what is built needs no package
+ * and package.json names none as a dependency; the builds are held to this list.
+ */
+const USED = [
+  '@fontsource-variable/jost',
+  '@preact/signals',
+  'comlink',
+  'd3-contour',
+  'idb-keyval',
+  'papaparse',
+  'preact',
+  'suncalc',
+  'uplot',
+  'valibot',
+];
 
 /** Parts of the offline copy, and the loader of chunks, that the build adds. */
 const ADDED_BY_BUILD = [
@@ -26,7 +43,6 @@ const ADDED_BY_BUILD = [
 
 /** All of them, by name; throws where one has no licence file, since then it must not ship. */
 export function shippedPackages(root: string): readonly ShippedPackage[] {
-  const { dependencies } = packageAt(root);
   const names = new Set<string>();
   const enter = (name: string) => {
     // Types leave nothing in a build.
@@ -34,7 +50,7 @@ export function shippedPackages(root: string): readonly ShippedPackage[] {
     names.add(name);
     for (const next of Object.keys(packageAt(folderOf(root, name)).dependencies ?? {})) enter(next);
   };
-  for (const name of Object.keys(dependencies ?? {})) enter(name);
+  for (const name of USED) enter(name);
   for (const name of ADDED_BY_BUILD) names.add(name);
   return [...names].sort().map((name) => shipped(root, name));
 }
@@ -60,7 +76,7 @@ the end of the one-file build. Daystone itself is under the MIT licence, its wea
 /** One text of all licences, to lie beside the built page. */
 export function licenceText(packages: readonly ShippedPackage[]): string {
   const head =
-    'Daystone is under the MIT licence. The built page also holds code, and a typeface, of the following packages.';
+    'Daystone is under the MIT licence. What is built of it also holds code, and a typeface, of the following packages.';
   const parts = packages.map(
     ({ name, version, licence, text }) => `${'='.repeat(72)}\n${name} ${version}: ${licence}\n\n${text}`,
   );
