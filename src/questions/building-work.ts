@@ -28,7 +28,7 @@ const [TYRES_LOW, TYRES_HIGH] = TYRE_PRACTICE.tyresPerDayRange;
 const hoursFor = (start: string) =>
   (EARTH_WORK.find(({ work }) => work.startsWith(start)) as EarthWork).hoursPerM3;
 
-/** Common practice, no source, but for the hours of EARTH_WORK, which are that too. */
+/** Common practice, no source, all of it. */
 export const WAYS_TO_BUILD: readonly WayToBuild[] = [
   {
     material: 'rammed-earth',

@@ -367,8 +367,8 @@ describe('what a person says about the columns', () => {
   });
 
   test('about a column that is not there is refused with those that are', () => {
-    expect(faultOf(readHourlyTable(text(), placeOfYear(truth), { roles: { Tdry: 'dryBulb' } }))).toContain(
-      'column "columns": found "Tdry"; expected one of time, T1, T1 (column 3)',
+    expect(faultOf(readHourlyTable(text(), placeOfYear(truth), { roles: { outdoor: 'dryBulb' } }))).toContain(
+      'column "columns": found "outdoor"; expected one of time, T1, T1 (column 3)',
     );
   });
 

@@ -17,9 +17,9 @@ test('roles, units and columns to leave out are read from short texts', () => {
       units: { 'T out': '°F', 'rad, sum': 'kJ/m2' },
     },
   });
-  expect(columnChoicesFrom(['temperature=Tdry:C'])).toEqual({
+  expect(columnChoicesFrom(['temperature=outdoor:C'])).toEqual({
     ok: true,
-    choices: { roles: { Tdry: 'dryBulb' }, units: { Tdry: 'C' } },
+    choices: { roles: { outdoor: 'dryBulb' }, units: { outdoor: 'C' } },
   });
   expect(columnChoicesFrom([])).toEqual({ ok: true, choices: { roles: {}, units: {} } });
 });
