@@ -1,7 +1,7 @@
-// docs/model.md against the sources: every file it names is there, and every formula file that a year or its findings
-// reach is named.
-import { existsSync, readFileSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+// docs/model.md and docs/fast-loop.md against the sources: every file they name is there, and every formula file that a
+// year or its findings reach is in the first.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 
 const ROOT = resolve(import.meta.dirname, '..');
@@ -29,6 +29,18 @@ function reachedFrom(entry: string): Set<string> {
 test('every file that the page names is there', () => {
   expect(named.size).toBeGreaterThan(60);
   expect([...named].filter((file) => !existsSync(join(ROOT, file)))).toEqual([]);
+});
+
+test('every file that the page on the fast loop names is there', () => {
+  const files = new Set(
+    ['src', 'tests'].flatMap((folder) =>
+      readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' }).map((file) => basename(file)),
+    ),
+  );
+  const text = readFileSync(join(ROOT, 'docs/fast-loop.md'), 'utf8');
+  const names = [...text.matchAll(/`(?:[\w-]+\/)*([\w.-]+\.ts)`/g)].map(([, file]) => file!);
+  expect(names.length).toBeGreaterThan(5);
+  expect(names.filter((name) => !files.has(name))).toEqual([]);
 });
 
 test('every formula file that a year, its weather and its findings reach is on the page', () => {

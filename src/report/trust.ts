@@ -79,7 +79,7 @@ export function checksInShort({ total, sources }: ChecksBySource): string {
   const [notes, failures] = [sum('note'), sum('fail')];
   return (
     `${total} numbers were held against ${sources.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
-    `${notes} lie a little outside a published range that is recalled from memory, and ${failures === 0 ? 'none fails' : `${failures} fail`}.`
+    `${notes} lie a little outside a published range that we know from memory alone, and ${failures === 0 ? 'none fails' : `${failures} fail`}.`
   );
 }
 

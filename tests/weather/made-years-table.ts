@@ -1,8 +1,8 @@
 // `npm run made-years`: the example houses in real typical years and in years made from the monthly normals of the same,
 // as a table. What is allowed between the two, and held: tests/published/monthly-normals-houses.test.ts.
 import { EXAMPLES, runYear, type TypicalYear } from '../../src/daystone.ts';
-import { readBundle } from '../../src/weather/bundle-form.ts';
-import { madeFrom, NORMALS_SITES } from './made-from-real.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { madeFrom, NORMALS_SITES } from './synthetic/made-from-real.ts';
 import { climateText, yearOf } from './weather-files.ts';
 
 const row = (...cells: readonly (string | number)[]) => console.log(`| ${cells.join(' | ')} |`);
