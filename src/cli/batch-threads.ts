@@ -3,7 +3,7 @@
 
 import { Worker } from 'node:worker_threads';
 import { errorLine } from './batch-line.ts';
-import { threadCode, threadScript } from './thread-code.ts';
+import { threadCode } from './thread-code.ts';
 
 interface Job {
   readonly line: string;
@@ -23,7 +23,7 @@ export async function answerOnThreads(
   lines: AsyncIterable<string>,
   threads: number,
   write: (text: string) => Promise<void>,
-  script: URL = threadScript('batch-thread'),
+  script: URL = new URL('./batch-thread.ts', import.meta.url),
 ): Promise<void> {
   const idle: Worker[] = [];
   const waiting: ((worker: Worker) => void)[] = [];

@@ -3,7 +3,6 @@
 import { availableParallelism } from 'node:os';
 import { RunPool } from '../../workers/run-pool.ts';
 import type { KeptRuns } from '../../workers/run-service.ts';
-import { threadScript } from './thread-code.ts';
 import { startThread } from './threads.ts';
 
 const IDLE_MS = 10_000;
@@ -11,7 +10,7 @@ const IDLE_MS = 10_000;
 /** A pool of worker threads; close it when done, or the process waits for its rest. */
 export function createThreadPool(threads: number = availableParallelism()): RunPool {
   return new RunPool({
-    startThread: () => startThread<KeptRuns>(threadScript('simulation-thread')),
+    startThread: () => startThread<KeptRuns>(new URL('./simulation-thread.ts', import.meta.url)),
     threads,
     idleMs: IDLE_MS,
   });
