@@ -9,8 +9,8 @@ import { HOURS } from '../weather/typical-year.ts';
 import { createAirFlow } from './air/air-flow.ts';
 import { createTemperatureSearch } from './air/temperature-search.ts';
 import type { ZoneAir } from './air/zone-air.ts';
-import { createHourSums } from './books/hour-sums.ts';
-import { createLedger } from './books/ledger.ts';
+import { createHeatBalance } from './books/heat-balance.ts';
+import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
@@ -26,9 +26,9 @@ import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
-import { createVapour } from './water/vapour.ts';
-import type { VapourInputs } from './water/vapour-state.ts';
-import { moistureCauses } from './water/water-releases.ts';
+import { createMoistureBalance } from './water/moisture-balance.ts';
+import { moistureCauses } from './water/moisture-sources.ts';
+import type { MoistureInputs } from './water/moisture-state.ts';
 import type { Year } from './year.ts';
 
 export interface SimulateOptions {
@@ -87,7 +87,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   const flows = createAirFlow(capacity, air);
   const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
-  const water: VapourInputs = {
+  const water: MoistureInputs = {
     moment,
     weather,
     stepS: 0,
@@ -99,14 +99,14 @@ function createEngine(capacity: EngineCapacity): Engine {
     floorLight: gains.floorLight,
     paneC,
   };
-  const vapour = createVapour(capacity, water);
+  const moisture = createMoistureBalance(capacity, water);
   /** what the network answers to the trial temperatures in zoneC [°C] */
   const answerC = new Float64Array(capacity.zones);
   const search = createTemperatureSearch(capacity, zoneC, answerC);
-  const sums = createHourSums(capacity, stepper, flows, vapour, gains);
-  const recorder = createRecorder(capacity, stepper, flows, vapour, gains, sums);
-  const latent = createLatentHeat(capacity, stepper, gains, vapour);
-  const ledger = createLedger(capacity, stepper, gains, sums, latent);
+  const sums = createHourlySums(capacity, stepper, flows, moisture, gains);
+  const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums);
+  const latent = createLatentHeat(capacity, stepper, gains, moisture);
+  const heatBalance = createHeatBalance(capacity, stepper, gains, sums, latent);
   /** node of each pane's inner face */
   const paneInner = new Int32Array(capacity.panes);
   /** whose heating follows its schedule within the hour */
@@ -128,16 +128,16 @@ function createEngine(capacity: EngineCapacity): Engine {
     stepper.refreshSources();
     readZones();
     flows.beginHour(moment);
-    if (withWater) vapour.beginHour();
+    if (withWater) moisture.beginHour();
     sums.begin();
-    ledger.beginHour(moment.month);
+    heatBalance.beginHour(moment.month);
     for (let n = 0; n < stepsPerHour; n++) {
       runStep(n);
       if (counting) sums.addStep();
     }
     if (counting) {
       recorder.endHour(hour, moment, weather);
-      ledger.endHour(weather);
+      heatBalance.endHour(weather);
     }
   }
 
@@ -145,7 +145,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     readZones();
     if (n === 0 || anyRamp) setThermostats(n);
     flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
-    if (withWater) latent.pay();
+    if (withWater) latent.apply();
     stepper.beginStep();
     search.begin();
     for (let trial = 0; trial < MOST_TRIALS; trial++) {
@@ -158,7 +158,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     }
     stepper.endStep();
     readStepEnd();
-    if (withWater) vapour.step();
+    if (withWater) moisture.step();
   }
 
   function readZones(): void {
@@ -233,11 +233,11 @@ function createEngine(capacity: EngineCapacity): Engine {
     stepper.load(layout.network, water.stepS, START_C);
     films.load(model, layout);
     gains.load(model, layout, climate);
-    vapour.load(model, layout, START_C);
+    moisture.load(model, layout, START_C);
     flows.load(model, water.stepS);
     sums.load(zones, model.openings.length);
     recorder.load(model, layout, options.history === true, options.lend === true);
-    ledger.load(model, layout);
+    heatBalance.load(model, layout);
     zoneC.fill(START_C);
     search.load(zones);
     paneC.fill(0);
@@ -256,18 +256,18 @@ function createEngine(capacity: EngineCapacity): Engine {
     const warmUpHours = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS)) * 24;
     for (let n = warmUpHours; n > 0; n--) runHour(climate, HOURS - n, false);
     flows.startCounting();
-    vapour.startCounting();
-    ledger.open();
-    const heldBefore = vapour.held();
+    moisture.startCounting();
+    heatBalance.open();
+    const heldBefore = moisture.held();
     for (let hour = 0; hour < HOURS; hour++) runHour(climate, hour, true);
     return {
       ...recorder.year(),
-      heat: ledger.byCause(),
-      books: ledger.close({
-        held: vapour.held() - heldBefore,
-        received: vapour.received(),
+      heat: heatBalance.byCause(),
+      books: heatBalance.close({
+        held: moisture.held() - heldBefore,
+        received: moisture.received(),
         released: recorder.releasedKg(),
-        entered: vapour.entered(),
+        entered: moisture.entered(),
       }),
     };
   }

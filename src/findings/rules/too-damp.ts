@@ -1,7 +1,7 @@
 // Rooms that get too damp or too stale, and where the water comes from. Limits: the design's own humidity limit;
 // 1350 ppm over outdoors is category III of EN 16798-1 for carbon dioxide (from memory, medium confidence).
 
-import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/water/water-releases.ts';
+import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/water/moisture-sources.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
 import { CALM_DAMP_HOURS, NEARLY_CALM } from '../../outcomes/calm-hours.ts';
 import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';

@@ -12,8 +12,10 @@ import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
-import type { Vapour } from '../water/vapour.ts';
+import type { MoistureBalance } from '../water/moisture-balance.ts';
 import type { ElementHistory, OpeningYear, Year, ZoneYear } from '../year.ts';
+import type { HourlySums } from './hourly-sums.ts';
+import { createMonthlySums } from './monthly-sums.ts';
 import {
   blankHistory,
   blankPane,
@@ -21,9 +23,7 @@ import {
   newColumn,
   type PaneRecord,
   type ZoneRecord,
-} from './blank-year.ts';
-import type { HourSums } from './hour-sums.ts';
-import { createMonthSums } from './month-sums.ts';
+} from './year-columns.ts';
 
 /** Outdoor carbon dioxide [ppm]; rounded world mean of the mid 2020s, from memory, high confidence. */
 const OUTDOOR_CO2_PPM = 425;
@@ -51,9 +51,9 @@ export function createRecorder(
   capacity: EngineCapacity,
   stepper: Stepper,
   flows: AirFlow,
-  vapour: Vapour,
+  moisture: MoistureBalance,
   gains: HourlyGains,
-  sums: HourSums,
+  sums: HourlySums,
 ): Recorder {
   let zones = 0;
   let causes = 0;
@@ -70,7 +70,7 @@ export function createRecorder(
   const frostHours = new Float64Array(capacity.panes);
   let innerC: Float64Array[] = [];
   /** water given off by zone · causes + cause [kg] */
-  const givenOffKg = createMonthSums(capacity.zones * capacity.causes);
+  const givenOffKg = createMonthlySums(capacity.zones * capacity.causes);
   const co2 = new Float64Array(capacity.zones);
   /** carbon dioxide given off by zone and place [ppm·kg of air in the hour] */
   const breath = new Float64Array(capacity.zones * TABLE_PLACES);
@@ -85,7 +85,7 @@ export function createRecorder(
   function load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void {
     const column = lend ? lentColumns() : newColumn;
     zones = model.zones.length;
-    causes = vapour.causes().length;
+    causes = moisture.causes().length;
     breath.fill(0);
     model.zones.forEach(({ people, volumeM3, cornerFactor }, z) => {
       airKg[z] = layout.roomDensity * volumeM3;
@@ -139,8 +139,8 @@ export function createRecorder(
 
   function endHour(hour: number, moment: Moment, { dryBulbC }: HourWeather): void {
     const { nodeC } = stepper;
-    const { hubC, heatingW, coolingW, humidity, dew, outdoorKg, flow, open } = sums;
-    const { byCause, film } = vapour;
+    const { hubC, heatingW, coolingW, humidity, condensation, outdoorKg, flow, open } = sums;
+    const { byCause, film } = moisture;
     const { running } = givenOffKg;
     const perStep = 1 / sums.steps();
     givenOffKg.turnTo(moment.month);
@@ -155,7 +155,7 @@ export function createRecorder(
       year.solarW[hour] = gains.zoneSun[z]!;
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
-      year.condensationG[hour] = dew[z]! * perStep * 3.6e6;
+      year.condensationG[hour] = condensation[z]! * perStep * 3.6e6;
       year.cornerC[hour] = surfaceTemperature(cornerFactors[z]!, operativeC, dryBulbC);
       let givenOff = 0;
       for (let i = z * causes; i < (z + 1) * causes; i++) {
@@ -215,8 +215,8 @@ export function createRecorder(
       zones: years.map(
         (zone, z): ZoneYear => ({
           ...zone,
-          drainedKg: vapour.drained[z]!,
-          moistureByCause: vapour.causes().map((cause, c) => {
+          drainedKg: moisture.drained[z]!,
+          moistureByCause: moisture.causes().map((cause, c) => {
             const row = (z * causes + c) * 12;
             return { cause, monthKg: [...givenOffKg.monthly.subarray(row, row + 12)] };
           }),

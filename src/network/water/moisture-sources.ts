@@ -6,13 +6,13 @@ import { LATENT_HEAT } from '../../physics/constants.ts';
 import { heldToSaturation } from '../../physics/moist-air.ts';
 import { addToTable, TABLE_PLACES } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
+import type { MoistureInputs, MoistureState } from './moisture-state.ts';
 import { type Bed, bedOf, readyBed } from './planted-bed.ts';
-import type { VapourInputs, VapourState } from './vapour-state.ts';
 
 export const PLANT_CAUSE = 'plants';
 export const SOIL_CAUSE = 'soil and water';
 
-export interface WaterReleases {
+export interface MoistureSources {
   load(model: Model): void;
   /** what gives off water */
   causes(): readonly string[];
@@ -21,15 +21,15 @@ export interface WaterReleases {
   /** releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start */
   beginHour(): void;
   /** what the bed of a zone gave in the step, by the air's pressure at its end; its latent heat comes from that air */
-  settleBed(zone: number): void;
+  endBedStep(zone: number): void;
 }
 
 /** Releases into this state, with room for so many zones and causes; load() before use. */
-export function createWaterReleases(
+export function createMoistureSources(
   capacity: EngineCapacity,
-  state: VapourState,
-  inputs: VapourInputs,
-): WaterReleases {
+  state: MoistureState,
+  inputs: MoistureInputs,
+): MoistureSources {
   let zones = 0;
   let causes: readonly string[] = [];
   let beds: (Bed | null)[] = [];
@@ -74,31 +74,40 @@ export function createWaterReleases(
   }
 
   function beginBed(z: number): void {
-    const { plantsKg, plantsPull, soilKg, soilPull, pressure } = state.zone;
+    const { plantsKg, plantsPerPa, soilKg, soilPerPa, vapourPa } = state.zone;
     const { zoneC, floorLight } = inputs;
     const { pressurePa } = inputs.weather;
     const bed = beds[z]!;
-    readyBed(bed, heldToSaturation(zoneC[z]!), pressure[z]!, floorLight[z]!, pressurePa);
+    readyBed(bed, heldToSaturation(zoneC[z]!), vapourPa[z]!, floorLight[z]!, pressurePa);
     plantsKg[z] = bed.plantsW / LATENT_HEAT;
-    plantsPull[z] = bed.plantsPerPa / LATENT_HEAT;
+    plantsPerPa[z] = bed.plantsPerPa / LATENT_HEAT;
     soilKg[z] = bed.soil;
-    soilPull[z] = bed.soilPerPa;
+    soilPerPa[z] = bed.soilPerPa;
   }
 
-  function settleBed(z: number): void {
-    const { saturated, pressure, bedDries, plantsKg, plantsPull, soilKg, soilPull, released, airW } =
-      state.zone;
+  function endBedStep(z: number): void {
+    const {
+      saturationPa,
+      vapourPa,
+      bedTakesDeficit,
+      plantsKg,
+      plantsPerPa,
+      soilKg,
+      soilPerPa,
+      released,
+      airW,
+    } = state.zone;
     const { stepS } = inputs;
-    const deficit = bedDries[z] === 1 ? saturated[z]! - pressure[z]! : 0;
-    const plants = plantsKg[z]! + plantsPull[z]! * deficit;
-    const soil = soilKg[z]! + soilPull[z]! * deficit;
+    const deficit = bedTakesDeficit[z] === 1 ? saturationPa[z]! - vapourPa[z]! : 0;
+    const plants = plantsKg[z]! + plantsPerPa[z]! * deficit;
+    const soil = soilKg[z]! + soilPerPa[z]! * deficit;
     byCause[z * causes.length + plantCause]! += plants * stepS;
     byCause[z * causes.length + soilCause]! += soil * stepS;
     released[z]! += plants + soil;
     airW[z]! -= (plants + soil) * LATENT_HEAT;
   }
 
-  return { load, causes: () => causes, byCause, beginHour, settleBed };
+  return { load, causes: () => causes, byCause, beginHour, endBedStep };
 }
 
 /** What gives off water in a model. */

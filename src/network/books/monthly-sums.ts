@@ -1,7 +1,7 @@
 // Rows of amounts that run up hour by hour and are kept by month. Adding to a flat row that stays in cache, and moving
 // it to its month twelve times a year, is cheaper than twelve places for every amount.
 
-export interface MonthSums {
+export interface MonthlySums {
   /** of the month that runs, by row; add to it */
   readonly running: Float64Array;
   /** by row · 12 + month; of the months that are over, and after close() of all */
@@ -15,7 +15,7 @@ export interface MonthSums {
 }
 
 /** Sums with room for so many rows; clear() before use. */
-export function createMonthSums(mostRows: number): MonthSums {
+export function createMonthlySums(mostRows: number): MonthlySums {
   const running = new Float64Array(mostRows);
   const monthly = new Float64Array(12 * mostRows);
   let rows = 0;

@@ -1,6 +1,6 @@
 // The books of a run: heat by zone, cause and month, and whether it adds up. Within an hour the conductances of
 // chain ends are constant, so sums of temperatures over the steps are enough there; what changes every step has been
-// added up step by step (hour-sums.ts). Heat into a zone is positive. A zone's own store is its air and the elements and
+// added up step by step (hourly-sums.ts). Heat into a zone is positive. A zone's own store is its air and the elements and
 // panes that touch no other zone; what stands between two zones appears as heat shared with the other.
 
 import type { Model } from '../../model/model.ts';
@@ -11,8 +11,8 @@ import type { Stepper } from '../solver/stepper-form.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { LatentHeat } from '../water/latent-heat.ts';
 import type { Books, HeatByCause } from '../year.ts';
-import type { HourSums } from './hour-sums.ts';
-import { createMonthSums } from './month-sums.ts';
+import type { HourlySums } from './hourly-sums.ts';
+import { createMonthlySums } from './monthly-sums.ts';
 
 const HEAT_CAUSES = [
   'sun',
@@ -49,7 +49,7 @@ export interface WaterSums {
   readonly entered: number;
 }
 
-export interface HeatLedger {
+export interface HeatBalance {
   /** take a laid-out model in; its network is in the stepper */
   load(model: Model, layout: Layout): void;
   /** forget the warm-up */
@@ -60,7 +60,7 @@ export interface HeatLedger {
   close(water: WaterSums): Books;
 }
 
-/** A chain as the ledger sees it. */
+/** A chain as the heat balance sees it. */
 interface Entry {
   readonly chain: number;
   readonly zone: number;
@@ -70,13 +70,13 @@ interface Entry {
 }
 
 /** Books of a run, with room for so much; load() before use. */
-export function createLedger(
+export function createHeatBalance(
   capacity: EngineCapacity,
   stepper: Stepper,
   gains: HourlyGains,
-  sums: HourSums,
+  sums: HourlySums,
   latent: LatentHeat,
-): HeatLedger {
+): HeatBalance {
   let zones = 0;
   let hubs = 0;
   let chains = 0;
@@ -89,7 +89,7 @@ export function createLedger(
     isShared: new Int32Array(capacity.chains),
   };
   /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
-  const heat = createMonthSums(capacity.zones * CAUSES);
+  const heat = createMonthlySums(capacity.zones * CAUSES);
   const startNode = new Float64Array(capacity.nodes);
   const startHub = new Float64Array(2 * capacity.zones);
   const paneFrom = new Int32Array(capacity.panes);

@@ -1,15 +1,15 @@
-// What the steps of an hour add up to, for the recorder's means and the ledger's books alike: temperatures, heat held
-// and carried by air, humidity, dew, flows. What stands still within an hour is not summed here but read at its end.
+// What the steps of an hour add up to, for the recorder's means and the heat balance alike: temperatures, heat held
+// and carried by air, humidity, condensation, flows. What stands still within an hour is not summed here but read at its end.
 
 import type { AirFlow } from '../air/air-flow.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-form.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
-import type { Vapour } from '../water/vapour.ts';
+import type { MoistureBalance } from '../water/moisture-balance.ts';
 
 /** Sums over the steps of the hour so far; divide by `steps()` for means. */
-export interface HourSums {
+export interface HourlySums {
   /** for so many zones and openings */
   load(zones: number, openings: number): void;
   steps(): number;
@@ -26,9 +26,9 @@ export interface HourSums {
   /** exchange of each zone with outdoors, and between zones (zone · zones + zone, symmetric) [kg/s] */
   readonly outdoorKg: Float64Array;
   readonly betweenKg: Float64Array;
-  /** relative humidity, 0…1; net dew [kg/s] */
+  /** relative humidity, 0…1; net condensation [kg/s] */
   readonly humidity: Float64Array;
-  readonly dew: Float64Array;
+  readonly condensation: Float64Array;
   /** by opening: volume flow [m³/s]; share open, 0…1 */
   readonly flow: Float64Array;
   readonly open: Float64Array;
@@ -37,13 +37,13 @@ export interface HourSums {
 }
 
 /** Sums with room for so much; load() before use. */
-export function createHourSums(
+export function createHourlySums(
   capacity: EngineCapacity,
   stepper: Stepper,
   flows: AirFlow,
-  vapour: Vapour,
+  moisture: MoistureBalance,
   gains: HourlyGains,
-): HourSums {
+): HourlySums {
   let zones = 0;
   let openings = 0;
   let steps = 0;
@@ -58,7 +58,7 @@ export function createHourSums(
     outdoorKg: perZone(),
     betweenKg: new Float64Array(capacity.zones * capacity.zones),
     humidity: perZone(),
-    dew: perZone(),
+    condensation: perZone(),
     flow: new Float64Array(capacity.openings),
     open: new Float64Array(capacity.openings),
   };
@@ -69,7 +69,8 @@ export function createHourSums(
   }
 
   function begin(): void {
-    const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, dew } = kept;
+    const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, condensation } =
+      kept;
     const { betweenKg, flow, open } = kept;
     const count = zones;
     steps = 0;
@@ -82,7 +83,7 @@ export function createHourSums(
       otherAirW[z] = 0;
       outdoorKg[z] = 0;
       humidity[z] = 0;
-      dew[z] = 0;
+      condensation[z] = 0;
     }
     for (let i = 0; i < count * count; i++) betweenKg[i] = 0;
     for (let o = 0; o < openings; o++) {
@@ -93,11 +94,11 @@ export function createHourSums(
 
   function addStep(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
-    const { humidity, dew, flow, open } = kept;
+    const { humidity, condensation, flow, open } = kept;
     const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
     const { airGain, frameConductance } = gains;
     const { outdoors, between, volume, share } = flows;
-    const { humidity: humidityNow, dew: dewNow } = vapour;
+    const { humidity: humidityNow, condensation: condensationNow } = moisture;
     const count = zones;
     steps++;
     for (let z = 0; z < count; z++) {
@@ -113,7 +114,7 @@ export function createHourSums(
       outdoorAirW[z]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - airC);
       outdoorKg[z]! += outdoors[z]!;
       humidity[z]! += humidityNow[z]!;
-      dew[z]! += dewNow[z]!;
+      condensation[z]! += condensationNow[z]!;
       for (let y = z + 1; y < count; y++) {
         const next = airHub(y, count);
         const watt = hubLink[air * 2 * count + next]! * (nowC[next]! - airC);

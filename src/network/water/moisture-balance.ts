@@ -1,5 +1,5 @@
 // Water in the air of every zone, step by step: releases, plants and soil, exchange with outdoors and between
-// zones, one buffer node per zone for surfaces and furniture, dew and its drying on panes. Flows and temperatures
+// zones, one buffer node per zone for surfaces and furniture, condensation on panes and its drying. Flows and temperatures
 // of the step in; humidity ratios, latent heats and the water's own books out.
 // Method: mass balance per zone, implicit in the humidity ratio (a dense system as small as the zones are few).
 // Latent heat is handed to the thermal network for the next step. Buffer node: src/physics/moisture-buffer.ts;
@@ -15,20 +15,20 @@ import {
 } from '../../physics/moist-air.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
-import { createPaneDew } from './pane-dew.ts';
+import { createMoistureSources } from './moisture-sources.ts';
 import {
   BUFFER_S,
-  createVapourState,
-  loadVapourState,
+  createMoistureState,
+  loadMoistureState,
+  type MoistureInputs,
   START_HUMIDITY,
-  type VapourInputs,
-} from './vapour-state.ts';
-import { createWaterReleases } from './water-releases.ts';
+} from './moisture-state.ts';
+import { createPaneCondensation } from './pane-condensation.ts';
 
 /** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
-const FOG_PULL = 1000;
+const SATURATION_EXCHANGE = 1000;
 
-export interface Vapour {
+export interface MoistureBalance {
   /** take a laid-out model in; air everywhere at half saturation */
   load(model: Model, layout: Layout, startC: number): void;
   /** relative humidity over water at the end of the step, 0…1 */
@@ -43,8 +43,8 @@ export interface Vapour {
   readonly byCause: Float64Array;
   /** what gives off water */
   causes(): readonly string[];
-  /** net dew of the last step by zone [kg/s] */
-  readonly dew: Float64Array;
+  /** net condensation of the last step by zone [kg/s] */
+  readonly condensation: Float64Array;
   /** film on each pane [kg] */
   readonly film: Float64Array;
   readonly drained: Float64Array;
@@ -61,10 +61,10 @@ export interface Vapour {
 }
 
 /** Water of a run, with room for so much; load() before use. */
-export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Vapour {
-  const state = createVapourState(capacity);
-  const paneDew = createPaneDew(state, inputs);
-  const releases = createWaterReleases(capacity, state, inputs);
+export function createMoistureBalance(capacity: EngineCapacity, inputs: MoistureInputs): MoistureBalance {
+  const state = createMoistureState(capacity);
+  const paneCondensation = createPaneCondensation(state, inputs);
+  const sources = createMoistureSources(capacity, state, inputs);
   let zones = 0;
   let panes = 0;
   const matrix = new Float64Array(capacity.zones * capacity.zones);
@@ -73,10 +73,10 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;
     panes = layout.panes.length;
-    paneDew.load(zones, panes);
-    releases.load(model);
-    loadVapourState(state, model, layout, startC, inputs.stepS);
-    const startPa = state.zone.pressure[0]!;
+    paneCondensation.load(zones, panes);
+    sources.load(model);
+    loadMoistureState(state, model, layout, startC, inputs.stepS);
+    const startPa = state.zone.vapourPa[0]!;
     inputs.ratio.fill(humidityRatioUnchecked(startPa, SEA_LEVEL_PRESSURE));
     inputs.humidity.fill(START_HUMIDITY);
   }
@@ -84,60 +84,78 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
   function step(): void {
     beginStep();
     balance();
-    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into full air, one room fewer over it.
-    for (let pass = 0; pass < paneDew.count() + 3 * zones && corrects(); pass++) balance();
-    settleZones();
-    paneDew.settle();
-    settleFog();
+    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into saturated air, one room fewer past saturation.
+    for (let pass = 0; pass < paneCondensation.count() + 3 * zones && needsCorrection(); pass++) balance();
+    endZoneSteps();
+    paneCondensation.endStep();
+    drainExcess();
   }
 
   /** What is known at the step's start: saturation of the zones, and which panes water meets. */
   function beginStep(): void {
-    const { perRatio, airW, dew, saturated, full, foggy, bedDries, plantsPull, soilPull } = state.zone;
+    const {
+      pressurePerRatio,
+      airW,
+      condensation,
+      saturationPa,
+      saturationRatio,
+      heldAtSaturation,
+      bedTakesDeficit,
+      plantsPerPa,
+      soilPerPa,
+    } = state.zone;
     const { dewPointC } = state.zone;
     const { zoneC, ratio } = inputs;
     const { pressurePa } = inputs.weather;
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) {
-      perRatio[z] = pressurePa / (VAPOUR_MASS_RATIO + ratio[z]!);
+      pressurePerRatio[z] = pressurePa / (VAPOUR_MASS_RATIO + ratio[z]!);
       airW[z] = 0;
-      dew[z] = 0;
+      condensation[z] = 0;
       const saturation = saturationPressureHeld(zoneC[z]!);
-      saturated[z] = saturation;
-      full[z] = humidityRatioUnchecked(saturation, pressurePa);
-      foggy[z] = 0;
-      bedDries[z] = plantsPull[z]! + soilPull[z]! > 0 ? 1 : 0;
+      saturationPa[z] = saturation;
+      saturationRatio[z] = humidityRatioUnchecked(saturation, pressurePa);
+      heldAtSaturation[z] = 0;
+      bedTakesDeficit[z] = plantsPerPa[z]! + soilPerPa[z]! > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
     }
-    paneDew.begin();
+    paneCondensation.begin();
   }
 
   /** The humidity ratios at the step's end, into `rhs`. */
   function balance(): void {
-    const { airPerS, bufferPulls, bufferHumidity, scheduledKg, perRatio, saturated, full, foggy } =
-      state.zone;
-    const { plantsKg, plantsPull, soilKg, soilPull, bedDries } = state.zone;
+    const {
+      airPerS,
+      bufferExchange,
+      bufferHumidity,
+      scheduledKg,
+      pressurePerRatio,
+      saturationPa,
+      saturationRatio,
+      heldAtSaturation,
+    } = state.zone;
+    const { plantsKg, plantsPerPa, soilKg, soilPerPa, bedTakesDeficit } = state.zone;
     const { outdoors, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const rows = matrix;
     const right = rhs;
     const count = zones;
     for (let z = 0; z < count; z++) {
-      const buffer = bufferPulls[z]!;
+      const buffer = bufferExchange[z]!;
       const air = airPerS[z]!;
       const outdoor = outdoors[z]!;
-      let diagonal = air + outdoor + (buffer * perRatio[z]!) / saturated[z]!;
+      let diagonal = air + outdoor + (buffer * pressurePerRatio[z]!) / saturationPa[z]!;
       let given = air * ratio[z]! + outdoor * outdoorRatio + scheduledKg[z]!;
       given += buffer * bufferHumidity[z]! + (plantsKg[z]! + soilKg[z]!);
-      if (bedDries[z] === 1) {
-        const pull = plantsPull[z]! + soilPull[z]!;
-        diagonal += pull * perRatio[z]!;
-        given += pull * saturated[z]!;
+      if (bedTakesDeficit[z] === 1) {
+        const perPa = plantsPerPa[z]! + soilPerPa[z]!;
+        diagonal += perPa * pressurePerRatio[z]!;
+        given += perPa * saturationPa[z]!;
       }
-      if (foggy[z] === 1) {
-        const pull = FOG_PULL * air;
-        diagonal += pull;
-        given += pull * full[z]!;
+      if (heldAtSaturation[z] === 1) {
+        const exchange = SATURATION_EXCHANGE * air;
+        diagonal += exchange;
+        given += exchange * saturationRatio[z]!;
       }
       for (let y = 0; y < count; y++) {
         const flow = between[z * count + y]!;
@@ -147,7 +165,7 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
       rows[z * count + z]! += diagonal;
       right[z] = given;
     }
-    if (paneDew.count() > 0) paneDew.addTo(rows, right);
+    if (paneCondensation.count() > 0) paneCondensation.addTo(rows, right);
     solveSmall(rows, right, count);
   }
 
@@ -155,27 +173,28 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
    * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
    * saturation stop at what light drives. True if there was one.
    */
-  function corrects(): boolean {
-    const { bedDries, perRatio, saturated, full, foggy } = state.zone;
+  function needsCorrection(): boolean {
+    const { bedTakesDeficit, pressurePerRatio, saturationPa, saturationRatio, heldAtSaturation } = state.zone;
     const right = rhs;
     const count = zones;
     let found = false;
     for (let z = 0; z < count; z++) {
       const ratio = right[z]!;
-      if (bedDries[z] === 1 && ratio * perRatio[z]! > saturated[z]!) {
-        bedDries[z] = 0;
+      if (bedTakesDeficit[z] === 1 && ratio * pressurePerRatio[z]! > saturationPa[z]!) {
+        bedTakesDeficit[z] = 0;
         found = true;
       }
-      if (foggy[z] !== 2 && ratio <= full[z]! !== (foggy[z] === 0)) {
-        foggy[z]!++;
+      if (heldAtSaturation[z] !== 2 && ratio <= saturationRatio[z]! !== (heldAtSaturation[z] === 0)) {
+        heldAtSaturation[z]!++;
         found = true;
       }
     }
-    return paneDew.driesUp(right) || found;
+    return paneCondensation.limitDrying(right) || found;
   }
 
-  function settleZones(): void {
-    const { scheduledKg, released, saturated, perRatio, bufferHumidity, pressure, isPlanted } = state.zone;
+  function endZoneSteps(): void {
+    const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa, isPlanted } =
+      state.zone;
     const { received, entered } = state.zone;
     const { stepS, outdoors, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
@@ -184,14 +203,14 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
     const share = stepS / BUFFER_S;
     for (let z = 0; z < count; z++) {
       ratio[z] = right[z]!;
-      const air = right[z]! * perRatio[z]!;
+      const air = right[z]! * pressurePerRatio[z]!;
       // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
-      pressure[z] = air;
+      vapourPa[z] = air;
       released[z] = scheduledKg[z]!;
-      if (isPlanted[z] === 1) releases.settleBed(z);
+      if (isPlanted[z] === 1) sources.endBedStep(z);
       received[z]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
       entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
-      bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturated[z]!) / (1 + share);
+      bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturationPa[z]!) / (1 + share);
     }
   }
 
@@ -199,23 +218,34 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
    * Air past saturation drops the excess on the coldest surfaces, from where it drains: most of it within the
    * balance, so that what comes in from next door knows of it, the last thousandth after it.
    */
-  function settleFog(): void {
-    const { airKg, full, foggy, drained, received, dew, airW, pressure, saturated } = state.zone;
+  function drainExcess(): void {
+    const {
+      airKg,
+      saturationRatio,
+      heldAtSaturation,
+      drained,
+      received,
+      condensation,
+      airW,
+      vapourPa,
+      saturationPa,
+    } = state.zone;
     const { stepS, ratio, humidity } = inputs;
     const { pressurePa } = inputs.weather;
     const count = zones;
     for (let z = 0; z < count; z++) {
-      const over = ratio[z]! - full[z]!;
-      const excess = airKg[z]! * ((foggy[z] === 1 ? FOG_PULL * over : 0) + Math.max(0, over));
+      const over = ratio[z]! - saturationRatio[z]!;
+      const excess =
+        airKg[z]! * ((heldAtSaturation[z] === 1 ? SATURATION_EXCHANGE * over : 0) + Math.max(0, over));
       if (excess > 0) {
-        ratio[z] = full[z]!;
+        ratio[z] = saturationRatio[z]!;
         drained[z]! += excess;
         received[z]! -= excess;
-        dew[z]! += excess / stepS;
+        condensation[z]! += excess / stepS;
         airW[z]! += (excess / stepS) * LATENT_HEAT;
       }
-      pressure[z] = vapourPressureFromRatio(ratio[z]!, pressurePa);
-      humidity[z] = pressure[z]! / saturated[z]!;
+      vapourPa[z] = vapourPressureFromRatio(ratio[z]!, pressurePa);
+      humidity[z] = vapourPa[z]! / saturationPa[z]!;
     }
   }
 
@@ -227,17 +257,17 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
     return sum;
   }
 
-  const { airW, dew, drained, received, entered } = state.zone;
+  const { airW, condensation, drained, received, entered } = state.zone;
   const sumOf = (byZone: Float64Array) => byZone.reduce((sum, kg) => sum + kg, 0);
   return {
     load,
     humidity: inputs.humidity,
     airW,
     paneW: state.pane.paneW,
-    wetPanes: paneDew.count,
-    byCause: releases.byCause,
-    causes: releases.causes,
-    dew,
+    wetPanes: paneCondensation.count,
+    byCause: sources.byCause,
+    causes: sources.causes,
+    condensation,
     film: state.pane.film,
     drained,
     held,
@@ -246,7 +276,7 @@ export function createVapour(capacity: EngineCapacity, inputs: VapourInputs): Va
     startCounting() {
       for (const array of [drained, received, entered]) array.fill(0);
     },
-    beginHour: releases.beginHour,
+    beginHour: sources.beginHour,
     step,
   };
 }

@@ -1,5 +1,5 @@
 // What the water balance keeps of every zone and pane, and how a model is laid into it: flat arrays, made once per
-// engine. Written by vapour.ts and its parts (water-releases.ts, pane-dew.ts), read by whoever it hands them to.
+// engine. Written by moisture-balance.ts and its parts (moisture-sources.ts, pane-condensation.ts), read by whoever it hands them to.
 
 import type { Model } from '../../model/model.ts';
 import { GAS_CONSTANT_VAPOUR } from '../../physics/constants.ts';
@@ -14,12 +14,12 @@ import type { Layout } from '../layout/layout.ts';
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
 export const BUFFER_S = BUFFER_HOURS * 3600;
-/** Convection at the inner face of a pane that dew forms on [W/(m²K)], ISO 6946 horizontal flow. */
+/** Convection at the inner face of a pane that water condenses on [W/(m²K)], ISO 6946 horizontal flow. */
 const PANE_CONVECTION = 2.5;
 export const START_HUMIDITY = 0.5;
 
 /** What the water depends on, written by the run: moment and weather before each hour, arrays before each step. */
-export interface VapourInputs {
+export interface MoistureInputs {
   readonly moment: Moment;
   readonly weather: HourWeather;
   stepS: number;
@@ -37,10 +37,10 @@ export interface VapourInputs {
   readonly paneC: Float64Array;
 }
 
-export type VapourState = ReturnType<typeof createVapourState>;
+export type MoistureState = ReturnType<typeof createMoistureState>;
 
 /** Arrays with room for so much. */
-export function createVapourState(capacity: EngineCapacity) {
+export function createMoistureState(capacity: EngineCapacity) {
   const perZone = () => new Float64Array(capacity.zones);
   const perPane = () => new Float64Array(capacity.panes);
   return {
@@ -48,16 +48,16 @@ export function createVapourState(capacity: EngineCapacity) {
       /** air; its storage over the step, and the buffer's exchange with it [kg], [kg/s] */
       airKg: perZone(),
       airPerS: perZone(),
-      bufferPulls: perZone(),
+      bufferExchange: perZone(),
       /** buffer [kg per unit RH], 0…1 */
       bufferKg: perZone(),
       bufferHumidity: perZone(),
       /** vapour pressure [Pa] */
-      pressure: perZone(),
+      vapourPa: perZone(),
       /** latent heat to the air, to be applied in the next step [W] */
       airW: perZone(),
-      /** net dew of the last step [kg/s] */
-      dew: perZone(),
+      /** net condensation of the last step [kg/s] */
+      condensation: perZone(),
       /** since the start of counting: run off; received from outdoors, run off and released; come in at all [kg] */
       drained: perZone(),
       received: perZone(),
@@ -65,45 +65,45 @@ export function createVapourState(capacity: EngineCapacity) {
       /** released in the step, and of it by schedule [kg/s] */
       released: perZone(),
       scheduledKg: perZone(),
-      /** a planted bed's plants and soil: given in full air [kg/s], and more by the pascal of deficit [kg/(s·Pa)] */
+      /** a planted bed's plants and soil: given in saturated air [kg/s], and more by the pascal of deficit [kg/(s·Pa)] */
       isPlanted: perZone(),
       plantsKg: perZone(),
-      plantsPull: perZone(),
+      plantsPerPa: perZone(),
       soilKg: perZone(),
-      soilPull: perZone(),
+      soilPerPa: perZone(),
       /** 1 while the deficit drives it */
-      bedDries: perZone(),
+      bedTakesDeficit: perZone(),
       /** of the step: saturation pressure [Pa], the ratio there [kg/kg], dew point if it was asked for [°C] */
-      saturated: perZone(),
-      full: perZone(),
+      saturationPa: perZone(),
+      saturationRatio: perZone(),
       dewPointC: perZone(),
       /** vapour pressure by humidity ratio, about the ratio a step starts from [Pa] */
-      perRatio: perZone(),
+      pressurePerRatio: perZone(),
       /** 1 while the air is held at saturation, 2 once it turned out not to need it */
-      foggy: perZone(),
+      heldAtSaturation: perZone(),
     },
     pane: {
       zoneOf: new Int32Array(capacity.panes),
       /** film, and the most that stays on it [kg] */
       film: perPane(),
-      fullFilm: perPane(),
+      mostFilm: perPane(),
       /** latent heat to the inner node, to be applied in the next step [W] */
       paneW: perPane(),
       /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
       transfer: perPane(),
       /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
       wet: new Int32Array(capacity.panes),
-      dewMode: perPane(),
+      mode: perPane(),
       /** by the pascal [kg/(s·Pa)], or while the last drop dries in all [kg/s] */
-      dewPull: perPane(),
-      saturation: perPane(),
+      exchange: perPane(),
+      paneSaturationPa: perPane(),
     },
   };
 }
 
 /** Lay a model's zones and panes in: air at half saturation at `startC` [°C], no water on the panes. */
-export function loadVapourState(
-  { zone, pane }: VapourState,
+export function loadMoistureState(
+  { zone, pane }: MoistureState,
   model: Model,
   layout: Layout,
   startC: number,
@@ -112,17 +112,17 @@ export function loadVapourState(
   for (const array of [...Object.values(zone), ...Object.values(pane)]) array.fill(0);
   zone.bufferKg.set(bufferOf(model, layout));
   zone.bufferHumidity.fill(START_HUMIDITY);
-  zone.pressure.fill(START_HUMIDITY * saturationPressure(startC));
+  zone.vapourPa.fill(START_HUMIDITY * saturationPressure(startC));
   model.zones.forEach(({ volumeM3, planting }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
     zone.airPerS[z] = zone.airKg[z]! / stepS;
-    zone.bufferPulls[z] = zone.bufferKg[z]! / (BUFFER_S + stepS);
+    zone.bufferExchange[z] = zone.bufferKg[z]! / (BUFFER_S + stepS);
     zone.isPlanted[z] = planting !== null && planting.bedM2 > 0 ? 1 : 0;
   });
   layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
     pane.zoneOf[p] = zoneTo;
     pane.transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / GAS_CONSTANT_VAPOUR;
-    pane.fullFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
+    pane.mostFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
   });
 }
 
