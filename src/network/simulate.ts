@@ -154,7 +154,7 @@ function createEngine(capacity: EngineCapacity): Engine {
       stepper.solve();
       readAnswers();
       if (!depends && !flows.wouldOpen(moment, answerC)) break;
-      if (search.settles()) break;
+      if (search.converged()) break;
     }
     stepper.endStep();
     readStepEnd();

@@ -2,13 +2,13 @@
 // back in, better trials out, until both agree.
 // Method: Broyden's, with the inverse Jacobian kept from step to step, since it changes little; after a few trials
 // without agreement, secant by zone between the trials known to be too low and too high. More warmth means more air
-// and less warmth to follow, so what is left between answer and trial falls by at least as much as the trial rises.
+// and less warmth to follow, so the residual between answer and trial falls by at least as much as the trial rises.
 // Source: C. G. Broyden, A class of methods for solving nonlinear simultaneous equations, Math. Comp. 19 (1965).
 
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 
 /** Trial and answer agree [K]: a vent's flow is then out by less than a hundredth even 0.1 K over outdoors. */
-const SETTLED_K = 1e-3;
+const TOLERANCE_K = 1e-3;
 /** Trials of a step before the search falls back on brackets. */
 const FREE_TRIALS = 6;
 
@@ -18,7 +18,7 @@ export interface TemperatureSearch {
   /** before the first trial of a step */
   begin(): void;
   /** whether the answers agree with the trial temperatures; if not, write the next trial */
-  settles(): boolean;
+  converged(): boolean;
 }
 
 /** A search over these trial temperatures and the network's answers to them [°C]; load() before use. */
@@ -34,22 +34,22 @@ export function createTemperatureSearch(
     trialC,
     answerC,
     lastTrial: perZone(),
-    lastOff: perZone(),
-    off: perZone(),
+    lastResidual: perZone(),
+    residual: perZone(),
     low: perZone(),
     high: perZone(),
-    /** trial by what is left, zone · zones + zone: minus one on the diagonal until more is known */
+    /** trial by residual, zone · zones + zone: minus one on the diagonal until more is known */
     inverse: new Float64Array(capacity.zones * capacity.zones),
-    foreseen: perZone(),
+    proposed: perZone(),
     pull: perZone(),
   };
 
   function load(count: number): void {
     zones = count;
-    forget();
+    resetInverse();
   }
 
-  function forget(): void {
+  function resetInverse(): void {
     const { inverse } = kept;
     inverse.fill(0);
     for (let z = 0; z < zones; z++) inverse[z * zones + z] = -1;
@@ -59,22 +59,22 @@ export function createTemperatureSearch(
     trials = 0;
   }
 
-  function settles(): boolean {
-    const { trialC, answerC, lastTrial, lastOff, off, low, high, inverse, foreseen } = kept;
+  function converged(): boolean {
+    const { trialC, answerC, lastTrial, lastResidual, residual, low, high, inverse, proposed } = kept;
     const count = zones;
     let largest = 0;
     for (let z = 0; z < count; z++) {
-      off[z] = answerC[z]! - trialC[z]!;
-      largest = Math.max(largest, Math.abs(off[z]!));
+      residual[z] = answerC[z]! - trialC[z]!;
+      largest = Math.max(largest, Math.abs(residual[z]!));
     }
-    if (largest <= SETTLED_K) return true;
+    if (largest <= TOLERANCE_K) return true;
     for (let z = 0; z < count; z++) {
       if (trials === 0) {
         low[z] = Number.NEGATIVE_INFINITY;
         high[z] = Number.POSITIVE_INFINITY;
       }
       // The other zones move too: an end that has come to lie on the wrong side holds no longer.
-      if (off[z]! > 0) {
+      if (residual[z]! > 0) {
         low[z] = trialC[z]!;
         if (high[z]! <= low[z]!) high[z] = Number.POSITIVE_INFINITY;
       } else {
@@ -82,47 +82,47 @@ export function createTemperatureSearch(
         if (low[z]! >= high[z]!) low[z] = Number.NEGATIVE_INFINITY;
       }
     }
-    if (trials > 0) learn();
-    if (trials === FREE_TRIALS) forget();
+    if (trials > 0) updateInverse();
+    if (trials === FREE_TRIALS) resetInverse();
     for (let z = 0; z < count; z++) {
       const trial = trialC[z]!;
       let move = 0;
-      for (let y = 0; y < count; y++) move -= inverse[z * count + y]! * off[y]!;
+      for (let y = 0; y < count; y++) move -= inverse[z * count + y]! * residual[y]!;
       lastTrial[z] = trial;
-      foreseen[z] = trial + Math.max(-largest, Math.min(largest, move));
+      proposed[z] = trial + Math.max(-largest, Math.min(largest, move));
     }
     for (let z = 0; z < count; z++) {
       const middle = (low[z]! + high[z]!) / 2;
-      const isInside = foreseen[z]! > low[z]! && foreseen[z]! < high[z]!;
+      const isInside = proposed[z]! > low[z]! && proposed[z]! < high[z]!;
       const isFree = trials < FREE_TRIALS || !Number.isFinite(middle);
-      trialC[z] = isFree || isInside ? foreseen[z]! : middle;
-      lastOff[z] = off[z]!;
+      trialC[z] = isFree || isInside ? proposed[z]! : middle;
+      lastResidual[z] = residual[z]!;
     }
     trials++;
     return false;
   }
 
-  /** The last move and what it did to what is left, into the inverse Jacobian. */
-  function learn(): void {
-    const { trialC, lastTrial, lastOff, off, inverse, foreseen, pull } = kept;
+  /** The last move and what it did to the residual, into the inverse Jacobian. */
+  function updateInverse(): void {
+    const { trialC, lastTrial, lastResidual, residual, inverse, proposed, pull } = kept;
     const count = zones;
     let along = 0;
     for (let z = 0; z < count; z++) {
       let moved = 0;
       let pulled = 0;
       for (let y = 0; y < count; y++) {
-        moved += inverse[z * count + y]! * (off[y]! - lastOff[y]!);
+        moved += inverse[z * count + y]! * (residual[y]! - lastResidual[y]!);
         pulled += inverse[y * count + z]! * (trialC[y]! - lastTrial[y]!);
       }
       pull[z] = pulled;
-      foreseen[z] = trialC[z]! - lastTrial[z]! - moved;
+      proposed[z] = trialC[z]! - lastTrial[z]! - moved;
     }
-    for (let z = 0; z < count; z++) along += pull[z]! * (off[z]! - lastOff[z]!);
+    for (let z = 0; z < count; z++) along += pull[z]! * (residual[z]! - lastResidual[z]!);
     if (Math.abs(along) < 1e-12) return;
     for (let z = 0; z < count; z++) {
-      for (let y = 0; y < count; y++) inverse[z * count + y]! += (foreseen[z]! * pull[y]!) / along;
+      for (let y = 0; y < count; y++) inverse[z * count + y]! += (proposed[z]! * pull[y]!) / along;
     }
   }
 
-  return { load, begin, settles };
+  return { load, begin, converged };
 }

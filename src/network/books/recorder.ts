@@ -6,7 +6,7 @@ import { carbonDioxideRelease } from '../../physics/carbon-dioxide.ts';
 import { operativeTemperature } from '../../physics/operative-temperature.ts';
 import { surfaceTemperature } from '../../physics/surface-humidity.ts';
 import type { AirFlow } from '../air/air-flow.ts';
-import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
+import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
@@ -72,8 +72,8 @@ export function createRecorder(
   /** water given off by zone · causes + cause [kg] */
   const givenOffKg = createMonthlySums(capacity.zones * capacity.causes);
   const co2 = new Float64Array(capacity.zones);
-  /** carbon dioxide given off by zone and place [ppm·kg of air in the hour] */
-  const breath = new Float64Array(capacity.zones * TABLE_PLACES);
+  /** carbon dioxide given off by zone and schedule index [ppm·kg of air in the hour] */
+  const breath = new Float64Array(capacity.zones * SCHEDULE_LENGTH);
   const airKg = new Float64Array(capacity.zones);
   const cornerFactors = new Float64Array(capacity.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
@@ -90,7 +90,8 @@ export function createRecorder(
     model.zones.forEach(({ people, volumeM3, cornerFactor }, z) => {
       airKg[z] = layout.roomDensity * volumeM3;
       cornerFactors[z] = cornerFactor;
-      if (people !== null) addToTable(breath, z * TABLE_PLACES, people, release * 1e6 * layout.roomDensity);
+      if (people !== null)
+        addToTable(breath, z * SCHEDULE_LENGTH, people, release * 1e6 * layout.roomDensity);
     });
     years = model.zones.map((zone) => blankZone(zone.id, column));
     const records = layout.panes.flatMap(({ members, chain }, place) =>
@@ -198,7 +199,7 @@ export function createRecorder(
     for (let z = 0; z < zones; z++) {
       const mass = airKg[z]!;
       let gain = (mass * co2[z]!) / 3600 + outdoorKg[z]! * perStep * OUTDOOR_CO2_PPM;
-      gain += breath[z * TABLE_PLACES + moment.place]! / 3600;
+      gain += breath[z * SCHEDULE_LENGTH + moment.scheduleIndex]! / 3600;
       let loss = mass / 3600 + outdoorKg[z]! * perStep;
       for (let y = 0; y < zones; y++) {
         const exchange = betweenKg[z * zones + y]! * perStep;

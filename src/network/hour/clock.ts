@@ -13,12 +13,12 @@ export interface Moment {
   /** January 0 … December 11 */
   readonly month: number;
   readonly weekend: boolean;
-  /** of the hour in a table of a schedule, 0…TABLE_PLACES − 1 */
-  readonly place: number;
+  /** of the hour in the table of a schedule, 0…SCHEDULE_LENGTH − 1 */
+  readonly scheduleIndex: number;
 }
 
 /** A schedule written out: by month, workday or weekend, and hour of the day. */
-export const TABLE_PLACES = 12 * 2 * 24;
+export const SCHEDULE_LENGTH = 12 * 2 * 24;
 
 const MONTHS = Uint8Array.from({ length: HOURS }, (_, hour) => monthOfHour(hour));
 
@@ -32,13 +32,13 @@ export function momentOf(
   into.day = Math.floor(hour / 24);
   into.month = MONTHS[hour]!;
   into.weekend = into.day % 7 >= 5;
-  into.place = placeOf(into);
+  into.scheduleIndex = scheduleIndex(into);
   return into;
 }
 
 /** A moment to reuse. */
 export function blankMoment() {
-  return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, place: 0 };
+  return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, scheduleIndex: 0 };
 }
 
 /** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */
@@ -47,21 +47,21 @@ export function addToTable(table: Float64Array, from: number, schedule: Schedule
     for (const weekend of [false, true]) {
       for (let hourOfDay = 0; hourOfDay < 24; hourOfDay++) {
         const at = { month, weekend, hourOfDay };
-        table[from + placeOf(at)]! += scheduled(schedule, at) * factor;
+        table[from + scheduleIndex(at)]! += scheduled(schedule, at) * factor;
       }
     }
   }
 }
 
 /** What schedules depend on. */
-type ClockPlace = Pick<Moment, 'month' | 'weekend' | 'hourOfDay'>;
+type ScheduleTime = Pick<Moment, 'month' | 'weekend' | 'hourOfDay'>;
 
-function placeOf({ month, weekend, hourOfDay }: ClockPlace): number {
+function scheduleIndex({ month, weekend, hourOfDay }: ScheduleTime): number {
   return (2 * month + (weekend ? 1 : 0)) * 24 + hourOfDay;
 }
 
 /** A schedule's value over an hour, before ramps. */
-export function scheduled(schedule: Schedule, moment: ClockPlace): number {
+export function scheduled(schedule: Schedule, moment: ScheduleTime): number {
   const hours = moment.weekend && schedule.weekend ? schedule.weekend : schedule.workday;
   const factor = schedule.months ? schedule.months[moment.month]! : 1;
   return hours[moment.hourOfDay]! * factor;

@@ -4,7 +4,7 @@
 
 import type { Model } from '../../model/model.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
-import { addToTable, type Moment, TABLE_PLACES } from '../hour/clock.ts';
+import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
@@ -63,9 +63,9 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     frameConductance: perZone(),
   };
   const tables = {
-    /** people and appliances by zone and place [W] */
-    air: new Float64Array(capacity.zones * TABLE_PLACES),
-    radiant: new Float64Array(capacity.zones * TABLE_PLACES),
+    /** people and appliances by zone and schedule index [W] */
+    air: new Float64Array(capacity.zones * SCHEDULE_LENGTH),
+    radiant: new Float64Array(capacity.zones * SCHEDULE_LENGTH),
   };
   const sourceCount = 3 * capacity.zones;
   const spread = {
@@ -107,8 +107,8 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     for (const array of [...Object.values(given), ...Object.values(tables)]) array.fill(0);
     model.zones.forEach(({ gains }, z) => {
       for (const { power, radiantShare } of gains) {
-        addToTable(tables.air, z * TABLE_PLACES, power, 1 - radiantShare);
-        addToTable(tables.radiant, z * TABLE_PLACES, power, radiantShare);
+        addToTable(tables.air, z * SCHEDULE_LENGTH, power, 1 - radiantShare);
+        addToTable(tables.radiant, z * SCHEDULE_LENGTH, power, radiantShare);
       }
     });
     for (const { pane, zoneFrom, zoneTo } of layout.panes) {
@@ -173,11 +173,11 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     for (let z = 0; z < count; z++) {
       zoneSun[z] = 0;
       floorLight[z] = 0;
-      const place = z * TABLE_PLACES + moment.place;
-      airGain[z] = air[place]!;
-      radiantGain[z] = radiant[place]!;
-      hubW[airHub(z, count)] = air[place]!;
-      hubW[radiantHub(z)] = radiant[place]!;
+      const at = z * SCHEDULE_LENGTH + moment.scheduleIndex;
+      airGain[z] = air[at]!;
+      radiantGain[z] = radiant[at]!;
+      hubW[airHub(z, count)] = air[at]!;
+      hubW[radiantHub(z)] = radiant[at]!;
     }
     if (!wasDark) clearSun();
     wasDark = weather.isDark;

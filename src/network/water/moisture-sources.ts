@@ -4,7 +4,7 @@
 import type { Model } from '../../model/model.ts';
 import { LATENT_HEAT } from '../../physics/constants.ts';
 import { heldToSaturation } from '../../physics/moist-air.ts';
-import { addToTable, TABLE_PLACES } from '../hour/clock.ts';
+import { addToTable, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { MoistureInputs, MoistureState } from './moisture-state.ts';
 import { type Bed, bedOf, readyBed } from './planted-bed.ts';
@@ -36,8 +36,8 @@ export function createMoistureSources(
   let plantCause = -1;
   let soilCause = -1;
   const byCause = new Float64Array(capacity.zones * capacity.causes);
-  /** what follows a schedule, by zone, cause and place [g in the hour] */
-  const scheduled = new Float64Array(capacity.zones * capacity.causes * TABLE_PLACES);
+  /** what follows a schedule, by zone, cause and schedule index [g in the hour] */
+  const scheduled = new Float64Array(capacity.zones * capacity.causes * SCHEDULE_LENGTH);
 
   function load(model: Model): void {
     zones = model.zones.length;
@@ -49,7 +49,7 @@ export function createMoistureSources(
     model.zones.forEach(({ moisture }, z) => {
       for (const { cause, rate } of moisture) {
         const row = z * causes.length + causes.indexOf(cause);
-        addToTable(scheduled, row * TABLE_PLACES, rate, 1);
+        addToTable(scheduled, row * SCHEDULE_LENGTH, rate, 1);
       }
     });
   }
@@ -58,13 +58,13 @@ export function createMoistureSources(
     const { scheduledKg, isPlanted } = state.zone;
     const table = scheduled;
     const given = byCause;
-    const { place } = inputs.moment;
+    const { scheduleIndex } = inputs.moment;
     const count = causes.length;
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) {
       let sum = 0;
       for (let i = z * count; i < (z + 1) * count; i++) {
-        const kg = table[i * TABLE_PLACES + place]! / 1000;
+        const kg = table[i * SCHEDULE_LENGTH + scheduleIndex]! / 1000;
         given[i] = kg;
         sum += kg;
       }

@@ -11,7 +11,7 @@ function search(zones: number, startC: readonly number[], answer: (trialC: Float
   found.begin();
   for (let trials = 1; trials <= 60; trials++) {
     answerC.set(answer(trialC));
-    if (found.settles()) return { trials, trialC };
+    if (found.converged()) return { trials, trialC };
   }
   throw new Error(`no agreement; last trial ${[...trialC]}`);
 }
