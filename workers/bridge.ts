@@ -1,4 +1,4 @@
-// Between the page and the simulation workers (thread-crew.ts): owns queue, cancel and rest. The page sees async
+// Between the page and the simulation workers (thread-supervisor.ts): owns queue, cancel and rest. The page sees async
 // functions and never a Worker. Two lanes: a live job replaces the live job still waiting before it, so that a
 // drag always computes the newest design next; kept jobs (a comparison, a version) each get their answer.
 // A thread that has run a year and is putting its answer together is handed the next job already, so that it never waits
@@ -13,9 +13,16 @@ import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import type { ReadStep, WeatherLook } from '../src/weather/reader.ts';
 import type { TableChoices } from '../src/weather/table/hourly-table.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
-import { AnswerMemory } from './answer-memory.ts';
+import { AnswerCache } from './answer-cache.ts';
 import type { ClimateGlance, RunAnswer, RunJob } from './service.ts';
-import { CANCELLED, type CrewOptions, Death, type Member, type Thread, ThreadCrew } from './thread-crew.ts';
+import {
+  CANCELLED,
+  type SupervisedThread,
+  type SupervisorOptions,
+  type Thread,
+  ThreadDeath,
+  ThreadSupervisor,
+} from './thread-supervisor.ts';
 
 /** An answer with the number its job was given; numbers rise in the order of asking. */
 export interface NumberedAnswer extends RunAnswer {
@@ -37,26 +44,26 @@ interface Waiting {
 const MOST_DEATHS = 2;
 
 export class SimulationBridge {
-  readonly #crew: ThreadCrew;
+  readonly #supervisor: ThreadSupervisor;
   readonly #climates = new Map<string, TypicalYear>();
   #live: Waiting | null = null;
   #kept: Waiting[] = [];
-  readonly #memory = new AnswerMemory();
+  readonly #answerCache = new AnswerCache();
   #reading = 0;
   #number = 0;
   /** of the newest live job answered, and handed to a thread */
   #newest = 0;
   #handed = 0;
 
-  constructor(options: CrewOptions) {
-    this.#crew = new ThreadCrew(options, () => this.#pump());
+  constructor(options: SupervisorOptions) {
+    this.#supervisor = new ThreadSupervisor(options, () => this.#pump());
   }
 
   /** Remember a climate; it reaches a worker with the first job that needs it, and again after a restart. */
   keepClimate(key: string, climate: TypicalYear): void {
     this.#climates.set(key, climate);
-    for (const { given } of this.#crew.members) given.delete(key);
-    this.#memory.clear();
+    for (const { given } of this.#supervisor.members) given.delete(key);
+    this.#answerCache.clear();
   }
 
   /** Read a weather file off the page's thread. */
@@ -88,7 +95,7 @@ export class SimulationBridge {
   runLive(job: RunJob): Promise<NumberedAnswer | null> {
     this.#live?.settle(null);
     this.#live = null;
-    const known = this.#memory.get(job);
+    const known = this.#answerCache.get(job);
     if (known !== undefined) {
       this.#newest = ++this.#number;
       return Promise.resolve({ ...known, number: this.#newest, job });
@@ -112,20 +119,20 @@ export class SimulationBridge {
     this.#live?.settle(null);
     this.#live = null;
     for (const waiting of this.#kept.splice(0)) waiting.settle(null);
-    this.#crew.release();
+    this.#supervisor.release();
   }
 
   /** A call beside the runs: the thread is not let go under it, and one that dies is replaced once. */
   async #awake<T>(call: (service: Thread['service']) => Promise<T>): Promise<T> {
     this.#reading++;
-    this.#crew.stay();
+    this.#supervisor.stay();
     try {
       for (let deaths = 1; ; deaths++) {
-        const member = this.#crew.free() ?? this.#crew.any();
+        const member = this.#supervisor.free() ?? this.#supervisor.any();
         try {
-          return await this.#crew.watched<T>(member, call(member.thread.service));
+          return await this.#supervisor.watched<T>(member, call(member.thread.service));
         } catch (reason) {
-          if (!(reason instanceof Death)) throw reason;
+          if (!(reason instanceof ThreadDeath)) throw reason;
           if (deaths >= MOST_DEATHS) throw new Error(`The file could not be read: ${reason.message}.`);
         }
       }
@@ -137,7 +144,7 @@ export class SimulationBridge {
 
   #pump(): void {
     while (this.#live !== null || this.#kept.length > 0) {
-      const member = this.#crew.free();
+      const member = this.#supervisor.free();
       if (member === null) return;
       const next = this.#live ?? this.#kept.shift()!;
       if (next === this.#live) this.#live = null;
@@ -145,8 +152,8 @@ export class SimulationBridge {
     }
   }
 
-  async #work(member: Member, next: Waiting): Promise<void> {
-    this.#crew.begin(member);
+  async #work(member: SupervisedThread, next: Waiting): Promise<void> {
+    this.#supervisor.begin(member);
     if (next.lane === 'live') this.#handed = next.number;
     try {
       const answer = await this.#perform(member, next);
@@ -157,10 +164,10 @@ export class SimulationBridge {
       }
     } catch (reason) {
       if (reason === CANCELLED || this.#isLate(next)) next.settle(null);
-      else if (reason instanceof Death) this.#again(next, reason);
+      else if (reason instanceof ThreadDeath) this.#again(next, reason);
       else next.fail(reason);
     } finally {
-      this.#crew.end(member);
+      this.#supervisor.end(member);
       this.#restLater();
       this.#pump();
     }
@@ -172,7 +179,7 @@ export class SimulationBridge {
   }
 
   /** A job whose thread died goes back to the head of its lane, unless a newer live job stands there or is at work. */
-  #again(waiting: Waiting, death: Death): void {
+  #again(waiting: Waiting, death: ThreadDeath): void {
     waiting.deaths++;
     if (waiting.deaths >= MOST_DEATHS) waiting.fail(new Error(`${death.message}, twice`));
     else if (waiting.lane === 'kept') this.#kept.unshift(waiting);
@@ -180,23 +187,23 @@ export class SimulationBridge {
     else waiting.settle(null);
   }
 
-  async #perform(member: Member, { job, number }: Waiting): Promise<NumberedAnswer> {
+  async #perform(member: SupervisedThread, { job, number }: Waiting): Promise<NumberedAnswer> {
     const climate = this.#climates.get(job.climateKey);
     if (!climate) throw new RangeError(`climate is '${job.climateKey}'; allowed: one given by keepClimate`);
     if (!member.given.has(job.climateKey)) {
-      await this.#crew.watched(member, member.thread.service.keepClimate(job.climateKey, climate));
+      await this.#supervisor.watched(member, member.thread.service.keepClimate(job.climateKey, climate));
       member.given.add(job.climateKey);
     }
     const { design, climateKey, history, units } = job;
     member.runs++;
     const call = member.thread.service.run(design, climateKey, { history, units });
-    const answer = await this.#crew.watched(member, call);
+    const answer = await this.#supervisor.watched(member, call);
     // Another climate may have taken the key meanwhile.
-    if (this.#climates.get(job.climateKey) === climate) this.#memory.keep(job, answer);
+    if (this.#climates.get(job.climateKey) === climate) this.#answerCache.keep(job, answer);
     return { ...answer, number, job };
   }
 
   #restLater(): void {
-    if (this.#reading === 0) this.#crew.restLater();
+    if (this.#reading === 0) this.#supervisor.restLater();
   }
 }

@@ -16,7 +16,7 @@ import {
   WINDOW_CHECK_RSI,
 } from '../physics/surface-humidity.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
-import { mouldOfSurface, mouldRoom, vapourOf } from './mould.ts';
+import { mouldBuffers, mouldOfSurface, vapourOf } from './mould.ts';
 
 export interface DampSpot {
   readonly spot: 'coldest corner' | 'behind the planting' | 'window frame';
@@ -87,7 +87,7 @@ interface Surroundings {
 
 /** What a spot is judged in, one after another: the largest arrays of an outcome, which keeps none of them. */
 const surfaceC = new Float64Array(HOURS);
-const room = mouldRoom();
+const buffers = mouldBuffers();
 
 function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings): DampSpot {
   const { zone, vapour, outdoorC, months } = around;
@@ -95,7 +95,7 @@ function judgeSpot(spot: DampSpot['spot'], factor: number, around: Surroundings)
   for (let hour = 0; hour < HOURS; hour++) {
     surfaceC[hour] = surfaceTemperature(factor, operativeC[hour]!, outdoorC[hour]!);
   }
-  const { max, humidity } = mouldOfSurface(surfaceC, vapour, room);
+  const { max, humidity } = mouldOfSurface(surfaceC, vapour, buffers);
   const dew = dewOn(surfaceC, humidity, vapour, zone.airC);
   const { criticalFactor, criticalMonth } = checkMonths(months, MOULD_SURFACE_HUMIDITY);
   return {

@@ -21,7 +21,7 @@ export interface MouldYear {
 }
 
 /** Arrays by hour for a judgement to write into. */
-export interface MouldRoom {
+export interface MouldBuffers {
   readonly index: Float64Array;
   readonly humidity: Float64Array;
   /** index that the hour lets nothing pass, −1 when it favours no growth */
@@ -29,7 +29,7 @@ export interface MouldRoom {
 }
 
 /** Room for one judgement after another: each writes over the last. */
-export function mouldRoom(): MouldRoom {
+export function mouldBuffers(): MouldBuffers {
   const column = () => new Float64Array(HOURS);
   return { index: column(), humidity: column(), limits: column() };
 }
@@ -39,15 +39,15 @@ export function mouldRoom(): MouldRoom {
  *
  * @param surfaceC temperature of the surface by hour [°C], 8760 entries
  * @param vapourPa vapour pressure of the zone's air by hour [Pa], 8760 entries
- * @param room what to write into; room of its own unless given
+ * @param buffers what to write into; its own unless given
  * @returns index and surface humidity by hour
  */
 export function mouldOfSurface(
   surfaceC: Float64Array,
   vapourPa: Float64Array,
-  room: MouldRoom = mouldRoom(),
+  buffers: MouldBuffers = mouldBuffers(),
 ): MouldYear {
-  const { index, humidity, limits } = room;
+  const { index, humidity, limits } = buffers;
   for (let hour = 0; hour < HOURS; hour++) {
     const surface = surfaceC[hour]!;
     const damp = Math.min(vapourPa[hour]! / saturationPressureHeld(surface), 1);

@@ -3,7 +3,7 @@
 // marks at 7, 12 and 20 % of the floor: US guideline series (physics/sizing-rules.ts).
 
 import { geometryOf } from '../design/geometry.ts';
-import { CALM_DAMP_HOURS } from '../outcomes/calm-hours.ts';
+import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { SIZING_RULES } from '../physics/sizing-rules.ts';
 import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
 import { criterionInWords } from './criterion.ts';
@@ -205,7 +205,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   const at = ofAmount(runs, amount).find((run) => glassOf(run) === bracket.before)!;
   const { overheatedHours, humidHours } = at.figures;
   const damp =
-    humidHours > CALM_DAMP_HOURS
+    humidHours > ACCEPTABLE_DAMP_HOURS
       ? ` This judges heat alone: the rooms are then also above ${percentInWords(design.comfort.humidLimit)} humidity for ${hoursInWords(humidHours)} a year.`
       : '';
   const mass = massInWords(amount, design, words);

@@ -4,7 +4,7 @@
 
 import type { Design, Habit, Living } from '../design/design.ts';
 import { uniformShift } from '../weather/hotter-year.ts';
-import { randomSource } from '../weather/synthetic/random-source.ts';
+import { randomNumbers } from '../weather/synthetic/random-numbers.ts';
 import type { ClimateChange } from './run-job.ts';
 import { varied } from './variation.ts';
 
@@ -37,7 +37,7 @@ const UNKNOWNS = 9;
  * @param count 1…; 64 to 256 are enough for tenths
  */
 export function sampled(design: Design, count: number): readonly Sample[] {
-  const random = randomSource(SEED).uniform;
+  const random = randomNumbers(SEED).uniform;
   const columns = Array.from({ length: UNKNOWNS }, () => stratified(count, random));
   return Array.from({ length: count }, (_, i) => {
     const [tight, sunTight, shelter, habit, people, living, away, appliances, warmth] = columns.map(

@@ -3,7 +3,11 @@
 // figures of each lever, and the steps with what stands after each.
 
 import type { Design } from '../design/design.ts';
-import { CALM_DAMP_HOURS, CALM_HOT_HOURS, NEARLY_CALM } from '../outcomes/calm-hours.ts';
+import {
+  ACCEPTABLE_DAMP_HOURS,
+  ACCEPTABLE_HOT_HOURS,
+  NEARLY_ACCEPTABLE,
+} from '../outcomes/acceptable-hours.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
@@ -28,14 +32,19 @@ const LEAST_HOURS = 40;
 const LEAST_SHARE = 0.1;
 /** Whether neither heat nor damp is worth a change. */
 export function isCalm({ overheatedHours, humidHours }: HotAndDamp): boolean {
-  return overheatedHours <= NEARLY_CALM * CALM_HOT_HOURS && humidHours <= NEARLY_CALM * CALM_DAMP_HOURS;
+  return (
+    overheatedHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_HOT_HOURS &&
+    humidHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS
+  );
 }
 
 type HotAndDamp = Pick<Figures, 'overheatedHours' | 'humidHours'>;
 
 /** Hours of discomfort beyond those that nobody minds. */
 function trouble({ overheatedHours, humidHours }: HotAndDamp): number {
-  return Math.max(0, overheatedHours - CALM_HOT_HOURS) + Math.max(0, humidHours - CALM_DAMP_HOURS);
+  return (
+    Math.max(0, overheatedHours - ACCEPTABLE_HOT_HOURS) + Math.max(0, humidHours - ACCEPTABLE_DAMP_HOURS)
+  );
 }
 
 /** Pull every lever of a design alone. */

@@ -3,7 +3,7 @@
 
 import type { Context } from '../findings/context.ts';
 import { hours, plain, type Wording } from '../findings/wording.ts';
-import { CALM_HOT_HOURS } from '../outcomes/calm-hours.ts';
+import { ACCEPTABLE_HOT_HOURS } from '../outcomes/acceptable-hours.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { EXTREME_CAUTION_C } from '../physics/heat-index.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
@@ -93,7 +93,7 @@ const TOLD: Readonly<Record<string, Told>> = {
   },
   'mass-enough': ({ of, drawn }) => {
     const then = of('more-mass');
-    const isHot = drawn.overheatedHours > CALM_HOT_HOURS;
+    const isHot = drawn.overheatedHours > ACCEPTABLE_HOT_HOURS;
     if (then === undefined || !isHot || then.overheatedHours > 0.9 * drawn.overheatedHours) return null;
     return `More still helps here: with it, ${hours(then.overheatedHours)} are too hot instead of ${hours(drawn.overheatedHours)}.`;
   },

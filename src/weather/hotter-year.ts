@@ -12,7 +12,7 @@ import { requireRange } from '../physics/require-range.ts';
 import { skyEmissivity } from '../physics/sky-temperature.ts';
 import { MONTH_NAMES } from './assembly/assembled-year.ts';
 import { dewPointFromHumidity } from './assembly/humidity.ts';
-import { smoothDays } from './synthetic/month-curve.ts';
+import { dailyFromMonthly } from './synthetic/monthly-interpolation.ts';
 import { HOURS, type Hotter, MONTH_START_HOUR, monthOfHour, type TypicalYear } from './typical-year.ts';
 
 /** Twelve equal shifts [K]. */
@@ -97,7 +97,7 @@ interface Change {
 function shift(year: TypicalYear, shiftK: readonly number[]): Change {
   if (shiftK.length !== 12) throw new RangeError(`shiftK has ${shiftK.length} values; allowed 12`);
   for (const value of shiftK) requireRange('shiftK', value, -10, 10, 'K');
-  const days = smoothDays(shiftK);
+  const days = dailyFromMonthly(shiftK);
   const dryBulbC = year.dryBulbC.map((dryC, hour) => dryC + days[Math.floor(hour / 24)]!);
   const dewPointC = year.dewPointC.map((dewC, hour) => {
     const share = relativeHumidity(saturationPressure(dewC), year.dryBulbC[hour]!);

@@ -3,7 +3,7 @@
 // confirmed by its printed results.
 import { expect, test } from 'vitest';
 import { saturationSlope } from '../../src/physics/moist-air.ts';
-import { dailyExtraterrestrial } from '../../src/weather/assembly/sun-clock.ts';
+import { dailyExtraterrestrial } from '../../src/weather/assembly/radiation-timing.ts';
 import { check } from './ledger.ts';
 
 const EXAMPLES = [

@@ -2,7 +2,7 @@
 // Albuquerque), Perez 1990 all-sites composite, albedo 0.2, sun at mid-hour by NREL SPA, hours with the mid-hour
 // sun below the horizon left out. Computed with an independent library and again from the formulas.
 import { describe, expect, test } from 'vitest';
-import { planeSun, planeTotal } from '../../src/weather/prepared/plane-sun.ts';
+import { planeIrradiance, planeTotal } from '../../src/weather/prepared/plane-irradiance.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { fileYear } from '../weather/weather-files.ts';
@@ -57,7 +57,7 @@ describe.each(Object.keys(FILES))('%s', (site) => {
     expect(climate.darkHoursCleared).toBe(excluded.hours);
     for (const name of names) {
       const plane = planes[name]!;
-      const sun = planeSun(climate, plane.tilt, plane.azimuth);
+      const sun = planeIrradiance(climate, plane.tilt, plane.azimuth);
       const sum = (...parts: Float64Array[]) =>
         parts.reduce((total, part) => total + part.reduce((a, b) => a + b, 0), 0) / 1000;
       const row = (quantity: string, reference: number, ours: number, allowed = ALLOWED.sameRule) =>
@@ -92,7 +92,7 @@ describe.each(Object.keys(FILES))('%s', (site) => {
         case: `${site} ${name}, sunlit part of the hour`,
         quantity: 'total',
         reference,
-        ours: planeTotal(planeSun(climate, tilt, azimuth)),
+        ours: planeTotal(planeIrradiance(climate, tilt, azimuth)),
         allowed: ALLOWED.ownRule,
         kind: 'rel',
         unit: 'kWh/m²',

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { clearDayMinute, closureMinute, cosZenithAt } from '../../src/weather/assembly/sun-clock.ts';
+import { clearDayMinute, closureMinute, cosZenithAt } from '../../src/weather/assembly/radiation-timing.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { summariseClimate } from '../../src/weather/prepared/climate-summary.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';

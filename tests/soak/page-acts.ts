@@ -3,14 +3,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import type { RandomSource } from '../../src/weather/synthetic/random-source.ts';
+import type { RandomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 
 export interface Act {
   readonly name: string;
   /** how often beside the others */
   readonly weight: number;
   /** what was done, for the log */
-  readonly run: (page: Page, random: RandomSource) => Promise<string>;
+  readonly run: (page: Page, random: RandomNumbers) => Promise<string>;
 }
 
 const HOSTILE = join(import.meta.dirname, '../data/hostile');
@@ -19,11 +19,11 @@ const CLIMATES = join(import.meta.dirname, '../../climates');
 const NONSENSE = ['', '-', 'many', '1e9', '-40', '0', '3,5', '٣', '<b>', '=1+1', '  12  ', '1e-9'];
 const SHORT = { timeout: 3000 };
 
-const below = (random: RandomSource, count: number) => Math.floor(random.uniform() * count);
-const oneOf = <T>(random: RandomSource, list: readonly T[]): T => list[below(random, list.length)]!;
+const below = (random: RandomNumbers, count: number) => Math.floor(random.uniform() * count);
+const oneOf = <T>(random: RandomNumbers, list: readonly T[]): T => list[below(random, list.length)]!;
 
 /** One of what a selector finds in sight, or null. */
-async function any(page: Page, random: RandomSource, selector: string): Promise<Locator | null> {
+async function any(page: Page, random: RandomNumbers, selector: string): Promise<Locator | null> {
   const all = page.locator(`${selector} >> visible=true`);
   const count = await all.count();
   return count === 0 ? null : all.nth(below(random, count));
@@ -32,7 +32,7 @@ async function any(page: Page, random: RandomSource, selector: string): Promise<
 /** Does something to one of the elements a selector finds. */
 function onAny(
   selector: string,
-  act: (element: Locator, random: RandomSource, page: Page) => Promise<string>,
+  act: (element: Locator, random: RandomNumbers, page: Page) => Promise<string>,
 ): Act['run'] {
   return async (page, random) => {
     const element = await any(page, random, selector);
@@ -64,7 +64,7 @@ const open =
     return name;
   };
 
-async function drag(element: Locator, random: RandomSource, page: Page): Promise<string> {
+async function drag(element: Locator, random: RandomNumbers, page: Page): Promise<string> {
   const box = await element.boundingBox(SHORT);
   if (box === null) return 'out of sight';
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
@@ -76,7 +76,7 @@ async function drag(element: Locator, random: RandomSource, page: Page): Promise
   return `${dx.toFixed(0)}, ${dy.toFixed(0)}`;
 }
 
-async function choose(element: Locator, random: RandomSource): Promise<string> {
+async function choose(element: Locator, random: RandomNumbers): Promise<string> {
   const values = await element
     .locator('option:not([disabled])')
     .evaluateAll((options) => options.map((option) => (option as HTMLOptionElement).value));
@@ -186,7 +186,7 @@ export const ACTS: readonly Act[] = [
 ];
 
 /** An act by weight. */
-export function drawAct(random: RandomSource): Act {
+export function drawAct(random: RandomNumbers): Act {
   let left = random.uniform() * ACTS.reduce((sum, { weight }) => sum + weight, 0);
   for (const act of ACTS) {
     left -= act.weight;

@@ -2,7 +2,7 @@
 // are figures that never come back, figures that are no numbers, and a sheet that would not survive a reload.
 import type { CDPSession, Page } from 'playwright-core';
 import { designFromData } from '../../src/app/keeping/design-text.ts';
-import { randomSource } from '../../src/weather/synthetic/random-source.ts';
+import { randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 import { openPage, type ServedPage } from '../browser/served-page.ts';
 import { drawAct } from './page-acts.ts';
 
@@ -37,7 +37,7 @@ export async function soakPage(
   seed: number,
   onLook: (acts: number, heapMB: number) => void = () => {},
 ): Promise<PageSoak> {
-  const random = randomSource(seed);
+  const random = randomNumbers(seed);
   const { page, complaints, close } = await openPage(served, {
     permissions: ['clipboard-read', 'clipboard-write'],
   });

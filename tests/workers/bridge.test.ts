@@ -4,7 +4,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
 import { SimulationBridge } from '../../workers/bridge.ts';
 import type { RunAnswer, RunJob } from '../../workers/service.ts';
-import type { Thread } from '../../workers/thread-crew.ts';
+import type { Thread } from '../../workers/thread-supervisor.ts';
 
 // A thread whose runs finish when the test says so. It stands for the worker only in its timing; what a run gives
 // back is the name of the design, which is all the bridge passes on.

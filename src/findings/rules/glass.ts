@@ -4,7 +4,7 @@
 import { glassById } from '../../design/glass-catalogue.ts';
 import { heatByMonth } from '../../outcomes/balances.ts';
 import { SIZING_RULES } from '../../physics/sizing-rules.ts';
-import { type PlaneSun, planeSun } from '../../weather/prepared/plane-sun.ts';
+import { type PlaneIrradiance, planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import { equatorAzimuth } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
@@ -36,7 +36,7 @@ function isLeaning({ design, geometry }: Context): boolean {
 /** Sun on a square metre over some months, in the direction the design faces [kWh/m²]. */
 function sunOn({ design, climate }: Context, tiltDeg: number, chosen: readonly boolean[]): number {
   const azimuth = equatorAzimuth(climate.year.site.latitudeDeg) + design.house.turnDeg;
-  return sumOverMonths(totalOf(planeSun(climate, tiltDeg, azimuth)), chosen) / 1000;
+  return sumOverMonths(totalOf(planeIrradiance(climate, tiltDeg, azimuth)), chosen) / 1000;
 }
 
 /** Sun on the glass over some months, against upright glass; 1 in months without sun. */
@@ -67,7 +67,7 @@ function winterGlass({ year, climate }: Context): { inKWh: number; outKWh: numbe
   return { inKWh: taken / 1000, outKWh: -lost };
 }
 
-function totalOf(plane: PlaneSun): Float64Array {
+function totalOf(plane: PlaneIrradiance): Float64Array {
   const total = new Float64Array(HOURS);
   for (let hour = 0; hour < HOURS; hour++) {
     total[hour] =

@@ -2,8 +2,8 @@
 // 1350 ppm over outdoors is category III of EN 16798-1 for carbon dioxide (from memory, medium confidence).
 
 import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/water/moisture-sources.ts';
+import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../../outcomes/acceptable-hours.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
-import { CALM_DAMP_HOURS, NEARLY_CALM } from '../../outcomes/calm-hours.ts';
 import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
@@ -12,7 +12,7 @@ import { during, hours, percent } from '../wording.ts';
 import { monthsThatMatter } from './season.ts';
 
 /** Hours of stale air worth a word: the same share as of damp. House rule. */
-export const FEW_STALE_HOURS = CALM_DAMP_HOURS;
+export const FEW_STALE_HOURS = ACCEPTABLE_DAMP_HOURS;
 /** Hours that are the rule and not the exception. */
 const MOST_OF_THE_YEAR = 0.5 * HOURS;
 const MANY_HUMID_HOURS = 0.25 * HOURS;
@@ -59,17 +59,17 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     severity: ({ house }) =>
       house.humidHours > MANY_HUMID_HOURS
         ? 'danger'
-        : house.humidHours > NEARLY_CALM * CALM_DAMP_HOURS
+        : house.humidHours > NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS
           ? 'warning'
           : 'note',
-    applies: ({ house }) => house.humidHours > CALM_DAMP_HOURS,
+    applies: ({ house }) => house.humidHours > ACCEPTABLE_DAMP_HOURS,
     figures: (context) => {
       const { house, houseYear } = context;
       const byMonth = hoursByMonth(houseYear.relativeHumidity, (value) => value > house.humidLimit);
       const water = waterOf(context);
       return {
         hours: house.humidHours,
-        fewHours: CALM_DAMP_HOURS,
+        fewHours: ACCEPTABLE_DAMP_HOURS,
         humidLimit: house.humidLimit,
         months: during(monthsThatMatter(byMonth)),
         kgPerDay: water.kgPerDay,
@@ -80,7 +80,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     },
     says: (f, { words }) =>
       `The air in the rooms is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
-      (f.hours <= NEARLY_CALM * f.fewHours
+      (f.hours <= NEARLY_ACCEPTABLE * f.fewHours
         ? `That is little more than ${hours(f.fewHours)}, a twentieth of the year, which we let pass. `
         : '') +
       `It takes up ${words.water(f.kgPerDay)} of water a day. The most comes from ${f.largest}: ${words.water(f.largestKgPerDay)}. ` +
@@ -96,7 +96,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
       return (
         context.design.sunspace.join === 'open' &&
         water.plantsKgPerDay > 0.3 * water.kgPerDay &&
-        context.house.humidHours > CALM_DAMP_HOURS
+        context.house.humidHours > ACCEPTABLE_DAMP_HOURS
       );
     },
     figures: (context) => {
@@ -114,7 +114,7 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
   finding({
     id: 'dry-enough',
     severity: 'good',
-    applies: ({ house }) => house.humidHours <= CALM_DAMP_HOURS,
+    applies: ({ house }) => house.humidHours <= ACCEPTABLE_DAMP_HOURS,
     figures: ({ house }) => ({
       hours: house.humidHours,
       humidLimit: house.humidLimit,

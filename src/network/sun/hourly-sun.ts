@@ -1,7 +1,7 @@
 // Where the sun of a year falls, written out before a run: a laid-out model, the light of its panes and the climate in;
 // hourly watts on glass sheets, on outside faces, and into each zone by kind, out.
 
-import { planeSun } from '../../weather/prepared/plane-sun.ts';
+import { planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Layout, PaneChain } from '../layout/layout.ts';
@@ -73,7 +73,7 @@ export function outsideSunOf(layout: Layout, stepper: Stepper, climate: Prepared
   return layout.elements.flatMap(({ members, chain }): OutsideSun[] => {
     const parts = members.flatMap(({ a, areaM2 }): SunOn[] => {
       if (a.kind !== 'outdoors' || !a.exposed) return [];
-      const { total } = planeSun(climate, a.tiltDeg, a.azimuthDeg);
+      const { total } = planeIrradiance(climate, a.tiltDeg, a.azimuthDeg);
       return [{ watt: total, scale: areaM2 * a.absorptance }];
     });
     return parts.length > 0 ? [{ chain, node: stepper.first[chain]!, ...together(parts) }] : [];

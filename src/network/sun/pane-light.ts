@@ -5,7 +5,7 @@
 // z > depth · tan(profile angle); closed form over the height of the glass.
 
 import type { Pane } from '../../model/model.ts';
-import { type PlaneSun, planeSun } from '../../weather/prepared/plane-sun.ts';
+import { type PlaneIrradiance, planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import { momentOf } from '../hour/clock.ts';
@@ -76,7 +76,7 @@ function fallen({ beamW, ...light }: PassedLight, pane: Pane, climate: PreparedC
 }
 
 function lightThrough(pane: Pane, climate: PreparedClimate): PassedLight {
-  const plane = planeSun(climate, pane.tiltDeg, pane.azimuthDeg);
+  const plane = planeIrradiance(climate, pane.tiltDeg, pane.azimuthDeg);
   const optics = opticsOf(pane.glass);
   const shade = shadeOf(pane, climate);
   const column = () => new Float64Array(HOURS);
@@ -103,7 +103,7 @@ function lightThrough(pane: Pane, climate: PreparedClimate): PassedLight {
   return light;
 }
 
-function totalOn(plane: PlaneSun, hour: number): number {
+function totalOn(plane: PlaneIrradiance, hour: number): number {
   return (
     plane.beam[hour]! +
     plane.circumsolar[hour]! +
@@ -113,7 +113,7 @@ function totalOn(plane: PlaneSun, hour: number): number {
   );
 }
 
-function scatteredOn(plane: PlaneSun, shade: ShadeFactors, hour: number): number {
+function scatteredOn(plane: PlaneIrradiance, shade: ShadeFactors, hour: number): number {
   const sky = (plane.isotropic[hour]! + plane.horizon[hour]!) * shade.sky;
   return Math.max(0, sky + plane.ground[hour]! * shade.ground);
 }

@@ -5,7 +5,7 @@
 
 import { type Fault, MOST_FAULTS, type ReadResult } from '../read-result.ts';
 import { HOURS, MONTH_START_HOUR, monthOfHour, type Site, type TypicalYear } from '../typical-year.ts';
-import { coverFromLongwave, coverFromSun } from './cloud-cover.ts';
+import { coverFromGlobal, coverFromLongwave } from './cloud-cover.ts';
 import { fillGaps, gapsOf, LONGEST_GAP_H } from './gap-filling.ts';
 
 export interface RawYear {
@@ -185,7 +185,7 @@ function deriveCover(raw: RawYear, skyLongwave: Float64Array | null, notes: stri
   const { site, monthYears, sunMinute } = raw;
   skyCover.set(
     skyLongwave === null
-      ? coverFromSun({ site, monthYears, sunMinute, globalHorizontal })
+      ? coverFromGlobal({ site, monthYears, sunMinute, globalHorizontal })
       : coverFromLongwave(skyLongwave, dryBulbC, dewPointC, pressurePa),
   );
   const from = skyLongwave === null ? 'the sun' : 'the long-wave radiation of the sky';

@@ -4,7 +4,7 @@
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../../physics/constants.ts';
 import { CLOUD_EFFECT, clearSkyEmissivity } from '../../physics/sky-temperature.ts';
 import { HOURS, type TypicalYear } from '../typical-year.ts';
-import { cosZenithAt } from './sun-clock.ts';
+import { cosZenithAt } from './radiation-timing.ts';
 
 /** Below this sine of the sun's elevation the daylight says too little about clouds (about 10°). */
 const LOWEST_SINE = 0.17;
@@ -39,7 +39,7 @@ export function coverFromLongwave(
  * Source: Kasten and Czeplak 1980, Solar Energy 24, 177–189 (Hamburg; n of 0…1); from memory, high confidence.
  * A low sun (under 10°) is not judged. Error: a few tenths in single hours; good for the sky's temperature only.
  */
-export function coverFromSun(
+export function coverFromGlobal(
   year: Pick<TypicalYear, 'site' | 'monthYears' | 'globalHorizontal' | 'sunMinute'>,
 ): Float64Array {
   const cover = new Float64Array(HOURS).fill(Number.NaN);

@@ -40,7 +40,7 @@ export type MissCell = (column: string, value: string, expected?: string) => voi
  * @param example how a stamp looks in this format, for messages
  * @param read takes one row's values for its hour; `miss` notes a bad cell and goes on
  */
-export function walkHours<Row>(
+export function walkHourlyRows<Row>(
   rows: Iterable<NumberedRow<Row>>,
   stampColumn: string,
   example: string,

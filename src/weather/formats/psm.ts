@@ -3,10 +3,10 @@
 // Ground reflectance is hourly and knows snow. Source: NREL developer pages for the NSRDB typical-year downloads.
 import { assembleYear, newColumn, newColumns } from '../assembly/assembled-year.ts';
 import { hourOfYear } from '../assembly/calendar-hour.ts';
-import { numberedCells, type RowStamp, type WalkedRows, walkHours } from '../assembly/hourly-rows.ts';
+import { numberedCells, type RowStamp, type WalkedRows, walkHourlyRows } from '../assembly/hourly-rows.ts';
 import { dewPointFromHumidity } from '../assembly/humidity.ts';
 import { elevationOf, placeOf } from '../assembly/site-hints.ts';
-import { rolled, rollNote } from '../assembly/utc-roll.ts';
+import { shiftedFromUtc, utcShiftNote } from '../assembly/utc-shift.ts';
 import type { ReadResult, SiteHints } from '../read-result.ts';
 import { cellsOf, idOf, linesOf, numberOf } from '../text/text-lines.ts';
 
@@ -84,10 +84,10 @@ export function readPsm(text: string, hints: SiteHints = {}): ReadResult {
   const rows = readRows(lines, headerAt + 1, header, humidity);
   if (rows.faults.length > 0) return { ok: false, faults: rows.faults };
   const shift = head.stampOffsetH === null ? 0 : localH - head.stampOffsetH;
-  if (shift !== 0) notes.push(rollNote(shift));
+  if (shift !== 0) notes.push(utcShiftNote(shift));
   const columns = newColumns();
   for (const name of Object.keys(columns) as (keyof typeof columns)[])
-    columns[name] = rolled(rows.columns[name], shift);
+    columns[name] = shiftedFromUtc(rows.columns[name], shift);
   const site = {
     name: hints.name ?? `Grid cell ${place.latitudeDeg}, ${place.longitudeDeg}`,
     ...place,
@@ -103,9 +103,9 @@ export function readPsm(text: string, hints: SiteHints = {}): ReadResult {
     sunMinute: rows.minute,
     columns,
     skyLongwave: null,
-    albedo: rows.albedo === null ? null : rolled(rows.albedo, shift),
+    albedo: rows.albedo === null ? null : shiftedFromUtc(rows.albedo, shift),
     notes,
-    lineOfHour: Int32Array.from(rolled(Float64Array.from(rows.lineOfHour), shift)),
+    lineOfHour: Int32Array.from(shiftedFromUtc(Float64Array.from(rows.lineOfHour), shift)),
   });
 }
 
@@ -146,7 +146,7 @@ function readRows(lines: readonly string[], from: number, header: readonly strin
     return { hour, year, text: `${year}-${month}-${day} ${clock}:${min}` };
   };
   const rows = numberedCells(lines, from, cellsOf);
-  const walked = walkHours(rows, 'date and time', '2015,1,31,23,30', stampOf, (cells, hour, miss) => {
+  const walked = walkHourlyRows(rows, 'date and time', '2015,1,31,23,30', stampOf, (cells, hour, miss) => {
     const value = (name: string): number => {
       const number = numberOf(cells[at(name)]);
       if (Number.isNaN(number)) miss(name, cells[at(name)] ?? '');

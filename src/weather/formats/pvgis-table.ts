@@ -3,7 +3,7 @@
 // manual: T2m °C, RH %, G(h), Gb(n), Gd(h), IR(h) W/m², WS10m m/s, WD10m °, SP Pa.
 import * as v from 'valibot';
 import { hourOfYear } from '../assembly/calendar-hour.ts';
-import { type RowStamp, walkHours } from '../assembly/hourly-rows.ts';
+import { type RowStamp, walkHourlyRows } from '../assembly/hourly-rows.ts';
 import type { Fault } from '../read-result.ts';
 import { jsonOf } from '../text/json-text.ts';
 import { cellsOf, linesOf, numberOf } from '../text/text-lines.ts';
@@ -136,7 +136,7 @@ function checkedTable(
   const columns = Object.fromEntries(
     PVGIS_COLUMNS.map((name) => [name, has(name) ? new Float64Array(HOURS) : null]),
   ) as Record<PvgisColumn, Float64Array | null>;
-  const walked = walkHours(
+  const walked = walkHourlyRows(
     rows.map((row) => ({ line: row.line, row })),
     TIME,
     '20180131:2300 UTC',

@@ -1,4 +1,4 @@
-// PVGIS typical year (CSV, JSON, bare or re-saved table) into a typical year: UTC rolled to local standard time,
+// PVGIS typical year (CSV, JSON, bare or re-saved table) into a typical year: UTC shiftedFromUtc to local standard time,
 // relative humidity to dew point, and the one thing the format leaves open settled from the data: at which minute
 // the radiation is valid. Satellite files hold instants some minutes after the hour; files outside the satellites'
 // view hold means over the hour that starts at the label, with the beam split by the sun at its start.
@@ -6,9 +6,9 @@
 import { sunlitMinute } from '../../physics/sunlit-hour.ts';
 import { assembleYear, newColumn } from '../assembly/assembled-year.ts';
 import { dewPointFromHumidity } from '../assembly/humidity.ts';
+import { clearDayMinute, closureMinute, cosZenithAt } from '../assembly/radiation-timing.ts';
 import { elevationOf, placeOf } from '../assembly/site-hints.ts';
-import { clearDayMinute, closureMinute, cosZenithAt } from '../assembly/sun-clock.ts';
-import { rolled, rollNote } from '../assembly/utc-roll.ts';
+import { shiftedFromUtc, utcShiftNote } from '../assembly/utc-shift.ts';
 import type { ReadResult, SiteHints } from '../read-result.ts';
 import { idOf } from '../text/text-lines.ts';
 import { instantOfHour, type TypicalYear } from '../typical-year.ts';
@@ -47,8 +47,8 @@ export function readPvgis(text: string, hints: SiteHints = {}): ReadResult {
   const place = placeOf(table, hints, notes);
   if ('expected' in place) return { ok: false, faults: [place] };
   const utcOffsetH = Math.round(hints.utcOffsetH ?? place.longitudeDeg / 15);
-  const roll = (name: PvgisColumn): Float64Array => rolled(table.columns[name]!, utcOffsetH);
-  if (utcOffsetH !== 0) notes.push(rollNote(utcOffsetH));
+  const roll = (name: PvgisColumn): Float64Array => shiftedFromUtc(table.columns[name]!, utcOffsetH);
+  if (utcOffsetH !== 0) notes.push(utcShiftNote(utcOffsetH));
   const dryBulbC = roll('T2m');
   const humidity = roll('RH');
   const pressurePa = roll('SP');
@@ -81,7 +81,7 @@ export function readPvgis(text: string, hints: SiteHints = {}): ReadResult {
     ...components,
     skyCover: newColumn(),
   };
-  const lineOfHour = Int32Array.from(rolled(Float64Array.from(table.lineOfHour), utcOffsetH));
+  const lineOfHour = Int32Array.from(shiftedFromUtc(Float64Array.from(table.lineOfHour), utcOffsetH));
   return assembleYear({
     site,
     id: idOf(hints.name ?? hints.fileName ?? site.name),
@@ -130,9 +130,9 @@ function settleClock(year: Unclocked, table: PvgisTable, notes: string[]): Radia
   }
   const hours = Math.floor(minute / 60);
   return {
-    globalHorizontal: rolled(globalHorizontal, hours),
-    beamNormal: rolled(beamNormal, hours),
-    diffuseHorizontal: rolled(diffuseHorizontal, hours),
+    globalHorizontal: shiftedFromUtc(globalHorizontal, hours),
+    beamNormal: shiftedFromUtc(beamNormal, hours),
+    diffuseHorizontal: shiftedFromUtc(diffuseHorizontal, hours),
     sunMinute: minute - 60 * hours,
   };
 }

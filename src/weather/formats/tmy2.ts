@@ -3,7 +3,7 @@
 // Source: NREL, User's Manual for TMY2s, 1995, tables 3-1 and 3-2; positions below count from 1 as printed there.
 import { assembleYear, newColumn, newColumns } from '../assembly/assembled-year.ts';
 import { hourOfYear } from '../assembly/calendar-hour.ts';
-import { numberedLines, type RowStamp, walkHours } from '../assembly/hourly-rows.ts';
+import { numberedLines, type RowStamp, walkHourlyRows } from '../assembly/hourly-rows.ts';
 import type { Fault, ReadResult } from '../read-result.ts';
 import { idOf, linesOf, numberOf } from '../text/text-lines.ts';
 import type { Site } from '../typical-year.ts';
@@ -46,7 +46,7 @@ export function readTmy2(text: string): ReadResult {
   const columns = newColumns();
   const albedo = newColumn();
   const rows = numberedLines(lines, 1);
-  const walked = walkHours(rows, 'date and time', '86013124', stampOf, (line, hour, miss) => {
+  const walked = walkHourlyRows(rows, 'date and time', '86013124', stampOf, (line, hour, miss) => {
     for (const field of Object.keys(FIELDS) as Field[]) {
       const [from, to, factor, missing, name] = FIELDS[field];
       const printed = line.slice(from - 1, to);

@@ -5,7 +5,7 @@
 import { saturationPressure } from '../../physics/moist-air.ts';
 import { assembleYear, newColumn, newColumns } from '../assembly/assembled-year.ts';
 import { hourOfYear } from '../assembly/calendar-hour.ts';
-import { numberedCells, type RowStamp, walkHours } from '../assembly/hourly-rows.ts';
+import { numberedCells, type RowStamp, walkHourlyRows } from '../assembly/hourly-rows.ts';
 import { type Fault, type ReadResult, refuse } from '../read-result.ts';
 import { cellsOf, idOf, linesOf, numberOf } from '../text/text-lines.ts';
 import { HOURS, type Site } from '../typical-year.ts';
@@ -106,7 +106,7 @@ function readRows(
   const humidity = newColumn();
   const stampOf = (cells: readonly string[]) => stampOfLabel(cells[at.date], cells[at.time]);
   const rows = numberedCells(lines, firstRow, cellsOf);
-  const walked = walkHours(rows, 'date and time', '01/31/1999,24:00', stampOf, (cells, hour, miss) => {
+  const walked = walkHourlyRows(rows, 'date and time', '01/31/1999,24:00', stampOf, (cells, hour, miss) => {
     const value = (key: Need): number => {
       const number = numberOf(cells[at[key]]);
       if (Number.isNaN(number)) miss(NEEDED[key], cells[at[key]] ?? '');

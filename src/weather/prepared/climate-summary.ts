@@ -1,9 +1,9 @@
 // A climate at a glance: monthly and yearly figures of a prepared climate for a page or a table.
 // Degree-days are sums of |base − daily mean|; daily means are those of local standard days.
 import { MONTH_DAYS } from '../assembly/calendar-hour.ts';
-import { dailyExtraterrestrial } from '../assembly/sun-clock.ts';
+import { dailyExtraterrestrial } from '../assembly/radiation-timing.ts';
 import { HOURS, MONTH_START_HOUR } from '../typical-year.ts';
-import { planeSun, planeTotal } from './plane-sun.ts';
+import { planeIrradiance, planeTotal } from './plane-irradiance.ts';
 import { equatorAzimuth, type PreparedClimate } from './prepared-climate.ts';
 
 /** Base of the degree-days [°C]. */
@@ -86,8 +86,8 @@ function spell(climate: PreparedClimate, from: number, to: number): Spell {
     globalKWh,
     beamNormalKWh: (mean(year.beamNormal, from, to) * (to - from)) / 1000,
     diffuseKWh: (mean(year.diffuseHorizontal, from, to) * (to - from)) / 1000,
-    upright90KWh: planeTotal(planeSun(climate, 90, azimuth), from, to),
-    leaning60KWh: planeTotal(planeSun(climate, 60, azimuth), from, to),
+    upright90KWh: planeTotal(planeIrradiance(climate, 90, azimuth), from, to),
+    leaning60KWh: planeTotal(planeIrradiance(climate, 60, azimuth), from, to),
     clearness: above < 300 * days.length ? null : (1000 * globalKWh) / above,
     meanRelativeHumidity: mean(relativeHumidity, from, to),
     humidHours: humid,

@@ -4,7 +4,7 @@
 import { elevationFromPressure } from '../../physics/altitude.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { dateOfHour, MONTH_NAMES } from '../assembly/assembled-year.ts';
-import { clearDayMinute, closureMinute, dailyExtraterrestrial } from '../assembly/sun-clock.ts';
+import { clearDayMinute, closureMinute, dailyExtraterrestrial } from '../assembly/radiation-timing.ts';
 import { HOURS, MONTH_START_HOUR, type TypicalYear } from '../typical-year.ts';
 import type { PreparedClimate } from './prepared-climate.ts';
 

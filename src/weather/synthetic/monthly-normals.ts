@@ -1,16 +1,16 @@
 // An hourly year for a site without a file, from twelve monthly normals. The sun's days and hours follow published
-// statistics (clearness-days.ts), air and wind follow them (made-air.ts). The monthly means equal the input; single
+// statistics (daily-clearness.ts), air and wind follow them (synthetic-air.ts). The monthly means equal the input; single
 // days are invented. The same seed gives the same year.
 import { standardPressure } from '../../physics/altitude.ts';
 import { assembleYear, MONTH_NAMES, newColumn } from '../assembly/assembled-year.ts';
-import { completeParts } from '../assembly/radiation-parts.ts';
+import { completeComponents } from '../assembly/radiation-components.ts';
 import type { Fault, ReadResult } from '../read-result.ts';
 import { idOf } from '../text/text-lines.ts';
 import { HOURS, MONTH_START_HOUR, type Site } from '../typical-year.ts';
-import { madeDewPoint, madeDryBulb, madeWind } from './made-air.ts';
-import { isPossibleClearness, lightAboveAir, madeSunlight } from './made-sunlight.ts';
 import { NORMALS_ERROR, NORMALS_LIMITS } from './normals-limits.ts';
-import { randomSource } from './random-source.ts';
+import { randomNumbers } from './random-numbers.ts';
+import { syntheticDewPoint, syntheticDryBulb, syntheticWind } from './synthetic-air.ts';
+import { extraterrestrialRadiation, isPossibleClearness, syntheticRadiation } from './synthetic-radiation.ts';
 
 /** Twelve numbers each, January first. */
 export interface MonthlyNormals {
@@ -53,17 +53,17 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     );
   const dark = clearnessFaults(dailyGlobal, above, normals.dailyGlobalKWh === undefined);
   if (dark.length > 0) return { ok: false, faults: dark };
-  const random = randomSource(normals.seed ?? 1);
-  const sun = madeSunlight(site, monthYears, dailyGlobal, random);
-  const dryBulbC = madeDryBulb(site, normals, sun, random);
-  const dewPointC = madeDewPoint(
+  const random = randomNumbers(normals.seed ?? 1);
+  const sun = syntheticRadiation(site, monthYears, dailyGlobal, random);
+  const dryBulbC = syntheticDryBulb(site, normals, sun, random);
+  const dewPointC = syntheticDewPoint(
     dryBulbC,
     normals.humidityPercent.map((percent) => percent / 100),
     sun,
     random,
   );
-  const windSpeed = madeWind(site, normals.windSpeed, random);
-  const parts = completeParts(
+  const windSpeed = syntheticWind(site, normals.windSpeed, random);
+  const parts = completeComponents(
     { global: sun.globalHorizontal, beam: null, diffuse: null },
     { site, monthYears, sunMinute: 'mean' },
   )!;
@@ -115,7 +115,7 @@ export function globalFromSunshine(hours: number, latitudeDeg: number, month: nu
 
 /** Daily radiation above the air, mean of each month [Wh/m²]. */
 function dailyAbove(site: Site, monthYears: readonly number[]): number[] {
-  const above = lightAboveAir(site, monthYears);
+  const above = extraterrestrialRadiation(site, monthYears);
   return MONTH_START_HOUR.slice(0, 12).map((from, month) => {
     const to = MONTH_START_HOUR[month + 1]!;
     return (above.subarray(from, to).reduce((a, b) => a + b, 0) * 24) / (to - from);

@@ -4,11 +4,13 @@
 import { standardPressure } from '../../physics/altitude.ts';
 import { assembleYear, newColumn } from '../assembly/assembled-year.ts';
 import { dewPointFromHumidity } from '../assembly/humidity.ts';
-import { completeParts } from '../assembly/radiation-parts.ts';
+import { completeComponents } from '../assembly/radiation-components.ts';
 import { coordinatesInName, elevationOf, placeOf } from '../assembly/site-hints.ts';
 import { type Fault, MOST_FAULTS, type ReadResult, refuse, type SiteHints } from '../read-result.ts';
 import { idOf } from '../text/text-lines.ts';
 import { HOURS, monthOfHour, type Site, type TypicalYear } from '../typical-year.ts';
+import { type ClockChoices, resolveTableClock } from './table-clock.ts';
+import { type ColumnChoices, type ColumnGuess, guessColumns } from './table-columns.ts';
 import {
   byRole,
   columnNumbers,
@@ -17,9 +19,7 @@ import {
   hourlyMeans,
   linesOfHours,
   yearsOfMonths,
-} from './table-bins.ts';
-import { type ClockChoices, settleTableClock } from './table-clock.ts';
-import { type ColumnChoices, type ColumnGuess, guessColumns } from './table-columns.ts';
+} from './table-hours.ts';
 import { ROLE_WORDS, type Role } from './table-roles.ts';
 import { type TableText, tableTextOf } from './table-text.ts';
 import { type RowTimes, rowTimes } from './table-time.ts';
@@ -120,7 +120,7 @@ function yearOfNumbers(
     shiftMin,
     sunMinute,
     notes: clockNotes,
-  } = settleTableClock(sunlight, times, site, monthYears, choices);
+  } = resolveTableClock(sunlight, times, site, monthYears, choices);
   notes.push(...timeNotes(times), ...clockNotes);
   const hourly = (role: Role): Float64Array | null => {
     const values = numbers.get(role);
@@ -128,7 +128,7 @@ function yearOfNumbers(
     return role === 'windFrom' ? hourlyLast(values, times, shiftMin) : hourlyMeans(values, times, shiftMin);
   };
   const known = { global: hourly('global'), beam: hourly('beam'), diffuse: hourly('diffuse') };
-  const { note, ...radiation } = completeParts(known, { site, monthYears, sunMinute })!;
+  const { note, ...radiation } = completeComponents(known, { site, monthYears, sunMinute })!;
   if (note !== null) notes.push(note);
   const dryBulbC = hourly('dryBulb')!;
   const air = outdoorAir(hourly, dryBulbC, site.elevationM, notes);

@@ -1,9 +1,9 @@
 // Which stretch of time a table's stamps stand for, settled from its radiation: whether a stamp is the start, the
 // end or the moment of its value, and whether it is UTC or local time. What the person says is taken first.
 
-import { clearDayMinute } from '../assembly/sun-clock.ts';
+import { clearDayMinute } from '../assembly/radiation-timing.ts';
 import type { Site } from '../typical-year.ts';
-import { hourlyMeans } from './table-bins.ts';
+import { hourlyMeans } from './table-hours.ts';
 import type { RowTimes } from './table-time.ts';
 
 export type StampMeaning = 'start' | 'end' | 'instant';
@@ -39,7 +39,7 @@ const WORDS: Readonly<Record<StampMeaning, string>> = {
 };
 
 /** Settle the clock of a table. */
-export function settleTableClock(
+export function resolveTableClock(
   sunlight: Float64Array,
   times: RowTimes,
   site: Site,

@@ -4,7 +4,7 @@
 // Nothing is fitted: films, sky and glass are those of every house or the cases' own; docs/published-cases.md says which.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { SPECIFIC_HEAT_AIR } from '../../../src/physics/constants.ts';
-import { planeSun, planeTotal } from '../../../src/weather/prepared/plane-sun.ts';
+import { planeIrradiance, planeTotal } from '../../../src/weather/prepared/plane-irradiance.ts';
 import { type PreparedClimate, prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { fileYear } from '../../weather/weather-files.ts';
@@ -125,7 +125,7 @@ test('the sun on each side is that of the three-part sky on this weather file', 
       quantity: 'incident sun, a year',
       kind: 'rel',
       reference,
-      ours: planeTotal(planeSun(climate, tiltDeg, azimuthDeg)),
+      ours: planeTotal(planeIrradiance(climate, tiltDeg, azimuthDeg)),
       allowed: 0.005,
       unit: 'kWh/m²',
       mark: 'computed',

@@ -2,8 +2,8 @@
 // is measured independently (typical-years.csv and the remarks below).
 import { expect, test } from 'vitest';
 import { dewPointFromVapourPressure, saturationPressure } from '../../../src/physics/moist-air.ts';
+import { clearDayMinute } from '../../../src/weather/assembly/radiation-timing.ts';
 import { coordinatesInName } from '../../../src/weather/assembly/site-hints.ts';
-import { clearDayMinute } from '../../../src/weather/assembly/sun-clock.ts';
 import { readPvgis } from '../../../src/weather/formats/pvgis.ts';
 import { describeFault } from '../../../src/weather/read-result.ts';
 import { readWeather } from '../../../src/weather/reader.ts';
@@ -13,7 +13,7 @@ import { fileBytes, fileText, fileYear, N_ITALY, yearOf } from '../weather-files
 const ITALY = 'tmy_45.000_8.000_2005_2023.csv';
 const CHILE = 'tmy_-38.320_-71.960_2005_2023.csv';
 
-test('UTC is rolled to local standard time: the first local hour east of Greenwich is the last of the file', async () => {
+test('UTC is shiftedFromUtc to local standard time: the first local hour east of Greenwich is the last of the file', async () => {
   const year = await fileYear(ITALY);
   expect(year.site).toMatchObject({ latitudeDeg: 45, longitudeDeg: 8, elevationM: 250, utcOffsetH: 1 });
   // last line of the table: 20161231:2300,2.1,93.32,…,0.72,217.0,101130.0 minus one row; first: 2.04, 94.38

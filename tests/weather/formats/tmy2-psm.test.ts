@@ -75,7 +75,7 @@ test('our sun is where the PSM file has it, but for the refraction it includes',
   expect(compared).toBeGreaterThan(2500);
 });
 
-test('PSM in UTC is rolled to the local time its metadata name', () => {
+test('PSM in UTC is shiftedFromUtc to the local time its metadata name', () => {
   const [header, ...rows] = fileText('test_psm4_tmy-2023.csv').trim().split(/\r?\n/);
   const back = [...rows.slice(-7), ...rows.slice(0, -7)];
   // the same weather with its stamps in UTC: local hour h stands at UTC hour h + 7
@@ -85,15 +85,15 @@ test('PSM in UTC is rolled to the local time its metadata name', () => {
   });
   const names = 'Source,Location ID,Latitude,Longitude,Time Zone,Elevation,Local Time Zone,Version';
   const values = 'NSRDB,1,40.53,-108.54,0,2168,-7,4.0';
-  const rolled = yearOf(readPsm([names, values, header, ...utc].join('\n')));
+  const shiftedFromUtc = yearOf(readPsm([names, values, header, ...utc].join('\n')));
   const local = yearOf(readPsm(fileText('test_psm4_tmy-2023.csv'), NW_COLORADO));
-  expect(rolled.site).toMatchObject({
+  expect(shiftedFromUtc.site).toMatchObject({
     latitudeDeg: 40.53,
     longitudeDeg: -108.54,
     elevationM: 2168,
     utcOffsetH: -7,
   });
-  expect(rolled.dryBulbC).toEqual(local.dryBulbC);
-  expect(rolled.globalHorizontal).toEqual(local.globalHorizontal);
-  expect(rolled.source).toContain('version 4.0');
+  expect(shiftedFromUtc.dryBulbC).toEqual(local.dryBulbC);
+  expect(shiftedFromUtc.globalHorizontal).toEqual(local.globalHorizontal);
+  expect(shiftedFromUtc.source).toContain('version 4.0');
 });

@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { skyTemperatureC, skyTemperatureFromLongwaveC } from '../../../src/physics/sky-temperature.ts';
-import { planeSun, planeTotal } from '../../../src/weather/prepared/plane-sun.ts';
+import { planeIrradiance, planeTotal } from '../../../src/weather/prepared/plane-irradiance.ts';
 import {
   DEFAULT_ALBEDO,
   equatorAzimuth,
@@ -28,7 +28,7 @@ test('every column has 8760 finite values and survives being copied to a worker'
     expect(column.every(Number.isFinite), name).toBe(true);
     expect(copy[name as keyof PreparedClimate]).toEqual(column);
   }
-  expect(planeTotal(planeSun(copy, 90, 180))).toBe(planeTotal(planeSun(climate, 90, 180)));
+  expect(planeTotal(planeIrradiance(copy, 90, 180))).toBe(planeTotal(planeIrradiance(climate, 90, 180)));
 });
 
 test('no light in hours without sun, the file untouched in the others', () => {
@@ -48,8 +48,8 @@ test('the polar night of Barrow has no sun and no light; the polar day has sun a
 });
 
 test('a flat plane gets beam and diffuse of the horizontal, a plane facing down only the ground', () => {
-  const flat = planeSun(climate, 0, 0);
-  const down = planeSun(climate, 180, 0);
+  const flat = planeIrradiance(climate, 0, 0);
+  const down = planeIrradiance(climate, 180, 0);
   for (let hour = 0; hour < HOURS; hour += 7) {
     expect(flat.beam[hour]).toBeCloseTo(climate.beamNormal[hour]! * climate.cosZenith[hour]!, 9);
     expect(flat.ground[hour]).toBe(0);
@@ -59,10 +59,10 @@ test('a flat plane gets beam and diffuse of the horizontal, a plane facing down 
 });
 
 test('the same plane is computed once, by its direction and not its number of turns', () => {
-  expect(planeSun(climate, 60, 180)).toBe(planeSun(climate, 60, 540));
-  expect(planeSun(climate, 60, -90)).toBe(planeSun(climate, 60, 270));
-  expect(planeSun(climate, 0, 180)).toBe(planeSun(climate, 0, 90));
-  expect(planeSun(climate, 61, 180)).not.toBe(planeSun(climate, 60, 180));
+  expect(planeIrradiance(climate, 60, 180)).toBe(planeIrradiance(climate, 60, 540));
+  expect(planeIrradiance(climate, 60, -90)).toBe(planeIrradiance(climate, 60, 270));
+  expect(planeIrradiance(climate, 0, 180)).toBe(planeIrradiance(climate, 0, 90));
+  expect(planeIrradiance(climate, 61, 180)).not.toBe(planeIrradiance(climate, 60, 180));
 });
 
 test('a sky mirrored north to south gives the mirrored plane the same light, exactly', () => {
@@ -72,8 +72,8 @@ test('a sky mirrored north to south gives the mirrored plane the same light, exa
     [60, 150],
     [30, 75],
   ] as const) {
-    const ours = planeTotal(planeSun(mirrored, tilt, 180 - azimuth));
-    expect(ours).toBeCloseTo(planeTotal(planeSun(climate, tilt, azimuth)), 6);
+    const ours = planeTotal(planeIrradiance(mirrored, tilt, 180 - azimuth));
+    expect(ours).toBeCloseTo(planeTotal(planeIrradiance(climate, tilt, azimuth)), 6);
   }
 });
 
@@ -90,10 +90,10 @@ test('Denver carried south, its weather half a year later, takes the same light 
     beamNormal: turn(denver.beamNormal),
     diffuseHorizontal: turn(denver.diffuseHorizontal),
   });
-  const ours = planeTotal(planeSun(south, 90, equatorAzimuth(-39.8)));
-  const theirs = planeTotal(planeSun(climate, 90, equatorAzimuth(39.8)));
+  const ours = planeTotal(planeIrradiance(south, 90, equatorAzimuth(-39.8)));
+  const theirs = planeTotal(planeIrradiance(climate, 90, equatorAzimuth(39.8)));
   expect(Math.abs(ours / theirs - 1)).toBeLessThan(0.03);
-  expect(planeTotal(planeSun(south, 90, 180)) / ours).toBeLessThan(0.5);
+  expect(planeTotal(planeIrradiance(south, 90, 180)) / ours).toBeLessThan(0.5);
 });
 
 test('the sky is modelled where the file has no long-wave radiation and measured where it has', async () => {

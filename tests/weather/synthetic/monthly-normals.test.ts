@@ -4,13 +4,13 @@ import { summariseClimate } from '../../../src/weather/prepared/climate-summary.
 import { closureRms } from '../../../src/weather/prepared/doubts.ts';
 import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { describeFault } from '../../../src/weather/read-result.ts';
-import { normalShare } from '../../../src/weather/synthetic/made-air.ts';
 import {
   globalFromSunshine,
   type MonthlyNormals,
   yearFromNormals,
 } from '../../../src/weather/synthetic/monthly-normals.ts';
-import { autoregressive, randomSource } from '../../../src/weather/synthetic/random-source.ts';
+import { autoregressive, randomNumbers } from '../../../src/weather/synthetic/random-numbers.ts';
+import { normalShare } from '../../../src/weather/synthetic/synthetic-air.ts';
 import { yearOf } from '../weather-files.ts';
 
 /** How well the months of the made year equal the input. */
@@ -122,7 +122,7 @@ test('numbers that cannot be are refused with their month', () => {
 });
 
 test('the random source is even, normal and as persistent as asked', () => {
-  const random = randomSource(5);
+  const random = randomNumbers(5);
   const uniform = Array.from({ length: 20_000 }, () => random.uniform());
   // standard error of the mean 0.002, of the share of a tenth 0.002
   expect(Math.abs(uniform.reduce((a, b) => a + b, 0) / 20_000 - 0.5)).toBeLessThan(0.01);

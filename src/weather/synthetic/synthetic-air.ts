@@ -2,11 +2,11 @@
 // Where a published number is lacking, how much days differ is taken from fifteen measured typical years (TMY2, TMY3,
 // PVGIS; none of those the result is judged by), each figure by least squares over 180 months.
 import { relativeHumidity, saturationPressure } from '../../physics/moist-air.ts';
-import { solarNoonH } from '../assembly/sun-clock.ts';
+import { solarNoonH } from '../assembly/radiation-timing.ts';
 import { HOURS, type Site } from '../typical-year.ts';
-import type { MadeSunlight } from './made-sunlight.ts';
-import { eachMonth, smoothDays } from './month-curve.ts';
-import { autoregressive, type RandomSource } from './random-source.ts';
+import { dailyFromMonthly, eachMonth } from './monthly-interpolation.ts';
+import { autoregressive, type RandomNumbers } from './random-numbers.ts';
+import type { SyntheticRadiation } from './synthetic-radiation.ts';
 
 /** Persistence of warm and cold days (fifteen years: 0.65). */
 const WARMTH_PERSISTENCE = 0.65;
@@ -37,11 +37,11 @@ export interface MonthlyAir {
 }
 
 /** Hourly air temperature [°C]; the months' mean daily extremes are those asked for, within 0.02 K. */
-export function madeDryBulb(
+export function syntheticDryBulb(
   site: Site,
   normals: MonthlyAir,
-  sun: MadeSunlight,
-  random: RandomSource,
+  sun: SyntheticRadiation,
+  random: RandomNumbers,
 ): Float64Array {
   const means = normals.meanDailyHighC.map((high, month) => (high + normals.meanDailyLowC[month]!) / 2);
   const amplitude = (Math.max(...means) - Math.min(...means)) / 2;
@@ -59,7 +59,7 @@ export function madeDryBulb(
   const lows = [...normals.meanDailyLowC];
   let hourly: Float64Array = new Float64Array(HOURS);
   for (let pass = 0; pass < 12; pass++) {
-    const [baseHigh, baseLow] = [smoothDays(highs), smoothDays(lows)];
+    const [baseHigh, baseLow] = [dailyFromMonthly(highs), dailyFromMonthly(lows)];
     const high = new Float64Array(365);
     const low = new Float64Array(365);
     for (let day = 0; day < 365; day++) {
@@ -128,18 +128,18 @@ function halfDayH(latitudeDeg: number, day: number): number {
  *
  * @param humidity monthly mean relative humidity, 0.05…0.97
  */
-export function madeDewPoint(
+export function syntheticDewPoint(
   dryBulbC: Float64Array,
   humidity: readonly number[],
-  sun: MadeSunlight,
-  random: RandomSource,
+  sun: SyntheticRadiation,
+  random: RandomNumbers,
 ): Float64Array {
   const noise = autoregressive(random, 365, WARMTH_PERSISTENCE);
   const daily = Float64Array.from({ length: 365 }, (_, day) => mean(dryBulbC, day * 24, day * 24 + 24));
   const depression = humidity.map((share) => -15 * Math.log(share));
   let dew: Float64Array = new Float64Array(HOURS);
   for (let pass = 0; pass < 60; pass++) {
-    const monthly = smoothDays(depression);
+    const monthly = dailyFromMonthly(depression);
     const days = daily.map((tempC, day) => {
       const change = DRYNESS_BY_CLEARNESS * sun.clearnessAnomaly[day]! + DRYNESS_SCATTER * noise[day]!;
       return tempC - monthly[day]! - Math.max(monthly[day]!, 0) * Math.min(Math.max(change, -0.85), 1.5);
@@ -162,7 +162,7 @@ export function madeDewPoint(
  * Hourly wind [m/s]: a Rayleigh spread (usual where only the mean is known, IEC 61400) with persistence from hour to
  * hour and stronger afternoons, each month's mean exact. Persistence and the afternoon's 25 %: common practice, no source.
  */
-export function madeWind(site: Site, monthly: readonly number[], random: RandomSource): Float64Array {
+export function syntheticWind(site: Site, monthly: readonly number[], random: RandomNumbers): Float64Array {
   const order = autoregressive(random, HOURS, 0.92);
   const wind = order.map((normal, hour) => {
     const share = Math.min(normalShare(normal), 0.9999);

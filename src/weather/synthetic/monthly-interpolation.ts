@@ -2,7 +2,7 @@
 import { MONTH_START_HOUR } from '../typical-year.ts';
 
 /** Straight lines between mid-months, adjusted until each month's mean is the one given. */
-export function smoothDays(monthly: readonly number[]): Float64Array {
+export function dailyFromMonthly(monthly: readonly number[]): Float64Array {
   const knots = [...monthly];
   let days = new Float64Array(365);
   for (let pass = 0; pass < 12; pass++) {

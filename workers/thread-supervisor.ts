@@ -17,7 +17,7 @@ export interface Thread {
   end(): void;
 }
 
-export interface CrewOptions {
+export interface SupervisorOptions {
   readonly startThread: () => Thread;
   /** idle threads are let go after this [ms] */
   readonly idleMs: number;
@@ -27,8 +27,8 @@ export interface CrewOptions {
   readonly silentMs?: number;
 }
 
-/** A thread of the crew. */
-export interface Member {
+/** A thread under supervision. */
+export interface SupervisedThread {
   readonly thread: Thread;
   /** climates it has been given */
   readonly given: Set<string>;
@@ -49,21 +49,21 @@ export const CANCELLED = Symbol('cancelled');
 const SILENT_MS = 30_000;
 
 /** Why a call into a thread that died has no answer. */
-export class Death extends Error {}
+export class ThreadDeath extends Error {}
 
-export class ThreadCrew {
-  readonly #options: CrewOptions;
+export class ThreadSupervisor {
+  readonly #options: SupervisorOptions;
   readonly #onFree: () => void;
-  readonly #members = new Set<Member>();
+  readonly #members = new Set<SupervisedThread>();
   #idleTimer: ReturnType<typeof setTimeout> | undefined;
 
   /** @param onFree told when a thread could be handed its next job though its last answer is still out */
-  constructor(options: CrewOptions, onFree: () => void) {
+  constructor(options: SupervisorOptions, onFree: () => void) {
     this.#options = options;
     this.#onFree = onFree;
   }
 
-  get members(): Iterable<Member> {
+  get members(): Iterable<SupervisedThread> {
     return this.#members;
   }
 
@@ -71,7 +71,7 @@ export class ThreadCrew {
    * A thread without a job, started if there may be one more; failing that, one that only has an answer to put together.
    * Null when all are at work.
    */
-  free(): Member | null {
+  free(): SupervisedThread | null {
     for (const member of this.#members) if (member.jobs === 0) return member;
     if (this.#members.size < (this.#options.threads ?? 1)) return this.#start();
     for (const member of this.#members) if (!member.busy) return member;
@@ -79,25 +79,25 @@ export class ThreadCrew {
   }
 
   /** A thread is given a job. */
-  begin(member: Member): void {
+  begin(member: SupervisedThread): void {
     member.jobs++;
     member.busy = true;
     this.stay();
   }
 
   /** A job of a thread is over, with an answer or without. */
-  end(member: Member): void {
+  end(member: SupervisedThread): void {
     member.jobs--;
     if (member.jobs === 0) member.busy = false;
   }
 
   /** A thread, at work or not. */
-  any(): Member {
+  any(): SupervisedThread {
     return [...this.#members][0] ?? this.#start();
   }
 
   /** The call's answer, or the end of its thread: by death, by silence, or because it was let go. */
-  async watched<T>(member: Member, call: Promise<T>): Promise<T> {
+  async watched<T>(member: SupervisedThread, call: Promise<T>): Promise<T> {
     const silentMs = this.#options.silentMs ?? SILENT_MS;
     const watch = setTimeout(
       () => this.#bury(member, `the simulation was silent for ${silentMs / 1000} seconds`),
@@ -132,20 +132,20 @@ export class ThreadCrew {
     this.#members.clear();
   }
 
-  #bury(member: Member, cause: string): void {
+  #bury(member: SupervisedThread, cause: string): void {
     member.thread.end();
-    member.end(new Death(cause));
+    member.end(new ThreadDeath(cause));
     this.#members.delete(member);
   }
 
-  #start(): Member {
+  #start(): SupervisedThread {
     let end: (reason: unknown) => void = () => {};
     const ended = new Promise<never>((_, reject) => {
       end = reject;
     });
     ended.catch(() => {});
     const thread = this.#options.startThread();
-    const member: Member = {
+    const member: SupervisedThread = {
       thread,
       given: new Set(),
       ended,

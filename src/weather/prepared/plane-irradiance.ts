@@ -9,7 +9,7 @@ import { HOURS } from '../typical-year.ts';
 import type { PreparedClimate } from './prepared-climate.ts';
 
 /** Hourly light on one plane; 8760 entries each, all but cosIncidence in W/m² of the plane. */
-export interface PlaneSun {
+export interface PlaneIrradiance {
   /** cosine of the angle of incidence; 0 in hours without sun, negative with the sun behind the plane */
   readonly cosIncidence: Float64Array;
   readonly beam: Float64Array;
@@ -27,7 +27,7 @@ export interface PlaneSun {
 /** Planes remembered per climate; a design has far fewer, a dragged slider passes through many. */
 const MOST_PLANES = 64;
 
-const remembered = new WeakMap<PreparedClimate, Map<string, PlaneSun>>();
+const remembered = new WeakMap<PreparedClimate, Map<string, PlaneIrradiance>>();
 
 /**
  * Light on a plane.
@@ -36,10 +36,14 @@ const remembered = new WeakMap<PreparedClimate, Map<string, PlaneSun>>();
  * @param azimuthDeg the way it faces [° clockwise
  *   from north], any
  */
-export function planeSun(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number): PlaneSun {
+export function planeIrradiance(
+  climate: PreparedClimate,
+  tiltDeg: number,
+  azimuthDeg: number,
+): PlaneIrradiance {
   requireRange('tiltDeg', tiltDeg, 0, 180, '°');
   requireRange('azimuthDeg', azimuthDeg, -720, 720, '°');
-  const planes = remembered.get(climate) ?? new Map<string, PlaneSun>();
+  const planes = remembered.get(climate) ?? new Map<string, PlaneIrradiance>();
   remembered.set(climate, planes);
   const facing = tiltDeg === 0 || tiltDeg === 180 ? 0 : ((azimuthDeg % 360) + 360) % 360;
   const key = `${tiltDeg},${facing}`;
@@ -52,7 +56,7 @@ export function planeSun(climate: PreparedClimate, tiltDeg: number, azimuthDeg: 
 }
 
 /** Sum of all parts over some hours [kWh/m²]. */
-export function planeTotal(plane: PlaneSun, from = 0, to = HOURS): number {
+export function planeTotal(plane: PlaneIrradiance, from = 0, to = HOURS): number {
   let sum = 0;
   for (let hour = from; hour < to; hour++) {
     sum += plane.beam[hour]! + plane.circumsolar[hour]! + plane.isotropic[hour]!;
@@ -61,7 +65,7 @@ export function planeTotal(plane: PlaneSun, from = 0, to = HOURS): number {
   return sum / 1000;
 }
 
-function lightOn(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number): PlaneSun {
+function lightOn(climate: PreparedClimate, tiltDeg: number, azimuthDeg: number): PlaneIrradiance {
   const cosines = new Float64Array(HOURS);
   const beam = new Float64Array(HOURS);
   const circumsolar = new Float64Array(HOURS);

@@ -49,7 +49,7 @@ function meanOf(shape: number, highest: number): number {
  * @param order one value a day; the day with the highest gets the clearest sky
  * @returns clearness in the order of the days
  */
-export function clearnessDays(mean: number, order: Float64Array): Float64Array {
+export function dailyClearnessOfMonth(mean: number, order: Float64Array): Float64Array {
   const shape = distributionShape(mean);
   const highest = clearestDay(mean);
   const days = order.length;

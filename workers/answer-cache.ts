@@ -6,7 +6,7 @@ import type { RunAnswer, RunJob } from './service.ts';
 /** Answers remembered; each holds some 3 MB. */
 const MOST = 12;
 
-export class AnswerMemory {
+export class AnswerCache {
   /** by job, the oldest first */
   readonly #answers = new Map<string, RunAnswer>();
 

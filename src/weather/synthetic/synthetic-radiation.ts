@@ -1,10 +1,10 @@
-// Hourly global radiation of a year from twelve mean clearnesses: days by clearness-days.ts, hours of each day by the
+// Hourly global radiation of a year from twelve mean clearnesses: days by daily-clearness.ts, hours of each day by the
 // same file's hourly model, each day's sum kept, each month's sum made equal to the input.
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
-import { cosZenithAt, solarNoonH } from '../assembly/sun-clock.ts';
+import { cosZenithAt, solarNoonH } from '../assembly/radiation-timing.ts';
 import { HOURS, MONTH_START_HOUR, type Site } from '../typical-year.ts';
-import { clearestDay, clearestHour, clearnessDays, hourlyClearness } from './clearness-days.ts';
-import { autoregressive, type RandomSource } from './random-source.ts';
+import { clearestDay, clearestHour, dailyClearnessOfMonth, hourlyClearness } from './daily-clearness.ts';
+import { autoregressive, type RandomNumbers } from './random-numbers.ts';
 
 /** Persistence of clear and dull days; Graham, Hollands and Huget 1988 found 0.29, fifteen typical years 0.25. */
 const DAY_PERSISTENCE = 0.29;
@@ -12,7 +12,7 @@ const DAY_PERSISTENCE = 0.29;
 /** Days with less light above the air than this share it evenly: clearness means nothing then [Wh/m²]. */
 const LEAST_LIGHT = 300;
 
-export interface MadeSunlight {
+export interface SyntheticRadiation {
   /** [W/m²] */
   readonly globalHorizontal: Float64Array;
   /** clearness of each day over the mean of its month, minus 1; 0 where the sun hardly rises */
@@ -26,13 +26,13 @@ export interface MadeSunlight {
  *
  * @param dailyGlobal mean daily global radiation of each month [Wh/m²]
  */
-export function madeSunlight(
+export function syntheticRadiation(
   site: Site,
   monthYears: readonly number[],
   dailyGlobal: readonly number[],
-  random: RandomSource,
-): MadeSunlight {
-  const above = lightAboveAir(site, monthYears);
+  random: RandomNumbers,
+): SyntheticRadiation {
+  const above = extraterrestrialRadiation(site, monthYears);
   const daily = Float64Array.from({ length: 365 }, (_, day) => sum(above, day * 24, day * 24 + 24));
   const dayOrder = autoregressive(random, 365, DAY_PERSISTENCE);
   const noise = autoregressive(random, HOURS, 0);
@@ -45,7 +45,7 @@ export function madeSunlight(
     if (mean === 0) continue;
     const bright = sum(daily, from, to) / (to - from) >= LEAST_LIGHT;
     const clearness = bright
-      ? clearnessDays(mean, dayOrder.subarray(from, to))
+      ? dailyClearnessOfMonth(mean, dayOrder.subarray(from, to))
       : new Float64Array(to - from).fill(mean);
     for (let day = from; day < to; day++) {
       if (bright) clearnessAnomaly[day] = clearness[day - from]! / mean - 1;
@@ -67,7 +67,7 @@ export function isPossibleClearness(mean: number): boolean {
 }
 
 /** Radiation above the air on the horizontal, mean of each hour [W/m²], from ten-minute steps. */
-export function lightAboveAir(site: Site, monthYears: readonly number[]): Float64Array {
+export function extraterrestrialRadiation(site: Site, monthYears: readonly number[]): Float64Array {
   return Float64Array.from({ length: HOURS }, (_, hour) => {
     let cosine = 0;
     for (let minute = 5; minute < 60; minute += 10)

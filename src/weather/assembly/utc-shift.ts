@@ -2,13 +2,13 @@
 // other: December and January of a typical year are from different years anyway.
 
 /** Column in UTC → column in local time `offsetH` whole hours ahead: local hour i is UTC hour i − offset. */
-export function rolled(column: Float64Array, offsetH: number): Float64Array {
+export function shiftedFromUtc(column: Float64Array, offsetH: number): Float64Array {
   const count = column.length;
   return Float64Array.from(column, (_, hour) => column[(((hour - offsetH) % count) + count) % count]!);
 }
 
-/** The note every rolled year carries. */
-export function rollNote(offsetH: number): string {
+/** The note every shiftedFromUtc year carries. */
+export function utcShiftNote(offsetH: number): string {
   const signed = offsetH > 0 ? `+${offsetH}` : String(offsetH).replace('-', '−');
-  return `The file is in UTC; the year was rolled by ${signed} h to local standard time.`;
+  return `The file is in UTC; the year was shiftedFromUtc by ${signed} h to local standard time.`;
 }

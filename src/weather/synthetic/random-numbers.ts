@@ -1,14 +1,14 @@
 // Random numbers that are the same on every machine for the same seed: what is made today can be made again.
 // Source: the sfc32 generator of the PractRand test suite (public domain), seeded by splitting one number.
 
-export interface RandomSource {
+export interface RandomNumbers {
   /** evenly spread, 0 ≤ u < 1 */
   readonly uniform: () => number;
   /** normal, mean 0, standard deviation 1 (Box and Muller 1958) */
   readonly normal: () => number;
 }
 
-export function randomSource(seed: number): RandomSource {
+export function randomNumbers(seed: number): RandomNumbers {
   let a = 0x9e3779b9 ^ (seed | 0);
   let b = 0x243f6a88;
   let c = 0xb7e15162 + (seed | 0);
@@ -31,7 +31,7 @@ export function randomSource(seed: number): RandomSource {
 }
 
 /** A first-order autoregressive sequence of normal values with mean 0 and standard deviation 1. */
-export function autoregressive(random: RandomSource, count: number, lagOne: number): Float64Array {
+export function autoregressive(random: RandomNumbers, count: number, lagOne: number): Float64Array {
   const values = new Float64Array(count);
   const fresh = Math.sqrt(1 - lagOne ** 2);
   let last = random.normal();

@@ -4,7 +4,7 @@ import { splitGlobal } from '../../physics/diffuse-split.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { sunlitMinute } from '../../physics/sunlit-hour.ts';
 import { HOURS, instantOfHour, type TypicalYear } from '../typical-year.ts';
-import { cosZenithAt } from './sun-clock.ts';
+import { cosZenithAt } from './radiation-timing.ts';
 
 export interface PartlyKnown {
   readonly global: Float64Array | null;
@@ -26,7 +26,7 @@ const LOWEST_COSINE = 0.052;
  *
  * @returns null when neither global nor both of the others are there
  */
-export function completeParts(
+export function completeComponents(
   known: PartlyKnown,
   year: Pick<TypicalYear, 'site' | 'monthYears' | 'sunMinute'>,
 ): Parts | null {

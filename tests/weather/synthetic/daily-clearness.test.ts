@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import {
   clearestDay,
-  clearnessDays,
+  dailyClearnessOfMonth,
   distributionShape,
   hourlyClearness,
-} from '../../../src/weather/synthetic/clearness-days.ts';
+} from '../../../src/weather/synthetic/daily-clearness.ts';
 
 /** Herzog's fit to the distribution's parameter, Duffie and Beckman, equations 2.9.6 and 2.9.7 (from memory, high). */
 function herzog(mean: number): number {
@@ -25,7 +25,7 @@ test.each([0.12, 0.3, 0.45, 0.6, 0.72])(
   'thirty days at mean clearness %f average to it and none is clearer than the clearest',
   (mean) => {
     const order = Float64Array.from({ length: 30 }, (_, i) => Math.sin(7 * i));
-    const days = clearnessDays(mean, order);
+    const days = dailyClearnessOfMonth(mean, order);
     expect(Math.abs(days.reduce((a, b) => a + b, 0) / 30 - mean)).toBeLessThan(0.012);
     expect(Math.max(...days)).toBeLessThanOrEqual(clearestDay(mean));
     expect(Math.min(...days)).toBeGreaterThanOrEqual(0.05);
@@ -33,7 +33,7 @@ test.each([0.12, 0.3, 0.45, 0.6, 0.72])(
 );
 
 test('the day with the highest order gets the clearest sky', () => {
-  const days = clearnessDays(0.5, Float64Array.from([0.3, -1, 2, 0]));
+  const days = dailyClearnessOfMonth(0.5, Float64Array.from([0.3, -1, 2, 0]));
   expect(Array.from(days).indexOf(Math.max(...days))).toBe(2);
   expect(Array.from(days).indexOf(Math.min(...days))).toBe(1);
 });
