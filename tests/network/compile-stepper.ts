@@ -1,6 +1,6 @@
 import { type LinearNetwork, requireNetwork } from '../../src/network/solver/linear-network.ts';
 import { createStepper } from '../../src/network/solver/stepper.ts';
-import type { Stepper } from '../../src/network/solver/stepper-form.ts';
+import type { Stepper } from '../../src/network/solver/stepper-interface.ts';
 
 /**
  * Compile a network into a stepper of its own size.

@@ -7,7 +7,7 @@ import type { Model } from '../../model/model.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { LatentHeat } from '../water/latent-heat.ts';
 import type { Books, HeatByCause } from '../year.ts';

@@ -4,7 +4,7 @@
 import type { AirFlow } from '../air/air-flow.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { MoistureBalance } from '../water/moisture-balance.ts';
 

@@ -10,7 +10,7 @@ import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { MoistureBalance } from '../water/moisture-balance.ts';
 import type { ElementHistory, OpeningYear, Year, ZoneYear } from '../year.ts';

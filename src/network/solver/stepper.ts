@@ -1,16 +1,16 @@
 // The stepper: a linear network in, one implicit (backward Euler) step at a time out. The only hot code of
-// the project. The inside of each chain is kept as modes (wall-modes.ts); a step adds up what the modes bring to the two
+// the project. The inside of each chain is kept as modes (chain-modes.ts); a step adds up what the modes bring to the two
 // ends, solves one small dense system for the hubs, and lets ends and modes move on. Nothing is allocated after loading.
 //
 // Method: backward Euler of the whole network, with the inside of each chain, and then its ends, eliminated: each end is a
 // linear function of the hubs the chain touches; substituting that gives the hub system. Unconditionally stable, first
 // order in time; error against exact solutions is measured in tests/published/annual-network.test.ts.
 
-import { createChainInsides } from './chain-insides.ts';
-import { createEndTies } from './end-ties.ts';
+import { createChainInsides } from './chain-interior.ts';
+import { createEndTies } from './end-coupling.ts';
 import { hubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
-import type { LoadableStepper } from './stepper-form.ts';
+import type { LoadableStepper } from './stepper-interface.ts';
 
 /** A stepper with room for so many nodes, chains and hubs; load() before use. */
 export function createStepper(capacity: { nodes: number; chains: number; hubs: number }): LoadableStepper {

@@ -8,7 +8,7 @@ import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 import {
   type OutsideSun,
   outsideSunOf,

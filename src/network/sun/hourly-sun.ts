@@ -5,7 +5,7 @@ import { planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Layout, PaneChain } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE } from './light-distribution.ts';
 import type { PaneLight } from './pane-light.ts';
 

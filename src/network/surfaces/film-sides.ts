@@ -4,7 +4,7 @@
 import type { Film, Model, OutdoorFace } from '../../model/model.ts';
 import { radiantConductances } from '../../physics/radiant-exchange.ts';
 import type { Layout } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 
 const DEG = Math.PI / 180;
 /** Height of a wall for its natural convection [m]. */

@@ -11,7 +11,7 @@ import { windAtHeight } from '../../physics/wind-profile.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, type PaneChain, radiantHub, sheetResistance } from '../layout/layout.ts';
-import type { Stepper } from '../solver/stepper-form.ts';
+import type { Stepper } from '../solver/stepper-interface.ts';
 import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './convection-table.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';

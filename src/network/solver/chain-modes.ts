@@ -3,14 +3,14 @@
 // others do, so that a step over a wall is a row of independent sums instead of two sweeps that wait node for node.
 //
 // Method: with C the storage over a step and K the conduction of the inside, ends held, a backward Euler step solves
-// M T' = C T + ends, M = C + K. Shapes S with SᵀMS = 1 and SᵀCS = diag(keeps) turn that into one line a mode. They are the
+// M T' = C T + ends, M = C + K. Shapes S with SᵀMS = 1 and SᵀCS = diag(decay) rotate that into one line a mode. They are the
 // eigenvectors of L⁻¹CL⁻ᵀ, M = LLᵀ: symmetric, with eigenvalues between 0 and 1 even where nodes hold no heat.
 // Source: Golub and Van Loan, Matrix Computations, 4th ed.: 8.5 (cyclic Jacobi), 8.7 (symmetric-definite pairs); numbers
-// of sections from memory. Error: round-off, tests/network/solver/wall-modes.test.ts.
+// of sections from memory. Error: round-off, tests/network/solver/chain-modes.test.ts.
 
-export interface WallModes {
-  /** share of each mode that a step keeps, 0…1; 0 where there is no capacity for it */
-  readonly keeps: Float64Array;
+export interface ChainModes {
+  /** decay factor: share of each mode that a step keeps, 0…1; 0 where there is no capacity for it */
+  readonly decay: Float64Array;
   /** node · nodes + mode: temperature of a node by the amount of a mode */
   readonly shapes: Float64Array;
 }
@@ -26,9 +26,9 @@ const DIAGONAL = 1e-30;
  * @param links from end a to the first, between neighbours, from the last to end b [W/K]; one more than nodes, above 0
  * @returns as many modes as inner nodes
  */
-export function wallModes(storage: ArrayLike<number>, links: ArrayLike<number>): WallModes {
+export function chainModes(storage: ArrayLike<number>, links: ArrayLike<number>): ChainModes {
   const nodes = storage.length;
-  const shapes = unitShapes(storage, links);
+  const shapes = initialShapes(storage, links);
   const matrix = new Float64Array(nodes * nodes);
   for (let i = 0; i < nodes; i++) {
     for (let j = 0; j <= i; j++) {
@@ -40,16 +40,16 @@ export function wallModes(storage: ArrayLike<number>, links: ArrayLike<number>):
   }
   for (let sweep = 0; sweep < MOST_SWEEPS && offDiagonal(matrix, nodes) > DIAGONAL; sweep++) {
     for (let p = 0; p < nodes - 1; p++) {
-      for (let q = p + 1; q < nodes; q++) turn(matrix, shapes, nodes, p, q);
+      for (let q = p + 1; q < nodes; q++) rotate(matrix, shapes, nodes, p, q);
     }
   }
-  const keeps = new Float64Array(nodes);
-  for (let k = 0; k < nodes; k++) keeps[k] = Math.max(0, matrix[k * nodes + k]!);
-  return { keeps, shapes };
+  const decay = new Float64Array(nodes);
+  for (let k = 0; k < nodes; k++) decay[k] = Math.max(0, matrix[k * nodes + k]!);
+  return { decay, shapes };
 }
 
 /** L⁻ᵀ: shapes to begin with, for which SᵀMS = 1. L has a diagonal and one row below it. */
-function unitShapes(storage: ArrayLike<number>, links: ArrayLike<number>): Float64Array {
+function initialShapes(storage: ArrayLike<number>, links: ArrayLike<number>): Float64Array {
   const nodes = storage.length;
   const shapes = new Float64Array(nodes * nodes);
   let below = 0;
@@ -69,8 +69,8 @@ function offDiagonal(matrix: Float64Array, nodes: number): number {
   return sum;
 }
 
-/** One rotation in the plane of modes p and q, after which nothing couples them; shapes turn with them. */
-function turn(matrix: Float64Array, shapes: Float64Array, nodes: number, p: number, q: number): void {
+/** One rotation in the plane of modes p and q, after which nothing couples them; shapes rotate with them. */
+function rotate(matrix: Float64Array, shapes: Float64Array, nodes: number, p: number, q: number): void {
   const coupling = matrix[p * nodes + q]!;
   if (coupling === 0) return;
   const half = (matrix[q * nodes + q]! - matrix[p * nodes + p]!) / (2 * coupling);

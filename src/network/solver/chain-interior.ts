@@ -1,9 +1,9 @@
-// What stands between the ends of every chain, as modes (wall-modes.ts): nodes and links of the chains in; what ties each
+// What stands between the ends of every chain, as modes (chain-modes.ts): nodes and links of the chains in; what ties each
 // end to its inside and to the other end, what the inside holds for them, and the temperatures in it, out. The stepper
 // moves the modes on; all the rest of their keeping is here. Chains are numbered as the stepper's, modes by the places
 // of the inner nodes.
 
-import { wallModes } from './wall-modes.ts';
+import { chainModes } from './chain-modes.ts';
 
 /** A mode loses at least this share in a step; slower ones cannot be told from 1 [–]. */
 const SLOWEST = 1e-13;
@@ -119,7 +119,7 @@ export function createChainInsides(
     const { amount, keeps, fromA, fromB } = byMode;
     const storage = nodeJ.subarray(start + 1, end).map((joule) => joule * perStep);
     const links = link.subarray(start, end);
-    const modes = wallModes(storage, links);
+    const modes = chainModes(storage, links);
     const shape = modes.shapes;
     shapes[c] = shape;
     let restA = 0;
@@ -129,12 +129,12 @@ export function createChainInsides(
       const i = start + 1 + k;
       const ownA = toA * shape[k]!;
       const ownB = toB * shape[(inner - 1) * inner + k]!;
-      keeps[i] = modes.keeps[k]!;
+      keeps[i] = modes.decay[k]!;
       fromA[i] = ownA;
       fromB[i] = ownB;
       // What a mode gives back once inside and ends are one degree warm. Ends and inside tied by the sum of that, not by
       // the link less what comes through, leave steady heat neither made nor lost by round-off.
-      const steady = (modes.keeps[k]! * (ownA + ownB)) / Math.max(SLOWEST, 1 - modes.keeps[k]!);
+      const steady = (modes.decay[k]! * (ownA + ownB)) / Math.max(SLOWEST, 1 - modes.decay[k]!);
       restA += ownA * steady;
       restB += ownB * steady;
       over += ownA * ownB;

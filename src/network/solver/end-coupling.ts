@@ -15,7 +15,7 @@ export interface EndArrays {
   readonly base: Float64Array;
 }
 
-/** What holds each end from inside, by chain [W/K]; chain-insides.ts. */
+/** What holds each end from inside, by chain [W/K]; chain-interior.ts. */
 export interface EndInsides {
   readonly storageA: Float64Array;
   readonly storageB: Float64Array;
