@@ -1,105 +1,67 @@
-// The two ends of every chain, tied to their boundaries, to the inside and through it to each other, and to the hubs they
-// touch: conductances in; end temperatures per watt, and what the ends put on the hub system, out. Anew each hour, when
-// films have changed. Method: stepper.ts.
+// The two ends of every chain, coupled to their boundaries, to the interior and through it to each other, and to the hubs
+// they touch: conductances in; end temperatures per watt, and what the ends put on the hub system, out. Anew each hour,
+// when films have changed. Method: stepper.ts.
 
-/** The stepper's own arrays, read here but for `base`. */
-export interface EndArrays {
-  /** first node of each chain */
-  readonly first: Int32Array;
-  /** by end: boundary conductance [W/K] */
-  readonly endBoundary: Float64Array;
-  /** by end and slot: conductance to its hub [W/K]; hub index, the place after the last hub for none */
-  readonly endHubG: Float64Array;
-  readonly hubAt: Int32Array;
-  /** hubs · hubs, symmetric: what chain ends put on the hubs [W/K]; written here */
-  readonly base: Float64Array;
-}
+import type { ChainColumns } from './chain-columns.ts';
+import type { NetworkColumns } from './network-columns.ts';
+import { endA, endB, entry, slotOf } from './network-index.ts';
 
-/** What holds each end from inside, by chain [W/K]; chain-interior.ts. */
-export interface EndInsides {
-  readonly storageA: Float64Array;
-  readonly storageB: Float64Array;
-  readonly insideA: Float64Array;
-  readonly insideB: Float64Array;
-  readonly across: Float64Array;
-}
-
-/** Ties with room for so many chains. */
-export function createEndTies(
-  capacity: { chains: number },
-  { first, endBoundary, endHubG, hubAt, base }: EndArrays,
-  insides: EndInsides,
-) {
-  let hubs = 0;
-  const perChain = () => new Float64Array(capacity.chains);
-  const byChain = {
-    /** end temperature per watt, tied to the hubs: at a, at b from a, at b [K/W] */
-    tiedA: perChain(),
-    cross: perChain(),
-    tiedB: perChain(),
-  };
-
-  /** After endBoundary, endHubG or the insides changed. */
-  function refresh(chainCount: number, hubCount: number): void {
-    const { storageA, storageB, insideA, insideB, across } = insides;
-    const { tiedA, cross, tiedB } = byChain;
-    const starts = first;
-    const g = endHubG;
-    const at = hubAt;
-    const boundary = endBoundary;
-    const sums = base;
-    hubs = hubCount;
-    for (let i = 0; i < hubCount * hubCount; i++) sums[i] = 0;
-    for (let c = 0; c < chainCount; c++) {
-      const a = 4 * c;
-      const b = a + 2;
+/** Couples the ends of so many chains to so many hubs, after endBoundary, endHubG or the interiors changed. */
+export function createEndCoupling(network: NetworkColumns, { byChain }: ChainColumns) {
+  function coupleEnds(chains: number, hubs: number): void {
+    const { first, endBoundary, endHubG: g, endHubOrNone: hubAt, hubMatrix } = network;
+    const { storageA, storageB, interiorA, interiorB, across } = byChain;
+    const { responseA, responseAcross, responseB } = byChain;
+    for (let i = 0; i < hubs * hubs; i++) hubMatrix[i] = 0;
+    for (let c = 0; c < chains; c++) {
+      const a = slotOf(endA(c), 0);
+      const b = slotOf(endB(c), 0);
       const over = across[c]!;
-      const tieA = storageA[c]! + boundary[2 * c]! + insideA[c]! + g[a]! + g[a + 1]!;
-      const tieB = storageB[c]! + boundary[2 * c + 1]! + insideB[c]! + g[b]! + g[b + 1]!;
+      const totalA = storageA[c]! + endBoundary[endA(c)]! + interiorA[c]! + g[a]! + g[a + 1]!;
+      const totalB = storageB[c]! + endBoundary[endB(c)]! + interiorB[c]! + g[b]! + g[b + 1]!;
       // A massless end held by nothing leaves nothing to divide by; the floors keep it finite.
-      if (starts[c]! + 1 === starts[c + 1]!) {
-        const both = 1 / Math.max(1e-12, tieA + tieB);
-        tiedA[c] = both;
-        cross[c] = both;
-        tiedB[c] = both;
+      if (first[c]! + 1 === first[c + 1]!) {
+        const both = 1 / Math.max(1e-12, totalA + totalB);
+        responseA[c] = both;
+        responseAcross[c] = both;
+        responseB[c] = both;
       } else {
-        const inverseDeterminant = 1 / Math.max(1e-24, tieA * tieB - over * over);
-        tiedA[c] = tieB * inverseDeterminant;
-        cross[c] = over * inverseDeterminant;
-        tiedB[c] = tieA * inverseDeterminant;
+        const inverseDeterminant = 1 / Math.max(1e-24, totalA * totalB - over * over);
+        responseA[c] = totalB * inverseDeterminant;
+        responseAcross[c] = over * inverseDeterminant;
+        responseB[c] = totalA * inverseDeterminant;
       }
-      addEnd(b, tiedB[c]!);
-      if (at[a]! === hubCount) continue;
-      addEnd(a, tiedA[c]!);
-      for (let s = a; s < b; s++) for (let t = b; t < b + 2; t++) couple(s, t, cross[c]!);
+      addEnd(hubs, b, responseB[c]!);
+      if (hubAt[a]! === hubs) continue;
+      addEnd(hubs, a, responseA[c]!);
+      for (let s = a; s < b; s++) {
+        for (let t = b; t < b + 2; t++) couple(hubs, s, t, responseAcross[c]!);
+      }
     }
   }
 
   /** An end's own couplings on the hub system: +g on the diagonal, −g·k·g among its hubs. */
-  function addEnd(slot: number, k: number): void {
-    const g = endHubG;
-    const at = hubAt;
-    const sums = base;
-    const hubCount = hubs;
+  function addEnd(hubs: number, slot: number, k: number): void {
+    const { endHubG: g, endHubOrNone: hubAt, hubMatrix } = network;
     const g0 = g[slot]!;
     const g1 = g[slot + 1]!;
-    const h0 = at[slot]!;
-    const h1 = at[slot + 1]!;
-    if (h0 < hubCount) sums[h0 * hubCount + h0]! += g0 - g0 * k * g0;
-    if (h1 < hubCount) sums[h1 * hubCount + h1]! += g1 - g1 * k * g1;
-    couple(slot, slot + 1, k);
+    const h0 = hubAt[slot]!;
+    const h1 = hubAt[slot + 1]!;
+    if (h0 < hubs) hubMatrix[entry(h0, h0, hubs)]! += g0 - g0 * k * g0;
+    if (h1 < hubs) hubMatrix[entry(h1, h1, hubs)]! += g1 - g1 * k * g1;
+    couple(hubs, slot, slot + 1, k);
   }
 
   /** −g·k·g between the hubs of two slots, both ways. */
-  function couple(slot: number, other: number, k: number): void {
+  function couple(hubs: number, slot: number, other: number, k: number): void {
+    const { endHubG: g, endHubOrNone: hubAt, hubMatrix } = network;
     const from = hubAt[slot]!;
     const to = hubAt[other]!;
-    const hubCount = hubs;
-    if (from === hubCount || to === hubCount) return;
-    const value = endHubG[slot]! * k * endHubG[other]!;
-    base[from * hubCount + to]! -= value;
-    base[to * hubCount + from]! -= value;
+    if (from === hubs || to === hubs) return;
+    const value = g[slot]! * k * g[other]!;
+    hubMatrix[entry(from, to, hubs)]! -= value;
+    hubMatrix[entry(to, from, hubs)]! -= value;
   }
 
-  return { refresh, byChain };
+  return coupleEnds;
 }

@@ -1,0 +1,53 @@
+// What the stepper keeps of every chain beside the network's own columns: the modes of its interior, by the rows of its
+// inner nodes, and what a step needs of its two ends. Nobody outside the solver reads these.
+
+import type { SolverCapacity } from './network-columns.ts';
+
+export type ChainColumns = ReturnType<typeof createChainColumns>;
+
+/** Columns with room for so many nodes and chains. */
+export function createChainColumns({ nodes, chains }: SolverCapacity) {
+  const perNode = () => new Float64Array(nodes);
+  const perChain = () => new Float64Array(chains);
+  return {
+    byMode: {
+      /** how much there is of it, the share a step keeps, what it takes of each end's temperature, of heat put inside */
+      amplitude: perNode(),
+      decay: perNode(),
+      fromA: perNode(),
+      fromB: perNode(),
+      heatInside: perNode(),
+    },
+    byChain: {
+      /** heat capacity of each end over the step [W/K] */
+      storageA: perChain(),
+      storageB: perChain(),
+      /** what couples each end to the interior less what comes back, and to the other end [W/K] */
+      interiorA: perChain(),
+      interiorB: perChain(),
+      across: perChain(),
+      /** what each end gets in the next step of what it and the interior hold, and of heat put inside [W] */
+      storedA: perChain(),
+      storedB: perChain(),
+      /** 1 where heat may be put inside; 1 while it is */
+      mayHeatInside: perChain(),
+      hasHeatInside: perChain(),
+      /** end temperature per watt, coupled to the hubs: at a, at b from a, at b [K/W] */
+      responseA: perChain(),
+      responseAcross: perChain(),
+      responseB: perChain(),
+      /** heat into each end from sources and boundary [W] */
+      sourceA: perChain(),
+      sourceB: perChain(),
+      /** end temperatures without the hubs [°C] */
+      freeA: perChain(),
+      freeB: perChain(),
+    },
+    /** of each chain: inner node · inner nodes + mode; made anew at each load */
+    shapes: [] as Float64Array[],
+    /** what storage and links of a chain make of its inner nodes' temperatures, on the way to its modes [W] */
+    modeLoad: perNode(),
+    /** steps a second */
+    perStep: 0,
+  };
+}
