@@ -31,8 +31,8 @@ describe('the checks in short', () => {
   it('counts by source and tells parts of one source as one', () => {
     expect(checks.total).toBe(4);
     expect(checks.sources).toEqual([
-      { source: 'Alpha', checks: 3, pass: 2, note: 0, fail: 1, marks: 'memory, document' },
-      { source: 'Beta', checks: 1, pass: 1, note: 0, fail: 0, marks: 'document' },
+      { source: 'Alpha', checks: 3, pass: 2, note: 0, fail: 1, marks: 'memory, document', use: 'a run' },
+      { source: 'Beta', checks: 1, pass: 1, note: 0, fail: 0, marks: 'document', use: 'a run' },
     ]);
   });
 
@@ -53,6 +53,29 @@ describe('the checks in short', () => {
     expect(few.listed.sources[0]!.lines).toHaveLength(8);
     const missed = checksOf([...Array.from({ length: 20 }, () => row('Gamma', 1.09)), row('Gamma', 3)]);
     expect(missed.listed.sources[0]!.lines[0]).toEqual(['c', 'q', '1 m', '3 m', 'FAIL', 21]);
+  });
+});
+
+describe('what does not count as an outside check', () => {
+  const checks = checksOf([
+    row('Alpha', 1),
+    row('Beta', 1, { use: 'reference only' }),
+    row('Gamma', 1, { mark: 'practice' }),
+    row('Ours', 1, { own: true }),
+  ]);
+
+  it('keeps our own comparisons in a table of their own', () => {
+    expect(checks.total).toBe(3);
+    expect(checks.sources.map(({ source }) => source)).toEqual(['Alpha', 'Beta', 'Gamma']);
+    expect(checks.listed.own).toHaveLength(1);
+    const markdown = checksMarkdown(checks, checks.listed, { says: '', figures: [], houses: [] });
+    expect(markdown).toContain('| Ours | c | q | 1 m | 1 m | pass |');
+  });
+
+  it('says what no run uses and what has no source', () => {
+    expect(checksInShort(checks)).toContain('2 outside sources');
+    expect(checksInShort(checks)).toContain('1 check a formula that no run uses yet. 1 more are held');
+    expect(checks.sources.map(({ use }) => use)).toEqual(['a run', 'reference only', 'a run']);
   });
 });
 

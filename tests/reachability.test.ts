@@ -1,6 +1,6 @@
 // Guards that what src/ and workers/ hold is what runs: every export is reached from the page, its workers, the command
 // line, the scripts of package.json or the door to the engine, and is read by another module or by a test.
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import {
@@ -80,6 +80,21 @@ test('every export is read by another module or a test, or is a type in the sign
         .map((name) => `${relative(ROOT, module.path)} ${name}`),
     );
   expect(alone).toEqual([]);
+});
+
+test('an outside check is marked “reference only” where it calls what no run reaches, and nowhere else', () => {
+  const waiting = new Set(Object.keys(WAITING));
+  const files = readdirSync(join(ROOT, 'tests/published')).filter((name) => name.endsWith('.test.ts'));
+  expect(files.length).toBeGreaterThan(30);
+  const wrong = files.filter((name) => {
+    const path = join(ROOT, 'tests/published', name);
+    const text = readFileSync(path, 'utf8');
+    const callsIdle = [...moduleOf(path, text).imported.values()].some((binding) =>
+      waiting.has(`${relative(ROOT, binding.from)} ${binding.name}`),
+    );
+    return callsIdle !== text.includes("use: 'reference only'");
+  });
+  expect(wrong).toEqual([]);
 });
 
 test('a function, a type and a constant that nothing reaches are found, also behind one another', () => {

@@ -37,6 +37,8 @@ export interface SourceCount {
   readonly fail: number;
   /** where the numbers come from, most common first */
   readonly marks: string;
+  /** whether a run reaches the code that was checked */
+  readonly use: 'a run' | 'reference only';
 }
 
 export interface ChecksBySource {
@@ -58,6 +60,8 @@ export interface ListedChecks {
   /** notes and failures, one by one */
   readonly odd: readonly { readonly source: string; readonly line: CheckLine }[];
   readonly sources: readonly { readonly source: string; readonly lines: readonly CheckLine[] }[];
+  /** our own code held against itself, run another way: no outside check, and not counted as one */
+  readonly own: readonly { readonly source: string; readonly line: CheckLine }[];
 }
 
 /** Our own figures with one thing changed at a time, so that a reader sees what they lean on. */
@@ -71,15 +75,25 @@ export interface ErrorTable {
 }
 
 /** Outside checks by source, as counted when last written. */
-export const CHECKS: ChecksBySource = checks;
+export const CHECKS = checks as ChecksBySource;
 
-/** The count of the checks in a sentence or two. */
-export function checksInShort({ total, sources }: ChecksBySource): string {
-  const sum = (of: 'pass' | 'note' | 'fail') => sources.reduce((all, row) => all + row[of], 0);
-  const [notes, failures] = [sum('note'), sum('fail')];
+/** Stands above the comparisons of our own. */
+export const OWN_SAYS =
+  'Two ways of ours to one figure, as a house in a real year and in a year made from that year’s monthly normals. They say how far the two lead apart; no outside source stands behind them, and they are not counted above.';
+
+/** The count of the checks in a few sentences; common practice has no source and is counted apart. */
+export function checksInShort({ sources }: Pick<ChecksBySource, 'sources'>): string {
+  const outside = sources.filter(({ marks }) => marks !== 'practice');
+  const practice = sources.filter(({ marks }) => marks === 'practice');
+  const unused = outside.filter(({ use }) => use === 'reference only');
+  const sum = (of: 'checks' | 'pass' | 'note' | 'fail', among: readonly SourceCount[] = outside) =>
+    among.reduce((all, row) => all + row[of], 0);
+  const failures = sum('fail', sources);
   return (
-    `${total} numbers were held against ${sources.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
-    `${notes} lie a little outside a published range that we know from memory alone, and ${failures === 0 ? 'none fails' : `${failures} fail`}.`
+    `${sum('checks')} numbers were held against ${outside.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
+    `${sum('note')} lie a little outside a published range that we know from memory alone, and ${failures === 0 ? 'none fails' : `${failures} fail`}. ` +
+    `Of them, ${sum('checks', unused)} check a formula that no run uses yet. ` +
+    `${sum('checks', practice)} more are held against common practice, which has no source.`
   );
 }
 

@@ -18,14 +18,15 @@ function familyOf(source: string): string {
   return source.split(',')[0]!;
 }
 
-/** The checks by source, in alphabetical order. */
-export function checksOf(rows: readonly Row[]): Checks {
+/** The checks by source, in alphabetical order; comparisons of our own apart. */
+export function checksOf(all: readonly Row[]): Checks {
+  const rows = all.filter((row) => !row.own);
   const families = new Map<string, Row[]>();
   for (const row of rows)
     families.set(familyOf(row.source), [...(families.get(familyOf(row.source)) ?? []), row]);
   const sources = [...families]
     .sort(([one], [other]) => one.localeCompare(other))
-    .map(([source, group]) => {
+    .map(([source, group]): SourceCount => {
       const count = (verdict: string) => group.filter((row) => judge(row).verdict === verdict).length;
       return {
         source,
@@ -34,6 +35,7 @@ export function checksOf(rows: readonly Row[]): Checks {
         note: count('note'),
         fail: count('FAIL'),
         marks: marksOf(group).join(', '),
+        use: group.every((row) => row.use === 'reference only') ? 'reference only' : 'a run',
       };
     });
   return {
@@ -44,6 +46,9 @@ export function checksOf(rows: readonly Row[]): Checks {
         .filter((row) => judge(row).verdict !== 'pass')
         .map((row) => ({ source: familyOf(row.source), line: lineOf(row, 1) })),
       sources: sources.map(({ source }) => ({ source, lines: linesOf(families.get(source)!) })),
+      own: all
+        .filter((row) => row.own)
+        .map((row) => ({ source: familyOf(row.source), line: lineOf(row, 1) })),
     },
   };
 }

@@ -1,6 +1,5 @@
 // Source: FAO Irrigation and Drainage Paper 56 (1998), printed steps of examples 17 and 18 that the run takes too: slope of
-// the saturation curve, radiation above the air. Example 18 was seen quoted; the inputs of 17 are from memory and
-// confirmed by its printed results.
+// the saturation curve, radiation above the air. From memory, high confidence.
 import { expect, test } from 'vitest';
 import { saturationSlope } from '../../src/physics/moist-air.ts';
 import { dailyExtraterrestrial } from '../../src/weather/assembly/radiation-timing.ts';

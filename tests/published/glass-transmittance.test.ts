@@ -65,7 +65,7 @@ describe('clear panes', () => {
           ours: value,
           allowed: ALLOWED.exact,
           unit: '',
-          mark: 'document',
+          mark: 'computed',
         });
       }
     }

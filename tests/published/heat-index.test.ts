@@ -1,5 +1,4 @@
-// Source: US National Weather Service heat index: the regression and its chart, read in stored copies; the four rows in °C
-// are computed from the regression.
+// Source: US National Weather Service heat index: its chart, and four rows in °C computed from its regression.
 import { test } from 'vitest';
 import { heatIndex } from '../../src/physics/heat-index.ts';
 import { check } from './ledger.ts';

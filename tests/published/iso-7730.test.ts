@@ -44,7 +44,12 @@ test('vote and percentage of the twelve validation rows', () => {
       activityMet,
       clothingClo,
     });
-    const row = { source: 'ISO 7730:2005', case: `table D.1 row ${number}`, mark: 'memory' } as const;
+    const row = {
+      source: 'ISO 7730:2005',
+      case: `table D.1 row ${number}`,
+      mark: 'memory',
+      use: 'reference only',
+    } as const;
     check({
       ...row,
       quantity: 'predicted mean vote',

@@ -6,10 +6,15 @@
 //           reference: 0.13, ours: 1 / film, allowed: 0.002, unit: 'm²K/W', mark: 'memory' });
 //
 // kind 'rel' makes `allowed` a fraction of the reference; kind 'range' takes referenceMin and referenceMax (and
-// noteAllowed for ranges recalled from memory). A source with hundreds of rows simply calls check() for each.
+// noteAllowed for ranges recalled from memory). `use: 'reference only'` where no run reaches the code behind `ours`. A source with hundreds of rows simply calls check() for each.
 import { appendFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import { judge, type Row } from './verdict.ts';
+
+/** Assert a number of ours against another of ours; it is told in a table of its own and is no outside check. */
+export function compareOwn(row: Row): void {
+  check({ ...row, own: true });
+}
 
 /** Assert one outside number and enter it in the ledger. */
 export function check(row: Row): void {

@@ -29,11 +29,16 @@ async function main(): Promise<number> {
       { cwd: ROOT, encoding: 'utf8', env: { ...process.env, DAYSTONE_LEDGER: ledger, NO_COLOR: '1' } },
     );
     const rows = existsSync(ledger) ? rowsOf(readFileSync(ledger, 'utf8')) : [];
-    for (const line of tableOf(rows)) console.log(line);
-    const count = (verdict: string) => rows.filter((row) => judge(row).verdict === verdict).length;
-    console.log(
-      `\n${rows.length} checks: ${count('pass')} pass, ${count('note')} note, ${count('FAIL')} fail`,
-    );
+    const outside = rows.filter((row) => !row.own);
+    const own = rows.filter((row) => row.own);
+    const count = (verdict: string, among: readonly Row[] = rows) =>
+      among.filter((row) => judge(row).verdict === verdict).length;
+    const counts = (among: readonly Row[]) =>
+      `${count('pass', among)} pass, ${count('note', among)} note, ${count('FAIL', among)} fail`;
+    for (const line of tableOf(own)) console.log(line);
+    console.log(`\n${own.length} comparisons of our own, no outside checks: ${counts(own)}\n`);
+    for (const line of tableOf(outside)) console.log(line);
+    console.log(`\n${outside.length} checks: ${counts(outside)}`);
     // A test file that does not load leaves no rows: what is missing must not be written down as all there is.
     const isWhole = run.status === 0 || count('FAIL') > 0;
     if (process.argv.includes('--write') && isWhole) await writePages(rows);

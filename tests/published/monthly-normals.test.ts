@@ -6,7 +6,7 @@ import { type ClimateSummary, summariseClimate } from '../../src/weather/prepare
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { madeFrom, NORMALS_SITES } from '../weather/synthetic/made-from-real.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
-import { check } from './ledger.ts';
+import { compareOwn } from './ledger.ts';
 
 /** Stated errors of the made year, with their reason. */
 const STATED = {
@@ -46,7 +46,7 @@ describe.each(NORMALS_SITES)('%s', (id) => {
       unit: string,
       kind: 'abs' | 'rel',
     ) =>
-      check({
+      compareOwn({
         source: 'Year from monthly normals, real against made',
         case: id,
         quantity,

@@ -30,7 +30,7 @@ test('the sun stands within 0.02° of the solar position algorithm, by day and n
       ours: (2 * Math.asin(chord / 2) * 180) / Math.PI,
       allowed: ALLOWED_DEG,
       unit: '°',
-      mark: 'document',
+      mark: 'computed',
     });
   }
 });

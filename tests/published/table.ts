@@ -5,7 +5,7 @@ import { judge, type Row } from './verdict.ts';
 /** More rows than this of one source and quantity become one line. */
 const FOLD_ABOVE = 12;
 
-const HEADINGS = ['source', 'case', 'quantity', 'reference', 'ours', 'allowed', 'mark', 'verdict'];
+const HEADINGS = ['source', 'case', 'quantity', 'reference', 'ours', 'allowed', 'mark', 'used by', 'verdict'];
 
 /** Aligned lines, headings first. */
 export function tableOf(rows: readonly Row[]): readonly string[] {
@@ -59,6 +59,7 @@ function cells(row: Row, caseName: string): readonly string[] {
     `${short(row.ours)} ${row.unit}`.trim(),
     allowed.trim(),
     row.mark,
+    row.own ? 'our own comparison' : (row.use ?? 'a run'),
     verdict,
   ];
 }

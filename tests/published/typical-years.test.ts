@@ -85,11 +85,8 @@ const RECOMPUTED = [
 /** They do not state their minute: the table takes the full hour, we the minute found. */
 const UNSTATED = ['tmy_40.417_-3.704_2005_2014.csv', 'PVGIS_TMY_Data_54.60452_-5.9286.csv'];
 
-/**
- * Where a file's humidity column lies below its own dew point, mean of all hours [points], counted from the two columns:
- * 3 to 4 points in hours near freezing. The dew point is used.
- */
-const HUMIDITY_APART: Readonly<Record<string, number>> = { '703165TY.csv': 1 };
+/** Its humidity column lies 1 point below its own dew points in the mean; the dew point is used, so the column is not met. */
+const HUMIDITY_APART = '703165TY.csv';
 
 /** Files in UTC, whose months in the table are those of UTC. */
 const IN_UTC = /tmy_-?\d|pvgis_tmy|PVGIS_TMY/;
@@ -142,7 +139,7 @@ describe.each(CASES)('%s', (file) => {
       ours,
       allowed,
       unit,
-      mark: 'document',
+      mark: 'computed',
     });
 
   test('means, extremes, degree-days and sums are those of the file', () => {
@@ -161,8 +158,9 @@ describe.each(CASES)('%s', (file) => {
       compare('beam radiation', 'dni', whole.beamNormalKWh, ALLOWED.radiation, 'kWh/m²');
       compare('highest beam', 'max_dni', Math.max(...year.beamNormal), ALLOWED.peak, 'W/m²');
     }
-    const apart = HUMIDITY_APART[file] ?? 0;
-    compare('relative humidity', 'rh', 100 * whole.meanRelativeHumidity - apart, ALLOWED.humidity, '%');
+    if (file !== HUMIDITY_APART) {
+      compare('relative humidity', 'rh', 100 * whole.meanRelativeHumidity, ALLOWED.humidity, '%');
+    }
     compare('wind', 'wind', whole.meanWind, ALLOWED.wind, 'm/s');
     compare('pressure', 'pressure', meanPressurePa / 100, ALLOWED.pressure, 'hPa');
     const [first, last] = row.text('years').split('-').map(Number);
@@ -175,7 +173,8 @@ describe.each(CASES)('%s', (file) => {
       return;
     }
     if (!UNSTATED.includes(file)) {
-      compare('misfit of the parts', 'closure_rms', misfit(year), ALLOWED.closureRms, 'W/m²');
+      // Worked in this test by the table's own rule: what was read is consistent, and no figure of ours is checked.
+      expect(Math.abs(misfit(year) - row.number('closure_rms'))).toBeLessThan(ALLOWED.closureRms);
     }
     compare('closure', 'best_minute', closureMinute(year)!.minute, ALLOWED.closureMinute, 'min');
     compare('clear days', 'centroid_minute', clearDayMinute(year)!, ALLOWED.clearDayMinute, 'min');

@@ -3,11 +3,11 @@
 
 /** Where the reference number comes from. */
 export type Mark =
-  /** read in the named document, or computed by a reference table that cites its method */
+  /** printed in the named document */
   | 'document'
   /** recalled from the named standard or handbook, which was not open */
   | 'memory'
-  /** computed independently from the published formula */
+  /** computed independently from the published formula, by hand or with a library */
   | 'computed'
   /** common practice, no source */
   | 'practice';
@@ -22,6 +22,10 @@ interface RowBase {
   readonly ours: number;
   readonly unit: string;
   readonly mark: Mark;
+  /** `ours` is worked by code that no run reaches */
+  readonly use?: 'reference only';
+  /** the reference is our own code too, run another way: told beside the outside checks and not counted among them */
+  readonly own?: true;
 }
 
 /** A single reference number; allowed is absolute in `unit` ('abs', the default) or a fraction of it ('rel'). */

@@ -13,6 +13,7 @@ import {
   LEFT_OUT,
   type ListedChecks,
   NOT_MODELLED,
+  OWN_SAYS,
   TRUST,
 } from '../../report/trust.ts';
 import errors from '../../report/what-errors-do.json' with { type: 'json' };
@@ -87,16 +88,17 @@ export function TrustView() {
       <h3>Source by source</h3>
       <p>
         Where a source has many rows of one quantity, the row that comes nearest to what was allowed stands
-        for all of them. A number is from a document that was open, computed anew from the published formula,
-        recalled from memory (published, and not looked up again), or common practice without a source.
+        for all of them. A number is from a document that was open, computed anew from the published formula
+        (by hand or with a library), recalled from memory (published, and not looked up again), or common
+        practice without a source. Where it says “reference only”, no run uses the formula that was checked.
       </p>
-      {CHECKS.sources.map(({ source, checks, pass, note, fail, marks }) => (
+      {CHECKS.sources.map(({ source, checks, pass, note, fail, marks, use }) => (
         <details key={source} class="trust-source">
           <summary>
             <span>{source}</span>{' '}
             <small>
               {checks} checked, {pass} pass{note > 0 && `, ${note} noted`}
-              {fail > 0 && `, ${fail} FAIL`}; numbers: {marks}
+              {fail > 0 && `, ${fail} FAIL`}; numbers: {marks}; {use === 'a run' ? 'used by a run' : use}
             </small>
           </summary>
           <CheckTable
@@ -107,6 +109,12 @@ export function TrustView() {
           />
         </details>
       ))}
+      <h3>Our own code against itself</h3>
+      <p>{OWN_SAYS}</p>
+      <details class="trust-own">
+        <summary>{LISTED.own.length} comparisons</summary>
+        <CheckTable label="Our own code against itself" rows={LISTED.own} />
+      </details>
     </main>
   );
 }

@@ -133,19 +133,10 @@ test('the sun on each side is that of the three-part sky on this weather file', 
   }
 });
 
-test('half an air change of the file’s own air comes to 18.440 W/K on the mean of the year', async () => {
+test('half an air change of the file’s own air comes to the conductance of the cases on the mean of the year', async () => {
   const { airDensity } = prepareClimate(await fileYear(WEATHER_FILE));
   const mean = airDensity.reduce((sum, value) => sum + value, 0) / HOURS;
-  check({
-    source: 'ANSI/ASHRAE 140',
-    case: 'infiltration, 129.6 m³',
-    quantity: 'conductance',
-    kind: 'rel',
-    reference: INFILTRATION_W_PER_K,
-    ours: ((INFILTRATION_ACH * 129.6) / 3600) * mean * SPECIFIC_HEAT_AIR,
-    // weather moves the mean pressure and temperature from the standard atmosphere's by this much
-    allowed: 0.005,
-    unit: 'W/K',
-    mark: 'memory',
-  });
+  const conductance = ((INFILTRATION_ACH * 129.6) / 3600) * mean * SPECIFIC_HEAT_AIR;
+  // Weather moves the mean pressure and temperature from the standard atmosphere's by half a per cent.
+  expect(Math.abs(conductance / INFILTRATION_W_PER_K - 1)).toBeLessThan(0.005);
 });
