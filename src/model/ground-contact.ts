@@ -1,39 +1,45 @@
-// What lies under floors and behind bermed walls: half a metre of soil, a resistance beyond it, and the yearly wave at
+// What lies under floors and behind bermed walls: soil that stores a year, a resistance beyond it, and the yearly wave at
 // its far side. Plan, layers and the year's outdoor wave in; layers and a ground face out.
-// Method: ISO 13370 gives the whole steady U-value and how much of the outdoor wave reaches the room; as in
-// ISO 52016-1, soil and a massless rest stand in series with the construction so that the whole equals 1/U.
-// Bermed walls: ISO 13370 basement wall, and undisturbed soil at half their height (Kusuda and Achenbach).
+// Method: ISO 13370 gives the whole steady U-value, walls by its basement wall. Soil stands in series with the
+// construction as a widening column (ground-column.ts), so that the whole equals 1/U and a swing indoors is answered as
+// by the ground itself. The wave at the column's far side is the one that, come through column and construction, brings
+// the heat that the outdoor wave brings through the ground (ground-outdoor-wave.ts): a virtual temperature, which may swing
+// more than the year's and come before it.
 
 import { materialById } from '../design/materials.ts';
+import { type Complex, divide, modulus, scale } from '../physics/complex.ts';
+import {
+  type SoilColumn,
+  soilColumn,
+  wideningBehindWall,
+  wideningUnderFloor,
+} from '../physics/ground-column.ts';
 import {
   basementWallUValue,
   characteristicDimension,
   edgeInsulationPsi,
   type FloorPlan,
   GROUNDS,
-  periodicCoupling,
-  periodicDepth,
+  type Ground,
   slabUValue,
 } from '../physics/ground-floor.ts';
-import { annualWave } from '../physics/ground-temperature.ts';
+import { outdoorWaveThroughSlab, outdoorWaveThroughWall, YEAR_S } from '../physics/ground-outdoor-wave.ts';
+import { wallTransfer } from '../physics/wall-response.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import { layerOf, resistanceOf } from './layers.ts';
 import type { GroundFace, Layer } from './model.ts';
 
-/** Soil modelled with its mass under a floor or behind a wall [m]: ISO 52016-1. */
-const SOIL_M = 0.5;
 const SOIL = 'soil';
 const GROUND = GROUNDS.clay;
 /** How far edge insulation reaches down [m]; common practice, no source. */
 const EDGE_DEPTH_M = 0.6;
 const EDGE_MATERIAL = 'xps';
+/** ISO 13370 inside films [m²K/W]. */
 const FLOOR_RSI = 0.17;
 const WALL_RSI = 0.13;
-const DAYS_A_MONTH = 365 / 12;
+const DAYS = 365;
 /** More than this changes nothing that can be told, and the standard's formulas are not meant for it [m²K/W]. */
 const MOST_RESISTANCE = 40;
-/** Clay, in the middle of 0.04–0.05 [m²/day]; from memory, medium confidence. */
-const DIFFUSIVITY = 0.045;
 
 export interface GroundContact {
   /** with its inside film, as ISO 13370 gives it [W/(m²K)] */
@@ -49,30 +55,40 @@ export interface GroundContact {
  * @param plan area, exposed perimeter, wall thickness; its floorResistance is taken from `layers`
  * @param layers of the floor, from the ground up
  * @param edgeResistance of insulation at the edge [m²K/W]; 0 for none
- * @param ground outdoor wave of the year
+ * @param climate outdoor wave of the year
+ * @param ground kind of soil
  * @returns U-value, soil and ground face
  */
 export function slabOnGround(
   plan: Omit<FloorPlan, 'floorResistance'>,
   layers: readonly Layer[],
   edgeResistance: number,
-  ground: DeepGround,
+  climate: DeepGround,
+  ground: Ground = GROUND,
 ): GroundContact {
   const floor = capped({ ...plan, floorResistance: resistanceOf(layers) });
   const thicknessM = edgeResistance * materialById(EDGE_MATERIAL).conductivity;
   const strip = { lies: 'upright', reachM: EDGE_DEPTH_M, resistance: edgeResistance, thicknessM } as const;
-  const added = Math.max(0, edgeResistance - thicknessM / GROUND.conductivity);
-  const edge = (2 * edgeInsulationPsi(floor, GROUND, strip)) / characteristicDimension(floor);
+  const added = Math.max(0, edgeResistance - thicknessM / ground.conductivity);
+  const dimensionM = characteristicDimension(floor);
+  const edge = (2 * edgeInsulationPsi(floor, ground, strip)) / dimensionM;
   // Insulation at the edge does no more than as much under the whole floor would; on a tiny plan the formula says so.
   const everywhere = capped({ ...floor, floorResistance: floor.floorResistance + added });
-  const uValue = Math.max(slabUValue(floor, GROUND) + edge, slabUValue(everywhere, GROUND));
-  const coupling = edgedCoupling(floor, everywhere);
-  // No floor follows the year more closely than the air outside it does.
-  const share = Math.min(1, coupling.outsideWPerK / (floor.areaM2 * uValue));
-  return beyond(uValue, FLOOR_RSI, layers, {
-    meanC: ground.meanC,
-    amplitudeK: ground.amplitudeK * share,
-    coldestDay: ground.coldestDay + coupling.outsideLagMonths * DAYS_A_MONTH,
+  const uValue = Math.max(slabUValue(floor, ground) + edge, slabUValue(everywhere, ground));
+  const wave = (wallThicknessM: number, resistance: number) =>
+    outdoorWaveThroughSlab({ dimensionM, wallThicknessM }, layers.toReversed(), FLOOR_RSI, ground, {
+      depthM: EDGE_DEPTH_M,
+      resistance,
+    });
+  const outdoor = wave(plan.wallThicknessM, added);
+  return beyond({
+    uValue,
+    rsi: FLOOR_RSI,
+    layers,
+    outdoor,
+    widening: wideningUnderFloor(dimensionM, modulus(outdoor) / modulus(wave(0, 0))),
+    ground,
+    climate,
   });
 }
 
@@ -82,54 +98,71 @@ export function slabOnGround(
  * @param floor plan of the floor at its foot
  * @param layers of the wall, from the earth inwards
  * @param heightM of earth against it [m]; at least 0.01
- * @param ground outdoor wave of the year
+ * @param climate outdoor wave of the year
+ * @param ground kind of soil
  * @returns U-value (mean over the height), soil and ground face
  */
 export function wallInGround(
   floor: FloorPlan,
   layers: readonly Layer[],
   heightM: number,
-  ground: DeepGround,
+  climate: DeepGround,
+  ground: Ground = GROUND,
 ): GroundContact {
   const wall = { depthM: heightM, wallResistance: Math.min(MOST_RESISTANCE, resistanceOf(layers)) };
-  const foot = capped(floor);
-  const { damping, lagDays } = annualWave(DIFFUSIVITY, heightM / 2);
-  return beyond(basementWallUValue(foot, GROUND, wall), WALL_RSI, layers, {
-    meanC: ground.meanC,
-    amplitudeK: ground.amplitudeK * damping,
-    coldestDay: ground.coldestDay + lagDays,
+  const uValue = basementWallUValue(capped(floor), ground, wall);
+  const whole = outdoorWaveThroughWall(heightM, layers.toReversed(), WALL_RSI, ground);
+  return beyond({
+    uValue,
+    rsi: WALL_RSI,
+    layers,
+    outdoor: whole,
+    widening: wideningBehindWall(heightM),
+    ground,
+    climate,
   });
-}
-
-/**
- * Yearly coupling with upright edge insulation: down to 2D the floor answers as one thickened by R'λ, beyond as it is.
- * Source: ISO 13370:2017 annex, periodic coefficients with vertical edge insulation; from memory, medium confidence.
- */
-function edgedCoupling(floor: FloorPlan, everywhere: FloorPlan) {
-  const bare = periodicCoupling(floor, GROUND, null);
-  const edged = periodicCoupling(everywhere, GROUND, null);
-  const reach = Math.exp((-2 * EDGE_DEPTH_M) / periodicDepth(GROUND));
-  return {
-    outsideWPerK: (1 - reach) * edged.outsideWPerK + reach * bare.outsideWPerK,
-    outsideLagMonths: bare.outsideLagMonths,
-  };
 }
 
 function capped(floor: FloorPlan): FloorPlan {
   return { ...floor, floorResistance: Math.min(MOST_RESISTANCE, floor.floorResistance) };
 }
 
-/** Soil and rest such that film, construction, soil and rest add up to 1/U; thin soil where there is little left. */
-function beyond(
-  uValue: number,
-  rsi: number,
-  layers: readonly Layer[],
-  wave: GroundFace['wave'],
-): GroundContact {
-  const left = 1 / uValue - rsi - resistanceOf(layers);
-  const soilM = Math.min(SOIL_M, Math.max(0, left) * materialById(SOIL).conductivity);
-  const soil = soilM > 0.01 ? [layerOf(SOIL, soilM)] : [];
-  const resistance = Math.max(0, left - resistanceOf(soil));
-  const coldestDay = ((wave.coldestDay % 365) + 365) % 365;
-  return { uValue, soil, face: { kind: 'ground', wave: { ...wave, coldestDay }, resistance } };
+interface Contact {
+  readonly uValue: number;
+  readonly rsi: number;
+  readonly layers: readonly Layer[];
+  /** heat the outdoor wave brings [W/(m²K)] */
+  readonly outdoor: Complex;
+  readonly widening: number;
+  readonly ground: Ground;
+  readonly climate: DeepGround;
+}
+
+/** Soil and rest such that film, construction, soil and rest add up to 1/U, and the wave at their far side. */
+function beyond({ uValue, rsi, layers, outdoor, widening, ground, climate }: Contact): GroundContact {
+  const cover = rsi + resistanceOf(layers);
+  const column = soilColumn(1 / uValue - cover, cover, widening, ground);
+  const soil = soilLayers(column, ground);
+  const inwards = [...layers.toReversed(), ...soil.toReversed()];
+  const through = wallTransfer(inwards, rsi, column.rest, YEAR_S).y12;
+  // No floor follows the year more closely than the air outside it does.
+  const most = Math.min(1, uValue / modulus(outdoor));
+  const ratio = divide(scale(outdoor, most), through);
+  const lagDays = (-Math.atan2(ratio.im, ratio.re) * DAYS) / (2 * Math.PI);
+  const wave = {
+    meanC: climate.meanC,
+    amplitudeK: climate.amplitudeK * modulus(ratio),
+    coldestDay: (((climate.coldestDay + lagDays) % DAYS) + DAYS) % DAYS,
+  };
+  return { uValue, soil, face: { kind: 'ground', wave, resistance: column.rest } };
+}
+
+/** Slices as layers of soil from the ground inwards, each conducting and storing by its share of the face's area. */
+function soilLayers({ slices }: SoilColumn, { conductivity, heatCapacity }: Ground): Layer[] {
+  const { specificHeat } = materialById(SOIL);
+  return slices.toReversed().map(({ thicknessM, conducting, storing }) => ({
+    ...layerOf(SOIL, thicknessM),
+    conductivity: conductivity * conducting,
+    density: (heatCapacity / specificHeat) * storing,
+  }));
 }

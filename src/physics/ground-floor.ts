@@ -1,8 +1,7 @@
 // Heat lost through floors and walls against the ground: floor plan, ground and insulation in; steady U-values and the
-// yearly periodic coefficients out. A slab loses around its edge first, so area and exposed perimeter both count.
-// Source: ISO 13370:2017 (from memory: U-values high confidence, checked by a published table; periodic coefficients of
-// its annex high confidence, not checked against any document). Ground: clay or silt 1.5 W/mK and 3.0 MJ/m³K; sand or
-// gravel 2.0 and 2.0; rock 3.5 and 2.0.
+// depth of the yearly wave out. A slab loses around its edge first, so area and exposed perimeter both count.
+// Source: ISO 13370:2017 (from memory, high confidence; U-values checked by a published table). Ground: clay or silt
+// 1.5 W/mK and 3.0 MJ/m³K; sand or gravel 2.0 and 2.0; rock 3.5 and 2.0.
 import { requireRange } from './require-range.ts';
 
 /** ISO 13370 films [m²K/W]: floor, wall below ground, outside. */
@@ -43,18 +42,6 @@ export interface BelowGround {
   readonly depthM: number;
   /** resistance R_w of the wall, without films [m²K/W] */
   readonly wallResistance: number;
-}
-
-/** Yearly swings: what the floor loses beyond the steady loss. */
-export interface PeriodicCoupling {
-  /** H_pi, per kelvin of the indoor swing [W/K] */
-  readonly insideWPerK: number;
-  /** heat flow ahead of the indoor swing [months] */
-  readonly insideLeadMonths: number;
-  /** H_pe, per kelvin of the outdoor swing [W/K] */
-  readonly outsideWPerK: number;
-  /** heat flow behind the outdoor swing [months] */
-  readonly outsideLagMonths: number;
 }
 
 /**
@@ -151,45 +138,6 @@ export function edgeInsulationPsi(
 export function periodicDepth(ground: Ground): number {
   requireRange('heatCapacity', ground.heatCapacity, 1e5, 1e7, 'J/m³K');
   return Math.sqrt((YEAR_S * ground.conductivity) / (Math.PI * ground.heatCapacity));
-}
-
-/**
- * Yearly periodic coupling of a slab, evenly insulated or not at all, or of a heated basement.
- *
- *   H_pi = A λ/d_f · √(2/((1 + δ/d_f)² + 1)), lead 1.5 − (12/2π) arctan(d_f/(d_f + δ))
- *   H_pe = 0.37 P λ ln(δ/d_f + 1), lag 1.5 − 0.42 ln(δ/d_f + 1)
- *   below ground: H_pi gains z P λ/d_w · √(2/((1 + δ/d_w)² + 1)); the logarithm in H_pe becomes
- *   e^(−z/δ) ln(δ/d_f + 1) + 2 (1 − e^(−z/δ)) ln(δ/d_w + 1)
- *
- * @param below depth and wall of a heated basement; null for a slab
- * @returns see PeriodicCoupling
- * Source: ISO 13370:2017 annex on periodic coefficients, from memory, high confidence, no check value found.
- */
-export function periodicCoupling(
-  floor: FloorPlan,
-  ground: Ground,
-  below: BelowGround | null,
-): PeriodicCoupling {
-  const delta = periodicDepth(ground);
-  const depth = equivalentThickness(floor, ground);
-  const { conductivity } = ground;
-  const inside = (thickness: number) =>
-    (conductivity / thickness) * Math.sqrt(2 / ((1 + delta / thickness) ** 2 + 1));
-  const edge = Math.log(delta / depth + 1);
-  let insideWPerK = floor.areaM2 * inside(depth);
-  let reach = edge;
-  if (below !== null) {
-    const wallDepth = wallThicknessInGround(ground, below);
-    const sunk = Math.exp(-below.depthM / delta);
-    insideWPerK += below.depthM * floor.perimeterM * inside(wallDepth);
-    reach = sunk * edge + 2 * (1 - sunk) * Math.log(delta / wallDepth + 1);
-  }
-  return {
-    insideWPerK,
-    insideLeadMonths: 1.5 - (12 / (2 * Math.PI)) * Math.atan(depth / (depth + delta)),
-    outsideWPerK: 0.37 * floor.perimeterM * conductivity * reach,
-    outsideLagMonths: 1.5 - 0.42 * edge,
-  };
 }
 
 function groundFloorUValue(floor: FloorPlan, ground: Ground, depthM: number): number {

@@ -174,7 +174,8 @@ test('what is smaller than a grain makes no part: glass, door, vents and insulat
   expect(model.panes).toEqual([]);
   expect(model.openings.map(({ kind }) => kind)).toEqual(['cracks', 'cracks']);
   expect(model.elements.map(({ id }) => id)).not.toContain('extra mass');
-  expect(model.elements.find(({ id }) => id === 'floor')!.layers.map(({ name }) => name)).toEqual([
+  const floor = model.elements.find(({ id }) => id === 'floor')!;
+  expect([...new Set(floor.layers.map(({ name }) => name))]).toEqual([
     'Soil, clay or silt',
     'Concrete',
     'Ceramic tile',

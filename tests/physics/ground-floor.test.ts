@@ -4,12 +4,10 @@ import {
   edgeInsulationPsi,
   type FloorPlan,
   GROUNDS,
-  periodicCoupling,
   slabUValue,
 } from '../../src/physics/ground-floor.ts';
 
 const FLOOR: FloorPlan = { areaM2: 100, perimeterM: 40, wallThicknessM: 0.3, floorResistance: 0 };
-const INSULATED: FloorPlan = { ...FLOOR, floorResistance: 3 };
 
 test('the two branches of the slab formula meet to a few per cent where the insulation equals the dimension', () => {
   // B = 5 m; d_f = 5 m at R = (5 − 0.3)/2 − 0.21.
@@ -25,31 +23,6 @@ test('where the wall resists less than the floor, its own thickness stands in fo
     basementWallUValue({ ...FLOOR, floorResistance: (same + change - 0.3) / 2 - 0.21 }, GROUNDS.sand, wall);
   expect(at(1e-9)).toBeCloseTo(at(-1e-9), 8);
   expect(at(1)).toBeCloseTo(at(0), 12);
-});
-
-test('insulation weakens both periodic couplings; wet clay swings later than the air', () => {
-  const bare = periodicCoupling(FLOOR, GROUNDS.clay, null);
-  const insulated = periodicCoupling(INSULATED, GROUNDS.clay, null);
-  expect(insulated.outsideWPerK).toBeLessThan(bare.outsideWPerK);
-  expect(insulated.insideWPerK).toBeLessThan(bare.insideWPerK);
-  expect(bare.outsideLagMonths).toBeGreaterThan(0);
-  expect(bare.outsideLagMonths).toBeLessThan(1.5);
-});
-
-test('a slab whose ground hardly stores takes the indoor swing as steady heat', () => {
-  // δ → large: H_pi → A λ √2/δ → 0; δ → 0 (no storage depth): H_pi → A λ/d_f.
-  const stiff = { conductivity: 2, heatCapacity: 1e7 };
-  const { insideWPerK } = periodicCoupling(INSULATED, stiff, null);
-  const thickness = 0.3 + 2 * 3.21;
-  expect(insideWPerK).toBeLessThan((100 * 2) / thickness);
-  expect(insideWPerK).toBeGreaterThan((0.8 * 100 * 2) / thickness);
-});
-
-test('a basement couples more to indoors than the slab it stands on', () => {
-  const basement = periodicCoupling(FLOOR, GROUNDS.sand, { depthM: 2.5, wallResistance: 2 });
-  expect(basement.insideWPerK).toBeGreaterThan(periodicCoupling(FLOOR, GROUNDS.sand, null).insideWPerK);
-  const shallow = periodicCoupling(FLOOR, GROUNDS.sand, { depthM: 0.01, wallResistance: 2 });
-  expect(shallow.outsideWPerK).toBeCloseTo(periodicCoupling(FLOOR, GROUNDS.sand, null).outsideWPerK, 0);
 });
 
 test('edge insulation saves heat, an upright strip as much as a flat one twice as wide, none for nothing', () => {

@@ -170,8 +170,8 @@ describe('halving the step', () => {
       const [four = 0, eight = 0] = [4, 8].map((stepsPerHour) =>
         hotHours(simulate(model, denver, { stepsPerHour })),
       );
-      // Under 2 %, or a single hour: with an opener the closed example is too hot for 40 in all.
-      expect(Math.abs(four - eight), habit).toBeLessThanOrEqual(Math.max(1, 0.02 * eight));
+      // Under 2 %, or two hours: with an opener the closed example is too hot for 27 in all.
+      expect(Math.abs(four - eight), habit).toBeLessThanOrEqual(Math.max(2, 0.02 * eight));
     }
   });
 });
@@ -274,12 +274,13 @@ describe('rules of a vent', () => {
 
   test('all at once: an opener goes all the way, and people know no ajar', () => {
     const steps = (hand: Habit) => [...ruled({ opens: 'all-at-once' }, hand).vent.open];
-    // By the end of an hour an opener with a time constant of twenty minutes has gone 95 % of its way.
-    const resting = steps('automatic').filter(
-      (share, hour, all) => Math.abs(share - (all[hour - 1] ?? 0)) < 1e-3,
+    // By the end of an hour an opener with a time constant of twenty minutes has gone 95 % of its way. Two hours alike on
+    // the way, as it opens and shuts within each, are chance; three are rest.
+    const resting = steps('automatic').filter((share, hour, all) =>
+      [1, 2].every((before) => Math.abs(share - (all[hour - before] ?? 0)) < 1e-3),
     );
     for (const share of resting) expect(Math.min(share, Math.abs(share - 1))).toBeLessThan(0.02);
-    expect(resting.filter((share) => share > 0.9).length).toBeGreaterThan(200);
+    expect(resting.filter((share) => share > 0.9).length).toBeGreaterThan(150);
     // Shut against cold within an hour leaves a quarter's share of it.
     for (const share of steps('attentive')) expect(4 * share).toBeCloseTo(Math.round(4 * share), 9);
   });
