@@ -127,7 +127,7 @@ function arrival(layers: readonly WallLayer[], film: number, { conductivity, k }
   };
 }
 
-/** erfc √u, as e^(−u) · 2/(√(πu) + √(πu + 4)): 1 at 0, and right for large u; within 3 % between. */
+/** erfc √u, as e^(−u) · 2/(√(πu) + √(πu + 4)): 1 at 0, and right for large u; within 6 % between. */
 function halfShut(u: Complex): Complex {
   const inner = scale(u, Math.PI);
   const roots = add(squareRoot(inner), squareRoot({ re: inner.re + 4, im: inner.im }));
