@@ -24,7 +24,7 @@ import {
   slabUValue,
 } from '../physics/ground-floor.ts';
 import { outdoorWaveThroughSlab, outdoorWaveThroughWall, YEAR_S } from '../physics/ground-outdoor-wave.ts';
-import { wallTransfer } from '../physics/wall-response.ts';
+import { wallTransfer } from '../physics/heat-transfer-matrix.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import { layerOf, resistanceOf } from './layers.ts';
 import type { GroundFace, Layer } from './model.ts';

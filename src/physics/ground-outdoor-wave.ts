@@ -15,7 +15,7 @@
 import { add, type Complex, cosh, divide, modulus, multiply, scale, sinh } from './complex.ts';
 import type { Ground } from './ground-floor.ts';
 import { annualDampingDepth, annualWave } from './ground-temperature.ts';
-import { type WallLayer, wallTransfer } from './wall-response.ts';
+import { type WallLayer, wallTransfer } from './heat-transfer-matrix.ts';
 
 export const YEAR_S = 365 * 86_400;
 const DAY_S = 86_400;

@@ -3,7 +3,7 @@
 
 import type { GroundContact } from '../../src/model/ground-contact.ts';
 import type { Layer } from '../../src/model/model.ts';
-import { wallTransfer } from '../../src/physics/wall-response.ts';
+import { wallTransfer } from '../../src/physics/heat-transfer-matrix.ts';
 import type { Complex } from './ground-section.ts';
 
 /** A year outdoors of 1 K about 0 °C, coldest at its start, so that what comes of it is a ratio. */

@@ -4,12 +4,7 @@
 //   H_pi = A λ/d_f · √(2/((1 + δ/d_f)² + 1)), lead 1.5 − (12/2π) arctan(d_f/(d_f + δ)) months
 //   H_pe = 0.37 P λ ln(δ/d_f + 1), lag 1.5 − 0.42 ln(δ/d_f + 1) months
 
-import {
-  equivalentThickness,
-  type FloorPlan,
-  type Ground,
-  periodicDepth,
-} from '../../src/physics/ground-floor.ts';
+import { type FloorPlan, type Ground, periodicDepth } from '../../src/physics/ground-floor.ts';
 
 export interface PeriodicCoupling {
   /** per kelvin of the indoor swing [W/K] */
@@ -23,10 +18,12 @@ export interface PeriodicCoupling {
 }
 
 const DAYS_A_MONTH = 365 / 12;
+/** Films inside and outside [m²K/W]. */
+const FILMS = 0.17 + 0.04;
 
 export function periodicCoupling(floor: FloorPlan, ground: Ground): PeriodicCoupling {
   const delta = periodicDepth(ground);
-  const depth = equivalentThickness(floor, ground);
+  const depth = floor.wallThicknessM + ground.conductivity * (floor.floorResistance + FILMS);
   const { conductivity } = ground;
   const edge = Math.log(delta / depth + 1);
   return {
