@@ -22,6 +22,7 @@ import {
   USUAL_CAPACITY,
 } from './layout/engine-capacity.ts';
 import { airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
+import { nodeB } from './solver/network-index.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
@@ -247,7 +248,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     });
     anyRamp = modelZones.some(({ thermostat }) => thermostat?.heatC?.ramp);
     layout.panes.forEach(({ chain }, p) => {
-      paneInner[p] = stepper.first[chain + 1]! - 1;
+      paneInner[p] = nodeB(stepper.first, chain);
     });
   }
 

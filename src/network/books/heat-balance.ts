@@ -7,6 +7,7 @@ import type { Model } from '../../model/model.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
+import { endA, endB, nodeA, nodeB, slotOf } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { LatentHeat } from '../water/latent-heat.ts';
@@ -168,8 +169,8 @@ export function createHeatBalance(
     for (let c = 0; c < count; c++) {
       if (isShared[c] === 1) {
         through[IN]! += chainSun[c]! * steps * stepS;
-        addShared(2 * c);
-        addShared(2 * c + 1);
+        addShared(endA(c));
+        addShared(endB(c));
         continue;
       }
       const row = rowOf[c]!;
@@ -180,8 +181,9 @@ export function createHeatBalance(
         running[row + SUN]! += chainSun[c]! * steps - outside;
         running[own]! += outside;
       }
-      const g = endBoundary[2 * c]!;
-      if (g > 0) running[own]! += g * (steps * endBoundaryC[2 * c]! - endSum[2 * c]!);
+      const outer = endA(c);
+      const g = endBoundary[outer]!;
+      if (g > 0) running[own]! += g * (steps * endBoundaryC[outer]! - endSum[outer]!);
     }
   }
 
@@ -190,7 +192,7 @@ export function createHeatBalance(
     const { running } = heat;
     const { endHub, endHubG, endSum } = stepper;
     const hubSum = sums.hubC;
-    for (let slot = 2 * end; slot < 2 * end + 2; slot++) {
+    for (let slot = slotOf(end, 0); slot <= slotOf(end, 1); slot++) {
       const hub = endHub[slot]!;
       if (hub < 0) continue;
       const given = endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
@@ -220,7 +222,7 @@ export function createHeatBalance(
     for (let c = 0; c < chains; c++) {
       let joule = 0;
       stepper.settleInside(c);
-      for (let i = first[c]!; i < first[c + 1]!; i++) {
+      for (let i = nodeA(first, c); i <= nodeB(first, c); i++) {
         joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
       }
       if (isShared[c] === 1) throughStored += joule;

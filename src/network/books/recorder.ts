@@ -10,6 +10,7 @@ import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
+import { nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { MoistureBalance } from '../water/moisture-balance.ts';
@@ -97,7 +98,7 @@ export function createRecorder(
     const records = layout.panes.flatMap(({ members, chain }, place) =>
       members.map(({ pane, glassM2 }, m) => ({
         place,
-        node: stepper.first[chain + 1]! - 1,
+        node: nodeB(stepper.first, chain),
         record: blankPane(pane, glassM2, gains.paneLight()[place]![m], column),
       })),
     );
@@ -183,11 +184,11 @@ export function createRecorder(
     if (history !== null) {
       const kept = history;
       historyChain.forEach((chain, e) => {
-        const first = stepper.first[chain]!;
-        const last = stepper.first[chain + 1]!;
+        const a = nodeA(stepper.first, chain);
+        const b = nodeB(stepper.first, chain);
         stepper.settleInside(chain);
-        for (let i = first; i < last; i++) {
-          kept[e]!.temperatureC[hour * (last - first) + i - first] = nodeC[i]!;
+        for (let i = a; i <= b; i++) {
+          kept[e]!.temperatureC[hour * (b - a + 1) + i - a] = nodeC[i]!;
         }
       });
     }

@@ -4,7 +4,6 @@
 
 import type { ChainColumns } from './chain-columns.ts';
 import type { NetworkColumns } from './network-columns.ts';
-import { endA, endB, entry, slotOf } from './network-index.ts';
 
 /** Couples the ends of so many chains to so many hubs, after endBoundary, endHubG or the interiors changed. */
 export function createEndCoupling(network: NetworkColumns, { byChain }: ChainColumns) {
@@ -14,11 +13,13 @@ export function createEndCoupling(network: NetworkColumns, { byChain }: ChainCol
     const { responseA, responseAcross, responseB } = byChain;
     for (let i = 0; i < hubs * hubs; i++) hubMatrix[i] = 0;
     for (let c = 0; c < chains; c++) {
-      const a = slotOf(endA(c), 0);
-      const b = slotOf(endB(c), 0);
+      const endA = 2 * c;
+      const endB = endA + 1;
+      const a = 2 * endA;
+      const b = 2 * endB;
       const over = across[c]!;
-      const totalA = storageA[c]! + endBoundary[endA(c)]! + interiorA[c]! + g[a]! + g[a + 1]!;
-      const totalB = storageB[c]! + endBoundary[endB(c)]! + interiorB[c]! + g[b]! + g[b + 1]!;
+      const totalA = storageA[c]! + endBoundary[endA]! + interiorA[c]! + g[a]! + g[a + 1]!;
+      const totalB = storageB[c]! + endBoundary[endB]! + interiorB[c]! + g[b]! + g[b + 1]!;
       // A massless end held by nothing leaves nothing to divide by; the floors keep it finite.
       if (first[c]! + 1 === first[c + 1]!) {
         const both = 1 / Math.max(1e-12, totalA + totalB);
@@ -47,8 +48,8 @@ export function createEndCoupling(network: NetworkColumns, { byChain }: ChainCol
     const g1 = g[slot + 1]!;
     const h0 = hubAt[slot]!;
     const h1 = hubAt[slot + 1]!;
-    if (h0 < hubs) hubMatrix[entry(h0, h0, hubs)]! += g0 - g0 * k * g0;
-    if (h1 < hubs) hubMatrix[entry(h1, h1, hubs)]! += g1 - g1 * k * g1;
+    if (h0 < hubs) hubMatrix[h0 * hubs + h0]! += g0 - g0 * k * g0;
+    if (h1 < hubs) hubMatrix[h1 * hubs + h1]! += g1 - g1 * k * g1;
     couple(hubs, slot, slot + 1, k);
   }
 
@@ -59,8 +60,8 @@ export function createEndCoupling(network: NetworkColumns, { byChain }: ChainCol
     const to = hubAt[other]!;
     if (from === hubs || to === hubs) return;
     const value = g[slot]! * k * g[other]!;
-    hubMatrix[entry(from, to, hubs)]! -= value;
-    hubMatrix[entry(to, from, hubs)]! -= value;
+    hubMatrix[from * hubs + to]! -= value;
+    hubMatrix[to * hubs + from]! -= value;
   }
 
   return coupleEnds;

@@ -4,7 +4,6 @@
 // Symmetric and diagonally dominant throughout, so LDLᵀ without pivoting.
 
 import type { NetworkColumns } from './network-columns.ts';
-import { entry } from './network-index.ts';
 
 const HOLD_PASSES = 60;
 const HOLD_TOLERANCE_W = 1e-9;
@@ -68,39 +67,39 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const { steadyLower, steadyPivot, steadyResponse, steadyAlone, condensed } = columns;
     const { hubMatrix, hubStorage, hubBoundary, hubLink } = network;
     for (let i = 0; i < steady; i++) {
-      let diagonal = hubMatrix[entry(i, i, hubs)]! + hubStorage[i]! + hubBoundary[i]!;
-      for (let j = 0; j < hubs; j++) diagonal += hubLink[entry(i, j, hubs)]!;
+      let diagonal = hubMatrix[i * hubs + i]! + hubStorage[i]! + hubBoundary[i]!;
+      for (let j = 0; j < hubs; j++) diagonal += hubLink[i * hubs + j]!;
       for (let j = 0; j < i; j++) {
-        let value = hubMatrix[entry(i, j, hubs)]! - hubLink[entry(i, j, hubs)]!;
+        let value = hubMatrix[i * hubs + j]! - hubLink[i * hubs + j]!;
         for (let k = 0; k < j; k++)
-          value -= steadyLower[entry(i, k, steady)]! * steadyLower[entry(j, k, steady)]! * steadyPivot[k]!;
+          value -= steadyLower[i * steady + k]! * steadyLower[j * steady + k]! * steadyPivot[k]!;
         value /= steadyPivot[j]!;
-        steadyLower[entry(i, j, steady)] = value;
+        steadyLower[i * steady + j] = value;
         diagonal -= value * value * steadyPivot[j]!;
       }
       steadyPivot[i] = diagonal;
     }
     for (let m = 0; m < changing; m++) {
       for (let i = 0; i < steady; i++) {
-        const at = entry(i, steady + m, hubs);
+        const at = i * hubs + steady + m;
         steadyAlone[i] = hubMatrix[at]! - hubLink[at]!;
       }
       solveFactored(steadyLower, steadyPivot, steady, steadyAlone, 0);
-      for (let i = 0; i < steady; i++) steadyResponse[entry(i, m, changing)] = steadyAlone[i]!;
+      for (let i = 0; i < steady; i++) steadyResponse[i * changing + m] = steadyAlone[i]!;
     }
     for (let m = 0; m < changing; m++) {
       for (let n = 0; n < changing; n++) {
-        let value = hubMatrix[entry(steady + m, steady + n, hubs)]!;
+        let value = hubMatrix[(steady + m) * hubs + steady + n]!;
         if (m === n) {
           value += hubStorage[steady + m]!;
           // Links to steady hubs do not change with the trials; links among the changing are added in solve().
-          for (let i = 0; i < steady; i++) value += hubLink[entry(steady + m, i, hubs)]!;
+          for (let i = 0; i < steady; i++) value += hubLink[(steady + m) * hubs + i]!;
         }
         for (let i = 0; i < steady; i++) {
-          const at = entry(i, steady + m, hubs);
-          value -= (hubMatrix[at]! - hubLink[at]!) * steadyResponse[entry(i, n, changing)]!;
+          const at = i * hubs + steady + m;
+          value -= (hubMatrix[at]! - hubLink[at]!) * steadyResponse[i * changing + n]!;
         }
-        condensed[entry(m, n, changing)] = value;
+        condensed[m * changing + n] = value;
       }
     }
   }
@@ -113,7 +112,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     for (let i = 0; i < steady; i++) steadyAlone[i] = hubRhs[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
     for (let m = 0; m < changing; m++) {
       let value = hubRhs[steady + m]!;
-      for (let i = 0; i < steady; i++) value -= steadyResponse[entry(i, m, changing)]! * steadyAlone[i]!;
+      for (let i = 0; i < steady; i++) value -= steadyResponse[i * changing + m]! * steadyAlone[i]!;
       condensedRhs[m] = value;
     }
     solveFactored(steadyLower, steadyPivot, steady, steadyAlone, 0);
@@ -140,7 +139,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const { hubBoundary, hubBoundaryC, hubLink } = network;
     const one = steady;
     const two = steady + 1;
-    const between = hubLink[entry(one, two, hubs)]!;
+    const between = hubLink[one * hubs + two]!;
     const own = condensed[0]! + hubBoundary[one]!;
     const other = condensed[3]! + hubBoundary[two]!;
     const cross = condensed[2]!;
@@ -169,14 +168,13 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     for (let i = 0; i < size; i++) {
       const hub = steady + i;
       solution[i] = condensedRhs[i]! + hubBoundary[hub]! * hubBoundaryC[hub]!;
-      let diagonal = condensed[entry(i, i, size)]! + hubBoundary[hub]!;
-      for (let j = 0; j < size; j++) diagonal += hubLink[entry(hub, steady + j, hubs)]!;
+      let diagonal = condensed[i * size + i]! + hubBoundary[hub]!;
+      for (let j = 0; j < size; j++) diagonal += hubLink[hub * hubs + steady + j]!;
       for (let j = 0; j < i; j++) {
-        let value = condensed[entry(i, j, size)]! - hubLink[entry(hub, steady + j, hubs)]!;
-        for (let k = 0; k < j; k++)
-          value -= lower[entry(i, k, size)]! * lower[entry(j, k, size)]! * pivot[k]!;
+        let value = condensed[i * size + j]! - hubLink[hub * hubs + steady + j]!;
+        for (let k = 0; k < j; k++) value -= lower[i * size + k]! * lower[j * size + k]! * pivot[k]!;
         value /= pivot[j]!;
-        lower[entry(i, j, size)] = value;
+        lower[i * size + j] = value;
         diagonal -= value * value * pivot[j]!;
       }
       pivot[i] = diagonal;
@@ -191,7 +189,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const { trialC, steadyAlone, steadyResponse, solution } = columns;
     for (let i = 0; i < steady; i++) {
       let value = steadyAlone[i]!;
-      for (let m = 0; m < changing; m++) value -= steadyResponse[entry(i, m, changing)]! * solution[m]!;
+      for (let m = 0; m < changing; m++) value -= steadyResponse[i * changing + m]! * solution[m]!;
       trialC[i] = value;
     }
   }
@@ -220,7 +218,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
         const change = wanted - held;
         if (change === 0) continue;
         heldW[hub] = wanted;
-        for (let j = 0; j < changing; j++) solution[j]! += change * unitResponse[entry(i, j, changing)]!;
+        for (let j = 0; j < changing; j++) solution[j]! += change * unitResponse[i * changing + j]!;
         largest = Math.max(largest, Math.abs(change));
       }
       if (largest <= HOLD_TOLERANCE_W) return;
@@ -232,11 +230,11 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const size = hubCount - steadyCount;
     const { lower, pivot, unitResponse, unitKnown } = columns;
     if (unitKnown[i] === 0) {
-      for (let j = 0; j < size; j++) unitResponse[entry(i, j, size)] = i === j ? 1 : 0;
+      for (let j = 0; j < size; j++) unitResponse[i * size + j] = i === j ? 1 : 0;
       solveFactored(lower, pivot, size, unitResponse, i * size);
       unitKnown[i] = 1;
     }
-    return unitResponse[entry(i, i, size)]!;
+    return unitResponse[i * size + i]!;
   }
 
   return { load, condense, begin, solve, finish, trialC: columns.trialC };
@@ -252,12 +250,12 @@ function solveFactored(
 ): void {
   for (let i = 1; i < size; i++) {
     let value = vector[offset + i]!;
-    for (let j = 0; j < i; j++) value -= lower[entry(i, j, size)]! * vector[offset + j]!;
+    for (let j = 0; j < i; j++) value -= lower[i * size + j]! * vector[offset + j]!;
     vector[offset + i] = value;
   }
   for (let i = size - 1; i >= 0; i--) {
     let value = vector[offset + i]! / pivot[i]!;
-    for (let j = i + 1; j < size; j++) value -= lower[entry(j, i, size)]! * vector[offset + j]!;
+    for (let j = i + 1; j < size; j++) value -= lower[j * size + i]! * vector[offset + j]!;
     vector[offset + i] = value;
   }
 }

@@ -12,7 +12,6 @@ import { createEndMove, createEndSweep, createSourceGathering } from './chain-sw
 import { createEndCoupling } from './end-coupling.ts';
 import { createHubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
-
 import { createNetworkColumns, type NetworkColumns, type SolverCapacity } from './network-columns.ts';
 import { chainOf, endA, endB, entry, isEndA, slotOf } from './network-index.ts';
 import type { LoadableStepper } from './stepper-interface.ts';

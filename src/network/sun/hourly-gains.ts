@@ -8,6 +8,7 @@ import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
+import { endA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import {
   type OutsideSun,
@@ -122,7 +123,7 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     loadLit();
     wasDark = true;
     ground = layout.elements.flatMap(({ element: { a }, chain }) =>
-      a.kind === 'ground' ? [{ end: 2 * chain, ...a.wave }] : [],
+      a.kind === 'ground' ? [{ end: endA(chain), ...a.wave }] : [],
     );
   }
 
@@ -158,7 +159,7 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
       );
       const area = faces.reduce((sum, { element }) => sum + element.areaM2, 0);
       for (const { element, chain } of faces) {
-        floors.nodes[floorCount] = stepper.first[chain + 1]! - 1;
+        floors.nodes[floorCount] = nodeB(stepper.first, chain);
         floors.zones[floorCount] = zone;
         floors.perWatt[floorCount++] = 1 / (element.b.absorptance * area);
       }

@@ -5,6 +5,7 @@ import { planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Layout, PaneChain } from '../layout/layout.ts';
+import { nodeA } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import { BEAM_ON_BACK, BEAM_ON_FLOOR, DIFFUSE } from './light-distribution.ts';
 import type { PaneLight } from './pane-light.ts';
@@ -36,7 +37,7 @@ export function sheetsSun(
 ): SheetSun[] {
   return (light[0]?.absorbedW ?? []).map((_, sheet): SheetSun => {
     const parts = members.map(({ glassM2 }, m) => ({ watt: light[m]!.absorbedW[sheet]!, scale: glassM2 }));
-    return { node: stepper.first[chain]! + sheet, zone: zoneTo, ...together(parts) };
+    return { node: nodeA(stepper.first, chain) + sheet, zone: zoneTo, ...together(parts) };
   });
 }
 
@@ -76,6 +77,6 @@ export function outsideSunOf(layout: Layout, stepper: Stepper, climate: Prepared
       const { total } = planeIrradiance(climate, a.tiltDeg, a.azimuthDeg);
       return [{ watt: total, scale: areaM2 * a.absorptance }];
     });
-    return parts.length > 0 ? [{ chain, node: stepper.first[chain]!, ...together(parts) }] : [];
+    return parts.length > 0 ? [{ chain, node: nodeA(stepper.first, chain), ...together(parts) }] : [];
   });
 }

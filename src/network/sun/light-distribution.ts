@@ -7,6 +7,7 @@
 
 import type { Model, ZoneFace } from '../../model/model.ts';
 import type { Layout } from '../layout/layout.ts';
+import { nodeA, nodeB } from '../solver/network-index.ts';
 import { opticsOf } from './pane-optics.ts';
 
 /** Light sources of a zone, as row offsets: source = 3 · zone + kind. */
@@ -163,7 +164,8 @@ class Trace {
 
 function surfacesOf(model: Model, layout: Layout, first: Int32Array): Surface[][] {
   const zones: Surface[][] = layout.zoneIds.map(() => []);
-  const nodeAt = (chain: number, side: 'a' | 'b') => (side === 'a' ? first[chain]! : first[chain + 1]! - 1);
+  const nodeAt = (chain: number, side: 'a' | 'b') =>
+    side === 'a' ? nodeA(first, chain) : nodeB(first, chain);
   for (const { element, chain, zoneA, zoneB } of layout.elements) {
     for (const [side, face, zone] of [
       ['a', element.a, zoneA],
@@ -181,7 +183,7 @@ function surfacesOf(model: Model, layout: Layout, first: Int32Array): Surface[][
   }
   for (const { pane, chain, zoneFrom, zoneTo, glassM2 } of layout.panes) {
     const optics = opticsOf(pane.glass);
-    const nodes = optics.diffuseAbsorbed.map((share, i) => ({ node: first[chain]! + i, share }));
+    const nodes = optics.diffuseAbsorbed.map((share, i) => ({ node: nodeA(first, chain) + i, share }));
     // Seen from inside, the sheets stand in the other order.
     const fromInside = nodes.map(({ node }, i) => ({ node, share: optics.diffuseAbsorbed.at(-1 - i)! }));
     const common = { areaM2: glassM2, passes: optics.diffuseTransmittance };

@@ -4,6 +4,7 @@
 import type { Film, Model, OutdoorFace } from '../../model/model.ts';
 import { radiantConductances } from '../../physics/radiant-exchange.ts';
 import type { Layout } from '../layout/layout.ts';
+import { endA, endB, nodeA, nodeOfEnd, slotOf } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 
 const DEG = Math.PI / 180;
@@ -36,7 +37,7 @@ export interface OutdoorSide {
 }
 
 export interface ExchangeAreas {
-  /** by end of chain (2·chain + side) [m²] */
+  /** by end [m²] */
   readonly faces: ReadonlyMap<number, number>;
   readonly open: readonly { readonly from: number; readonly to: number; readonly areaM2: number }[];
 }
@@ -55,12 +56,12 @@ export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
       emissivities.push(Math.min(1, Math.max(0.01, emissivity)));
     };
     for (const { element, chain, zoneA, zoneB } of layout.elements) {
-      if (zoneA === zone && element.a.kind === 'zone') add(2 * chain, element.areaM2, element.a.emissivity);
-      if (zoneB === zone) add(2 * chain + 1, element.areaM2, element.b.emissivity);
+      if (zoneA === zone && element.a.kind === 'zone') add(endA(chain), element.areaM2, element.a.emissivity);
+      if (zoneB === zone) add(endB(chain), element.areaM2, element.b.emissivity);
     }
     for (const { pane, chain, zoneFrom, zoneTo, glassM2 } of layout.panes) {
-      if (zoneFrom === zone) add(2 * chain, glassM2, pane.glass.outsideEmissivity);
-      if (zoneTo === zone) add(2 * chain + 1, glassM2, pane.glass.insideEmissivity);
+      if (zoneFrom === zone) add(endA(chain), glassM2, pane.glass.outsideEmissivity);
+      if (zoneTo === zone) add(endB(chain), glassM2, pane.glass.insideEmissivity);
     }
     model.openings.forEach((opening, i) => {
       if (opening.kind !== 'door' || !opening.seeThrough) return;
@@ -89,29 +90,26 @@ export function zoneSidesOf(
   exchange: ReadonlyMap<number, number>,
 ): ZoneSide[] {
   const sides: ZoneSide[] = [];
-  const nodeOf = (chain: number, side: 0 | 1) =>
-    side === 0 ? stepper.first[chain]! : stepper.first[chain + 1]! - 1;
   const add = (
-    chain: number,
-    side: 0 | 1,
+    end: number,
     zone: number,
     of: { areaM2: number; faceTiltDeg: number; film: Film; nightResistance: number },
   ) => {
     const isLevel = of.faceTiltDeg < 60 || of.faceTiltDeg > 120;
     sides.push({
       ...of,
-      slot: 2 * (2 * chain + side),
+      slot: slotOf(end, 0),
       zone,
-      node: nodeOf(chain, side),
+      node: nodeOfEnd(stepper.first, end),
       lengthM: isLevel ? Math.sqrt(of.areaM2) : WALL_HEIGHT_M,
-      exchangeM2: exchange.get(2 * chain + side) ?? 0,
+      exchangeM2: exchange.get(end) ?? 0,
     });
   };
   for (const { element, chain, zoneA, zoneB } of layout.elements) {
     const { areaM2, a, b } = element;
     if (a.kind === 'zone')
-      add(chain, 0, zoneA, { areaM2, faceTiltDeg: a.faceTiltDeg, film: a.film, nightResistance: 0 });
-    add(chain, 1, zoneB, { areaM2, faceTiltDeg: b.faceTiltDeg, film: b.film, nightResistance: 0 });
+      add(endA(chain), zoneA, { areaM2, faceTiltDeg: a.faceTiltDeg, film: a.film, nightResistance: 0 });
+    add(endB(chain), zoneB, { areaM2, faceTiltDeg: b.faceTiltDeg, film: b.film, nightResistance: 0 });
   }
   for (const { pane, chain, zoneFrom, zoneTo, glassM2 } of layout.panes) {
     if (zoneFrom >= 0) {
@@ -121,9 +119,9 @@ export function zoneSidesOf(
         film: pane.filmOutside,
         nightResistance: 0,
       };
-      add(chain, 0, zoneFrom, outer);
+      add(endA(chain), zoneFrom, outer);
     }
-    add(chain, 1, zoneTo, {
+    add(endB(chain), zoneTo, {
       areaM2: glassM2,
       faceTiltDeg: 180 - pane.tiltDeg,
       film: pane.filmInside,
@@ -145,8 +143,8 @@ export function outdoorSidesOf(layout: Layout, stepper: Stepper): OutdoorSide[] 
     // Near the horizon the sky is nearly as warm as the air: √view of what is seen of it counts as sky.
     sides.push({
       ...of,
-      end: 2 * chain,
-      node: stepper.first[chain]!,
+      end: endA(chain),
+      node: nodeA(stepper.first, chain),
       skyShare: view * Math.sqrt(view),
       groundShare: 1 - view,
     });

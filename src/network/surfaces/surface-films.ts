@@ -11,6 +11,7 @@ import { windAtHeight } from '../../physics/wind-profile.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, type PaneChain, radiantHub, sheetResistance } from '../layout/layout.ts';
+import { entry, nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './convection-table.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
@@ -57,8 +58,8 @@ export function createFilms(capacity: EngineCapacity, stepper: Stepper): Surface
       const { from, to, areaM2 } = open[i]!;
       const meanK = (stepper.hubC[radiantHub(from)]! + stepper.hubC[radiantHub(to)]!) / 2 + ZERO_CELSIUS_K;
       const conductance = 4 * STEFAN_BOLTZMANN * meanK * meanK * meanK * areaM2;
-      stepper.hubLink[radiantHub(from) * 2 * zones + radiantHub(to)] = conductance;
-      stepper.hubLink[radiantHub(to) * 2 * zones + radiantHub(from)] = conductance;
+      stepper.hubLink[entry(radiantHub(from), radiantHub(to), 2 * zones)] = conductance;
+      stepper.hubLink[entry(radiantHub(to), radiantHub(from), 2 * zones)] = conductance;
     }
     stepper.refreshEnds();
   }
@@ -225,7 +226,7 @@ function createGaps(most: number, stepper: Stepper) {
     tables = [];
     for (const { pane, chain, glassM2 } of places) {
       const { glass } = pane;
-      const [start, end] = [first[chain]!, first[chain + 1]! - 1];
+      const [start, end] = [nodeA(first, chain), nodeB(first, chain)];
       const resistance = sheetResistance(glass);
       if (glass.sheets === 1 || glass.gapConductance !== undefined) {
         const gap = glass.sheets === 1 ? 0 : 1 / glass.gapConductance!;

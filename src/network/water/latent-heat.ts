@@ -4,6 +4,7 @@
 
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout } from '../layout/layout.ts';
+import { endB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { MoistureBalance } from './moisture-balance.ts';
@@ -49,7 +50,7 @@ export function createLatentHeat(
     for (const array of [pendingAir, pendingPanes, appliedToPanes]) array.fill(0);
     anyPending = false;
     layout.panes.forEach(({ chain }, p) => {
-      paneEnd[p] = 2 * chain + 1;
+      paneEnd[p] = endB(chain);
     });
   }
 
