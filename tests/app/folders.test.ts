@@ -1,6 +1,6 @@
 // Guards the folders of src/app as import-direction.test.ts guards the rooms: what draws stands above what it draws
 // from, and two views of one level know nothing of each other. Below that, no file reaches itself by its imports,
-// anywhere in src/ and workers/.
+// anywhere in src/ and workers/, and no folder of a room of the engine does.
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { expect, test } from 'vitest';
@@ -91,6 +91,23 @@ test('no file reaches itself by its imports', () => {
   );
   expect(graph.size).toBeGreaterThan(300);
   expect([...graph.values()].flat().length).toBeGreaterThan(1000);
+  expect(circleIn(graph)).toBeNull();
+});
+
+test.each(['network', 'weather'])('no folder of src/%s reaches itself through another', (room) => {
+  const top = join(ROOT, 'src', room);
+  // A file that stands in the room itself counts for itself: simulate.ts is above the folders, year.ts below them.
+  const partOf = (path: string) => relative(top, path).split('/')[0]!;
+  const graph = new Map<string, string[]>();
+  for (const path of sourceFiles(top)) {
+    const part = partOf(path);
+    const others = targetsOf(path, readFileSync(path, 'utf8'))
+      .filter((target) => !relative(top, target).startsWith('..'))
+      .map(partOf)
+      .filter((other) => other !== part);
+    graph.set(part, [...(graph.get(part) ?? []), ...others]);
+  }
+  expect(graph.size).toBeGreaterThan(5);
   expect(circleIn(graph)).toBeNull();
 });
 
