@@ -1,8 +1,8 @@
 // Occupant control of openings: what the rule wants, what whoever controls an opening makes of it, and how many moves
-// that costs. Five kinds of control: an automatic opener (follows at once, nobody's work), an attentive person (at home and awake, acts within the
-// hour), the same person away on workdays, a forgetful one (acts three hours late), and nobody. A person opens by
-// notches, less far the colder it is outside, and anyone at home, awake or woken by it, shuts what has made the room
-// plainly cold.
+// that costs. Five kinds of control: an automatic opener (follows at once, nobody's work), an attentive person (at home
+// and awake, acts within the hour), the same person away on workdays, a forgetful one (acts three hours late), and
+// nobody. A person opens by notches, less far the colder it is outside, and anyone at home, awake or woken by it, shuts
+// what has made the room plainly cold.
 // Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
 
 import type { OpeningControl } from '../../model/model.ts';

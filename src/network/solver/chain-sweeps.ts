@@ -1,6 +1,6 @@
 // The loops over all chains that a step and an hour run: sources gathered, ends swept down to the hubs, ends and modes moved
 // on. Each kernel is made once, of the columns it reads, and then called with counts alone: called with its columns as
-// arguments it has to look each of them up again, and the year took two fifths longer (docs/bench.md). Method: stepper.ts.
+// arguments it has to look each of them up again, and the year took two fifths longer (docs/fast-loop.md). Method: stepper.ts.
 
 import type { ChainColumns } from './chain-columns.ts';
 import type { ChainInteriors } from './chain-interior.ts';
