@@ -59,7 +59,7 @@ function wholeHouse({ equatorGlass: glass, mass, heating, cooling, vents, books 
   const perGlass = mass.kgPerM2Glass === null ? '' : `, ${Math.round(mass.kgPerM2Glass)} kg per m² of glass`;
   return [
     `Glass: ${glass.areaM2.toFixed(1)} m² at ${glass.tiltDeg}°, ${percent(glass.shareOfFloor)} of the floor, ${percent(glass.shareOfWall)} of the equator-facing wall`,
-    `Sun on it ${kWh(glass.incidentKWh)} a year, let in ${kWh(glass.transmittedKWh)}`,
+    `Sun on it before any shade ${kWh(glass.incidentKWh)} a year, let in ${kWh(glass.transmittedKWh)}`,
     `Mass inside the insulation: ${mass.volumeM3.toFixed(1)} m³, ${mass.heatCapacityKWhPerK.toFixed(1)} kWh/K${perGlass}`,
     `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
     ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),

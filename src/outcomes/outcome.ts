@@ -64,6 +64,7 @@ export interface Outcome {
     readonly shareOfWall: number;
     readonly shareOfFloor: number;
     readonly tiltDeg: number;
+    /** on the outside of the glass before any shade falls on it */
     readonly incidentKWh: number;
     readonly transmittedKWh: number;
   };
