@@ -7,7 +7,7 @@
 // more than the year's and come before it.
 
 import { materialById } from '../design/materials.ts';
-import { type Complex, divide, modulus, scale } from '../physics/complex.ts';
+import { type Complex, divide, modulus, multiply, scale } from '../physics/complex.ts';
 import {
   type SoilColumn,
   soilColumn,
@@ -23,7 +23,12 @@ import {
   type Ground,
   slabUValue,
 } from '../physics/ground-floor.ts';
-import { outdoorWaveThroughSlab, outdoorWaveThroughWall, YEAR_S } from '../physics/ground-outdoor-wave.ts';
+import {
+  outdoorWaveThroughSlab,
+  outdoorWaveThroughWall,
+  waveUnderBerm,
+  YEAR_S,
+} from '../physics/ground-outdoor-wave.ts';
 import { wallTransfer } from '../physics/heat-transfer-matrix.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import { layerOf, resistanceOf } from './layers.ts';
@@ -52,7 +57,7 @@ export interface GroundContact {
 /**
  * A slab on the ground.
  *
- * @param plan area, exposed perimeter, wall thickness; its floorResistance is taken from `layers`
+ * @param plan area, exposed perimeter, wall thickness, earth against the walls; its floorResistance is taken from `layers`
  * @param layers of the floor, from the ground up
  * @param edgeResistance of insulation at the edge [m²K/W]; 0 for none
  * @param climate outdoor wave of the year
@@ -80,13 +85,14 @@ export function slabOnGround(
       depthM: EDGE_DEPTH_M,
       resistance,
     });
-  const outdoor = wave(plan.wallThicknessM, added);
+  const atGrade = wave(plan.wallThicknessM, added);
+  const outdoor = plan.berm === undefined ? atGrade : multiply(atGrade, waveUnderBerm(plan.berm, ground));
   return beyond({
     uValue,
     rsi: FLOOR_RSI,
     layers,
     outdoor,
-    widening: wideningUnderFloor(dimensionM, modulus(outdoor) / modulus(wave(0, 0))),
+    widening: wideningUnderFloor(dimensionM, modulus(atGrade) / modulus(wave(0, 0))),
     ground,
     climate,
   });

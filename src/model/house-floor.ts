@@ -39,16 +39,20 @@ export function floorBuffer(design: Design): number {
 
 /**
  * Plan of the house floor. An open sunspace carries on the same floor, so the side it stands on loses nothing at its
- * edge; a closed one is an unheated space and does not shorten the exposed perimeter.
+ * edge; a closed one is an unheated space and does not shorten the exposed perimeter. Earth stands against the three other
+ * walls.
  */
 export function housePlan(design: Design): FloorPlan {
-  const { groundFloorM2, perimeterM } = geometryOf(design);
+  const { groundFloorM2, perimeterM, houseDepthM, heightM } = geometryOf(design);
   const inner = design.sunspace.join === 'open' ? design.sunspace.lengthM : 0;
+  const exposedM = perimeterM - inner;
+  const bermedM = design.house.equatorWallM + 2 * houseDepthM;
   return {
     areaM2: groundFloorM2,
-    perimeterM: perimeterM - inner,
+    perimeterM: exposedM,
     wallThicknessM: wallThickness(design),
     floorResistance: resistanceOf(floorLayers(design)),
+    berm: { heightM: design.envelope.bermShare * heightM, share: Math.min(1, bermedM / exposedM) },
   };
 }
 

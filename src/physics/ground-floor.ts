@@ -34,6 +34,8 @@ export interface FloorPlan {
   readonly wallThicknessM: number;
   /** resistance R_f of the whole slab's insulation and covering [m²K/W] */
   readonly floorResistance: number;
+  /** earth against the walls above the floor: how high it stands [m], and along how much of the perimeter, 0…1 */
+  readonly berm?: { readonly heightM: number; readonly share: number };
 }
 
 /** Walls that stand in the ground. */
@@ -72,14 +74,22 @@ function equivalentThickness(floor: FloorPlan, ground: Ground): number {
 }
 
 /**
- * U-value of a slab on the ground.
+ * U-value of a slab on the ground, or of the floor of a house with earth against its walls.
  *
- *   d_f < B: U = 2λ/(πB + d_f) · ln(πB/d_f + 1);  else U = λ/(0.457 B + d_f)
+ *   d < B: U = 2λ/(πB + d) · ln(πB/d + 1);  else U = λ/(0.457 B + d);  d = d_f + z/2, z the mean depth of the floor below
+ *   the ground outside
  *
  * @returns [W/(m²·K)] of the floor area, edge included
  */
 export function slabUValue(floor: FloorPlan, ground: Ground): number {
-  return groundFloorUValue(floor, ground, 0);
+  const depthM = floor.berm === undefined ? 0 : floor.berm.heightM * floor.berm.share;
+  requireRange('depthM', depthM, 0, 20, 'm');
+  const dimension = characteristicDimension(floor);
+  const thickness = equivalentThickness(floor, ground) + depthM / 2;
+  const { conductivity } = ground;
+  if (thickness >= dimension) return conductivity / (0.457 * dimension + thickness);
+  const path = Math.PI * dimension;
+  return ((2 * conductivity) / (path + thickness)) * Math.log(path / thickness + 1);
 }
 
 /**
@@ -138,16 +148,6 @@ export function edgeInsulationPsi(
 export function periodicDepth(ground: Ground): number {
   requireRange('heatCapacity', ground.heatCapacity, 1e5, 1e7, 'J/m³K');
   return Math.sqrt((YEAR_S * ground.conductivity) / (Math.PI * ground.heatCapacity));
-}
-
-function groundFloorUValue(floor: FloorPlan, ground: Ground, depthM: number): number {
-  requireRange('depthM', depthM, 0, 20, 'm');
-  const dimension = characteristicDimension(floor);
-  const thickness = equivalentThickness(floor, ground) + depthM / 2;
-  const { conductivity } = ground;
-  if (thickness >= dimension) return conductivity / (0.457 * dimension + thickness);
-  const path = Math.PI * dimension;
-  return ((2 * conductivity) / (path + thickness)) * Math.log(path / thickness + 1);
 }
 
 /** d_w [m]. */

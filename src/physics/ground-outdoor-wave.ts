@@ -67,6 +67,22 @@ export function outdoorWaveThroughSlab(
 }
 
 /**
+ * What a berm leaves of the outdoor wave at a floor: where earth stands against the wall the wave comes from that much
+ * further, and is e^(−z/δ) of itself and z/δ of its phase later, as ISO 13370 has it for the floors of basements (from
+ * memory, high confidence).
+ *
+ * @param berm height of the earth [m] and share of the perimeter, 0…1
+ * @returns factor to the wave; 1 without earth
+ */
+export function waveUnderBerm(
+  berm: { readonly heightM: number; readonly share: number },
+  ground: Ground,
+): Complex {
+  const reached = exponential(scale(soilWave(ground).k, -berm.heightM));
+  return add({ re: 1 - berm.share, im: 0 }, scale(reached, berm.share));
+}
+
+/**
  * Outdoor wave through a wall against earth.
  *
  * @param heightM of the earth [m]

@@ -10,7 +10,7 @@
 import { expect, test } from 'vitest';
 import { slabOnGround, wallInGround } from '../../src/model/ground-contact.ts';
 import type { Layer } from '../../src/model/model.ts';
-import { GROUNDS, periodicDepth } from '../../src/physics/ground-floor.ts';
+import { basementWallUValue, GROUNDS, periodicDepth, slabUValue } from '../../src/physics/ground-floor.ts';
 import { contactResponse, UNIT_YEAR } from '../reference/contact-response.ts';
 import { type SolidLayer, slabSection } from '../reference/ground-cases.ts';
 import { type Complex, solveSection } from '../reference/ground-section.ts';
@@ -165,6 +165,27 @@ test('walls behind a berm', () => {
       insideDays: 13,
       outside: 0.14,
       outsideDays: 10,
+    });
+  }
+});
+
+test('a bermed wall and the floor in front of it, together', () => {
+  for (const section of STORED.filter(({ kind, conductivity }) => kind === 'berm' && conductivity === 1.5)) {
+    const { dimensionM, heightM, insulation, floorInsulation, answer } = section;
+    const floorResistance = resistance(layersOf(section, 'floor'));
+    const floor = { ...planOf(section), floorResistance, berm: { heightM, share: 1 } };
+    const wall = { depthM: heightM, wallResistance: resistance(layersOf(section, 'wall')) };
+    const [a, b] = [dimensionM / 2, heightM];
+    compareOwn({
+      source: SECTIONS,
+      case: `berm ${heightM} m, wall R ${insulation}, floor R ${floorInsulation}`,
+      quantity: 'steady loss per metre',
+      kind: 'rel',
+      reference: a * answer.floorUValue + b * answer.uValue,
+      ours: a * slabUValue(floor, GROUNDS.clay) + b * basementWallUValue(floor, GROUNDS.clay, wall),
+      allowed: 0.17,
+      unit: 'W/mK',
+      mark: 'computed',
     });
   }
 });
