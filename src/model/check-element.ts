@@ -35,6 +35,7 @@ function requireFace(name: string, face: Face, zoneIds: ReadonlySet<string>): vo
   if (face.kind === 'adiabatic') return;
   if (face.kind === 'ground') {
     requireAtLeastZero(`${name}, resistance`, face.resistance, 'm²K/W');
+    requireAtLeastZero(`${name}, soilM`, face.soilM ?? 0, 'm');
     requireRange(`${name}, wave.meanC`, face.wave.meanC, -60, 60, '°C');
     requireRange(`${name}, wave.amplitudeK`, face.wave.amplitudeK, 0, 60, 'K');
     requireFinite(`${name}, wave.coldestDay`, face.wave.coldestDay, 'days');

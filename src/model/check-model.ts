@@ -13,7 +13,7 @@ import type { Model } from './model.ts';
  * @param model any; its zones, elements, panes and openings
  * Error: RangeError for no zone, a name used twice, a zone that is not there, a thickness, conductivity or area of
  *   zero or below, panes larger than their wall, an opening to nowhere, a share outside 0…1, a schedule of the wrong
- *   length, and for NaN or infinity anywhere but a long overhang.
+ *   length, a zone none of whose surfaces radiates, and for NaN or infinity anywhere but a long overhang.
  */
 export function requireModel(model: Model): void {
   if (model.zones.length === 0) throw new RangeError('zones is empty; allowed: at least one zone');
@@ -25,6 +25,25 @@ export function requireModel(model: Model): void {
   for (const element of model.elements) requireElement(element, zoneIds);
   for (const pane of model.panes) requirePane(pane, zoneIds);
   for (const opening of model.openings) requireOpening(opening, zoneIds);
+  for (const id of zoneIds) requireRadiation(model, id);
+}
+
+/** A zone whose every surface is prescribed to radiate nothing has no mean radiant temperature, and its year no numbers. */
+function requireRadiation({ elements, panes }: Model, zone: string): void {
+  const films = [
+    ...elements.flatMap(({ a, b }) =>
+      [a, b].flatMap((face) => (face.kind === 'zone' && face.zone === zone ? [face.film] : [])),
+    ),
+    ...panes.flatMap(({ from, to, filmOutside, filmInside }) => [
+      ...(to === zone ? [filmInside] : []),
+      ...(from === zone ? [filmOutside] : []),
+    ]),
+  ];
+  if (films.length > 0 && films.every((film) => film.kind === 'fixed' && film.radiation === 0)) {
+    throw new RangeError(
+      `zone '${zone}', radiation of its films is 0 everywhere; allowed: above 0 at one surface at least`,
+    );
+  }
 }
 
 function requireOwnNames(kind: string, parts: readonly { readonly id: string }[]): void {

@@ -160,7 +160,8 @@ function beyond({ uValue, rsi, layers, outdoor, widening, ground, climate }: Con
     amplitudeK: climate.amplitudeK * modulus(ratio),
     coldestDay: (((climate.coldestDay + lagDays) % DAYS) + DAYS) % DAYS,
   };
-  return { uValue, soil, face: { kind: 'ground', wave, resistance: column.rest } };
+  const soilM = soil.reduce((sum, { thicknessM }) => sum + thicknessM, 0);
+  return { uValue, soil, face: { kind: 'ground', wave, resistance: column.rest, soilM } };
 }
 
 /** Slices as layers of soil from the ground inwards, each conducting and storing by its share of the face's area. */

@@ -65,6 +65,8 @@ export interface GroundFace {
   readonly wave: GroundWave;
   /** [m²K/W] */
   readonly resistance: number;
+  /** of the element's layers so much next to this face is soil, whose store is the ground's and not the zone's [m]; 0 unless said */
+  readonly soilM?: number;
 }
 
 /** mean − amplitude · cos(2π (day − coldestDay)/365): a yearly wave [°C] */

@@ -1,5 +1,5 @@
 // One year of one model in one climate: the model laid out and loaded, warmed up across the year's end, then
-// run hour by hour with four steps each. A model and a prepared climate in, a Year out.
+// run hour by hour with one to four steps each. A model and a prepared climate in, a Year out.
 // Each hour renews films, sun and set-points; each step renews air flows and water, then steps the network.
 
 import type { Model } from '../model/model.ts';
@@ -22,7 +22,6 @@ import {
   USUAL_CAPACITY,
 } from './layout/engine-capacity.ts';
 import { airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
-import { nodeB } from './solver/network-index.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
@@ -31,25 +30,30 @@ import { createMoistureBalance } from './water/moisture-balance.ts';
 import { moistureCauses } from './water/moisture-sources.ts';
 import type { MoistureInputs } from './water/moisture-state.ts';
 import type { Year } from './year.ts';
+import { createYearStart } from './year-start.ts';
 
 export interface SimulateOptions {
   /** keep node temperatures of every element by hour */
   readonly history?: boolean;
-  /** steps an hour; 4 unless said, 1…60 */
+  /** steps an hour, 1…60; unless said one, two or four as the hour needs */
   readonly stepsPerHour?: number;
   /** follow the water in the air; true unless said. Without it humidity stands still: for measuring what it costs */
   readonly water?: boolean;
   /** the year's columns are lent: the next run of this thread writes over them. Saves a run's largest allocation */
   readonly lend?: boolean;
-  /** days run before the year starts to count; 28 unless said, 0…365 */
+  /** days run before the year starts to count, after the years lived in long steps; 7 unless said, 0…365 */
   readonly warmUpDays?: number;
 }
 
-const STEPS_PER_HOUR = 4;
-const WARM_UP_DAYS = 28;
+/** Steps of an hour in which something that moves is open, in which the sun shines, and in which neither is so. */
+const MOVING_STEPS = 4;
+const SUNNY_STEPS = 2;
+const QUIET_STEPS = 1;
+const WARM_UP_DAYS = 7;
 const START_C = 18;
-/** Rounds of flow and temperature in a step; two to four are usual. */
+/** Trials of flow and temperature in a round, and rounds of those and water in a step; few are usual of either. */
 const MOST_TRIALS = 30;
+const MOST_ROUNDS = 5;
 
 /** The engine of this thread; every run loads it anew. */
 let engine: Engine | null = null;
@@ -106,33 +110,53 @@ function createEngine(capacity: EngineCapacity): Engine {
   const search = createTemperatureSearch(capacity, zoneC, answerC);
   const sums = createHourlySums(capacity, stepper, flows, moisture, gains);
   const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums);
-  const latent = createLatentHeat(capacity, stepper, gains, moisture);
+  const latent = createLatentHeat(capacity, stepper, moisture);
   const heatBalance = createHeatBalance(capacity, stepper, gains, sums, latent);
-  /** node of each pane's inner face */
-  const paneInner = new Int32Array(capacity.panes);
+  const paneChain = new Int32Array(capacity.panes);
+  const start = createYearStart(
+    {
+      stepper,
+      films,
+      gains,
+      flows,
+      moment,
+      weather,
+      setStep,
+      beginHour() {
+        readZones();
+        flows.beginHour(moment);
+        beginNetworkHour();
+      },
+      solveStep() {
+        flows.beginStep(moment, true);
+        solveStep(true);
+      },
+    },
+    capacity.zones,
+  );
   /** whose heating follows its schedule within the hour */
   const ramps = new Float64Array(capacity.zones);
   let anyRamp = false;
   let zones = 0;
   let panes = 0;
-  let stepsPerHour = STEPS_PER_HOUR;
+  /** fixed for the run, or 0; and those of the hour that runs */
+  let fixedSteps = 0;
+  let steps = MOVING_STEPS;
   let withWater = true;
   let modelZones: Model['zones'] = [];
 
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
-    latent.beginHour();
     readHourWeather(climate, hour, weather);
-    films.renew(weather);
-    gains.renew(hour, moment, weather);
-    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = weather.dryBulbC;
-    stepper.refreshSources();
     readZones();
     flows.beginHour(moment);
-    if (withWater) moisture.beginHour();
+    chooseSteps();
+    films.renew(weather);
+    gains.renew(hour, moment, weather);
+    beginNetworkHour();
     sums.begin();
     heatBalance.beginHour(moment.month);
-    for (let n = 0; n < stepsPerHour; n++) {
+    for (let n = 0; n < steps; n++) {
       runStep(n);
       if (counting) sums.addStep();
     }
@@ -145,21 +169,62 @@ function createEngine(capacity: EngineCapacity): Engine {
   function runStep(n: number): void {
     readZones();
     if (n === 0 || anyRamp) setThermostats(n);
-    flows.beginStep(moment, (4 * n) % stepsPerHour === 0);
-    if (withWater) latent.apply();
+    flows.beginStep(moment, (4 * n) % steps === 0);
+    solveStep(n === 0);
+  }
+
+  function chooseSteps(): void {
+    const needed = flows.mayMove() ? MOVING_STEPS : weather.darkShare < 1 ? SUNNY_STEPS : QUIET_STEPS;
+    const chosen = fixedSteps > 0 ? fixedSteps : needed;
+    if (chosen === steps) return;
+    steps = chosen;
+    setStep(3600 / steps);
+  }
+
+  function setStep(seconds: number): void {
+    water.stepS = seconds;
+    stepper.setStep(seconds);
+    flows.setStep(seconds);
+    moisture.setStep();
+  }
+
+  /** Sources, outdoor air and water of the hour, once its weather and gains are written. */
+  function beginNetworkHour(): void {
+    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = weather.dryBulbC;
+    stepper.refreshSources();
+    latent.beginHour();
+    if (withWater) moisture.beginHour();
+  }
+
+  /** One step of any length: temperatures, flows and water that agree. */
+  function solveStep(isFirst: boolean): void {
+    if (withWater) latent.beginStep();
     stepper.beginStep();
-    search.begin();
-    for (let trial = 0; trial < MOST_TRIALS; trial++) {
-      const depends = flows.renew(moment);
-      if (flows.isNew() || (n === 0 && trial === 0)) linkAir();
-      stepper.solve();
-      readAnswers();
-      if (!depends && !flows.wouldOpen(moment, answerC)) break;
-      if (search.converged()) break;
+    for (let round = 1; ; round++) {
+      findTemperatures(isFirst && round === 1);
+      stepper.finish();
+      if (!withWater) break;
+      readMeans();
+      moisture.tryStep();
+      if (round === MOST_ROUNDS || latent.agrees()) break;
     }
     stepper.endStep();
-    readStepEnd();
-    if (withWater) moisture.step();
+    if (!withWater) return;
+    latent.endStep();
+    moisture.endStep();
+  }
+
+  /** Air temperatures and flows that agree with each other. */
+  function findTemperatures(isFirst: boolean): void {
+    search.begin();
+    for (let trial = 0; trial < MOST_TRIALS; trial++) {
+      const depends = flows.renew();
+      if (flows.isNew() || (isFirst && trial === 0)) linkAir();
+      stepper.solve();
+      readAnswers();
+      if (!depends && !flows.wouldOpen(answerC)) break;
+      if (search.converged()) break;
+    }
   }
 
   function readZones(): void {
@@ -174,23 +239,19 @@ function createEngine(capacity: EngineCapacity): Engine {
   }
 
   function readAnswers(): void {
-    const { trialC } = stepper;
+    const { hubMeanC } = stepper;
     const answers = answerC;
     const count = zones;
-    for (let z = 0; z < count; z++) answers[z] = trialC[airHub(z, count)]!;
+    for (let z = 0; z < count; z++) answers[z] = hubMeanC[airHub(z, count)]!;
   }
 
-  /** What the step ends at, for the water. */
-  function readStepEnd(): void {
-    const { nodeC } = stepper;
+  /** Means of the step as it is solved, for the water. */
+  function readMeans(): void {
     const airC = zoneC;
     const answers = answerC;
-    const faceC = paneC;
-    const nodes = paneInner;
     const zoneCount = zones;
-    const paneCount = panes;
     for (let z = 0; z < zoneCount; z++) airC[z] = answers[z]!;
-    for (let p = 0; p < paneCount; p++) faceC[p] = nodeC[nodes[p]!]!;
+    stepper.readInnerMeans(paneChain, panes, paneC);
   }
 
   function linkAir(): void {
@@ -210,27 +271,29 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   /** Set-points hold for the hour, unless they rise within it. */
   function setThermostats(n: number): void {
-    const { holdLowC, holdHighC, holdMaxW, holdMinW } = stepper;
+    const { holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps } = stepper;
     for (let z = 0; z < zones; z++) {
       if (n > 0 && ramps[z] === 0) continue;
       const { thermostat } = modelZones[z]!;
       if (thermostat === null) continue;
       const hub = airHub(z, zones);
-      const through = (n + 1) / stepsPerHour;
+      const through = (n + 1) / steps;
       holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
       holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
       holdMaxW[hub] = thermostat.heatCapacityW;
       holdMinW[hub] = -thermostat.coolCapacityW;
+      holdRamps[hub] = ramps[z]!;
     }
   }
 
   function load(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): void {
-    stepsPerHour = options.stepsPerHour ?? STEPS_PER_HOUR;
+    fixedSteps = options.stepsPerHour ?? 0;
+    steps = options.stepsPerHour ?? MOVING_STEPS;
     withWater = options.water ?? true;
     zones = model.zones.length;
     panes = layout.panes.length;
     modelZones = model.zones;
-    water.stepS = 3600 / stepsPerHour;
+    water.stepS = 3600 / steps;
     stepper.load(layout.network, water.stepS, START_C);
     films.load(model, layout);
     gains.load(model, layout, climate);
@@ -248,14 +311,16 @@ function createEngine(capacity: EngineCapacity): Engine {
     });
     anyRamp = modelZones.some(({ thermostat }) => thermostat?.heatC?.ramp);
     layout.panes.forEach(({ chain }, p) => {
-      paneInner[p] = nodeB(stepper.first, chain);
+      paneChain[p] = chain;
     });
   }
 
   function run(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): Year {
     load(model, layout, climate, options);
-    const warmUpHours = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS)) * 24;
-    for (let n = warmUpHours; n > 0; n--) runHour(climate, HOURS - n, false);
+    const warmUpDays = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS));
+    start.liveUntil(365 - warmUpDays, climate, model.zones);
+    setStep(3600 / steps);
+    for (let n = 24 * warmUpDays; n > 0; n--) runHour(climate, HOURS - n, false);
     flows.startCounting();
     moisture.startCounting();
     heatBalance.open();

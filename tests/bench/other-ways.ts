@@ -8,7 +8,7 @@ import { layOut } from '../../src/network/layout/layout.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { LinearNetwork } from '../../src/network/solver/linear-network.ts';
 import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
-import { denseSolver } from '../network/solver/dense-solver.ts';
+import { denseSolver } from './dense-solver.ts';
 import type { Line } from './measure.ts';
 
 const STEP_S = 900;

@@ -264,3 +264,15 @@ test('plant and overhang without limit are allowed, as test cases ask for them',
   const overhang = { depthM: 1, gapM: 0, extendM: Number.POSITIVE_INFINITY };
   expect(() => requireModel(changed('panes', 'front', inside('shading', { overhang })))).not.toThrow();
 });
+
+test('a zone none of whose surfaces radiates is refused by name', () => {
+  const { modest } = Object.fromEntries(EXAMPLES.map(({ id, design }) => [id, design]));
+  const model = modelOf(modest!, NORTH, WAVE);
+  const film = { kind: 'fixed', convection: 3, radiation: 0 } as const;
+  const still = {
+    ...model,
+    elements: model.elements.map((element) => ({ ...element, b: { ...element.b, film } })),
+    panes: model.panes.map((pane) => ({ ...pane, filmInside: film })),
+  };
+  expect(() => requireModel(still)).toThrow("zone 'house', radiation of its films is 0 everywhere");
+});

@@ -13,17 +13,27 @@ import {
   singleSidedStackFlow,
   stackFlow,
 } from '../../physics/openings.ts';
-import { type Moment, scheduled } from '../hour/clock.ts';
+import { blankMoment, type Moment, momentOf, scheduled } from '../hour/clock.ts';
+import type { DayPart } from '../hour/day-part.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import {
   closeAgainstCold,
   closedOpening,
   easing,
+  meanEasing,
   type OpeningState,
   operate,
   resetCounts,
 } from './occupant-control.ts';
-import { feelDamp, switchOpener, ventTarget, wantDoor, wantVent } from './opening-rules.ts';
+import {
+  feelDamp,
+  isMildNight,
+  needsAir,
+  switchOpener,
+  ventTarget,
+  wantDoor,
+  wantVent,
+} from './opening-rules.ts';
 import { uncontrolledFlow } from './uncontrolled-flow.ts';
 import type { ZoneAir } from './zone-air.ts';
 
@@ -37,20 +47,29 @@ export interface AirFlow {
   readonly outdoors: Float64Array;
   /** zone · zones + zone, symmetric [kg/s] */
   readonly between: Float64Array;
-  /** opening: volume flow each way [m³/s]; how far open what moves is, 0…1 */
+  /** opening: volume flow each way [m³/s]; how far open what moves is in the mean of the step, 0…1 */
   readonly volume: Float64Array;
   readonly share: Float64Array;
   openingStates(): readonly OpeningState[];
+  /** steps of another length from now on [s] */
+  setStep(stepS: number): void;
+  /** from now on until endLongSteps(), whoever moves a vent does so as an opener does; after it all vents are shut */
+  beginLongSteps(): void;
+  endLongSteps(): void;
+  /** before a long step, after beginHour() at the middle of its day part */
+  beginLongStep(dayPart: DayPart, dryBulbC: Float64Array): void;
   /** before the steps of an hour */
   beginHour(moment: Moment): void;
+  /** whether anything that moves is open, or may be within the hour that has begun */
+  mayMove(): boolean;
   /** before each step, from the temperatures it starts at; people at home look up at quarter hours */
   beginStep(moment: Moment, isQuarter: boolean): void;
   /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
-  renew(moment: Moment): boolean;
+  renew(): boolean;
   /** the last renewal changed a flow */
   isNew(): boolean;
   /** whether an opener, shut as everything is, would open at these temperatures [°C] */
-  wouldOpen(moment: Moment, zoneC: Float64Array): boolean;
+  wouldOpen(zoneC: Float64Array): boolean;
   /** moves start to count */
   startCounting(): void;
 }
@@ -77,17 +96,21 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     /** 1 for vents; 1 for those that an opener moves */
     isVent: new Int32Array(capacity.openings),
     opensItself: new Int32Array(capacity.openings),
+    /** 1 for doors that an opener moves as heat is wanted */
+    easesDoor: new Int32Array(capacity.openings),
     /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
     pairM2: new Float64Array(capacity.openings),
     windM2: new Float64Array(capacity.openings),
   };
   const { zoneOf, otherOf, volume, share } = byOpening;
+  const at = blankMoment();
   let movables = 0;
   /** fans between zones, switched by the quarter hour: they soon use up what they run on */
   const switched = new Int32Array(capacity.openings);
   let switches = 0;
-  /** share of its way that an opener goes in a step */
+  /** share of its way that an opener goes in a step, and is at in the mean */
   let ease = 0;
+  let meanEase = 0;
   let anyOpen = false;
   let stale = true;
   let changed = true;
@@ -97,7 +120,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     openings = model.openings;
     count = openings.length;
     states = openings.map(() => closedOpening());
-    ease = easing(stepS);
+    setStep(stepS);
     anyOpen = false;
     movables = 0;
     switches = 0;
@@ -112,6 +135,8 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       otherOf[i] = other === undefined ? -1 : indexOf(other);
       byOpening.isVent[i] = opening.kind === 'vent' ? 1 : 0;
       byOpening.opensItself[i] = opening.kind === 'vent' && opening.control === 'automatic' ? 1 : 0;
+      byOpening.easesDoor[i] =
+        opening.kind === 'door' && opening.control === 'automatic' && opening.rule === 'by-need' ? 1 : 0;
       if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
       if (opening.kind === 'vent') {
         const { lowM2, highM2, windCoefficient } = opening;
@@ -121,6 +146,51 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       }
       if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
     });
+  }
+
+  function setStep(stepS: number): void {
+    ease = easing(stepS);
+    meanEase = meanEasing(stepS);
+  }
+
+  function beginLongSteps(): void {
+    openings.forEach((opening, i) => {
+      if (opening.kind === 'vent' && opening.control !== 'never') byOpening.opensItself[i] = 1;
+    });
+  }
+
+  function endLongSteps(): void {
+    openings.forEach((opening, i) => {
+      if (opening.kind !== 'vent') return;
+      byOpening.opensItself[i] = opening.control === 'automatic' ? 1 : 0;
+      states[i]!.open = 0;
+      states[i]!.wanted = 0;
+    });
+  }
+
+  function beginLongStep({ hours, count: hourCount }: DayPart, dryBulbC: Float64Array): void {
+    openings.forEach((opening, i) => {
+      if (opening.kind !== 'vent') return;
+      let mild = 0;
+      for (let k = 0; k < hourCount; k++) {
+        const hour = hours[k]!;
+        if (isMildNight(opening, momentOf(hour, at), dryBulbC[hour]!)) mild++;
+      }
+      states[i]!.mildNightShare = mild / hourCount;
+    });
+  }
+
+  function mayMove(): boolean {
+    const { movable, isVent, easesDoor, opensItself, zoneOf } = byOpening;
+    if (switches > 0) return true;
+    for (let k = 0; k < movables; k++) {
+      const i = movable[k]!;
+      const state = states[i]!;
+      const isMoving = isVent[i] === 1 ? state.open > SHUT : state.open > SHUT || state.wanted > 0;
+      if (isMoving && (isVent[i] === 1 || easesDoor[i] === 1)) return true;
+      if (opensItself[i] === 1 && needsAir(openings[i] as VentOpening, air, zoneOf[i]!)) return true;
+    }
+    return wouldOpen(air.zoneC);
   }
 
   function beginHour(moment: Moment): void {
@@ -134,6 +204,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       const zone = zoneOf[i]!;
       if (opening.kind === 'vent') {
         state.allowed = scheduled(opening.rule.schedule, moment);
+        state.mildNightShare = isMildNight(opening, moment, air.weather.dryBulbC) ? 1 : 0;
         feelDamp(state, air, zone);
         wantVent(opening, state, moment, air, zone);
         operate(state, opening.control, moment);
@@ -182,8 +253,8 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     stale = true;
   }
 
-  function renew(moment: Moment): boolean {
-    const { zoneOf, volume, share, openBefore, movable, isVent, opensItself } = byOpening;
+  function renew(): boolean {
+    const { zoneOf, volume, share, openBefore, movable, isVent, opensItself, easesDoor } = byOpening;
     const { zoneC } = air;
     const all = openings;
     const allStates = states;
@@ -194,11 +265,13 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       const i = movable[k]!;
       const state = allStates[i]!;
       if (opensItself[i] === 1) {
-        const target = ventTarget(all[i] as VentOpening, state, moment, air, zoneC, zoneOf[i]!);
+        const target = ventTarget(all[i] as VentOpening, state, air, zoneC, zoneOf[i]!);
         state.open = openBefore[i]! + ease * (target - openBefore[i]!);
+        share[i] = openBefore[i]! + meanEase * (target - openBefore[i]!);
         if (target > 0) isOpen = true;
-      }
-      share[i] = state.open;
+      } else if (easesDoor[i] === 1) {
+        share[i] = openBefore[i]! + meanEase * (state.wanted - openBefore[i]!);
+      } else share[i] = state.open;
       volume[i] = 0;
       if (share[i]! <= SHUT) continue;
       isOpen = true;
@@ -212,7 +285,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     return isOpen;
   }
 
-  function wouldOpen(moment: Moment, zoneC: Float64Array): boolean {
+  function wouldOpen(zoneC: Float64Array): boolean {
     const { zoneOf, movable, opensItself } = byOpening;
     const all = openings;
     const allStates = states;
@@ -220,7 +293,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       if (opensItself[i] === 0) continue;
-      if (ventTarget(all[i] as VentOpening, allStates[i]!, moment, air, zoneC, zoneOf[i]!) > 0) return true;
+      if (ventTarget(all[i] as VentOpening, allStates[i]!, air, zoneC, zoneOf[i]!) > 0) return true;
     }
     return false;
   }
@@ -282,6 +355,11 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     volume,
     share,
     openingStates: () => states,
+    setStep,
+    beginLongSteps,
+    endLongSteps,
+    beginLongStep,
+    mayMove,
     beginHour,
     beginStep,
     renew,

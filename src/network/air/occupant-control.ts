@@ -35,6 +35,8 @@ export interface OpeningState {
   wanted: number;
   /** share its schedule lets open in the hour, 0…1 */
   allowed: number;
+  /** share of the time that is a mild night: 0 or 1 in an hour */
+  mildNightShare: number;
   /** open for drier air, whatever its warmth */
   airsDamp: boolean;
   /** hours for which want and state have differed */
@@ -49,6 +51,7 @@ export function closedOpening(): OpeningState {
     open: 0,
     wanted: 0,
     allowed: 0,
+    mildNightShare: 0,
     airsDamp: false,
     waitingH: 0,
     moves: 0,
@@ -121,9 +124,14 @@ function move(state: OpeningState, moment: Moment): void {
   state.waitingH = 0;
 }
 
-/** Share of the way an opener goes in a step toward where its rule would have it. */
+/** Share of the way an opener has gone at a step's end toward where its rule would have it. */
 export function easing(stepS: number): number {
   return 1 - Math.exp(-stepS / OPENER_S);
+}
+
+/** The same in the mean of the step. */
+export function meanEasing(stepS: number): number {
+  return 1 - (easing(stepS) * OPENER_S) / stepS;
 }
 
 function isAvailable(control: OpeningControl, moment: Moment): boolean {

@@ -61,11 +61,15 @@ export function switchOpener(opening: VentOpening, state: OpeningState, air: Zon
   else if (insideC > rule.opensAboveC) state.wanted = state.allowed;
 }
 
+/** A room whose opener, if it knows only open and shut, may open at the next quarter hour. */
+export function needsAir(opening: VentOpening, air: ZoneAir, zone: number): boolean {
+  return opening.rule.opens === 'all-at-once' && needOf(opening, air.zoneC[zone]!) > 0;
+}
+
 /** Share an opener asks for at these temperatures: full at half the band, so that like a person it runs the room down. */
 export function ventTarget(
   opening: VentOpening,
   state: OpeningState,
-  moment: Moment,
   air: ZoneAir,
   zoneC: Float64Array,
   zone: number,
@@ -74,9 +78,18 @@ export function ventTarget(
   const insideC = zoneC[zone]!;
   if (rule.opens === 'all-at-once') return state.wanted;
   if (barred(opening, state, air, insideC)) return 0;
-  const isMildNight = !isAwake(moment) && air.weather.dryBulbC > rule.opensAboveC - HALF_BELOW_K;
-  const need = (insideC - (rule.opensAboveC - (isMildNight ? NIGHT_RUN_DOWN_K : RUN_DOWN_K))) / rule.bandK;
-  return state.allowed * Math.min(1, Math.max(0, 2 * need));
+  const { mildNightShare, allowed } = state;
+  const byDay = fullAtHalf((insideC - (rule.opensAboveC - RUN_DOWN_K)) / rule.bandK);
+  if (mildNightShare === 0) return allowed * byDay;
+  const byNight = fullAtHalf((insideC - (rule.opensAboveC - NIGHT_RUN_DOWN_K)) / rule.bandK);
+  return allowed * (byDay + mildNightShare * (byNight - byDay));
+}
+
+const fullAtHalf = (need: number) => Math.min(1, Math.max(0, 2 * need));
+
+/** A night so mild that an opener lets the room run down further. */
+export function isMildNight({ rule }: VentOpening, moment: Moment, dryBulbC: number): boolean {
+  return !isAwake(moment) && dryBulbC > rule.opensAboveC - HALF_BELOW_K;
 }
 
 /**

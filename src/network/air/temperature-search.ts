@@ -1,4 +1,4 @@
-// The air temperatures a step ends at, when flows depend on them: trial temperatures in, the network's answers to them
+// The air temperatures of a step, when flows depend on them: trial temperatures in, the network's answers to them
 // back in, better trials out, until both agree.
 // Method: Broyden's, with the inverse Jacobian kept from step to step, since it changes little; after a few trials
 // without agreement, secant by zone between the trials known to be too low and too high. More warmth means more air
@@ -7,8 +7,8 @@
 
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 
-/** Trial and answer agree [K]: a vent's flow is then out by less than a hundredth even 0.1 K over outdoors. */
-const TOLERANCE_K = 1e-3;
+/** Trial and answer agree [K]; of 0.001 to 0.03 no year is nearer its fine steps. */
+const TOLERANCE_K = 1e-2;
 /** Trials of a step before the search falls back on brackets. */
 const FREE_TRIALS = 6;
 

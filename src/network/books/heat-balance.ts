@@ -83,13 +83,18 @@ export function createHeatBalance(
   let chains = 0;
   let panes = 0;
   let zoneIds: readonly string[] = [];
+  let monthOf = 0;
   const byChain = {
     /** first place of its zone among the causes, its own cause, and whether it stands between two zones */
     rowOf: new Int32Array(capacity.chains),
     causeOf: new Int32Array(capacity.chains),
     isShared: new Int32Array(capacity.chains),
+    /** nodes from its end a on that are soil */
+    soilNodes: new Int32Array(capacity.chains),
+    /** what they hold more than at the start, as far as it is booked [J] */
+    soilJ: new Float64Array(capacity.chains),
   };
-  /** by zone · CAUSES + cause: watts of the steps added up, joules by month */
+  /** by zone · CAUSES + cause [J] */
   const heat = createMonthlySums(capacity.zones * CAUSES);
   const startNode = new Float64Array(capacity.nodes);
   const startHub = new Float64Array(2 * capacity.zones);
@@ -103,6 +108,12 @@ export function createHeatBalance(
     zoneIds = layout.zoneIds;
     ({ hubs, chains } = stepper);
     const { rowOf, causeOf, isShared } = byChain;
+    byChain.soilNodes.fill(0);
+    for (const { element, chain, discretisation } of layout.elements) {
+      const { a } = element;
+      const soilM = a.kind === 'ground' ? (a.soilM ?? 0) : 0;
+      byChain.soilNodes[chain] = discretisation.depthM.filter((depthM) => depthM < soilM).length;
+    }
     for (const { chain, zone, cause, between } of entriesOf(layout)) {
       rowOf[chain] = zone * CAUSES;
       causeOf[chain] = cause;
@@ -116,43 +127,70 @@ export function createHeatBalance(
   }
 
   function open(): void {
-    heat.clear(zones * CAUSES, stepper.stepS);
+    heat.clear(zones * CAUSES, 1);
     through.fill(0);
     for (let c = 0; c < chains; c++) stepper.settleInside(c);
     startNode.set(stepper.nodeC);
     startHub.set(stepper.hubC);
+    byChain.soilJ.fill(0);
+    monthOf = 0;
+  }
+
+  /** Heat a chain's nodes from one to before another hold more than at the start [J]. */
+  function storedIn(from: number, until: number): number {
+    let joule = 0;
+    for (let i = from; i < until; i++) joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
+    return joule;
+  }
+
+  /**
+   * What comes from the ground is what leaves its soil towards the construction: what the far side gave, less what the
+   * soil keeps. Booked when a month ends, since temperatures inside exist only when asked for.
+   */
+  function bookSoil(): void {
+    const { soilNodes, soilJ, rowOf, causeOf } = byChain;
+    for (let c = 0; c < chains; c++) {
+      if (soilNodes[c] === 0) continue;
+      stepper.settleInside(c);
+      const start = nodeA(stepper.first, c);
+      const now = storedIn(start, start + soilNodes[c]!);
+      heat.running[rowOf[c]! + causeOf[c]!]! -= now - soilJ[c]!;
+      soilJ[c] = now;
+    }
   }
 
   function beginHour(month: number): void {
     const { endSum } = stepper;
     const ends = 2 * chains;
+    if (month !== monthOf) bookSoil();
+    monthOf = month;
     heat.turnTo(month);
     for (let e = 0; e < ends; e++) endSum[e] = 0;
   }
 
   function addZoneHour(z: number, steps: number): void {
     const { running } = heat;
-    const { hubLink, hubBoundaryC } = stepper;
+    const { hubLink, hubBoundaryC, stepS } = stepper;
     const { airGain, radiantGain, frameConductance } = gains;
     const hubSum = sums.hubC;
     const row = z * CAUSES;
     const air = airHub(z, zones);
-    running[row + HEATING]! += sums.heatingW[z]!;
-    running[row + COOLING]! -= sums.coolingW[z]!;
-    running[row + LATENT]! += sums.latentW[z]!;
-    running[row + AIR]! += sums.outdoorAirW[z]!;
-    running[row + OTHER_ZONES]! += sums.otherAirW[z]!;
-    running[row + GAINS]! += steps * (airGain[z]! + radiantGain[z]!);
-    running[row + GLASS]! += frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
+    running[row + HEATING]! += stepS * sums.heatingW[z]!;
+    running[row + COOLING]! -= stepS * sums.coolingW[z]!;
+    running[row + LATENT]! += stepS * sums.latentW[z]!;
+    running[row + AIR]! += stepS * sums.outdoorAirW[z]!;
+    running[row + OTHER_ZONES]! += stepS * sums.otherAirW[z]!;
+    running[row + GAINS]! += stepS * steps * (airGain[z]! + radiantGain[z]!);
+    running[row + GLASS]! += stepS * frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
     const own = radiantHub(z);
     for (let y = 0; y < zones; y++) {
       const seen = radiantHub(y);
       if (y !== z)
-        running[row + OTHER_ZONES]! += hubLink[own * hubs + seen]! * (hubSum[seen]! - hubSum[own]!);
+        running[row + OTHER_ZONES]! += stepS * hubLink[own * hubs + seen]! * (hubSum[seen]! - hubSum[own]!);
     }
   }
 
-  function endHour({ isDark }: HourWeather): void {
+  function endHour({ darkShare }: HourWeather): void {
     const { running } = heat;
     const { rowOf, causeOf, isShared } = byChain;
     const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
@@ -160,48 +198,50 @@ export function createHeatBalance(
     const { paneHourW } = latent;
     const count = chains;
     const steps = sums.steps();
+    const hourS = steps * stepS;
     for (let z = 0; z < zones; z++) addZoneHour(z, steps);
     for (let p = 0; p < panes; p++) {
       const watt = paneHourW[p]!;
       if (paneFrom[p]! >= 0) through[IN]! += watt * stepS;
-      else running[paneTo[p]! * CAUSES + LATENT]! += watt;
+      else running[paneTo[p]! * CAUSES + LATENT]! += watt * stepS;
     }
     for (let c = 0; c < count; c++) {
       if (isShared[c] === 1) {
-        through[IN]! += chainSun[c]! * steps * stepS;
+        through[IN]! += chainSun[c]! * hourS;
         addShared(endA(c));
         addShared(endB(c));
         continue;
       }
       const row = rowOf[c]!;
       const own = row + causeOf[c]!;
-      if (!isDark) {
+      if (darkShare < 1) {
         // Sun on the outside counts with the wall it falls on, not as sun in the zone.
-        const outside = outsideSun[c]! * steps;
-        running[row + SUN]! += chainSun[c]! * steps - outside;
+        const outside = outsideSun[c]! * hourS;
+        running[row + SUN]! += chainSun[c]! * hourS - outside;
         running[own]! += outside;
       }
       const outer = endA(c);
       const g = endBoundary[outer]!;
-      if (g > 0) running[own]! += g * (steps * endBoundaryC[outer]! - endSum[outer]!);
+      if (g > 0) running[own]! += g * stepS * (steps * endBoundaryC[outer]! - endSum[outer]!);
     }
   }
 
   /** Heat from an end between two zones to the zone it faces. */
   function addShared(end: number): void {
     const { running } = heat;
-    const { endHub, endHubG, endSum } = stepper;
+    const { endHub, endHubG, endSum, stepS } = stepper;
     const hubSum = sums.hubC;
     for (let slot = slotOf(end, 0); slot <= slotOf(end, 1); slot++) {
       const hub = endHub[slot]!;
       if (hub < 0) continue;
-      const given = endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
+      const given = stepS * endHubG[slot]! * (endSum[end]! - hubSum[hub]!);
       running[(hub % zones) * CAUSES + OTHER_ZONES]! += given;
-      through[OUT]! += given * stepper.stepS;
+      through[OUT]! += given;
     }
   }
 
   function byCause(): HeatByCause[] {
+    bookSoil();
     heat.close();
     return zoneIds.flatMap((zone, z) =>
       HEAT_CAUSES.map((cause, c) => {
@@ -212,6 +252,7 @@ export function createHeatBalance(
   }
 
   function close(water: WaterSums): Books {
+    bookSoil();
     heat.close();
     const { monthly } = heat;
     const { first } = stepper;
@@ -220,11 +261,8 @@ export function createHeatBalance(
     let throughStored = 0;
     for (let h = 0; h < hubs; h++) stored[h % zones]! += stepper.hubJ[h]! * (stepper.hubC[h]! - startHub[h]!);
     for (let c = 0; c < chains; c++) {
-      let joule = 0;
       stepper.settleInside(c);
-      for (let i = nodeA(first, c); i <= nodeB(first, c); i++) {
-        joule += stepper.nodeJ[i]! * (stepper.nodeC[i]! - startNode[i]!);
-      }
+      const joule = storedIn(nodeA(first, c) + byChain.soilNodes[c]!, nodeB(first, c) + 1);
       if (isShared[c] === 1) throughStored += joule;
       else stored[rowOf[c]! / CAUSES]! += joule;
     }

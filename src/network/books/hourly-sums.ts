@@ -13,7 +13,7 @@ export interface HourlySums {
   /** for so many zones and openings */
   load(zones: number, openings: number): void;
   steps(): number;
-  /** by hub [°C] */
+  /** by hub, means of the steps [°C] */
   readonly hubC: Float64Array;
   /** heat given, and taken out, to hold each zone [W] */
   readonly heatingW: Float64Array;
@@ -95,8 +95,8 @@ export function createHourlySums(
   function addStep(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
     const { humidity, condensation, flow, open } = kept;
-    const { hubC: nowC, hubW, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
-    const { airGain, frameConductance } = gains;
+    const { hubMeanC: nowC, hubLineW, hubLineG, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
+    const { frameConductance } = gains;
     const { outdoors, between, volume, share } = flows;
     const { humidity: humidityNow, condensation: condensationNow } = moisture;
     const count = zones;
@@ -109,8 +109,7 @@ export function createHourlySums(
       const held = heldW[air]!;
       if (held > 0) heatingW[z]! += held;
       else coolingW[z]! -= held;
-      // What is on the hubs beyond gains is the latent heat of the zone's air.
-      latentW[z]! += hubW[air]! - airGain[z]!;
+      latentW[z]! += hubLineW[air]! - hubLineG[air]! * airC;
       outdoorAirW[z]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - airC);
       outdoorKg[z]! += outdoors[z]!;
       humidity[z]! += humidityNow[z]!;

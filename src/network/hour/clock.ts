@@ -36,6 +36,12 @@ export function momentOf(
   return into;
 }
 
+/** Of every hour of the year, in the table of a schedule. */
+export const SCHEDULE_INDICES = Uint16Array.from(
+  { length: HOURS },
+  (_, hour) => momentOf(hour).scheduleIndex,
+);
+
 /** A moment to reuse. */
 export function blankMoment() {
   return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, scheduleIndex: 0 };

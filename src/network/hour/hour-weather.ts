@@ -3,6 +3,7 @@
 // whose light on panes is worked out before the run.
 
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
+import { type DayPart, meanOver } from './day-part.ts';
 
 export interface HourWeather {
   /** air dry bulb [°C]; ground and surroundings seen from outside are taken to be as warm */
@@ -19,11 +20,11 @@ export interface HourWeather {
   readonly pressurePa: number;
   /** in the hour [mm]; 0 where the weather knows of none */
   readonly rainMm: number;
-  /** the sun is down */
-  readonly isDark: boolean;
+  /** share of the time that the sun is down: 0 or 1 in an hour */
+  readonly darkShare: number;
 }
 
-type Writable<T> = { -readonly [K in keyof T]: T[K] };
+export type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A record to fill, before the first hour. */
 export function blankHourWeather(): Writable<HourWeather> {
@@ -35,7 +36,7 @@ export function blankHourWeather(): Writable<HourWeather> {
     humidityRatio: 0,
     pressurePa: 101_325,
     rainMm: 0,
-    isDark: true,
+    darkShare: 1,
   };
 }
 
@@ -49,5 +50,25 @@ export function readHourWeather(climate: PreparedClimate, hour: number, into: Wr
   into.humidityRatio = climate.humidityRatio[hour]!;
   into.pressurePa = year.pressurePa[hour]!;
   into.rainMm = year.rainMm?.[hour] ?? 0;
-  into.isDark = climate.cosZenith[hour]! <= 0;
+  into.darkShare = climate.cosZenith[hour]! <= 0 ? 1 : 0;
+}
+
+/** Mean weather of a day part into a record; nothing is allocated. */
+export function readMeanWeather(
+  climate: PreparedClimate,
+  dayPart: DayPart,
+  into: Writable<HourWeather>,
+): void {
+  const { year } = climate;
+  const { hours, count } = dayPart;
+  let dark = 0;
+  for (let k = 0; k < count; k++) if (climate.cosZenith[hours[k]!]! <= 0) dark++;
+  into.dryBulbC = meanOver(dayPart, year.dryBulbC);
+  into.skyC = meanOver(dayPart, climate.skyTempC);
+  into.windSpeed = meanOver(dayPart, year.windSpeed);
+  into.airDensity = meanOver(dayPart, climate.airDensity);
+  into.humidityRatio = meanOver(dayPart, climate.humidityRatio);
+  into.pressurePa = meanOver(dayPart, year.pressurePa);
+  into.rainMm = year.rainMm ? meanOver(dayPart, year.rainMm) : 0;
+  into.darkShare = dark / count;
 }

@@ -11,17 +11,26 @@ export function createChainColumns({ nodes, chains }: SolverCapacity) {
   const perChain = () => new Float64Array(chains);
   return {
     byMode: {
-      /** how much there is of it, the share a step keeps, what it takes of each end's temperature, of heat put inside */
+      /** how much there is of it, the share a step keeps, what it takes of each end's temperature and gives each end */
       amplitude: perNode(),
       decay: perNode(),
       fromA: perNode(),
       fromB: perNode(),
+      /** what heat put inside adds to it in a step */
       heatInside: perNode(),
+      /** amplitude by temperatures as shapes have them */
+      scale: perNode(),
+      /** whatever the step: share of storage in its storage and conduction, and how it couples to each end */
+      storageShare: perNode(),
+      shapeA: perNode(),
+      shapeB: perNode(),
     },
     byChain: {
-      /** heat capacity of each end over the step [W/K] */
+      /** heat capacity of each end over the step as its mean feels it [W/K]; the end's way by its mean's [–] */
       storageA: perChain(),
       storageB: perChain(),
+      endByMeanA: perChain(),
+      endByMeanB: perChain(),
       /** what couples each end to the interior less what comes back, and to the other end [W/K] */
       interiorA: perChain(),
       interiorB: perChain(),
@@ -29,6 +38,9 @@ export function createChainColumns({ nodes, chains }: SolverCapacity) {
       /** what each end gets in the next step of what it and the interior hold, and of heat put inside [W] */
       storedA: perChain(),
       storedB: perChain(),
+      /** of that, what heat put inside gives within the step [W] */
+      heatedA: perChain(),
+      heatedB: perChain(),
       /** 1 where heat may be put inside; 1 while it is */
       mayHeatInside: perChain(),
       hasHeatInside: perChain(),
@@ -47,7 +59,5 @@ export function createChainColumns({ nodes, chains }: SolverCapacity) {
     shapes: [] as Float64Array[],
     /** what storage and links of a chain make of its inner nodes' temperatures, on the way to its modes [W] */
     modeLoad: perNode(),
-    /** steps a second */
-    perStep: 0,
   };
 }

@@ -1,35 +1,70 @@
-// What stands between the ends of every chain, as modes (chain-modes.ts): nodes and links of the chains in; what couples
-// each end to the interior and to the other end, what the interior holds for them, and the temperatures in it, out. The
-// stepper moves the modes on; all the rest of their keeping is here. Modes stand in the rows of the inner nodes.
+// What stands between the ends of every chain, as modes (chain-modes.ts, mode-steps.ts): nodes and links of the chains in;
+// what couples each end to the interior and to the other end, what the interior holds for them, and the temperatures in it,
+// out. The stepper moves the modes on; all the rest of their keeping is here. Modes stand in the rows of the inner nodes.
 
 import type { ChainColumns } from './chain-columns.ts';
 import { chainModes } from './chain-modes.ts';
+import { paceHeat, paceModes, REFERENCE_S, shareLeft } from './mode-steps.ts';
 import type { NetworkColumns } from './network-columns.ts';
 import { nodeA, nodeB } from './network-index.ts';
-
-/** A mode loses at least this share in a step; slower ones cannot be told from 1 [–]. */
-const SLOWEST = 1e-13;
+import type { PaceStore } from './pace-store.ts';
+import { endByMean } from './step-mean.ts';
 
 export type ChainInteriors = ReturnType<typeof createChainInteriors>;
 
 /** Interiors of a network's chains; load() before use. A closure over the columns for the reason chain-sweeps.ts gives. */
-export function createChainInteriors(network: NetworkColumns, columns: ChainColumns) {
+export function createChainInteriors(network: NetworkColumns, columns: ChainColumns, paces: PaceStore) {
+  let chainCount = 0;
+  let stepS = 0;
+  /** amplitudes in the scale of shapes, when a period began */
+  const before = new Float64Array(network.nodeJ.length);
+
   /** Interiors of so many chains, from the network's capacities, links and temperatures. */
-  function load(chains: number, stepS: number): void {
-    const { first, nodeJ } = network;
+  function load(chains: number, seconds: number): void {
+    const { first } = network;
     const { byMode, byChain } = columns;
-    columns.perStep = 1 / stepS;
-    for (const array of [byChain.storageA, byChain.hasHeatInside, byMode.heatInside]) array.fill(0);
+    chainCount = chains;
+    stepS = seconds;
+    const { storageA, storageB, heatedA, heatedB, hasHeatInside } = byChain;
+    for (const array of [storageA, storageB, heatedA, heatedB, hasHeatInside, byMode.heatInside])
+      array.fill(0);
     columns.shapes = Array.from({ length: chains }, () => new Float64Array(1));
+    paces.forget();
     for (let c = 0; c < chains; c++) {
-      const a = nodeA(first, c);
-      const b = nodeB(first, c);
       // Both ends of a chain of one node are that node; what it holds is written down at b.
-      if (a < b) byChain.storageA[c] = nodeJ[a]! * columns.perStep;
-      byChain.storageB[c] = nodeJ[b]! * columns.perStep;
+      byChain.endByMeanA[c] = nodeA(first, c) < nodeB(first, c) ? 1 : 0;
+      byChain.endByMeanB[c] = 1;
       findModes(c);
       storeEnds(c);
     }
+  }
+
+  /**
+   * The same temperatures, to be stepped by another length.
+   *
+   * @param isFitted whether ends have been fitted to the length so far, which is then worth keeping
+   * @returns whether they are to the new one
+   */
+  function setStep(seconds: number, isFitted: boolean): boolean {
+    const { first } = network;
+    const { amplitude, scale } = columns.byMode;
+    if (isFitted) paces.keep(stepS, chainCount);
+    stepS = seconds;
+    const isKnown = paces.has(seconds);
+    for (let c = 0; c < chainCount; c++) {
+      const start = nodeA(first, c) + 1;
+      const b = nodeB(first, c);
+      if (isKnown) paces.takeEnds(seconds, c);
+      // A single mode's links change every hour, and nobody has kept up with them.
+      if (isKnown && b - start > 1) paces.takeModes(seconds, c);
+      else if (b - start > 0) {
+        for (let i = start; i < b; i++) amplitude[i]! /= scale[i]!;
+        paceModes(network, columns, c, seconds);
+        for (let i = start; i < b; i++) amplitude[i]! *= scale[i]!;
+      }
+      storeEnds(c);
+    }
+    return isKnown;
   }
 
   /** After links of a chain changed: the same temperatures in other modes. */
@@ -37,7 +72,9 @@ export function createChainInteriors(network: NetworkColumns, columns: ChainColu
     settle(c);
     findModes(c);
     // Ends with nothing between them but a link hold what they held.
-    if (nodeB(network.first, c) - nodeA(network.first, c) > 1) storeEnds(c);
+    const inner = nodeB(network.first, c) - nodeA(network.first, c) - 1;
+    if (inner > 0) storeEnds(c);
+    if (inner > 1) paces.forget();
   }
 
   /** Modes of a chain's interior and how much of each there is, from its links and the temperatures in nodeC. */
@@ -61,109 +98,112 @@ export function createChainInteriors(network: NetworkColumns, columns: ChainColu
   /** A single inner node is its own mode: the middle sheet of three, whose links change every hour. */
   function findOneMode(c: number): void {
     const { first, nodeJ, nodeC, link } = network;
-    const { amplitude, decay, fromA, fromB } = columns.byMode;
-    const { interiorA, interiorB, across } = columns.byChain;
+    const { amplitude, storageShare, shapeA, shapeB, scale } = columns.byMode;
     const node = nodeA(first, c) + 1;
-    const stored = nodeJ[node]! * columns.perStep;
+    const stored = nodeJ[node]! / REFERENCE_S;
     const toA = link[node - 1]!;
     const toB = link[node]!;
     const all = stored + toA + toB;
     const root = Math.sqrt(all);
     columns.shapes[c]![0] = 1 / root;
-    amplitude[node] = root * nodeC[node]!;
-    decay[node] = stored / all;
-    fromA[node] = toA / root;
-    fromB[node] = toB / root;
-    interiorA[c] = (toA * (stored + toB)) / all;
-    interiorB[c] = (toB * (stored + toA)) / all;
-    across[c] = (toA * toB) / all;
+    storageShare[node] = stored / all;
+    shapeA[node] = toA / root;
+    shapeB[node] = toB / root;
+    paceModes(network, columns, c, stepS);
+    amplitude[node] = scale[node]! * root * nodeC[node]!;
   }
 
   function findSeveralModes(c: number): void {
     const { first, nodeJ, nodeC, link } = network;
-    const { amplitude, decay, fromA, fromB } = columns.byMode;
-    const { interiorA, interiorB, across } = columns.byChain;
+    const { amplitude, storageShare, shapeA, shapeB, scale } = columns.byMode;
     const { modeLoad } = columns;
     const a = nodeA(first, c);
     const b = nodeB(first, c);
     const inner = b - a - 1;
     const toA = link[a]!;
     const toB = link[b - 1]!;
-    const storage = nodeJ.subarray(a + 1, b).map((joule) => joule * columns.perStep);
+    const storage = nodeJ.subarray(a + 1, b).map((joule) => joule / REFERENCE_S);
     const links = link.subarray(a, b);
     const modes = chainModes(storage, links);
     const shape = modes.shapes;
     columns.shapes[c] = shape;
-    let backA = 0;
-    let backB = 0;
-    let over = 0;
     for (let k = 0; k < inner; k++) {
       const i = a + 1 + k;
-      const ownA = toA * shape[k]!;
-      const ownB = toB * shape[(inner - 1) * inner + k]!;
-      decay[i] = modes.decay[k]!;
-      fromA[i] = ownA;
-      fromB[i] = ownB;
-      // What a mode gives back once interior and ends are one degree warm. Ends and interior coupled by the sum of that, not
-      // by the link less what comes through, leave steady heat neither made nor lost by round-off.
-      const steady = (modes.decay[k]! * (ownA + ownB)) / Math.max(SLOWEST, 1 - modes.decay[k]!);
-      backA += ownA * steady;
-      backB += ownB * steady;
-      over += ownA * ownB;
+      storageShare[i] = modes.storageShare[k]!;
+      shapeA[i] = toA * shape[k]!;
+      shapeB[i] = toB * shape[(inner - 1) * inner + k]!;
       // Shapes are orthonormal in storage and conduction together, so amplitudes are SᵀM T; M has three entries a row.
       const own = (storage[k]! + links[k]! + links[k + 1]!) * nodeC[i]!;
-      const before = k > 0 ? links[k]! * nodeC[i - 1]! : 0;
-      const after = k < inner - 1 ? links[k + 1]! * nodeC[i + 1]! : 0;
-      modeLoad[i] = own - before - after;
+      const previous = k > 0 ? links[k]! * nodeC[i - 1]! : 0;
+      const next = k < inner - 1 ? links[k + 1]! * nodeC[i + 1]! : 0;
+      modeLoad[i] = own - previous - next;
     }
     toModes(shape, a + 1, inner, modeLoad, amplitude);
-    interiorA[c] = over + backA;
-    interiorB[c] = over + backB;
-    across[c] = over;
+    paceModes(network, columns, c, stepS);
+    for (let i = a + 1; i < b; i++) amplitude[i]! *= scale[i]!;
   }
 
   /** What a chain's ends will get in the next step from what they and the interior hold, and from heat put inside. */
   function storeEnds(c: number): void {
     const { first, nodeC } = network;
     const { byMode, byChain } = columns;
-    const { amplitude, decay, fromA, fromB, heatInside } = byMode;
+    const { amplitude, fromA, fromB } = byMode;
     const a = nodeA(first, c);
     const b = nodeB(first, c);
-    let atA = byChain.storageA[c]! * nodeC[a]!;
-    let atB = byChain.storageB[c]! * nodeC[b]!;
+    let atA = byChain.storageA[c]! * nodeC[a]! + byChain.heatedA[c]!;
+    let atB = byChain.storageB[c]! * nodeC[b]! + byChain.heatedB[c]!;
     for (let i = a + 1; i < b; i++) {
-      const kept = decay[i]! * amplitude[i]! + heatInside[i]!;
-      atA += fromA[i]! * kept;
-      atB += fromB[i]! * kept;
+      atA += fromA[i]! * amplitude[i]!;
+      atB += fromB[i]! * amplitude[i]!;
     }
     byChain.storedA[c] = atA;
     byChain.storedB[c] = atB;
   }
 
+  /** How ends with a heat capacity go through a step of this length, from what couples them, storage left out [W/K]. */
+  function fitEnds(c: number, coupledA: number, coupledB: number): void {
+    const { first, nodeJ, nodeC } = network;
+    const { storageA, storageB, endByMeanA, endByMeanB, storedA, storedB } = columns.byChain;
+    const a = nodeA(first, c);
+    const b = nodeB(first, c);
+    if (a < b && nodeJ[a]! > 0) {
+      const way = endByMean(coupledA, nodeJ[a]! / stepS);
+      const storage = (way * nodeJ[a]!) / stepS;
+      storedA[c]! += (storage - storageA[c]!) * nodeC[a]!;
+      storageA[c] = storage;
+      endByMeanA[c] = way;
+    }
+    if (nodeJ[b]! > 0) {
+      const way = endByMean(a < b ? coupledB : coupledA + coupledB, nodeJ[b]! / stepS);
+      const storage = (way * nodeJ[b]!) / stepS;
+      storedB[c]! += (storage - storageB[c]!) * nodeC[b]!;
+      storageB[c] = storage;
+      endByMeanB[c] = way;
+    }
+  }
+
   /** Temperatures between the ends of a chain, from its modes, into nodeC. */
   function settle(c: number): void {
     const { first, nodeC } = network;
-    const { amplitude } = columns.byMode;
+    const { amplitude, scale } = columns.byMode;
     const shape = columns.shapes[c]!;
     const start = nodeA(first, c) + 1;
     const inner = nodeB(first, c) - start;
     for (let n = 0; n < inner; n++) {
       let sum = 0;
-      for (let k = 0; k < inner; k++) sum += shape[n * inner + k]! * amplitude[start + k]!;
+      for (let k = 0; k < inner; k++) {
+        sum += (shape[n * inner + k]! * amplitude[start + k]!) / scale[start + k]!;
+      }
       nodeC[start + n] = sum;
     }
   }
 
-  /** Heat put into the nodes between a chain's ends, as what it adds to each mode. */
+  /** Heat put into the nodes between a chain's ends, as what it adds to each mode and at once to the ends. */
   function takeHeat(c: number): void {
     const { first, nodeW } = network;
-    const { heatInside } = columns.byMode;
-    const { hasHeatInside } = columns.byChain;
     const start = nodeA(first, c) + 1;
-    const b = nodeB(first, c);
-    toModes(columns.shapes[c]!, start, b - start, nodeW, heatInside);
-    hasHeatInside[c] = 0;
-    for (let i = start; i < b; i++) if (heatInside[i] !== 0) hasHeatInside[c] = 1;
+    toModes(columns.shapes[c]!, start, nodeB(first, c) - start, nodeW, columns.byMode.heatInside);
+    paceHeat(network, columns, c);
     storeEnds(c);
   }
 
@@ -175,7 +215,27 @@ export function createChainInteriors(network: NetworkColumns, columns: ChainColu
     storeEnds(c);
   }
 
-  return { load, refresh, settle, takeHeat, addHeat };
+  /** Remember how much there is of each mode. */
+  function beginPeriod(): void {
+    const { amplitude, scale } = columns.byMode;
+    for (let i = 0; i < before.length; i++) before[i] = amplitude[i]! / (scale[i]! || 1);
+  }
+
+  /** After a period of so many seconds: each mode where the same ends, period after period, would leave it. */
+  function endPeriod(seconds: number): void {
+    const { first } = network;
+    const { amplitude, scale, storageShare } = columns.byMode;
+    for (let c = 0; c < chainCount; c++) {
+      const b = nodeB(first, c);
+      for (let i = nodeA(first, c) + 1; i < b; i++) {
+        const moved = amplitude[i]! / scale[i]! - before[i]!;
+        amplitude[i] = scale[i]! * (before[i]! + moved / (1 - shareLeft(storageShare[i]!, seconds)));
+      }
+      storeEnds(c);
+    }
+  }
+
+  return { load, setStep, refresh, fitEnds, settle, takeHeat, addHeat, beginPeriod, endPeriod };
 }
 
 /** What stands at the inner nodes of a chain, which begin at `start`, by its modes. */

@@ -1,16 +1,16 @@
-// The inside of a chain as modes: capacities and links between its two ends in; how much of each mode a step keeps, and
-// its shape over the nodes, out. A mode keeps a share of itself and takes in some of each end's temperature, whatever the
+// The inside of a chain as modes: capacities and links between its two ends in; what each mode stores and conducts, and its
+// shape over the nodes, out. A mode keeps a share of itself and takes in some of each end's temperature, whatever the
 // others do, so that a step over a wall is a row of independent sums instead of two sweeps that wait node for node.
 //
-// Method: with C the storage over a step and K the conduction of the inside, ends held, a backward Euler step solves
-// M T' = C T + ends, M = C + K. Shapes S with SᵀMS = 1 and SᵀCS = diag(decay) rotate that into one line a mode. They are the
+// Method: with C the storage over some time and K the conduction of the inside, ends held, M = C + K. Shapes S with SᵀMS = 1
+// and SᵀCS = diag(storageShare) turn C dT/dt = −K T + ends into one line a mode, whatever the step. They are the
 // eigenvectors of L⁻¹CL⁻ᵀ, M = LLᵀ: symmetric, with eigenvalues between 0 and 1 even where nodes hold no heat.
 // Source: Golub and Van Loan, Matrix Computations, 4th ed.: 8.5 (cyclic Jacobi), 8.7 (symmetric-definite pairs); numbers
 // of sections from memory. Error: round-off, tests/network/solver/chain-modes.test.ts.
 
 export interface ChainModes {
-  /** decay factor: share of each mode that a step keeps, 0…1; 0 where there is no capacity for it */
-  readonly decay: Float64Array;
+  /** share of each mode's storage in its storage and conduction, 0…1; 0 where there is no capacity for it */
+  readonly storageShare: Float64Array;
   /** node · nodes + mode: temperature of a node by the amount of a mode */
   readonly shapes: Float64Array;
 }
@@ -22,7 +22,7 @@ const DIAGONAL = 1e-30;
 /**
  * Modes of the inside of a chain.
  *
- * @param storage of the inner nodes over a step [W/K]; 0 or more
+ * @param storage of the inner nodes over some time [W/K]; 0 or more
  * @param links from end a to the first, between neighbours, from the last to end b [W/K]; one more than nodes, above 0
  * @returns as many modes as inner nodes
  */
@@ -43,9 +43,9 @@ export function chainModes(storage: ArrayLike<number>, links: ArrayLike<number>)
       for (let q = p + 1; q < nodes; q++) rotate(matrix, shapes, nodes, p, q);
     }
   }
-  const decay = new Float64Array(nodes);
-  for (let k = 0; k < nodes; k++) decay[k] = Math.max(0, matrix[k * nodes + k]!);
-  return { decay, shapes };
+  const storageShare = new Float64Array(nodes);
+  for (let k = 0; k < nodes; k++) storageShare[k] = Math.max(0, matrix[k * nodes + k]!);
+  return { storageShare, shapes };
 }
 
 /** L⁻ᵀ: shapes to begin with, for which SᵀMS = 1. L has a diagonal and one row below it. */

@@ -35,8 +35,8 @@ export function createEndSweep(columns: NetworkColumns, chainColumns: ChainColum
   return function sweepEnds(chains: number, hubs: number): void {
     const { sourceA, sourceB, storedA, storedB, responseA, responseAcross, responseB, freeA, freeB } =
       chainColumns.byChain;
-    const { hubStorage, hubC, hubW, hubRhs, endHubG: g, endHubOrNone: hubAt } = columns;
-    for (let i = 0; i < hubs; i++) hubRhs[i] = hubStorage[i]! * hubC[i]! + hubW[i]!;
+    const { hubW, hubRhs, endHubG: g, endHubOrNone: hubAt } = columns;
+    for (let i = 0; i < hubs; i++) hubRhs[i] = hubW[i]!;
     for (let c = 0; c < chains; c++) {
       const a = 4 * c;
       const b = a + 2;
@@ -56,21 +56,18 @@ export function createEndSweep(columns: NetworkColumns, chainColumns: ChainColum
   };
 }
 
-/** Hubs take the solved temperatures; ends and modes follow them. */
+/** Ends and modes follow the hubs' means of the step. */
 export function createEndMove(
   columns: NetworkColumns,
   chainColumns: ChainColumns,
   interiors: ChainInteriors,
-  trialC: Float64Array,
 ) {
   return function moveOn(chains: number, hubs: number): void {
     const { amplitude, decay, fromA, fromB } = chainColumns.byMode;
     const { responseA, responseAcross, responseB, freeA, freeB } = chainColumns.byChain;
     const { storedA, storedB, storageA, storageB, hasHeatInside } = chainColumns.byChain;
-    const { first, nodeC, endSum, endHubG: g, endHubOrNone: hubAt, hubCOrNone: hub } = columns;
-    for (let i = 0; i < hubs; i++) hub[i] = trialC[i]!;
-    // The row after the last hub stands for none; it holds no temperature and is coupled by 0.
-    hub[hubs] = 0;
+    const { endByMeanA, endByMeanB, heatedA, heatedB } = chainColumns.byChain;
+    const { first, nodeC, endSum, endHubG: g, endHubOrNone: hubAt, hubMeanC: hub } = columns;
     for (let c = 0; c < chains; c++) {
       const start = nodeA(first, c);
       const end = nodeB(first, c);
@@ -88,24 +85,43 @@ export function createEndMove(
         endBC += over * pullA;
         endSum[endB]! += endBC;
       }
-      nodeC[start] = endAC;
-      nodeC[end] = endBC;
+      const startA = nodeC[start]!;
+      const nowA = startA + endByMeanA[c]! * (endAC - startA);
+      nodeC[start] = nowA;
+      const startB = nodeC[end]!;
+      const nowB = startB + endByMeanB[c]! * (endBC - startB);
+      nodeC[end] = nowB;
       endSum[endA]! += endAC;
       // The hot loop.
-      let atA = storageA[c]! * endAC;
-      let atB = storageB[c]! * endBC;
+      let atA = storageA[c]! * nowA + heatedA[c]!;
+      let atB = storageB[c]! * nowB + heatedB[c]!;
       for (let i = start + 1; i < end; i++) {
-        const kept = decay[i]!;
         const takesA = fromA[i]!;
         const takesB = fromB[i]!;
-        const now = kept * amplitude[i]! + takesA * endAC + takesB * endBC;
+        const now = decay[i]! * amplitude[i]! + takesA * endAC + takesB * endBC;
         amplitude[i] = now;
-        atA += takesA * (kept * now);
-        atB += takesB * (kept * now);
+        atA += takesA * now;
+        atB += takesB * now;
       }
       storedA[c] = atA;
       storedB[c] = atB;
       if (hasHeatInside[c] === 1) interiors.addHeat(c);
+    }
+  };
+}
+
+/** Means of the step at ends b of some chains, once the hubs are solved. */
+export function createInnerMeans(columns: NetworkColumns, chainColumns: ChainColumns) {
+  return function readInnerMeans(chains: Int32Array, count: number, into: Float64Array): void {
+    const { responseB, responseAcross, freeB } = chainColumns.byChain;
+    const { endHubG: g, endHubOrNone: hubAt, hubMeanC: hub } = columns;
+    for (let i = 0; i < count; i++) {
+      const c = chains[i]!;
+      const a = 4 * c;
+      const b = a + 2;
+      const pullA = g[a]! * hub[hubAt[a]!]! + g[a + 1]! * hub[hubAt[a + 1]!]!;
+      const pullB = g[b]! * hub[hubAt[b]!]! + g[b + 1]! * hub[hubAt[b + 1]!]!;
+      into[i] = freeB[c]! + responseB[c]! * pullB + responseAcross[c]! * pullA;
     }
   };
 }

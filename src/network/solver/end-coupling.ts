@@ -3,11 +3,17 @@
 // when films have changed. Method: stepper.ts.
 
 import type { ChainColumns } from './chain-columns.ts';
+import type { ChainInteriors } from './chain-interior.ts';
 import type { NetworkColumns } from './network-columns.ts';
 
 /** Couples the ends of so many chains to so many hubs, after endBoundary, endHubG or the interiors changed. */
-export function createEndCoupling(network: NetworkColumns, { byChain }: ChainColumns) {
-  function coupleEnds(chains: number, hubs: number): void {
+export function createEndCoupling(
+  network: NetworkColumns,
+  { byChain }: ChainColumns,
+  interiors: ChainInteriors,
+) {
+  /** @param isNewStep whether ends with a heat capacity are to be fitted to a step of another length */
+  function coupleEnds(chains: number, hubs: number, isNewStep: boolean): void {
     const { first, endBoundary, endHubG: g, endHubOrNone: hubAt, hubMatrix } = network;
     const { storageA, storageB, interiorA, interiorB, across } = byChain;
     const { responseA, responseAcross, responseB } = byChain;
@@ -18,8 +24,11 @@ export function createEndCoupling(network: NetworkColumns, { byChain }: ChainCol
       const a = 2 * endA;
       const b = 2 * endB;
       const over = across[c]!;
-      const totalA = storageA[c]! + endBoundary[endA]! + interiorA[c]! + g[a]! + g[a + 1]!;
-      const totalB = storageB[c]! + endBoundary[endB]! + interiorB[c]! + g[b]! + g[b + 1]!;
+      const coupledA = endBoundary[endA]! + interiorA[c]! + g[a]! + g[a + 1]!;
+      const coupledB = endBoundary[endB]! + interiorB[c]! + g[b]! + g[b + 1]!;
+      if (isNewStep) interiors.fitEnds(c, coupledA, coupledB);
+      const totalA = coupledA + storageA[c]!;
+      const totalB = coupledB + storageB[c]!;
       // A massless end held by nothing leaves nothing to divide by; the floors keep it finite.
       if (first[c]! + 1 === first[c + 1]!) {
         const both = 1 / Math.max(1e-12, totalA + totalB);

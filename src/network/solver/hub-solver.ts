@@ -1,9 +1,12 @@
-// The hub system of a step: the condensed matrix and right-hand side that chain ends put on the hubs in; hub temperatures
-// and holding heat out. Hubs whose conductances never change within a set-up (radiant nodes) come first and are eliminated
-// once per set-up (Schur complement); what is left, the air of the zones, changes with every trial and is factored then.
-// Symmetric and diagonally dominant throughout, so LDLᵀ without pivoting.
+// The hub system of a step: the condensed matrix and right-hand side that chain ends put on the hubs in; means of the hubs
+// over the step, where they end, and holding heat out. Hubs whose conductances never change within a set-up (radiant nodes)
+// come first and are eliminated once per set-up (Schur complement); what is left, the air of the zones, changes with every
+// trial and is factored then. Symmetric and diagonally dominant throughout, so LDLᵀ without pivoting.
+// A changing hub is stepped by its mean (step-mean.ts), steady ones by backward Euler.
+// A held hub is brought to its limit and held there: holdAt().
 
 import type { NetworkColumns } from './network-columns.ts';
+import { endByMean } from './step-mean.ts';
 
 const HOLD_PASSES = 60;
 const HOLD_TOLERANCE_W = 1e-9;
@@ -19,8 +22,8 @@ export interface HubSolver {
   solve(): void;
   /** the steady hubs from the changing ones of the last solve */
   finish(): void;
-  /** hub temperatures: changing ones after solve(), all after finish() [°C] */
-  readonly trialC: Float64Array;
+  /** take the step: every hub is where it ends */
+  moveOn(): void;
 }
 
 /** Columns of the hub system with room for `most` hubs; rows of matrices are as long as there are hubs in their block. */
@@ -28,8 +31,11 @@ function createHubColumns(most: number) {
   const perHub = () => new Float64Array(most);
   const perPair = () => new Float64Array(most * most);
   return {
-    /** temperatures: of changing hubs after solve(), of all after finish() [°C] */
-    trialC: perHub(),
+    /** the way to its end by the way to its mean; where a held hub ends, NaN for a free one [°C] */
+    endByMean: perHub(),
+    heldAtC: perHub(),
+    /** what holding puts into the equation of the mean [W] */
+    holdingW: perHub(),
     /** factors of the steady block */
     steadyLower: perPair(),
     steadyPivot: perHub(),
@@ -57,7 +63,8 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function load(hubs: number, steady: number): void {
     hubCount = hubs;
     steadyCount = steady;
-    for (const array of Object.values(columns)) array.fill(0);
+    for (const array of [...Object.values(columns), network.hubMeanC]) array.fill(0);
+    columns.heldAtC.fill(Number.NaN);
   }
 
   function condense(): void {
@@ -91,7 +98,6 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
       for (let n = 0; n < changing; n++) {
         let value = hubMatrix[(steady + m) * hubs + steady + n]!;
         if (m === n) {
-          value += hubStorage[steady + m]!;
           // Links to steady hubs do not change with the trials; links among the changing are added in solve().
           for (let i = 0; i < steady; i++) value += hubLink[(steady + m) * hubs + i]!;
         }
@@ -108,8 +114,10 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const steady = steadyCount;
     const changing = hubCount - steadyCount;
     const { steadyResponse, steadyAlone, condensedRhs, steadyLower, steadyPivot } = columns;
-    const { hubBoundary, hubBoundaryC, hubRhs } = network;
-    for (let i = 0; i < steady; i++) steadyAlone[i] = hubRhs[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
+    const { hubBoundary, hubBoundaryC, hubRhs, hubStorage, hubC } = network;
+    for (let i = 0; i < steady; i++) {
+      steadyAlone[i] = hubRhs[i]! + hubStorage[i]! * hubC[i]! + hubBoundary[i]! * hubBoundaryC[i]!;
+    }
     for (let m = 0; m < changing; m++) {
       let value = hubRhs[steady + m]!;
       for (let i = 0; i < steady; i++) value -= steadyResponse[i * changing + m]! * steadyAlone[i]!;
@@ -121,11 +129,30 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function solve(): void {
     const steady = steadyCount;
     const changing = hubCount - steadyCount;
-    const { trialC, solution } = columns;
-    if (changing === 2) solveTwo();
+    const { solution } = columns;
+    const { hubMeanC } = network;
+    if (changing === 1) solveOne();
+    else if (changing === 2) solveTwo();
     else factorAny();
     hold();
-    for (let i = 0; i < changing; i++) trialC[steady + i] = solution[i]!;
+    for (let i = 0; i < changing; i++) hubMeanC[steady + i] = solution[i]!;
+  }
+
+  /** The same as factorAny for a single changing hub. */
+  function solveOne(): void {
+    const hub = steadyCount;
+    const { condensed, condensedRhs, solution, unitResponse, unitKnown, endByMean: ways } = columns;
+    const { hubBoundary, hubBoundaryC, hubStorage, hubC, hubLineW, hubLineG } = network;
+    const coupled = condensed[0]! + hubBoundary[hub]! + hubLineG[hub]!;
+    const way = endByMean(coupled, hubStorage[hub]!);
+    const storage = way * hubStorage[hub]!;
+    const response = 1 / (coupled + storage);
+    const right =
+      condensedRhs[0]! + hubLineW[hub]! + hubBoundary[hub]! * hubBoundaryC[hub]! + storage * hubC[hub]!;
+    ways[hub] = way;
+    solution[0] = right * response;
+    unitResponse[0] = response;
+    unitKnown[0] = 1;
   }
 
   /**
@@ -135,20 +162,30 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function solveTwo(): void {
     const hubs = hubCount;
     const steady = steadyCount;
-    const { condensed, condensedRhs, solution, unitResponse, unitKnown } = columns;
-    const { hubBoundary, hubBoundaryC, hubLink } = network;
+    const { condensed, condensedRhs, solution, unitResponse, unitKnown, endByMean: ways } = columns;
+    const { hubBoundary, hubBoundaryC, hubLink, hubStorage, hubC, hubLineW, hubLineG } = network;
     const one = steady;
     const two = steady + 1;
     const between = hubLink[one * hubs + two]!;
-    const own = condensed[0]! + hubBoundary[one]!;
-    const other = condensed[3]! + hubBoundary[two]!;
+    const coupledOne = condensed[0]! + hubBoundary[one]! + hubLineG[one]!;
+    const coupledTwo = condensed[3]! + hubBoundary[two]! + hubLineG[two]!;
+    const wayOne = endByMean(coupledOne + between, hubStorage[one]!);
+    const wayTwo = endByMean(coupledTwo + between, hubStorage[two]!);
+    const storageOne = wayOne * hubStorage[one]!;
+    const storageTwo = wayTwo * hubStorage[two]!;
+    ways[one] = wayOne;
+    ways[two] = wayTwo;
+    const own = coupledOne + storageOne;
+    const other = coupledTwo + storageTwo;
     const cross = condensed[2]!;
     const inverse = 1 / (own * other - cross * cross + between * (own + other + 2 * cross));
     const atOne = (other + between) * inverse;
     const atTwo = (own + between) * inverse;
     const over = (between - cross) * inverse;
-    const rightOne = condensedRhs[0]! + hubBoundary[one]! * hubBoundaryC[one]!;
-    const rightTwo = condensedRhs[1]! + hubBoundary[two]! * hubBoundaryC[two]!;
+    const rightOne =
+      condensedRhs[0]! + hubLineW[one]! + hubBoundary[one]! * hubBoundaryC[one]! + storageOne * hubC[one]!;
+    const rightTwo =
+      condensedRhs[1]! + hubLineW[two]! + hubBoundary[two]! * hubBoundaryC[two]! + storageTwo * hubC[two]!;
     solution[0] = atOne * rightOne + over * rightTwo;
     solution[1] = over * rightOne + atTwo * rightTwo;
     unitResponse[0] = atOne;
@@ -163,13 +200,18 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const hubs = hubCount;
     const steady = steadyCount;
     const size = hubCount - steadyCount;
-    const { condensed, condensedRhs, lower, pivot, solution, unitKnown } = columns;
-    const { hubBoundary, hubBoundaryC, hubLink } = network;
+    const { condensed, condensedRhs, lower, pivot, solution, unitKnown, endByMean: ways } = columns;
+    const { hubBoundary, hubBoundaryC, hubLink, hubStorage, hubC, hubLineW, hubLineG } = network;
     for (let i = 0; i < size; i++) {
       const hub = steady + i;
-      solution[i] = condensedRhs[i]! + hubBoundary[hub]! * hubBoundaryC[hub]!;
-      let diagonal = condensed[i * size + i]! + hubBoundary[hub]!;
+      let diagonal = condensed[i * size + i]! + hubBoundary[hub]! + hubLineG[hub]!;
       for (let j = 0; j < size; j++) diagonal += hubLink[hub * hubs + steady + j]!;
+      const way = endByMean(diagonal, hubStorage[hub]!);
+      const storage = way * hubStorage[hub]!;
+      ways[hub] = way;
+      diagonal += storage;
+      solution[i] =
+        condensedRhs[i]! + hubLineW[hub]! + hubBoundary[hub]! * hubBoundaryC[hub]! + storage * hubC[hub]!;
       for (let j = 0; j < i; j++) {
         let value = condensed[i * size + j]! - hubLink[hub * hubs + steady + j]!;
         for (let k = 0; k < j; k++) value -= lower[i * size + k]! * lower[j * size + k]! * pivot[k]!;
@@ -186,11 +228,24 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function finish(): void {
     const steady = steadyCount;
     const changing = hubCount - steadyCount;
-    const { trialC, steadyAlone, steadyResponse, solution } = columns;
+    const { steadyAlone, steadyResponse, solution, endByMean: ways } = columns;
+    const { hubMeanC } = network;
     for (let i = 0; i < steady; i++) {
       let value = steadyAlone[i]!;
       for (let m = 0; m < changing; m++) value -= steadyResponse[i * changing + m]! * solution[m]!;
-      trialC[i] = value;
+      hubMeanC[i] = value;
+      ways[i] = 1;
+    }
+  }
+
+  function moveOn(): void {
+    const hubs = hubCount;
+    const { endByMean: ways, heldAtC } = columns;
+    const { hubC, hubMeanC } = network;
+    for (let i = 0; i < hubs; i++) {
+      const start = hubC[i]!;
+      const held = heldAtC[i]!;
+      hubC[i] = Number.isNaN(held) ? start + ways[i]! * (hubMeanC[i]! - start) : held;
     }
   }
 
@@ -198,31 +253,94 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function hold(): void {
     const steady = steadyCount;
     const changing = hubCount - steadyCount;
-    const { solution, unitResponse } = columns;
-    const { heldW, holdLowC, holdHighC, holdMaxW, holdMinW } = network;
-    for (let i = 0; i < changing; i++) heldW[steady + i] = 0;
+    const { solution, unitResponse, endByMean: ways, heldAtC, holdingW } = columns;
+    const { heldW, holdLowC, holdHighC, hubC } = network;
+    for (let i = 0; i < changing; i++) {
+      heldW[steady + i] = 0;
+      holdingW[steady + i] = 0;
+      heldAtC[steady + i] = Number.NaN;
+    }
     for (let pass = 0; pass < HOLD_PASSES; pass++) {
       let largest = 0;
       for (let i = 0; i < changing; i++) {
         const hub = steady + i;
-        const free = solution[i]!;
-        const held = heldW[hub]!;
+        const holding = holdingW[hub]!;
+        const start = hubC[hub]!;
         const low = holdLowC[hub]!;
         const high = holdHighC[hub]!;
-        if (held === 0 && free >= low && free <= high) continue;
-        const own = ownResponse(i);
-        const toLow = held + (low - free) / own;
-        const toHigh = held + (high - free) / own;
-        const wanted =
-          toLow > 0 ? Math.min(toLow, holdMaxW[hub]!) : toHigh < 0 ? Math.max(toHigh, holdMinW[hub]!) : 0;
-        const change = wanted - held;
+        if (holding === 0 && start >= low && start <= high) {
+          const end = start + ways[hub]! * (solution[i]! - start);
+          if (end >= low && end <= high) continue;
+        }
+        const change = holdHub(hub, ownResponse(i), solution[i]!) - holding;
         if (change === 0) continue;
-        heldW[hub] = wanted;
         for (let j = 0; j < changing; j++) solution[j]! += change * unitResponse[i * changing + j]!;
         largest = Math.max(largest, Math.abs(change));
       }
       if (largest <= HOLD_TOLERANCE_W) return;
     }
+  }
+
+  /**
+   * Hold a hub at the limit of its band that it passes, or starts beyond, while the others stay as they are.
+   *
+   * @param own rise of its mean per watt [K/W]
+   * @param mean its mean as it is held so far [°C]
+   * @returns watts for the equation of the mean; written too, with the heat given and where the hub ends
+   */
+  function holdHub(hub: number, own: number, mean: number): number {
+    const { endByMean: ways, heldAtC, holdingW } = columns;
+    const { heldW, holdLowC, holdHighC, holdMaxW, holdMinW, hubC } = network;
+    const free = mean - holdingW[hub]! * own;
+    const start = hubC[hub]!;
+    const end = start + ways[hub]! * (free - start);
+    heldW[hub] = 0;
+    holdingW[hub] = 0;
+    heldAtC[hub] = Number.NaN;
+    if (Math.min(start, end) < holdLowC[hub]!) holdAt(hub, own, free, holdLowC[hub]!, holdMaxW[hub]!);
+    else if (Math.max(start, end) > holdHighC[hub]!) holdAt(hub, own, free, holdHighC[hub]!, holdMinW[hub]!);
+    return holdingW[hub]!;
+  }
+
+  /**
+   * Hold a hub at a limit from when it gets there in the step: at full power if it starts beyond it, by itself from within.
+   * What gets there by full power and would then leave the limit by itself is left to do so.
+   *
+   * @param free its mean without holding [°C]
+   * @param most the power, negative to cool [W]
+   */
+  function holdAt(hub: number, own: number, free: number, limitC: number, most: number): void {
+    const { endByMean: ways, heldAtC, holdingW } = columns;
+    const { heldW, hubC, hubStorage, holdRamps } = network;
+    const start = hubC[hub]!;
+    const gap = limitC - start;
+    const storage = hubStorage[hub]!;
+    const way = ways[hub]!;
+    let mean = limitC;
+    let end = limitC;
+    if (gap * most > 0) {
+      // Share of the step until full power has brought it there.
+      const share = holdRamps[hub] === 1 ? 1 : gap / (way * (free + own * most - start));
+      if (share < 0 || share > 1) {
+        heldW[hub] = most;
+        holdingW[hub] = most;
+        return;
+      }
+      const lifted = free + own * way * storage * gap;
+      const beyond = way * (lifted - limitC);
+      if (beyond * gap > 0) {
+        mean = lifted;
+        end = limitC + beyond;
+      }
+      mean -= gap * share * 0.5;
+    } else if (gap !== 0) mean -= gap * 0.5 * Math.min(1, gap / (way * (free - start)));
+    const forMean = (mean - free) / own;
+    const power = forMean + storage * (end - start - way * (mean - start));
+    if (power * most <= 0) return;
+    const isEnough = Math.abs(power) < Math.abs(most);
+    heldW[hub] = isEnough ? power : most;
+    holdingW[hub] = isEnough ? forMean : most;
+    if (isEnough) heldAtC[hub] = end;
   }
 
   /** Rise of a hub per watt put into it, with the responses of the others kept in `unitResponse` [K/W]. */
@@ -237,7 +355,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     return unitResponse[i * size + i]!;
   }
 
-  return { load, condense, begin, solve, finish, trialC: columns.trialC };
+  return { load, condense, begin, solve, finish, moveOn };
 }
 
 /** Solve L D Lᵀ x = vector in place, from `offset` on. */

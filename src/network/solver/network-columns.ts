@@ -13,7 +13,6 @@ export type NetworkColumns = ReturnType<typeof createNetworkColumns>;
 
 /** Columns with room for so many nodes, chains and hubs. */
 export function createNetworkColumns({ nodes, chains, hubs }: SolverCapacity) {
-  const hubCOrNone = new Float64Array(hubs + 1);
   return {
     /** first node of each chain; entry `chains` = nodes */
     first: new Int32Array(chains + 1),
@@ -23,7 +22,10 @@ export function createNetworkColumns({ nodes, chains, hubs }: SolverCapacity) {
     nodeJ: new Float64Array(nodes),
     /** between node i and i+1 [W/K] */
     link: new Float64Array(nodes),
-    /** temperature [°C]; between a chain's ends as of the last settleInside() of the chain */
+    /**
+     * temperature at the end of the last step, of ends without capacity its mean [°C]; between a chain's ends as of the
+     * last settleInside() of the chain
+     */
     nodeC: new Float64Array(nodes),
     /** heat put in [W]; of chains with heatAtEnds, that of the ends */
     nodeW: new Float64Array(nodes),
@@ -32,7 +34,7 @@ export function createNetworkColumns({ nodes, chains, hubs }: SolverCapacity) {
     /** boundary conductance [W/K] and temperature [°C] */
     endBoundary: new Float64Array(2 * chains),
     endBoundaryC: new Float64Array(2 * chains),
-    /** b only where a touches hubs too: its temperatures of all steps added up; to read and clear [°C] */
+    /** b only where a touches hubs too: its means of all steps added up; to read and clear [°C] */
     endSum: new Float64Array(2 * chains),
 
     // By slot.
@@ -46,22 +48,26 @@ export function createNetworkColumns({ nodes, chains, hubs }: SolverCapacity) {
     /** heat capacity [J/K], and its storage over a step [W/K] */
     hubJ: new Float64Array(hubs),
     hubStorage: new Float64Array(hubs),
-    /** temperature [°C], and the same with a row for none, which holds 0 */
-    hubC: hubCOrNone.subarray(0, hubs),
-    hubCOrNone,
-    /** heat put in [W] */
+    /** temperature at the end of the last step, and its mean over the step with a row for none, which holds 0 [°C] */
+    hubC: new Float64Array(hubs),
+    hubMeanC: new Float64Array(hubs + 1),
+    /** heat put in [W]; on changing hubs, more that follows their own mean: hubLineW − hubLineG · mean [W], [W/K] */
     hubW: new Float64Array(hubs),
+    hubLineW: new Float64Array(hubs),
+    hubLineG: new Float64Array(hubs),
     /** boundary conductance [W/K] and temperature [°C] */
     hubBoundary: new Float64Array(hubs),
     hubBoundaryC: new Float64Array(hubs),
-    /** held between these temperatures by heat within these powers [°C, W]; infinite = free */
+    /** held at a step's end between these temperatures by heat within these powers [°C, W]; infinite = free */
     holdLowC: new Float64Array(hubs),
     holdHighC: new Float64Array(hubs),
     holdMaxW: new Float64Array(hubs),
     holdMinW: new Float64Array(hubs),
-    /** heat given by holding, last step [W]; negative = taken out */
+    /** 1 where the band moves on within the step, so that a held hub goes straight to its end */
+    holdRamps: new Float64Array(hubs),
+    /** heat given by holding, mean of the last step [W]; negative = taken out */
     heldW: new Float64Array(hubs),
-    /** right-hand side of the hub system without boundary terms [W], with a row for none */
+    /** right-hand side of the hub system without boundary terms and storage [W], with a row for none */
     hubRhs: new Float64Array(hubs + 1),
 
     // Hub by hub, symmetric.

@@ -7,6 +7,8 @@ import type { NetworkColumns } from './network-columns.ts';
 /** Columns are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
 export interface Stepper extends Readonly<NetworkColumns> {
   readonly stepS: number;
+  /** step by another length from now on [s]; refreshEnds() and refreshSources() before the next step */
+  setStep(stepS: number): void;
   readonly nodes: number;
   readonly hubs: number;
   readonly chains: number;
@@ -16,18 +18,23 @@ export interface Stepper extends Readonly<NetworkColumns> {
   refreshEnds(): void;
   /** after nodeW, endBoundary or endBoundaryC changed */
   refreshSources(): void;
-  /** put more heat into an end of a chain [W], until the next refreshSources() */
+  /** put more heat into an end of a chain [W], until the next refreshSources(); before beginStep() */
   addHeat(end: number, watt: number): void;
   /** write the temperatures between the ends of a chain into nodeC */
   settleInside(chain: number): void;
-  /** beginStep, solve, endStep */
+  /** a period begins, at whose end modes are to be put where the same period over and over would leave them */
+  beginPeriod(): void;
+  endPeriod(seconds: number): void;
+  /** beginStep, solve, finish, endStep */
   step(): void;
   /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
   beginStep(): void;
-  /** solve the changing hubs with the conductances as they stand into trialC; may be repeated */
+  /** solve the changing hubs, with conductances and lines as they stand, into hubMeanC; may be repeated */
   solve(): void;
-  /** temperatures of the changing hubs in the last solve [°C] */
-  readonly trialC: Float64Array;
+  /** the steady hubs of the last solve, into hubMeanC */
+  finish(): void;
+  /** means at ends b of so many chains, after finish() [°C] */
+  readInnerMeans(chains: Int32Array, count: number, into: Float64Array): void;
   /** take the last solve: hubs and nodes move on */
   endStep(): void;
 }

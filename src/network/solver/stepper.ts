@@ -1,33 +1,38 @@
-// The stepper: a linear network in, one implicit (backward Euler) step at a time out. The only hot code of
-// the project. The interior of each chain is kept as modes (chain-modes.ts); a step adds up what the modes bring to the two
+// The stepper: a linear network in, one implicit step of any length at a time out. The only hot code of the project. The interior of each chain is kept as modes (chain-modes.ts); a step adds up what the modes bring to the two
 // ends, solves one small dense system for the hubs, and lets ends and modes move on. Nothing is allocated after loading.
 //
-// Method: backward Euler of the whole network, with the interior of each chain, and then its ends, eliminated: each end is
-// a linear function of the hubs the chain touches; substituting that gives the hub system. Unconditionally stable, first
-// order in time; error against exact solutions is measured in tests/published/annual-network.test.ts.
+// Method: what is solved for is the mean over the step of every end and hub, at which heat into them, out of them and into
+// store balance. A chain's modes know the ends by their means and are exact for them (mode-steps.ts); ends and hubs with a
+// heat capacity go through a step as an exponential does (step-mean.ts). Interiors, and then ends, are eliminated: each end
+// is a linear function of the hubs the chain touches; substituting that gives the hub system. Never unstable; error against
+// exact solutions is measured in tests/published/annual-network.test.ts.
 
 import { createChainColumns } from './chain-columns.ts';
 import { createChainInteriors } from './chain-interior.ts';
-import { createEndMove, createEndSweep, createSourceGathering } from './chain-sweeps.ts';
+import { createEndMove, createEndSweep, createInnerMeans, createSourceGathering } from './chain-sweeps.ts';
 import { createEndCoupling } from './end-coupling.ts';
 import { createHubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
 import { createNetworkColumns, type NetworkColumns, type SolverCapacity } from './network-columns.ts';
 import { chainOf, endA, endB, entry, isEndA, slotOf } from './network-index.ts';
+import { createPaceStore } from './pace-store.ts';
 import type { LoadableStepper } from './stepper-interface.ts';
 
 /** A stepper with room for so many nodes, chains and hubs; load() before use. */
 export function createStepper(capacity: SolverCapacity): LoadableStepper {
   let chains = 0;
   let hubs = 0;
+  /** couplings still to be found with ends fitted anew */
+  let unfitted = 0;
   const columns = createNetworkColumns(capacity);
   const chainColumns = createChainColumns(capacity);
   const solver = createHubSolver(columns, capacity.hubs);
-  const interiors = createChainInteriors(columns, chainColumns);
-  const coupleEnds = createEndCoupling(columns, chainColumns);
+  const interiors = createChainInteriors(columns, chainColumns, createPaceStore(columns, chainColumns));
+  const coupleEnds = createEndCoupling(columns, chainColumns, interiors);
   const gatherSources = createSourceGathering(columns, chainColumns, interiors);
   const sweepEnds = createEndSweep(columns, chainColumns);
-  const moveOn = createEndMove(columns, chainColumns, interiors, solver.trialC);
+  const moveOn = createEndMove(columns, chainColumns, interiors);
+  const readInnerMeans = createInnerMeans(columns, chainColumns);
 
   function load(network: LinearNetwork, stepS: number, initialC: number): void {
     requireNetwork(network);
@@ -41,12 +46,22 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
     solver.load(hubs, network.steadyHubs ?? 0);
     Object.assign(stepper, { stepS, nodes: columns.first[chains]!, hubs, chains });
     interiors.load(chains, stepS);
+    // Once with conductances as the network has them, once as its user first sets them.
+    unfitted = 2;
     refreshEnds();
     refreshSources();
   }
 
+  function setStep(stepS: number): void {
+    const { hubStorage, hubJ } = columns;
+    for (let h = 0; h < hubs; h++) hubStorage[h] = hubJ[h]! / stepS;
+    Object.assign(stepper, { stepS });
+    unfitted = interiors.setStep(stepS, unfitted === 0) ? 0 : 1;
+  }
+
   function refreshEnds(): void {
-    coupleEnds(chains, hubs);
+    coupleEnds(chains, hubs, unfitted > 0);
+    if (unfitted > 0) unfitted--;
     solver.condense();
   }
 
@@ -66,7 +81,7 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
   }
 
   function endStep(): void {
-    solver.finish();
+    solver.moveOn();
     moveOn(chains, hubs);
   }
 
@@ -74,6 +89,7 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
     ...columns,
     load,
     stepS: 0,
+    setStep,
     nodes: 0,
     hubs,
     chains,
@@ -82,14 +98,18 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
     refreshSources,
     addHeat,
     settleInside: interiors.settle,
+    beginPeriod: interiors.beginPeriod,
+    endPeriod: interiors.endPeriod,
     step() {
       beginStep();
       solver.solve();
+      solver.finish();
       endStep();
     },
     beginStep,
     solve: solver.solve,
-    trialC: solver.trialC,
+    finish: solver.finish,
+    readInnerMeans,
     endStep,
   };
   return stepper;
@@ -99,7 +119,15 @@ function loadColumns(columns: NetworkColumns, network: LinearNetwork, stepS: num
   const { hubJ, hubStorage, hubBoundary, hubLink, endHub, endHubOrNone } = columns;
   const hubs = network.hubs.length;
   for (const array of [columns.nodeW, columns.hubW, columns.link, columns.endSum]) array.fill(0);
-  for (const array of [hubLink, columns.endHubG, columns.hubRhs, columns.heldW]) array.fill(0);
+  for (const array of [
+    hubLink,
+    columns.endHubG,
+    columns.hubRhs,
+    columns.heldW,
+    columns.hubLineW,
+    columns.hubLineG,
+  ])
+    array.fill(0);
   endHub.fill(-1);
   network.chains.forEach((chain, c) => {
     loadChain(columns, chain, c);
@@ -122,6 +150,7 @@ function loadColumns(columns: NetworkColumns, network: LinearNetwork, stepS: num
   columns.holdHighC.fill(Number.POSITIVE_INFINITY);
   columns.holdMaxW.fill(Number.POSITIVE_INFINITY);
   columns.holdMinW.fill(Number.NEGATIVE_INFINITY);
+  columns.holdRamps.fill(0);
 }
 
 function loadChain(

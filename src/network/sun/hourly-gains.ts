@@ -4,7 +4,8 @@
 
 import type { Model } from '../../model/model.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
-import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
+import { addToTable, type Moment, SCHEDULE_INDICES, SCHEDULE_LENGTH } from '../hour/clock.ts';
+import { type DayPart, meanOver } from '../hour/day-part.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
@@ -26,6 +27,8 @@ export interface HourlyGains {
   load(model: Model, layout: Layout, climate: PreparedClimate): void;
   /** set nodeW, radiant hubW, airGain and ground temperatures for an hour */
   renew(hour: number, moment: Moment, weather: HourWeather): void;
+  /** the same for the mean of a day part; what chains and outsides took up is not kept */
+  renewMean(dayPart: DayPart): void;
   /** convective gains of people and appliances to each zone's air [W] */
   readonly airGain: Float64Array;
   /** radiant gains [W] */
@@ -169,7 +172,7 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
   function renew(hour: number, moment: Moment, weather: HourWeather): void {
     const { airGain, radiantGain, zoneSun, floorLight } = given;
     const { air, radiant } = tables;
-    const { hubW, endBoundaryC } = stepper;
+    const { hubW } = stepper;
     const count = zones;
     for (let z = 0; z < count; z++) {
       zoneSun[z] = 0;
@@ -181,8 +184,43 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
       hubW[radiantHub(z)] = radiant[at]!;
     }
     if (!wasDark) clearSun();
-    wasDark = weather.isDark;
-    if (!weather.isDark) shine(hour);
+    wasDark = weather.darkShare === 1;
+    if (!wasDark) shine(hour);
+    setGround(hour);
+  }
+
+  /** The same for the mean of a day part. */
+  function renewMean(dayPart: DayPart): void {
+    const { hours, count } = dayPart;
+    const { airGain, radiantGain, zoneSun, floorLight } = given;
+    const { air, radiant } = tables;
+    const { hubW, nodeW } = stepper;
+    for (let z = 0; z < zones; z++) {
+      let toAir = 0;
+      let toFaces = 0;
+      for (let k = 0; k < count; k++) {
+        const at = z * SCHEDULE_LENGTH + SCHEDULE_INDICES[hours[k]!]!;
+        toAir += air[at]! / count;
+        toFaces += radiant[at]! / count;
+      }
+      zoneSun[z] = 0;
+      floorLight[z] = 0;
+      airGain[z] = toAir;
+      radiantGain[z] = toFaces;
+      hubW[airHub(z, zones)] = toAir;
+      hubW[radiantHub(z)] = toFaces;
+    }
+    clearSun();
+    wasDark = false;
+    for (let source = 0; source < 3 * zones; source++) shineOn(source, meanOver(dayPart, sources[source]!));
+    lightFloors();
+    for (const { node, scale, watt } of sheets) nodeW[node]! += scale * meanOver(dayPart, watt);
+    for (const { node, scale, watt } of outside) nodeW[node]! += scale * meanOver(dayPart, watt);
+    setGround(hours[count >> 1]!);
+  }
+
+  function setGround(hour: number): void {
+    const { endBoundaryC } = stepper;
     for (let i = 0; i < ground.length; i++) {
       const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
       const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
@@ -202,23 +240,34 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     }
   }
 
-  function shine(hour: number): void {
-    const { zoneSun, floorLight, chainSun, outsideSun } = given;
+  /** Watts of a source onto the faces it reaches. */
+  function shineOn(source: number, watt: number): void {
+    if (watt === 0) return;
+    const { zoneSun } = given;
     const { begins, nodes, shares, zoneShares } = spread;
-    const { nodes: floorNodes, zones: floorZones, perWatt } = floors;
+    const { nodeW } = stepper;
+    const count = zones;
+    const end = begins[source + 1]!;
+    for (let i = begins[source]!; i < end; i++) nodeW[nodes[i]!]! += watt * shares[i]!;
+    for (let z = 0; z < count; z++) zoneSun[z]! += watt * zoneShares[source * count + z]!;
+  }
+
+  function lightFloors(): void {
+    const { floorLight } = given;
+    const { nodes, zones: floorZones, perWatt } = floors;
+    const { nodeW } = stepper;
+    for (let f = 0; f < floorCount; f++) floorLight[floorZones[f]!]! += nodeW[nodes[f]!]! * perWatt[f]!;
+  }
+
+  function shine(hour: number): void {
+    const { zoneSun, chainSun, outsideSun } = given;
     const { nodes: litNodes, chains: litChains } = lit;
     const { nodeW } = stepper;
     const count = zones;
     for (let source = 0; source < 3 * count; source++) {
-      const watt = sources[source]![hour]!;
-      if (watt === 0) continue;
-      const end = begins[source + 1]!;
-      for (let i = begins[source]!; i < end; i++) nodeW[nodes[i]!]! += watt * shares[i]!;
-      for (let z = 0; z < count; z++) zoneSun[z]! += watt * zoneShares[source * count + z]!;
+      shineOn(source, sources[source]![hour]!);
     }
-    for (let f = 0; f < floorCount; f++) {
-      floorLight[floorZones[f]!]! += nodeW[floorNodes[f]!]! * perWatt[f]!;
-    }
+    lightFloors();
     for (let i = 0; i < sheets.length; i++) {
       const sheet = sheets[i]!;
       const watt = sheet.scale * sheet.watt[hour]!;
@@ -237,6 +286,7 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
   return {
     load,
     renew,
+    renewMean,
     ...given,
     paneLight: () => light,
   };

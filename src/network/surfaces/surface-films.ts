@@ -51,7 +51,7 @@ export function createFilms(capacity: EngineCapacity, stepper: Stepper): Surface
   }
 
   function renew(weather: HourWeather): void {
-    inside.renew(weather.isDark);
+    inside.renew(weather.darkShare);
     outside.renew(weather);
     gaps.renew();
     for (let i = 0; i < open.length; i++) {
@@ -101,7 +101,7 @@ function createInside(most: number, stepper: Stepper) {
     });
   }
 
-  function renew(dark: boolean): void {
+  function renew(darkShare: number): void {
     const { slots, nodes, airs, radiants, areas, exchanges, nights, convections, radiations, tables } = faces;
     const { nodeC, hubC, endHubG } = stepper;
     const half = (CONVECTION_ENTRIES - 1) / 2;
@@ -125,9 +125,9 @@ function createInside(most: number, stepper: Stepper) {
         radiation = 4 * STEFAN_BOLTZMANN * radiantK * radiantK * radiantK * exchanges[i]!;
       }
       convection *= area;
-      if (dark && nights[i]! > 0) {
+      if (darkShare > 0 && nights[i]! > 0) {
         const both = convection + radiation;
-        const through = 1 / (1 / both + nights[i]! / area) / both;
+        const through = 1 - darkShare + darkShare / (1 + (both * nights[i]!) / area);
         convection *= through;
         radiation *= through;
       }

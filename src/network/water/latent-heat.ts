@@ -1,93 +1,172 @@
-// Latent heat, from the moisture balance to the thermal network: what moisture-balance.ts says of a step in, heat on the air
-// hubs and on the panes' inner faces of the next steps out. What is pending after a step is applied over the next ones,
-// most of it in the first: applied all at once it would answer a step late to itself, and a wet, closed room would ring.
+// Latent heat of the water within a step of the thermal network: what moisture-balance.ts says of a tried step in; heat on
+// the air hubs, as a line in their own temperature, and on the panes' inner faces out. A step is solved again until the heat
+// it was solved with is the heat its water took; the small rest is pending for the next step, so that the books close.
 
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout } from '../layout/layout.ts';
 import { endB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
-import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { MoistureBalance } from './moisture-balance.ts';
 
-/** Share of the pending latent heat that a step applies; of 0.5 to 1 the one whose year changed least with a finer step. */
-const APPLIED_SHARE = 0.6;
-/** Less than this is applied at once [W]: pending forever it would shrink to numbers too small to reckon with quickly. */
+/** Heat a step was solved with and heat its water took agree [W]; of 20 to 500 no year is nearer its fine steps. */
+const AGREED_W = 200;
+/** Less than this is dropped from what a pane has pending [W]: it would shrink to numbers too small to reckon with quickly. */
 const LEAST_PENDING_W = 1e-6;
+/** A chord between temperatures nearer than this tells nothing [K]. */
+const LEAST_CHORD_K = 1e-6;
 
 export interface LatentHeat {
   /** applied to each pane's inner node, added up over the steps of the hour [W] */
   readonly paneHourW: Float64Array;
   /** take a laid-out model in, with nothing pending */
   load(layout: Layout): void;
-  /** the hour's sources are about to be written, and with them what was applied to faces is gone */
+  /** the hour's sources have been written, and with them what was applied to faces is gone */
   beginHour(): void;
-  /** apply what is due to hubs and nodes, before the network's step */
-  apply(): void;
+  /** what is expected and pending, onto hubs and nodes, before the network's step */
+  beginStep(): void;
+  /** whether the tried step's water took the heat it was solved with; if not, expect better */
+  agrees(): boolean;
+  /** what is left is pending */
+  endStep(): void;
 }
 
 /** Latent heat between these, with room for so many zones and panes; load() before use. */
 export function createLatentHeat(
   capacity: EngineCapacity,
   stepper: Stepper,
-  gains: HourlyGains,
   moisture: MoistureBalance,
 ): LatentHeat {
   let zones = 0;
   let panes = 0;
-  /** the inner end of each pane's chain */
-  const paneEnd = new Int32Array(capacity.panes);
+  const paneChain = new Int32Array(capacity.panes);
+  const perZone = () => new Float64Array(capacity.zones);
+  const perPane = () => new Float64Array(capacity.panes);
   /** still to be applied to zones' air and panes; on each pane's inner node now [W] */
-  const pendingAir = new Float64Array(capacity.zones);
-  const pendingPanes = new Float64Array(capacity.panes);
-  const appliedToPanes = new Float64Array(capacity.panes);
-  const paneHourW = new Float64Array(capacity.panes);
+  const pendingAir = perZone();
+  const pendingPanes = perPane();
+  const appliedToPanes = perPane();
+  const paneHourW = perPane();
+  /** expected: heat at this temperature of the air, and more by the kelvin [W], [°C], [W/K] */
+  const expected = { watt: perZone(), atC: perZone(), perK: perZone() };
   /** a pane holds latent heat or has some pending */
-  let anyPending = false;
+  let anyOnPanes = false;
+  let rounds = 0;
 
   function load(layout: Layout): void {
     zones = layout.zoneIds.length;
     panes = layout.panes.length;
-    for (const array of [pendingAir, pendingPanes, appliedToPanes]) array.fill(0);
-    anyPending = false;
+    const { watt, atC, perK } = expected;
+    for (const array of [pendingAir, pendingPanes, appliedToPanes, watt, atC, perK]) array.fill(0);
+    anyOnPanes = false;
     layout.panes.forEach(({ chain }, p) => {
-      paneEnd[p] = endB(chain);
+      paneChain[p] = chain;
     });
   }
 
   function beginHour(): void {
-    if (anyPending) appliedToPanes.fill(0);
-    for (let p = 0; p < panes; p++) paneHourW[p] = 0;
+    const onPanes = appliedToPanes;
+    const hourW = paneHourW;
+    const count = panes;
+    for (let p = 0; p < count; p++) {
+      onPanes[p] = 0;
+      hourW[p] = 0;
+    }
   }
 
-  function apply(): void {
-    const { hubW } = stepper;
-    const { airGain } = gains;
-    const { airW } = moisture;
-    const pending = pendingAir;
+  function writeLines(): void {
+    const { hubLineW, hubLineG } = stepper;
+    const { watt, atC, perK } = expected;
     const count = zones;
     for (let z = 0; z < count; z++) {
-      const due = pending[z]! + airW[z]!;
-      const applied = due * APPLIED_SHARE;
-      pending[z] = due - applied;
-      hubW[airHub(z, count)] = airGain[z]! + applied;
+      const air = airHub(z, count);
+      hubLineG[air] = -perK[z]!;
+      hubLineW[air] = pendingAir[z]! + watt[z]! - perK[z]! * atC[z]!;
     }
-    if (anyPending || moisture.wetPanes() > 0) applyToPanes();
   }
 
+  function beginStep(): void {
+    rounds = 0;
+    writeLines();
+    if (anyOnPanes) applyToPanes();
+  }
+
+  /** Before the network's step begins. */
   function applyToPanes(): void {
     const { paneW } = moisture;
-    anyPending = false;
     for (let p = 0; p < panes; p++) {
       const due = pendingPanes[p]! + paneW[p]!;
-      if (due === 0 && appliedToPanes[p]! === 0) continue;
-      const applied = Math.abs(due) > LEAST_PENDING_W ? due * APPLIED_SHARE : due;
-      pendingPanes[p] = due - applied;
-      stepper.addHeat(paneEnd[p]!, applied - appliedToPanes[p]!);
-      appliedToPanes[p] = applied;
-      paneHourW[p]! += applied;
-      anyPending = true;
+      if (due === appliedToPanes[p]!) continue;
+      stepper.addHeat(endB(paneChain[p]!), due - appliedToPanes[p]!);
+      appliedToPanes[p] = due;
     }
   }
 
-  return { paneHourW, load, beginHour, apply };
+  function agrees(): boolean {
+    const { watt, atC, perK } = expected;
+    const { airW, paneW } = moisture;
+    const { hubMeanC } = stepper;
+    const count = zones;
+    let airOff = 0;
+    for (let z = 0; z < count; z++) {
+      const line = watt[z]! + perK[z]! * (hubMeanC[airHub(z, count)]! - atC[z]!);
+      airOff = Math.max(airOff, Math.abs(airW[z]! - line));
+    }
+    let panesOff = 0;
+    if (anyOnPanes || moisture.wetPanes() > 0) {
+      for (let p = 0; p < panes; p++) {
+        panesOff = Math.max(panesOff, Math.abs(pendingPanes[p]! + paneW[p]! - appliedToPanes[p]!));
+      }
+    }
+    if (airOff <= AGREED_W && panesOff <= AGREED_W) return true;
+    expectBetter();
+    writeLines();
+    if (panesOff > AGREED_W) {
+      applyToPanes();
+      anyOnPanes = true;
+      stepper.beginStep();
+    }
+    return false;
+  }
+
+  function expectBetter(): void {
+    const { watt, atC, perK } = expected;
+    const { airW, airWPerK } = moisture;
+    const { hubMeanC } = stepper;
+    for (let z = 0; z < zones; z++) {
+      const nowC = hubMeanC[airHub(z, zones)]!;
+      const moved = nowC - atC[z]!;
+      // At the edge of saturation the slope is another on each side: from the second round on, the chord.
+      const isChord = rounds > 0 && Math.abs(moved) > LEAST_CHORD_K;
+      perK[z] = isChord ? Math.min(0, (airW[z]! - watt[z]!) / moved) : airWPerK[z]!;
+      watt[z] = airW[z]!;
+      atC[z] = nowC;
+    }
+    rounds++;
+  }
+
+  function endStep(): void {
+    const { watt, atC, perK } = expected;
+    const { airW, airWPerK, paneW } = moisture;
+    const { hubMeanC, hubLineW, hubLineG } = stepper;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const air = airHub(z, count);
+      const nowC = hubMeanC[air]!;
+      pendingAir[z] = pendingAir[z]! + airW[z]! - (hubLineW[air]! - hubLineG[air]! * nowC);
+      watt[z] = airW[z]!;
+      atC[z] = nowC;
+      perK[z] = airWPerK[z]!;
+    }
+    if (!anyOnPanes && moisture.wetPanes() === 0) return;
+    anyOnPanes = false;
+    for (let p = 0; p < panes; p++) {
+      const applied = appliedToPanes[p]!;
+      const pending = pendingPanes[p]! + paneW[p]! - applied;
+      paneHourW[p]! += applied;
+      pendingPanes[p] = Math.abs(pending) > LEAST_PENDING_W ? pending : 0;
+      if (paneW[p] !== 0 || pendingPanes[p] !== 0 || applied !== 0) anyOnPanes = true;
+    }
+  }
+
+  return { paneHourW, load, beginHour, beginStep, agrees, endStep };
 }

@@ -2,12 +2,13 @@
 // zones, one buffer node per zone for surfaces and furniture, condensation on panes and its drying. Flows and temperatures
 // of the step in; humidity ratios, latent heats and the water's own books out.
 // Method: mass balance per zone, implicit in the humidity ratio (a dense system as small as the zones are few).
-// Latent heat is handed to the thermal network for the next step. Buffer node: src/physics/moisture-buffer.ts;
+// A step is tried at temperatures and flows as they stand until its latent heat is the one the thermal network was solved
+// with (latent-heat.ts), and then taken. Buffer node: src/physics/moisture-buffer.ts;
 // canopy: src/physics/transpiration.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
 
 import type { Model } from '../../model/model.ts';
-import { LATENT_HEAT, SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
+import { SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
 import {
   humidityRatioUnchecked,
   saturationPressureHeld,
@@ -15,6 +16,7 @@ import {
 } from '../../physics/moist-air.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
+import { respondByLatentHeat } from './latent-response.ts';
 import { createMoistureSources } from './moisture-sources.ts';
 import {
   BUFFER_S,
@@ -22,22 +24,22 @@ import {
   loadMoistureState,
   type MoistureInputs,
   START_HUMIDITY,
+  setStateStep,
 } from './moisture-state.ts';
 import { createPaneCondensation } from './pane-condensation.ts';
-
-/** Holds fog-filled air at saturation in the balance: this many times the air's own water capacity a step. */
-const SATURATION_EXCHANGE = 1000;
+import { drainedInStep, SATURATION_EXCHANGE } from './saturated-air.ts';
 
 export interface MoistureBalance {
   /** take a laid-out model in; air everywhere at half saturation */
   load(model: Model, layout: Layout, startC: number): void;
   /** relative humidity over water at the end of the step, 0…1 */
   readonly humidity: Float64Array;
-  /** latent heat to each zone's air [W], to be applied in the next step */
+  /** latent heat of the tried step to each zone's air [W], and what a kelvin more there would add [W/K] */
   readonly airW: Float64Array;
-  /** latent heat to each pane's inner node [W], to be applied in the next step */
+  readonly airWPerK: Float64Array;
+  /** latent heat of the tried step to each pane's inner node [W] */
   readonly paneW: Float64Array;
-  /** panes that water met in the last step; with none, paneW is 0 */
+  /** panes that water met in the tried step; with none, paneW is 0 */
   wetPanes(): number;
   /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
@@ -55,9 +57,14 @@ export interface MoistureBalance {
   /** water that entered, by air and by release, since the start of counting [kg] */
   entered(): number;
   startCounting(): void;
+  /** after inputs.stepS changed */
+  setStep(): void;
   /** before the steps of an hour */
   beginHour(): void;
-  step(): void;
+  /** the step's water at temperatures and flows as they stand; nothing moves on */
+  tryStep(): void;
+  /** take the tried step */
+  endStep(): void;
 }
 
 /** Water of a run, with room for so much; load() before use. */
@@ -81,11 +88,16 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     inputs.humidity.fill(START_HUMIDITY);
   }
 
-  function step(): void {
+  function tryStep(): void {
     beginStep();
     balance();
     // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into saturated air, one room fewer past saturation.
     for (let pass = 0; pass < paneCondensation.count() + 3 * zones && needsCorrection(); pass++) balance();
+    respondByLatentHeat(state, inputs, rhs, zones);
+    paneCondensation.respond(rhs);
+  }
+
+  function endStep(): void {
     endZoneSteps();
     paneCondensation.endStep();
     drainExcess();
@@ -95,8 +107,6 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
   function beginStep(): void {
     const {
       pressurePerRatio,
-      airW,
-      condensation,
       saturationPa,
       saturationRatio,
       heldAtSaturation,
@@ -110,8 +120,6 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) {
       pressurePerRatio[z] = pressurePa / (VAPOUR_MASS_RATIO + ratio[z]!);
-      airW[z] = 0;
-      condensation[z] = 0;
       const saturation = saturationPressureHeld(zoneC[z]!);
       saturationPa[z] = saturation;
       saturationRatio[z] = humidityRatioUnchecked(saturation, pressurePa);
@@ -134,7 +142,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       saturationRatio,
       heldAtSaturation,
     } = state.zone;
-    const { plantsKg, plantsPerPa, soilKg, soilPerPa, bedTakesDeficit } = state.zone;
+    const { plantsKg, plantsPerPa, soilKg, soilPerPa, bedTakesDeficit, freeExchange } = state.zone;
     const { outdoors, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const rows = matrix;
@@ -152,6 +160,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
         diagonal += perPa * pressurePerRatio[z]!;
         given += perPa * saturationPa[z]!;
       }
+      freeExchange[z] = diagonal;
       if (heldAtSaturation[z] === 1) {
         const exchange = SATURATION_EXCHANGE * air;
         diagonal += exchange;
@@ -195,7 +204,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
   function endZoneSteps(): void {
     const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa, isPlanted } =
       state.zone;
-    const { received, entered } = state.zone;
+    const { received, entered, condensation } = state.zone;
     const { stepS, outdoors, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const right = rhs;
@@ -203,6 +212,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     const share = stepS / BUFFER_S;
     for (let z = 0; z < count; z++) {
       ratio[z] = right[z]!;
+      condensation[z] = 0;
       const air = right[z]! * pressurePerRatio[z]!;
       // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
       vapourPa[z] = air;
@@ -214,35 +224,18 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     }
   }
 
-  /**
-   * Air past saturation drops the excess on the coldest surfaces, from where it drains: most of it within the
-   * balance, so that what comes in from next door knows of it, the last thousandth after it.
-   */
   function drainExcess(): void {
-    const {
-      airKg,
-      saturationRatio,
-      heldAtSaturation,
-      drained,
-      received,
-      condensation,
-      airW,
-      vapourPa,
-      saturationPa,
-    } = state.zone;
+    const { saturationRatio, drained, received, condensation, vapourPa, saturationPa } = state.zone;
     const { stepS, ratio, humidity } = inputs;
     const { pressurePa } = inputs.weather;
     const count = zones;
     for (let z = 0; z < count; z++) {
-      const over = ratio[z]! - saturationRatio[z]!;
-      const excess =
-        airKg[z]! * ((heldAtSaturation[z] === 1 ? SATURATION_EXCHANGE * over : 0) + Math.max(0, over));
+      const excess = drainedInStep(state.zone, z, ratio[z]!);
       if (excess > 0) {
         ratio[z] = saturationRatio[z]!;
         drained[z]! += excess;
         received[z]! -= excess;
         condensation[z]! += excess / stepS;
-        airW[z]! += (excess / stepS) * LATENT_HEAT;
       }
       vapourPa[z] = vapourPressureFromRatio(ratio[z]!, pressurePa);
       humidity[z] = vapourPa[z]! / saturationPa[z]!;
@@ -263,6 +256,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     load,
     humidity: inputs.humidity,
     airW,
+    airWPerK: state.zone.airWPerK,
     paneW: state.pane.paneW,
     wetPanes: paneCondensation.count,
     byCause: sources.byCause,
@@ -276,8 +270,12 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     startCounting() {
       for (const array of [drained, received, entered]) array.fill(0);
     },
+    setStep() {
+      setStateStep(state, inputs.stepS, zones);
+    },
     beginHour: sources.beginHour,
-    step,
+    tryStep,
+    endStep,
   };
 }
 

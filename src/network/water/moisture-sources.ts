@@ -20,7 +20,7 @@ export interface MoistureSources {
   readonly byCause: Float64Array;
   /** releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start */
   beginHour(): void;
-  /** what the bed of a zone gave in the step, by the air's pressure at its end; its latent heat comes from that air */
+  /** what the bed of a zone gave in the step, by the air's pressure at its end */
   endBedStep(zone: number): void;
 }
 
@@ -86,17 +86,8 @@ export function createMoistureSources(
   }
 
   function endBedStep(z: number): void {
-    const {
-      saturationPa,
-      vapourPa,
-      bedTakesDeficit,
-      plantsKg,
-      plantsPerPa,
-      soilKg,
-      soilPerPa,
-      released,
-      airW,
-    } = state.zone;
+    const { saturationPa, vapourPa, bedTakesDeficit, plantsKg, plantsPerPa, soilKg, soilPerPa, released } =
+      state.zone;
     const { stepS } = inputs;
     const deficit = bedTakesDeficit[z] === 1 ? saturationPa[z]! - vapourPa[z]! : 0;
     const plants = plantsKg[z]! + plantsPerPa[z]! * deficit;
@@ -104,7 +95,6 @@ export function createMoistureSources(
     byCause[z * causes.length + plantCause]! += plants * stepS;
     byCause[z * causes.length + soilCause]! += soil * stepS;
     released[z]! += plants + soil;
-    airW[z]! -= (plants + soil) * LATENT_HEAT;
   }
 
   return { load, causes: () => causes, byCause, beginHour, endBedStep };

@@ -33,7 +33,7 @@ export interface MoistureInputs {
   readonly humidity: Float64Array;
   /** light on each zone's floor [W/m²] */
   readonly floorLight: Float64Array;
-  /** inner face of each pane [°C] */
+  /** inner face of each pane, mean of the step [°C] */
   readonly paneC: Float64Array;
 }
 
@@ -54,8 +54,11 @@ export function createMoistureState(capacity: EngineCapacity) {
       bufferHumidity: perZone(),
       /** vapour pressure [Pa] */
       vapourPa: perZone(),
-      /** latent heat to the air, to be applied in the next step [W] */
+      /** latent heat to the air [W], and what a kelvin more there would add [W/K] */
       airW: perZone(),
+      airWPerK: perZone(),
+      /** all that its humidity ratio is exchanged with in a step, saturation left out [kg/s] */
+      freeExchange: perZone(),
       /** net condensation of the last step [kg/s] */
       condensation: perZone(),
       /** since the start of counting: run off; received from outdoors, run off and released; come in at all [kg] */
@@ -87,7 +90,7 @@ export function createMoistureState(capacity: EngineCapacity) {
       /** film, and the most that stays on it [kg] */
       film: perPane(),
       mostFilm: perPane(),
-      /** latent heat to the inner node, to be applied in the next step [W] */
+      /** latent heat to the inner node [W] */
       paneW: perPane(),
       /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
       transfer: perPane(),
@@ -103,20 +106,19 @@ export function createMoistureState(capacity: EngineCapacity) {
 
 /** Lay a model's zones and panes in: air at half saturation at `startC` [°C], no water on the panes. */
 export function loadMoistureState(
-  { zone, pane }: MoistureState,
+  state: MoistureState,
   model: Model,
   layout: Layout,
   startC: number,
   stepS: number,
 ): void {
+  const { zone, pane } = state;
   for (const array of [...Object.values(zone), ...Object.values(pane)]) array.fill(0);
   zone.bufferKg.set(bufferOf(model, layout));
   zone.bufferHumidity.fill(START_HUMIDITY);
   zone.vapourPa.fill(START_HUMIDITY * saturationPressure(startC));
   model.zones.forEach(({ volumeM3, planting }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
-    zone.airPerS[z] = zone.airKg[z]! / stepS;
-    zone.bufferExchange[z] = zone.bufferKg[z]! / (BUFFER_S + stepS);
     zone.isPlanted[z] = planting !== null && planting.bedM2 > 0 ? 1 : 0;
   });
   layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
@@ -124,6 +126,16 @@ export function loadMoistureState(
     pane.transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / GAS_CONSTANT_VAPOUR;
     pane.mostFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
   });
+  setStateStep(state, stepS, model.zones.length);
+}
+
+/** Storage and exchange of so many zones over a step. */
+export function setStateStep({ zone }: MoistureState, stepS: number, zones: number): void {
+  const { airKg, airPerS, bufferKg, bufferExchange } = zone;
+  for (let z = 0; z < zones; z++) {
+    airPerS[z] = airKg[z]! / stepS;
+    bufferExchange[z] = bufferKg[z]! / (BUFFER_S + stepS);
+  }
 }
 
 /** Buffers of faces and furniture by zone [kg per unit RH]. */

@@ -22,7 +22,9 @@ export interface PaneCondensation {
   addTo(matrix: Float64Array, rhs: Float64Array): void;
   /** panes that would give more than their film at these ratios give it all and no more; whether there was one */
   limitDrying(ratio: Float64Array): boolean;
-  /** films, condensation and latent heat at the zones' vapour at the step's end */
+  /** latent heat of the panes at these ratios */
+  respond(ratio: Float64Array): void;
+  /** films and condensation at the zones' vapour at the step's end */
   endStep(): void;
 }
 
@@ -102,8 +104,20 @@ export function createPaneCondensation(state: MoistureState, inputs: MoistureInp
     return found;
   }
 
+  function respond(ratio: Float64Array): void {
+    const { zoneOf, paneW, wet, mode, exchange, paneSaturationPa } = state.pane;
+    const { pressurePerRatio } = state.zone;
+    for (let w = 0; w < wets; w++) {
+      const p = wet[w]!;
+      const z = zoneOf[p]!;
+      const vapour = ratio[z]! * pressurePerRatio[z]!;
+      const rate = mode[p] === FOLLOWS ? exchange[p]! * (vapour - paneSaturationPa[p]!) : -exchange[p]!;
+      paneW[p] = rate * LATENT_HEAT;
+    }
+  }
+
   function endStep(): void {
-    const { zoneOf, film, mostFilm, paneW, wet, mode, exchange, paneSaturationPa } = state.pane;
+    const { zoneOf, film, mostFilm, wet, mode, exchange, paneSaturationPa } = state.pane;
     const { vapourPa, condensation, drained, received } = state.zone;
     const { stepS } = inputs;
     for (let w = 0; w < wets; w++) {
@@ -112,7 +126,6 @@ export function createPaneCondensation(state: MoistureState, inputs: MoistureInp
       const rate = mode[p] === FOLLOWS ? exchange[p]! * (vapourPa[z]! - paneSaturationPa[p]!) : -exchange[p]!;
       film[p] = Math.max(0, film[p]! + rate * stepS);
       condensation[z]! += rate;
-      paneW[p] = rate * LATENT_HEAT;
       if (film[p]! > mostFilm[p]!) {
         const run = film[p]! - mostFilm[p]!;
         film[p] = mostFilm[p]!;
@@ -132,6 +145,7 @@ export function createPaneCondensation(state: MoistureState, inputs: MoistureInp
     count: () => wets,
     addTo,
     limitDrying,
+    respond,
     endStep,
   };
 }

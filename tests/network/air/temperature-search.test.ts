@@ -34,7 +34,8 @@ test('two zones that share a doorway agree in both', () => {
   };
   const { trialC, trials } = search(2, [28, 20], answer);
   answer(trialC).forEach((value, z) => {
-    expect(Math.abs(value - trialC[z]!)).toBeLessThan(1e-3);
+    // What the search calls agreement [K].
+    expect(Math.abs(value - trialC[z]!)).toBeLessThan(1e-2);
   });
   // Both ends lose and gain alike: their mean stays.
   expect((trialC[0]! + trialC[1]!) / 2).toBeCloseTo(24, 2);

@@ -170,8 +170,10 @@ describe('halving the step', () => {
       const [four = 0, eight = 0] = [4, 8].map((stepsPerHour) =>
         hotHours(simulate(model, denver, { stepsPerHour })),
       );
-      // Under 2 %, or two hours: with an opener the closed example is too hot for 27 in all.
-      expect(Math.abs(four - eight), habit).toBeLessThanOrEqual(Math.max(2, 0.02 * eight));
+      // Under 2 %, or where that is less an hour with an opener; five with hands, since someone who is away leaves the
+      // windows for a day as one quarter hour found them.
+      const least = habit === 'automatic' || habit === 'never' ? 1 : 5;
+      expect(Math.abs(four - eight), habit).toBeLessThanOrEqual(Math.max(least, 0.02 * eight));
     }
   });
 });
@@ -206,8 +208,9 @@ describe('rain and damp', () => {
     for (let hour = 1; hour < HOURS; hour++) {
       if (rain[hour]! < 0.2) continue;
       rainy++;
-      // An opener takes its twenty minutes to close.
-      for (const { open } of vents) expect(open[hour]!).toBeLessThanOrEqual(open[hour - 1]! + 1e-9);
+      // An opener takes its twenty minutes to close. One that had begun to open only in the last step of the hour before
+      // may stand open for a larger share of this one, of which that step was a quarter.
+      for (const { open } of vents) expect(open[hour]!).toBeLessThanOrEqual(4 * open[hour - 1]! + 1e-9);
     }
     expect(rainy).toBeGreaterThan(50);
   });

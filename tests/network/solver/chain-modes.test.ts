@@ -41,12 +41,12 @@ test('modes are orthonormal in storage and conduction, and in storage alone keep
   fc.assert(
     fc.property(insides, ({ storage, links }) => {
       const nodes = storage.length;
-      const { decay, shapes } = chainModes(storage, links);
+      const { storageShare, shapes } = chainModes(storage, links);
       const S = Matrix.from1DArray(nodes, nodes, [...shapes]);
       const both = S.transpose().mmul(matrixOf(storage, links)).mmul(S);
       const held = S.transpose().mmul(Matrix.diag(storage)).mmul(S);
       expect(largestOff(both, Matrix.eye(nodes))).toBeLessThan(ROUND_OFF);
-      expect(largestOff(held, Matrix.diag([...decay]))).toBeLessThan(ROUND_OFF);
+      expect(largestOff(held, Matrix.diag([...storageShare]))).toBeLessThan(ROUND_OFF);
     }),
     { numRuns: 300 },
   );
@@ -55,11 +55,11 @@ test('modes are orthonormal in storage and conduction, and in storage alone keep
 test("what the modes keep are the eigenvalues of a step, by the matrix library's own decomposition", () => {
   fc.assert(
     fc.property(insides, ({ storage, links }) => {
-      const { decay } = chainModes(storage, links);
+      const { storageShare } = chainModes(storage, links);
       const root = Matrix.diag(storage.map(Math.sqrt));
       const step = root.mmul(inverse(matrixOf(storage, links))).mmul(root);
       const eigenvalues = new EigenvalueDecomposition(step, { assumeSymmetric: true }).realEigenvalues;
-      const rising = [...decay].sort((a, b) => a - b);
+      const rising = [...storageShare].sort((a, b) => a - b);
       eigenvalues
         .sort((a, b) => a - b)
         .forEach((value, k) => {
@@ -73,12 +73,12 @@ test("what the modes keep are the eigenvalues of a step, by the matrix library's
 test('a slab of equal cells has the modes of its closed form', () => {
   // Conduction of n equal nodes between held ends: eigenvalues 2 − 2 cos(kπ/(n + 1)); any text on finite differences.
   const nodes = 9;
-  const { decay } = chainModes(new Array(nodes).fill(3), new Array(nodes + 1).fill(2));
+  const { storageShare } = chainModes(new Array(nodes).fill(3), new Array(nodes + 1).fill(2));
   const expected = Array.from(
     { length: nodes },
     (_, k) => 3 / (3 + 2 * (2 - 2 * Math.cos(((k + 1) * Math.PI) / (nodes + 1)))),
   );
-  const falling = [...decay].sort((a, b) => b - a);
+  const falling = [...storageShare].sort((a, b) => b - a);
   expected.forEach((value, k) => {
     expect(falling[k]!).toBeCloseTo(value, 13);
   });

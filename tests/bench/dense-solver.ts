@@ -1,7 +1,7 @@
-// The slow way, as a check on the stepper: the same description assembled into one dense matrix with
-// ml-matrix, stepped by backward Euler, factored anew whenever anything changes. Shares no code with it.
+// The plain way, beside the stepper: the same description assembled into one dense matrix with ml-matrix, stepped by
+// backward Euler, factored anew whenever anything changes.
 import { LuDecomposition, Matrix } from 'ml-matrix';
-import type { LinearNetwork } from '../../../src/network/solver/linear-network.ts';
+import type { LinearNetwork } from '../../src/network/solver/linear-network.ts';
 
 export interface DenseSolver {
   /** chain nodes in order, then hubs [°C] */
