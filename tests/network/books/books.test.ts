@@ -1,5 +1,5 @@
-// The books of a run: heat and water in, out and stored, of 200 random houses in three climates. A residual above
-// round-off means that heat or water was made or lost somewhere.
+// The books of a run: heat and water in, out and stored, of random houses in three climates. A residual above
+// round-off means that heat or water was made or lost somewhere. `npm run soak -- houses` closes them for thousands more.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { requireModel } from '../../../src/model/check-model.ts';
@@ -10,14 +10,14 @@ import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.t
 import { climateText, yearOf } from '../../weather/weather-files.ts';
 import { randomModel } from '../random-model.ts';
 
-const RUNS = 200;
+const RUNS = 60;
 const SEED = 20261;
 const ROUND_OFF = 1e-9;
 const climates = ['denver', 'quillayute', 'southern-chile'].map((id) =>
   prepareClimate(yearOf(readBundle(climateText(id)))),
 );
 
-test('heat and water of 200 random houses balance to 1e-9, and every number is a number', () => {
+test('heat and water of random houses balance to 1e-9, and every number is a number', () => {
   let runs = 0;
   fc.assert(
     fc.property(randomModel, fc.nat(2), fc.constantFrom(1, 1, 1, 2, 4), (model, climate, stepsPerHour) => {
