@@ -324,13 +324,13 @@ function createEngine(capacity: EngineCapacity): Engine {
     flows.startCounting();
     moisture.startCounting();
     heatBalance.open();
-    const heldBefore = moisture.held();
     for (let hour = 0; hour < HOURS; hour++) runHour(climate, hour, true);
+    const recorded = recorder.year();
     return {
-      ...recorder.year(),
+      ...recorded,
       heat: heatBalance.byCause(),
       books: heatBalance.close({
-        held: moisture.held() - heldBefore,
+        held: recorded.zones.reduce((sum, { waterGainKg }) => sum + waterGainKg, 0),
         received: moisture.received(),
         released: recorder.releasedKg(),
         entered: moisture.entered(),

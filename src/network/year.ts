@@ -19,12 +19,18 @@ export interface ZoneYear {
   readonly moistureG: Float64Array;
   /** net condensation on panes, negative while they dry [g/h] */
   readonly condensationG: Float64Array;
+  /** heat that moved air brought: from outdoors and other zones, by cracks, openings and fans [W] */
+  readonly airHeatW: Float64Array;
+  /** water that moved air brought, the same ways [g/h] */
+  readonly airWaterG: Float64Array;
   /** water vapour released by cause over the year [kg] and by month; same causes in every month */
   readonly moistureByCause: readonly { readonly cause: string; readonly monthKg: readonly number[] }[];
   /** air temperature at the surface of the coldest corner [°C] */
   readonly cornerC: Float64Array;
   /** water that ran off panes over the year [kg] */
   readonly drainedKg: number;
+  /** water that air, surfaces and panes hold more at the year's end than at its start [kg] */
+  readonly waterGainKg: number;
   /** carbon dioxide [ppm] */
   readonly co2Ppm: Float64Array;
 }

@@ -25,6 +25,12 @@ const ZONE_COLUMNS: readonly Column[] = [
   { suffix: 'CondensationGPerH', of: (zone) => zone.condensationG, decimals: 2 },
 ];
 
+/** Columns of each zone that stand behind all of those, so that a column once read by its place stays there. */
+const LATER_COLUMNS: readonly Column[] = [
+  { suffix: 'AirHeatW', of: (zone) => zone.airHeatW, decimals: 1 },
+  { suffix: 'AirWaterGPerH', of: (zone) => zone.airWaterG, decimals: 2 },
+];
+
 /**
  * The year as comma-separated text with a decimal point, lines ended by a line feed.
  *
@@ -32,12 +38,14 @@ const ZONE_COLUMNS: readonly Column[] = [
  * @param year one run
  */
 export function hourlyFile(climate: Pick<PreparedClimate, 'year'>, year: Year): string {
-  const zoneNames = year.zones.flatMap(({ id }) => ZONE_COLUMNS.map(({ suffix }) => `${id}${suffix}`));
-  const head = ['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...zoneNames];
-  const lines = [head.map(csvCell).join(',')];
-  const columns = year.zones.flatMap((zone) =>
-    ZONE_COLUMNS.map(({ of, decimals }) => ({ values: of(zone), decimals })),
+  const columns = [ZONE_COLUMNS, LATER_COLUMNS].flatMap((group) =>
+    year.zones.flatMap((zone) =>
+      group.map(({ suffix, of, decimals }) => ({ name: `${zone.id}${suffix}`, values: of(zone), decimals })),
+    ),
   );
+  const names = columns.map(({ name }) => name);
+  const head = ['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...names];
+  const lines = [head.map(csvCell).join(',')];
   for (let hour = 0; hour < HOURS; hour++) {
     const { month, day, hour: start } = dateOfHour(hour);
     const cells: (string | number)[] = [hour + 1, month, day, start + 1];

@@ -19,6 +19,8 @@ export interface MadeZone {
   readonly ventAch?: ByHour;
   readonly moistureG?: ByHour;
   readonly condensationG?: ByHour;
+  readonly airHeatW?: ByHour;
+  readonly airWaterG?: ByHour;
   readonly cornerC?: ByHour;
   readonly co2Ppm?: ByHour;
   readonly drainedKg?: number;
@@ -38,9 +40,12 @@ export function madeZone(id: string, made: MadeZone = {}): ZoneYear {
     ventAch: hourly(made.ventAch ?? 0.3),
     moistureG: hourly(made.moistureG ?? 0),
     condensationG: hourly(made.condensationG ?? 0),
+    airHeatW: hourly(made.airHeatW ?? 0),
+    airWaterG: hourly(made.airWaterG ?? 0),
     moistureByCause: made.moistureByCause ?? [],
     cornerC: hourly(made.cornerC ?? airC),
     drainedKg: made.drainedKg ?? 0,
+    waterGainKg: 0,
     co2Ppm: hourly(made.co2Ppm ?? 600),
   };
 }

@@ -136,6 +136,7 @@ describe('the hourly file', () => {
       'houseCondensationGPerH',
     ]);
     expect(lines[0]).toContain(',sunspaceAirC,');
+    expect(lines[0]).toMatch(/,houseAirHeatW,houseAirWaterGPerH,sunspaceAirHeatW,sunspaceAirWaterGPerH$/);
   });
 
   it('stamps the end of each hour', () => {

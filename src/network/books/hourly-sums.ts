@@ -26,6 +26,8 @@ export interface HourlySums {
   /** exchange of each zone with outdoors, and between zones (zone · zones + zone, symmetric) [kg/s] */
   readonly outdoorKg: Float64Array;
   readonly betweenKg: Float64Array;
+  /** water that outdoor air and air of other zones brings each zone [kg/s] */
+  readonly airWaterKg: Float64Array;
   /** relative humidity, 0…1; net condensation [kg/s] */
   readonly humidity: Float64Array;
   readonly condensation: Float64Array;
@@ -57,6 +59,7 @@ export function createHourlySums(
     otherAirW: perZone(),
     outdoorKg: perZone(),
     betweenKg: new Float64Array(capacity.zones * capacity.zones),
+    airWaterKg: perZone(),
     humidity: perZone(),
     condensation: perZone(),
     flow: new Float64Array(capacity.openings),
@@ -71,7 +74,7 @@ export function createHourlySums(
   function begin(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, condensation } =
       kept;
-    const { betweenKg, flow, open } = kept;
+    const { airWaterKg, betweenKg, flow, open } = kept;
     const count = zones;
     steps = 0;
     for (let h = 0; h < 2 * count; h++) hubC[h] = 0;
@@ -82,6 +85,7 @@ export function createHourlySums(
       outdoorAirW[z] = 0;
       otherAirW[z] = 0;
       outdoorKg[z] = 0;
+      airWaterKg[z] = 0;
       humidity[z] = 0;
       condensation[z] = 0;
     }
@@ -94,11 +98,11 @@ export function createHourlySums(
 
   function addStep(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
-    const { humidity, condensation, flow, open } = kept;
+    const { airWaterKg, humidity, condensation, flow, open } = kept;
     const { hubMeanC: nowC, hubLineW, hubLineG, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
     const { frameConductance } = gains;
     const { outdoors, between, volume, share } = flows;
-    const { humidity: humidityNow, condensation: condensationNow } = moisture;
+    const { humidity: humidityNow, condensation: condensationNow, byAir } = moisture;
     const count = zones;
     steps++;
     for (let z = 0; z < count; z++) {
@@ -112,6 +116,7 @@ export function createHourlySums(
       latentW[z]! += hubLineW[air]! - hubLineG[air]! * airC;
       outdoorAirW[z]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - airC);
       outdoorKg[z]! += outdoors[z]!;
+      airWaterKg[z]! += byAir[z]!;
       humidity[z]! += humidityNow[z]!;
       condensation[z]! += condensationNow[z]!;
       for (let y = z + 1; y < count; y++) {

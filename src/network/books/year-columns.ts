@@ -24,9 +24,12 @@ export function blankZone(id: string, column: () => Float64Array): ZoneRecord {
     ventAch: column(),
     moistureG: column(),
     condensationG: column(),
+    airHeatW: column(),
+    airWaterG: column(),
     moistureByCause: [],
     cornerC: column(),
     drainedKg: 0,
+    waterGainKg: 0,
     co2Ppm: column(),
   };
 }

@@ -47,11 +47,13 @@ export interface MoistureBalance {
   causes(): readonly string[];
   /** net condensation of the last step by zone [kg/s] */
   readonly condensation: Float64Array;
+  /** brought by air from outdoors and other zones in the last step, by zone [kg/s] */
+  readonly byAir: Float64Array;
   /** film on each pane [kg] */
   readonly film: Float64Array;
   readonly drained: Float64Array;
-  /** water now held by air, buffers and films [kg] */
-  held(): number;
+  /** water that a zone's air, buffer and panes hold more than at the start of counting [kg] */
+  gained(zone: number): number;
   /** water received from outdoors less sent, less drained, plus released, since the start of counting [kg] */
   received(): number;
   /** water that entered, by air and by release, since the start of counting [kg] */
@@ -204,8 +206,8 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
   function endZoneSteps(): void {
     const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa, isPlanted } =
       state.zone;
-    const { received, entered, condensation } = state.zone;
-    const { stepS, outdoors, ratio } = inputs;
+    const { received, entered, condensation, byAir } = state.zone;
+    const { stepS, outdoors, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const right = rhs;
     const count = zones;
@@ -218,7 +220,10 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       vapourPa[z] = air;
       released[z] = scheduledKg[z]!;
       if (isPlanted[z] === 1) sources.endBedStep(z);
-      received[z]! += (outdoors[z]! * (outdoorRatio - ratio[z]!) + released[z]!) * stepS;
+      let brought = outdoors[z]! * (outdoorRatio - right[z]!);
+      received[z]! += (brought + released[z]!) * stepS;
+      for (let y = 0; y < count; y++) brought += between[z * count + y]! * (right[y]! - right[z]!);
+      byAir[z] = brought;
       entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
       bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturationPa[z]!) / (1 + share);
     }
@@ -242,15 +247,15 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     }
   }
 
-  function held(): number {
+  function heldIn(zone: number): number {
     const { airKg, bufferKg, bufferHumidity } = state.zone;
-    let sum = 0;
-    for (let z = 0; z < zones; z++) sum += airKg[z]! * inputs.ratio[z]! + bufferKg[z]! * bufferHumidity[z]!;
-    for (let p = 0; p < panes; p++) sum += state.pane.film[p]!;
-    return sum;
+    const { zoneOf, film } = state.pane;
+    let held = airKg[zone]! * inputs.ratio[zone]! + bufferKg[zone]! * bufferHumidity[zone]!;
+    for (let p = 0; p < panes; p++) if (zoneOf[p] === zone) held += film[p]!;
+    return held;
   }
 
-  const { airW, condensation, drained, received, entered } = state.zone;
+  const { airW, condensation, byAir, drained, received, entered, heldAtStart } = state.zone;
   const sumOf = (byZone: Float64Array) => byZone.reduce((sum, kg) => sum + kg, 0);
   return {
     load,
@@ -262,13 +267,15 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     byCause: sources.byCause,
     causes: sources.causes,
     condensation,
+    byAir,
     film: state.pane.film,
     drained,
-    held,
+    gained: (zone) => heldIn(zone) - heldAtStart[zone]!,
     received: () => sumOf(received),
     entered: () => sumOf(entered),
     startCounting() {
       for (const array of [drained, received, entered]) array.fill(0);
+      for (let z = 0; z < zones; z++) heldAtStart[z] = heldIn(z);
     },
     setStep() {
       setStateStep(state, inputs.stepS, zones);

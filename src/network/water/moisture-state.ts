@@ -65,6 +65,10 @@ export function createMoistureState(capacity: EngineCapacity) {
       drained: perZone(),
       received: perZone(),
       entered: perZone(),
+      /** brought by air from outdoors and other zones in the last step [kg/s] */
+      byAir: perZone(),
+      /** held in air, buffer and on panes when counting started [kg] */
+      heldAtStart: perZone(),
       /** released in the step, and of it by schedule [kg/s] */
       released: perZone(),
       scheduledKg: perZone(),

@@ -13,6 +13,8 @@ import { randomModel } from '../random-model.ts';
 const RUNS = 60;
 const SEED = 20261;
 const ROUND_OFF = 1e-9;
+/** Columns are added up in another order than the books. */
+const ORDER = 1e-9;
 const climates = ['denver', 'quillayute', 'southern-chile'].map((id) =>
   prepareClimate(yearOf(readBundle(climateText(id)))),
 );
@@ -34,11 +36,56 @@ test('heat and water of random houses balance to 1e-9, and every number is a num
         const byCause = moistureByCause.reduce((sum, { monthKg }) => sum + sumOf(monthKg), 0);
         expect(Math.abs(released - byCause)).toBeLessThan(1e-9 * Math.max(1, released));
       }
+      const { brought, scale } = airHeatOf(year);
+      const booked = sumOf(year.zones.map(({ id }) => bookedJ(year, id, 'air')));
+      expect(Math.abs(sumOf(brought) - booked)).toBeLessThan(ORDER * scale);
+      for (const { airWaterG, moistureG, drainedKg, waterGainKg } of year.zones) {
+        const net = (sumOf(airWaterG) + sumOf(moistureG)) / 1000 - drainedKg;
+        const passed = sumOf(airWaterG.map(Math.abs)) / 1000 + drainedKg;
+        expect(Math.abs(net - waterGainKg)).toBeLessThan(ORDER * Math.max(1e-3, passed));
+      }
     }),
     { numRuns: RUNS, seed: SEED, endOnFailure: true },
   );
   expect(runs).toBe(RUNS);
 });
+
+test('where zones share nothing but air, what the hourly air brings each of them is booked as air and other zones', () => {
+  let shared = 0;
+  fc.assert(
+    fc.property(randomModel, fc.nat(2), (model, climate) => {
+      const apart = {
+        ...model,
+        elements: model.elements.filter(({ a }) => a.kind !== 'zone'),
+        panes: model.panes.filter(({ from }) => from === 'outdoors'),
+        openings: model.openings.map((opening) =>
+          opening.kind === 'door' ? { ...opening, seeThrough: false } : opening,
+        ),
+      };
+      const year = simulate(apart, climates[climate]!, { warmUpDays: 2 });
+      const { brought, scale } = airHeatOf(year);
+      year.zones.forEach(({ id }, z) => {
+        const others = bookedJ(year, id, 'other zones');
+        if (others !== 0) shared++;
+        expect(Math.abs(brought[z]! - bookedJ(year, id, 'air') - others)).toBeLessThan(ORDER * scale);
+      });
+    }),
+    { numRuns: 30, seed: SEED, endOnFailure: true },
+  );
+  expect(shared).toBeGreaterThan(10);
+});
+
+/** Heat that the hourly air brought by zone, and what it brought and took in all [J]. */
+function airHeatOf({ zones }: Year): { brought: number[]; scale: number } {
+  return {
+    brought: zones.map(({ airHeatW }) => 3600 * sumOf(airHeatW)),
+    scale: 3600 * Math.max(1, sumOf(zones.map(({ airHeatW }) => sumOf(airHeatW.map(Math.abs))))),
+  };
+}
+
+function bookedJ({ heat }: Year, zone: string, cause: string): number {
+  return sumOf(heat.find((row) => row.zone === zone && row.cause === cause)?.monthJ ?? []);
+}
 
 function sumOf(values: ArrayLike<number>): number {
   let sum = 0;
