@@ -8,8 +8,6 @@ import { endA, endB, nodeA, nodeOfEnd, slotOf } from '../solver/network-index.ts
 import type { Stepper } from '../solver/stepper-interface.ts';
 
 const DEG = Math.PI / 180;
-/** Height of a wall for its natural convection [m]. */
-const WALL_HEIGHT_M = 2.5;
 
 /** A face to a zone: where its conductances go and what they depend on. */
 export interface ZoneSide {
@@ -18,7 +16,6 @@ export interface ZoneSide {
   readonly node: number;
   readonly areaM2: number;
   readonly faceTiltDeg: number;
-  readonly lengthM: number;
   readonly film: Film;
   readonly exchangeM2: number;
   readonly nightResistance: number;
@@ -95,13 +92,11 @@ export function zoneSidesOf(
     zone: number,
     of: { areaM2: number; faceTiltDeg: number; film: Film; nightResistance: number },
   ) => {
-    const isLevel = of.faceTiltDeg < 60 || of.faceTiltDeg > 120;
     sides.push({
       ...of,
       slot: slotOf(end, 0),
       zone,
       node: nodeOfEnd(stepper.first, end),
-      lengthM: isLevel ? Math.sqrt(of.areaM2) : WALL_HEIGHT_M,
       exchangeM2: exchange.get(end) ?? 0,
     });
   };

@@ -97,7 +97,7 @@ function createInside(most: number, stepper: Stepper) {
       nights[i] = side.nightResistance;
       convections[i] = fixedConvection(side.film);
       radiations[i] = fixedRadiation(side.film);
-      tables.set(convectionTable(side.faceTiltDeg, side.lengthM), i * CONVECTION_ENTRIES);
+      tables.set(convectionTable(side.faceTiltDeg, side.areaM2), i * CONVECTION_ENTRIES);
     });
   }
 
