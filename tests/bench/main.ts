@@ -7,6 +7,7 @@ import { simulate } from '../../src/network/simulate.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { smallHouse } from '../network/small-house.ts';
+import { benchAgainstBefore } from './against-before.ts';
 import { benchGrowth, benchMemory } from './growth.ts';
 import { measure, printTable } from './measure.ts';
 import { yearLines } from './year-lines.ts';
@@ -14,6 +15,7 @@ import { yearLines } from './year-lines.ts';
 const ROUNDS = 15;
 const WARM_UPS = 4;
 
+await benchAgainstBefore(ROUNDS, WARM_UPS);
 const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
 if (!bundle.ok) throw new Error('climates/denver.txt does not read; run npm run climates');
 const climate = prepareClimate(bundle.year);

@@ -13,6 +13,8 @@ export interface PagePace {
   readonly firstFiguresMs: readonly number[];
   /** new figures a second while a handle is dragged, by drag, rising */
   readonly figuresPerSecond: readonly number[];
+  /** what the page's thread did for one new set of figures while dragging, everything between them counted [ms] */
+  readonly threadMs: ThreadMs;
   /** longest task of the page's thread while dragging [ms]; 0 when none passed 50 */
   readonly longestTaskMs: number;
   /** median time of one run in the worker while dragging [ms] */
@@ -21,6 +23,14 @@ export interface PagePace {
   readonly pageScriptKB: number;
   readonly workerScriptKB: number;
   readonly imports: readonly ImportPace[];
+}
+
+/** Time of the page's thread by what it did, as the browser counts it. */
+interface ThreadMs {
+  readonly all: number;
+  readonly script: number;
+  readonly style: number;
+  readonly layout: number;
 }
 
 /** How long a weather file takes from being handed over to the first figures in its climate. */
@@ -56,7 +66,10 @@ export async function measurePace(served: ServedPage): Promise<PagePace> {
   return { ...drag, ...scriptSizes(served.folder), imports };
 }
 
-type DragPace = Pick<PagePace, 'firstFiguresMs' | 'figuresPerSecond' | 'longestTaskMs' | 'runMs'>;
+type DragPace = Pick<
+  PagePace,
+  'firstFiguresMs' | 'figuresPerSecond' | 'threadMs' | 'longestTaskMs' | 'runMs'
+>;
 
 /** The page with its first figures, in a fresh profile, watched from the start. */
 async function openWatched(served: ServedPage, ...more: (() => void)[]): Promise<Page> {
@@ -89,7 +102,9 @@ async function measureDrag(served: ServedPage): Promise<DragPace> {
   const page = await openWatched(served);
   await page.waitForTimeout(1500);
   const seen = () => page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch);
+  const spent = await threadClock(page);
   const figures: number[] = [];
+  const threads: ThreadMs[] = [];
   const took: number[] = [];
   const longTasks: number[] = [];
   for (let drag = 0; drag < DRAGS; drag++) {
@@ -98,9 +113,13 @@ async function measureDrag(served: ServedPage): Promise<DragPace> {
       held.runs.length = 0;
       held.longTasks.length = 0;
     });
+    const start = await spent();
     await dragHandle(page, 'sunspace.depthM', DRAG_MS);
+    const end = await spent();
     const { runs, longTasks: long } = await seen();
     figures.push((runs.length / DRAG_MS) * 1000);
+    const each = (part: keyof ThreadMs) => (end[part] - start[part]) / runs.length;
+    threads.push({ all: each('all'), script: each('script'), style: each('style'), layout: each('layout') });
     took.push(...runs.map((run) => run.took));
     longTasks.push(...long);
     await page.keyboard.press('Control+z');
@@ -112,8 +131,25 @@ async function measureDrag(served: ServedPage): Promise<DragPace> {
   return {
     firstFiguresMs,
     figuresPerSecond: figures.sort((a, b) => a - b),
+    threadMs: threads.sort((a, b) => a.all - b.all)[threads.length >> 1]!,
     longestTaskMs: Math.max(0, ...longTasks),
     runMs: took.sort((a, b) => a - b)[took.length >> 1] ?? Number.NaN,
+  };
+}
+
+/** What the page's thread has done so far. */
+async function threadClock(page: Page): Promise<() => Promise<ThreadMs>> {
+  const wire = await page.context().newCDPSession(page);
+  await wire.send('Performance.enable');
+  return async () => {
+    const { metrics } = await wire.send('Performance.getMetrics');
+    const of = (name: string) => 1000 * (metrics.find((metric) => metric.name === name)?.value ?? Number.NaN);
+    return {
+      all: of('TaskDuration'),
+      script: of('ScriptDuration'),
+      style: of('RecalcStyleDuration'),
+      layout: of('LayoutDuration'),
+    };
   };
 }
 
@@ -267,9 +303,11 @@ function importLine({ name, megabytes, readMs, longestTaskMs, steps }: ImportPac
 function dragLines(pace: DragPace): readonly string[] {
   const median = (values: readonly number[], digits: number) =>
     `${values[values.length >> 1]!.toFixed(digits)} (median of ${values.map((value) => value.toFixed(digits)).join(' ')})`;
+  const { all, script, style, layout } = pace.threadMs;
   return [
     `first figures      ms after opening: ${median(pace.firstFiguresMs, 0)}`,
-    `while dragging     new figures a second: ${median(pace.figuresPerSecond, 1)}`,
+    `while dragging     new figures a second: ${median(pace.figuresPerSecond, 1)} (wanted: 15)`,
+    `page's thread      ${all.toFixed(1)} ms a new set of figures (wanted: at most 12): script ${script.toFixed(1)}, style ${style.toFixed(1)}, layout ${layout.toFixed(1)}, paint and the hand's moves the rest`,
     `one run            ${pace.runMs.toFixed(0)} ms in a worker (median)`,
     `longest task       ${pace.longestTaskMs === 0 ? 'none over 50 ms' : `${pace.longestTaskMs.toFixed(0)} ms`}`,
   ];
