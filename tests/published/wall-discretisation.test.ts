@@ -2,13 +2,12 @@
 // shift from the chain's own frequency response (no time-step error), within the node table's error for a
 // third of the penetration depth; and the step response of a closed cube (ISO 13791, conduction set).
 // Sources: wall-response.json (computed, checked two ways); ISO 13791 results from memory, high confidence.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { Element, Layer, ZoneFace } from '../../src/model/model.ts';
+import type { Element } from '../../src/model/model.ts';
 import { discretise } from '../../src/network/layout/discretisation.ts';
 import { compileStepper } from '../network/compile-stepper.ts';
 import { check } from './ledger.ts';
+import { elementOf, LEAST_DECREMENT, type Periodic, periodicWalls as walls } from './periodic-walls.ts';
 
 /** Shorter than a run's 900 s, so that the conduction set shows the method and not the step. */
 const STEP_S = 60;
@@ -20,78 +19,6 @@ const DAY_S = 86_400;
 const ADMITTANCE_REL = 0.014;
 const DECREMENT_REL = 0.053;
 const SHIFT_H = 0.17;
-/** Below this the table makes no promise for a third of the depth (earth berm, slab). */
-const LEAST_DECREMENT = 0.03;
-
-interface Periodic {
-  readonly name: string;
-  readonly Rsi: number;
-  readonly Rse: number;
-  readonly layers_inside_to_outside: {
-    readonly type: string;
-    readonly material: string;
-    readonly d: number;
-    readonly lambda: number;
-    readonly rho: number;
-    readonly c: number;
-    readonly R?: number;
-  }[];
-  readonly U: number;
-  readonly admittance_Y11: { readonly modulus: number };
-  readonly decrement_factor: number;
-  readonly time_shift_unwrapped_h: number;
-}
-const walls = JSON.parse(readFileSync(join(import.meta.dirname, '../data/wall-response.json'), 'utf8'))
-  .periodic_24h as Periodic[];
-
-const FACE: ZoneFace = {
-  kind: 'zone',
-  zone: 'room',
-  absorptance: 0.6,
-  emissivity: 0.9,
-  film: { kind: 'computed' },
-  lit: 'none',
-  faceTiltDeg: 90,
-};
-
-function elementOf(wall: Periodic): Element {
-  const layers: Layer[] = wall.layers_inside_to_outside
-    .map((layer) =>
-      layer.type !== 'resistance'
-        ? {
-            name: layer.material,
-            thicknessM: layer.d,
-            conductivity: layer.lambda ?? 0.6,
-            density: layer.rho,
-            specificHeat: layer.c,
-            mixed: layer.type === 'mixed',
-          }
-        : {
-            name: layer.material ?? 'cavity',
-            thicknessM: 0.02,
-            conductivity: 0.02 / layer.R!,
-            density: 0,
-            specificHeat: 0,
-          },
-    )
-    .reverse();
-  return {
-    id: wall.name,
-    areaM2: 1,
-    layers,
-    a: {
-      kind: 'outdoors',
-      absorptance: 0,
-      emissivity: 0,
-      tiltDeg: 90,
-      azimuthDeg: 0,
-      film: { kind: 'fixed', convection: 25, radiation: 0 },
-      exposed: false,
-    },
-    b: FACE,
-  };
-}
-
 interface Complex {
   readonly re: number;
   readonly im: number;

@@ -16,6 +16,9 @@ export function createChainColumns({ nodes, chains }: SolverCapacity) {
       decay: perNode(),
       fromA: perNode(),
       fromB: perNode(),
+      /** what it takes of each end's rise from mean to mean */
+      riseFromA: perNode(),
+      riseFromB: perNode(),
       /** what heat put inside adds to it in a step */
       heatInside: perNode(),
       /** amplitude by temperatures as shapes have them */
@@ -35,6 +38,15 @@ export function createChainColumns({ nodes, chains }: SolverCapacity) {
       interiorA: perChain(),
       interiorB: perChain(),
       across: perChain(),
+      /** heat that the interior takes of each end for its own rise from mean to mean, and for that of the other [W/K] */
+      delayA: perChain(),
+      delayAcross: perChain(),
+      delayB: perChain(),
+      /** mean of each end in the step before, as seen from a step of this length, and its rise to there [°C], [K] */
+      meanA: perChain(),
+      meanB: perChain(),
+      riseA: perChain(),
+      riseB: perChain(),
       /** what each end gets in the next step of what it and the interior hold, and of heat put inside [W] */
       storedA: perChain(),
       storedB: perChain(),

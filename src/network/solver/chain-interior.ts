@@ -25,15 +25,27 @@ export function createChainInteriors(network: NetworkColumns, columns: ChainColu
     const { byMode, byChain } = columns;
     chainCount = chains;
     stepS = seconds;
-    const { storageA, storageB, heatedA, heatedB, hasHeatInside } = byChain;
-    for (const array of [storageA, storageB, heatedA, heatedB, hasHeatInside, byMode.heatInside])
-      array.fill(0);
+    const { storageA, storageB, heatedA, heatedB, hasHeatInside, delayA, delayAcross, delayB } = byChain;
+    const ends = [
+      storageA,
+      storageB,
+      heatedA,
+      heatedB,
+      delayA,
+      delayAcross,
+      delayB,
+      byChain.riseA,
+      byChain.riseB,
+    ];
+    for (const array of [...ends, hasHeatInside, byMode.heatInside]) array.fill(0);
     columns.shapes = Array.from({ length: chains }, () => new Float64Array(1));
     paces.forget();
     for (let c = 0; c < chains; c++) {
       // Both ends of a chain of one node are that node; what it holds is written down at b.
       byChain.endByMeanA[c] = nodeA(first, c) < nodeB(first, c) ? 1 : 0;
       byChain.endByMeanB[c] = 1;
+      byChain.meanA[c] = network.nodeC[nodeA(first, c)]!;
+      byChain.meanB[c] = network.nodeC[nodeB(first, c)]!;
       findModes(c);
       storeEnds(c);
     }
@@ -48,12 +60,17 @@ export function createChainInteriors(network: NetworkColumns, columns: ChainColu
   function setStep(seconds: number, isFitted: boolean): boolean {
     const { first } = network;
     const { amplitude, scale } = columns.byMode;
+    const { meanA, meanB, riseA, riseB } = columns.byChain;
     if (isFitted) paces.keep(stepS, chainCount);
+    // The middle of a shorter step lies nearer to its end, where the line has come further.
+    const further = (1 - seconds / stepS) / 2;
     stepS = seconds;
     const isKnown = paces.has(seconds);
     for (let c = 0; c < chainCount; c++) {
       const start = nodeA(first, c) + 1;
       const b = nodeB(first, c);
+      meanA[c]! += further * riseA[c]!;
+      meanB[c]! += further * riseB[c]!;
       if (isKnown) paces.takeEnds(seconds, c);
       // A single mode's links change every hour, and nobody has kept up with them.
       if (isKnown && b - start > 1) paces.takeModes(seconds, c);
@@ -150,8 +167,11 @@ export function createChainInteriors(network: NetworkColumns, columns: ChainColu
     const { amplitude, fromA, fromB } = byMode;
     const a = nodeA(first, c);
     const b = nodeB(first, c);
+    const { meanA, meanB, delayA, delayAcross, delayB } = byChain;
     let atA = byChain.storageA[c]! * nodeC[a]! + byChain.heatedA[c]!;
     let atB = byChain.storageB[c]! * nodeC[b]! + byChain.heatedB[c]!;
+    atA += delayA[c]! * meanA[c]! + delayAcross[c]! * meanB[c]!;
+    atB += delayB[c]! * meanB[c]! + delayAcross[c]! * meanA[c]!;
     for (let i = a + 1; i < b; i++) {
       atA += fromA[i]! * amplitude[i]!;
       atB += fromB[i]! * amplitude[i]!;

@@ -63,10 +63,11 @@ export function createEndMove(
   interiors: ChainInteriors,
 ) {
   return function moveOn(chains: number, hubs: number): void {
-    const { amplitude, decay, fromA, fromB } = chainColumns.byMode;
+    const { amplitude, decay, fromA, fromB, riseFromA, riseFromB } = chainColumns.byMode;
     const { responseA, responseAcross, responseB, freeA, freeB } = chainColumns.byChain;
     const { storedA, storedB, storageA, storageB, hasHeatInside } = chainColumns.byChain;
     const { endByMeanA, endByMeanB, heatedA, heatedB } = chainColumns.byChain;
+    const { meanA, meanB, riseA, riseB, delayA, delayAcross, delayB } = chainColumns.byChain;
     const { first, nodeC, endSum, endHubG: g, endHubOrNone: hubAt, hubMeanC: hub } = columns;
     for (let c = 0; c < chains; c++) {
       const start = nodeA(first, c);
@@ -93,12 +94,19 @@ export function createEndMove(
       nodeC[end] = nowB;
       endSum[endA]! += endAC;
       // The hot loop.
-      let atA = storageA[c]! * nowA + heatedA[c]!;
-      let atB = storageB[c]! * nowB + heatedB[c]!;
+      const upA = endAC - meanA[c]!;
+      const upB = endBC - meanB[c]!;
+      riseA[c] = upA;
+      riseB[c] = upB;
+      meanA[c] = endAC;
+      meanB[c] = endBC;
+      let atA = storageA[c]! * nowA + heatedA[c]! + delayA[c]! * endAC + delayAcross[c]! * endBC;
+      let atB = storageB[c]! * nowB + heatedB[c]! + delayB[c]! * endBC + delayAcross[c]! * endAC;
       for (let i = start + 1; i < end; i++) {
         const takesA = fromA[i]!;
         const takesB = fromB[i]!;
-        const now = decay[i]! * amplitude[i]! + takesA * endAC + takesB * endBC;
+        const rise = riseFromA[i]! * upA + riseFromB[i]! * upB;
+        const now = decay[i]! * amplitude[i]! + takesA * endAC + takesB * endBC + rise;
         amplitude[i] = now;
         atA += takesA * now;
         atB += takesB * now;

@@ -1,8 +1,9 @@
 // What a step of any length makes of the modes of a chain's interior: storage and coupling of each mode in; the share it
 // keeps, what it takes of each end and gives back, and what the interior as a whole is to the ends, out.
 // Method: a mode y follows κ dy/dt = −(1 − κ) y + f over REFERENCE_S, f from the ends. The ends are known by their mean over
-// the step; taken as constant in it, the mode's own mean and its end are exact. Amplitudes are scaled so that what a mode
-// takes of an end is what it gives back to it.
+// the step and taken as a line in it, which rises as from the mean of the step before to that of this one; for that line the
+// mode's own mean and its end are exact. Amplitudes are scaled so that what a mode takes of an end's mean is what it gives
+// back to it.
 // Error: against ISO 13786, tests/published/wall-cutting.test.ts.
 
 import type { ChainColumns } from './chain-columns.ts';
@@ -17,6 +18,8 @@ const SLOWEST = 1e-13;
 const LEAST_STORAGE = 1e-15;
 /** Below this the differences of an exponential are taken from its series. */
 const SERIES = 1e-3;
+/** Longer steps are means of many days, and no line joins one to the next [s]. */
+const LONGEST_RISE_S = 3600;
 
 /** Conduction and storage of a mode as shares of their sum, neither of them 0. */
 const storageOf = (share: number) => Math.max(LEAST_STORAGE, share);
@@ -35,12 +38,16 @@ export function paceModes(
   stepS: number,
 ): void {
   const { first } = network;
-  const { decay, fromA, fromB, scale, storageShare, shapeA, shapeB } = columns.byMode;
-  const { interiorA, interiorB, across } = columns.byChain;
+  const { decay, fromA, fromB, riseFromA, riseFromB, scale, storageShare, shapeA, shapeB } = columns.byMode;
+  const { interiorA, interiorB, across, delayA, delayAcross, delayB } = columns.byChain;
+  const rises = stepS <= LONGEST_RISE_S;
   const b = nodeB(first, chain);
   let backA = 0;
   let backB = 0;
   let over = 0;
+  let lateA = 0;
+  let late = 0;
+  let lateB = 0;
   for (let i = nodeA(first, chain) + 1; i < b; i++) {
     const conduction = conductionOf(storageShare[i]!);
     const x = (conduction / storageOf(storageShare[i]!)) * (stepS / REFERENCE_S);
@@ -61,10 +68,24 @@ export function paceModes(
     backA += a * steady;
     backB += bb * steady;
     over += (shapeA[i]! * shapeB[i]! * missing) / conduction;
+    const rise = rises ? riseOf(x, lost) / conduction : 0;
+    riseFromA[i] = scale[i]! * rise * shapeA[i]!;
+    riseFromB[i] = scale[i]! * rise * shapeB[i]!;
+    lateA += (shapeA[i]! * shapeA[i]! * rise) / x;
+    late += (shapeA[i]! * shapeB[i]! * rise) / x;
+    lateB += (shapeB[i]! * shapeB[i]! * rise) / x;
   }
-  interiorA[chain] = over + backA;
-  interiorB[chain] = over + backB;
-  across[chain] = over;
+  delayA[chain] = lateA;
+  delayAcross[chain] = late;
+  delayB[chain] = lateB;
+  interiorA[chain] = over + backA + lateA;
+  interiorB[chain] = over + backB + lateB;
+  across[chain] = over - late;
+}
+
+/** What a mode's end gains, by its rest, of a line through the step whose mean is 0 and which rises by one: 0 to ½. */
+function riseOf(x: number, lost: number): number {
+  return x < SERIES ? (x * x) / 12 : 0.5 - 1 / x + (0.5 + 1 / x) * (1 - lost);
 }
 
 /** Heat put into a chain's modes, given as shapes have it in `heatInside`: what it adds to modes and ends in a step. */

@@ -12,7 +12,8 @@ const KEPT = 3;
 
 /** A store for the modes and chains of these columns. */
 export function createPaceStore(network: NetworkColumns, columns: ChainColumns) {
-  const { amplitude, decay, fromA, fromB, scale } = columns.byMode;
+  const { amplitude, decay, fromA, fromB, riseFromA, riseFromB, scale } = columns.byMode;
+  const { delayA, delayAcross, delayB } = columns.byChain;
   const { interiorA, interiorB, across, storageA, storageB, endByMeanA, endByMeanB } = columns.byChain;
   const like = (column: Float64Array) => new Float64Array(column.length);
   const paces = Array.from({ length: KEPT }, () => ({
@@ -20,10 +21,15 @@ export function createPaceStore(network: NetworkColumns, columns: ChainColumns) 
     decay: like(decay),
     fromA: like(fromA),
     fromB: like(fromB),
+    riseFromA: like(riseFromA),
+    riseFromB: like(riseFromB),
     scale: like(scale),
     interiorA: like(interiorA),
     interiorB: like(interiorB),
     across: like(across),
+    delayA: like(delayA),
+    delayAcross: like(delayAcross),
+    delayB: like(delayB),
     storageA: like(storageA),
     storageB: like(storageB),
     endByMeanA: like(endByMeanA),
@@ -50,10 +56,15 @@ export function createPaceStore(network: NetworkColumns, columns: ChainColumns) 
     pace.decay.set(decay.subarray(0, nodes));
     pace.fromA.set(fromA.subarray(0, nodes));
     pace.fromB.set(fromB.subarray(0, nodes));
+    pace.riseFromA.set(riseFromA.subarray(0, nodes));
+    pace.riseFromB.set(riseFromB.subarray(0, nodes));
     pace.scale.set(scale.subarray(0, nodes));
     pace.interiorA.set(interiorA.subarray(0, chains));
     pace.interiorB.set(interiorB.subarray(0, chains));
     pace.across.set(across.subarray(0, chains));
+    pace.delayA.set(delayA.subarray(0, chains));
+    pace.delayAcross.set(delayAcross.subarray(0, chains));
+    pace.delayB.set(delayB.subarray(0, chains));
     pace.storageA.set(storageA.subarray(0, chains));
     pace.storageB.set(storageB.subarray(0, chains));
     pace.endByMeanA.set(endByMeanA.subarray(0, chains));
@@ -69,11 +80,16 @@ export function createPaceStore(network: NetworkColumns, columns: ChainColumns) 
       decay[i] = pace.decay[i]!;
       fromA[i] = pace.fromA[i]!;
       fromB[i] = pace.fromB[i]!;
+      riseFromA[i] = pace.riseFromA[i]!;
+      riseFromB[i] = pace.riseFromB[i]!;
       scale[i] = pace.scale[i]!;
     }
     interiorA[chain] = pace.interiorA[chain]!;
     interiorB[chain] = pace.interiorB[chain]!;
     across[chain] = pace.across[chain]!;
+    delayA[chain] = pace.delayA[chain]!;
+    delayAcross[chain] = pace.delayAcross[chain]!;
+    delayB[chain] = pace.delayB[chain]!;
   }
 
   /** Take a chain's ends up again as they were fitted to a known length. */

@@ -2,10 +2,10 @@
 // ends, solves one small dense system for the hubs, and lets ends and modes move on. Nothing is allocated after loading.
 //
 // Method: what is solved for is the mean over the step of every end and hub, at which heat into them, out of them and into
-// store balance. A chain's modes know the ends by their means and are exact for them (mode-steps.ts); ends and hubs with a
-// heat capacity go through a step as an exponential does (step-mean.ts). Interiors, and then ends, are eliminated: each end
-// is a linear function of the hubs the chain touches; substituting that gives the hub system. Never unstable; error against
-// exact solutions is measured in tests/published/annual-network.test.ts.
+// store balance. A chain's modes know the ends by their means and a line from mean to mean, for which they are exact
+// (mode-steps.ts); ends and hubs with a heat capacity go through a step as an exponential does (step-mean.ts). Interiors, and
+// then ends, are eliminated: each end is a linear function of the hubs the chain touches; substituting that gives the hub
+// system. Never unstable; error against exact solutions is measured in tests/published/annual-network.test.ts and wall-steps.test.ts.
 
 import { createChainColumns } from './chain-columns.ts';
 import { createChainInteriors } from './chain-interior.ts';
