@@ -72,7 +72,7 @@ test('where zones share nothing but air, what the hourly air brings each of them
     }),
     { numRuns: 30, seed: SEED, endOnFailure: true },
   );
-  expect(shared).toBeGreaterThan(10);
+  expect(shared).toBeGreaterThan(5);
 });
 
 /** Heat that the hourly air brought by zone, and what it brought and took in all [J]. */
