@@ -1,12 +1,12 @@
 // What the equator-facing glass takes in and gives away, month by month. Sun that passed it comes from the year;
 // the loss of dark hours is the heat that the room hands to the inner pane, from the temperatures of the run:
-// convection by Alamdari–Hammond and long-wave exchange, as the run itself has them, with the room's mean radiant
+// convection by Alamdari–Hammond at its tilt, and long-wave exchange, as the run itself has them, with the room's mean radiant
 // temperature for the surfaces that the pane sees. Night insulation in front of the pane is counted in.
 
 import type { Model, Pane } from '../model/model.ts';
 import type { Year } from '../network/year.ts';
 import { ZERO_CELSIUS_K } from '../physics/constants.ts';
-import { alamdariHammond, buoyancy } from '../physics/convection.ts';
+import { inclinedConvection } from '../physics/convection.ts';
 import { blackBodyConductance } from '../physics/films.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS, monthOfHour } from '../weather/typical-year.ts';
@@ -21,6 +21,8 @@ export interface FrontGlass {
 }
 
 const WATTS_PER_KW = 1000;
+/** Of glass along its slope, for its convection; as in a run [m]. */
+const HEIGHT_M = 2.5;
 
 /** Sun and night loss of all panes whose id begins with 'front'. */
 export function frontGlassOf(model: Model, climate: PreparedClimate, year: Year): FrontGlass {
@@ -50,7 +52,8 @@ function fluxToPane(pane: Pane, airC: number, radiantC: number, innerC: number):
   // The inner face of leaning glass looks down into the room: its normal, seen from the room, is past upright.
   const faceTiltDeg = 180 - pane.tiltDeg;
   const difference = innerC - airC;
-  const convection = alamdariHammond(buoyancy(faceTiltDeg, difference), Math.abs(difference), 2.5);
+  const sizeM = Math.sqrt(pane.areaM2 * (1 - pane.frameShare));
+  const convection = inclinedConvection(faceTiltDeg, difference, HEIGHT_M, sizeM);
   const meanK = (innerC + radiantC) / 2 + ZERO_CELSIUS_K;
   const radiation = pane.glass.insideEmissivity * blackBodyConductance(meanK);
   const both = convection + radiation;
