@@ -53,7 +53,8 @@ export function outcomeTable(outcome: Outcome): string {
   ].join('\n');
 }
 
-function wholeHouse({ equatorGlass: glass, mass, heating, cooling, vents, books }: Outcome): string[] {
+function wholeHouse(outcome: Outcome): string[] {
+  const { equatorGlass: glass, mass, heating, cooling, vents, ventilation, books } = outcome;
   const percent = (share: number) => `${Math.round(100 * share)} %`;
   const kWh = (value: number) => `${Math.round(value)} kWh`;
   const perGlass = mass.kgPerM2Glass === null ? '' : `, ${Math.round(mass.kgPerM2Glass)} kg per m² of glass`;
@@ -63,10 +64,20 @@ function wholeHouse({ equatorGlass: glass, mass, heating, cooling, vents, books 
     `Mass inside the insulation: ${mass.volumeM3.toFixed(1)} m³, ${mass.heatCapacityKWhPerK.toFixed(1)} kWh/K${perGlass}`,
     `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
     ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),
+    ...(ventilation.fansKWh > 0 ? [fanLine(ventilation, kWh)] : []),
     `Vents and doors: moved ${vents.moves} times a year, ${vents.movesPerDayInBusiestMonth.toFixed(1)} a day in the busiest month`,
     `On the busiest day ${vents.movesOnBusiestDay} moves; left standing wrong in ${percent(vents.neglectedShare)} of the year's hours`,
     `Books: heat closes to ${books.heatResidual.toExponential(0)} of the sun taken in, water to ${books.waterResidual.toExponential(0)}`,
   ];
+}
+
+function fanLine(
+  { fansKWh, frostHeaterKWh, recoveredKWh }: Outcome['ventilation'],
+  kWh: (value: number) => string,
+): string {
+  const heater = frostHeaterKWh > 0 ? `, heater against frost ${kWh(frostHeaterKWh)}` : '';
+  const back = recoveredKWh > 0 ? `; heat given back ${kWh(recoveredKWh)}` : '';
+  return `Fans for fresh air: ${kWh(fansKWh)} of electricity a year${heater}${back}`;
 }
 
 function findingLines({ findings }: Outcome): string[] {

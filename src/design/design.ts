@@ -12,6 +12,8 @@ export type MassPlace = 'sunlit' | 'shaded';
 export type Living = 'dry' | 'moist' | 'wet';
 export type Habit = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
 export type BedSoil = 'mulched' | 'bare' | 'open-water';
+export type ExtractRuns = 'always' | 'hours' | 'humidity';
+export type FrostGuard = 'preheat' | 'recirculate';
 export type EndWalls = 'insulated' | 'glazed';
 
 /** The typical year made hotter, to try a design in the climate its owner will grow old in. */
@@ -115,10 +117,24 @@ export interface Design {
     readonly habit: Habit;
     /** mechanical night purge of the house in the warm season, air changes an hour */
     readonly nightPurgeAch: number;
-    /** mechanical extract from the house, all year, air changes of the house an hour */
+    /** mechanical extract from the house while it runs, air changes of the house an hour */
     readonly extractAch: number;
     /** fan from a closed-off sunspace to the rooms while they want its heat, air changes of the house an hour */
     readonly sunspaceFanAch: number;
+  };
+  readonly ventilation: {
+    /** the extract fan: all the time, in the hours of cooking and washing, or as the rooms grow damp */
+    readonly extractRuns: ExtractRuns;
+    /** relative humidity at which a fan led by it runs in full, 0…1 */
+    readonly extractHumidity: number;
+    /** unit with heat recovery, air changes of the house an hour; 0 for none */
+    readonly recoveryAch: number;
+    /** of its exchanger, temperature ratio on the supply side, 0…1 */
+    readonly recoveryEffectiveness: number;
+    /** of both its fans [W for each m³/h] */
+    readonly fanWPerM3H: number;
+    /** what keeps ice from its exchanger */
+    readonly frost: FrostGuard;
   };
   readonly people: {
     readonly count: number;

@@ -2,6 +2,7 @@
 // sun-heated houses and drawn three of them. Each stands in a bundled climate and shows one lesson.
 
 import type { Design } from './design.ts';
+import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
 const MODEST: Design = {
   version: 1,
@@ -52,6 +53,7 @@ const MODEST: Design = {
     extractAch: 0,
     sunspaceFanAch: 0,
   },
+  ventilation: USUAL_VENTILATION,
   people: { count: 3, living: 'moist', awayWorkdays: false, appliancesW: 250 },
   plants: { bedM2: 0, leafAreaIndex: 2, soil: 'mulched' },
   heating: { dayC: 20, nightC: 17, capacityKW: 8 },

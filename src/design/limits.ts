@@ -13,6 +13,7 @@ export type Quantity =
   | 'power'
   | 'powerKW'
   | 'airChanges'
+  | 'fanPower'
   | 'number';
 
 export interface Limit {
@@ -76,6 +77,18 @@ export const LIMITS: readonly Limit[] = [
   limit('vents.nightPurgeAch', 'Night purge fan', 'airChanges', 0, 30, 0.5, [0, 10]),
   limit('vents.extractAch', 'Extract fan', 'airChanges', 0, 5, 0.05, [0, 0.5]),
   limit('vents.sunspaceFanAch', 'Fan from the sunspace to the rooms', 'airChanges', 0, 30, 0.1, [0, 5]),
+  limit('ventilation.extractHumidity', 'Extract fan in full above', 'share', 0.4, 0.9, 0.01, [0.5, 0.7]),
+  limit('ventilation.recoveryAch', 'Ventilation with heat recovery', 'airChanges', 0, 2, 0.05, [0, 0.5]),
+  limit(
+    'ventilation.recoveryEffectiveness',
+    'Share of heat given back',
+    'share',
+    0.3,
+    0.95,
+    0.01,
+    [0.6, 0.9],
+  ),
+  limit('ventilation.fanWPerM3H', 'Power of its fans', 'fanPower', 0.05, 2, 0.01, [0.2, 0.6]),
   limit('people.count', 'People', 'count', 0, 30, 1, [1, 6]),
   limit('people.appliancesW', 'Lights and appliances', 'power', 0, 10000, 10, [100, 500]),
   limit('plants.bedM2', 'Planted bed', 'area', 0, 500, 0.5, [0, 20]),

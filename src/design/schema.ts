@@ -8,6 +8,7 @@ import { GLASS } from './glass-catalogue.ts';
 import { HOTTER_LIMITS } from './hotter.ts';
 import { LIMITS } from './limits.ts';
 import { MATERIALS } from './materials.ts';
+import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
 export interface DesignFault {
   /** dotted path, '' for the whole */
@@ -140,6 +141,18 @@ const DesignSchema = v.strictObject({
     extractAch: v.optional(numberAt('vents.extractAch'), 0),
     sunspaceFanAch: v.optional(numberAt('vents.sunspaceFanAch'), 0),
   }),
+  // Files from before there were such units have none, and an extract fan, if any, that runs all the time.
+  ventilation: v.optional(
+    v.strictObject({
+      extractRuns: oneOf('always', 'hours', 'humidity'),
+      extractHumidity: numberAt('ventilation.extractHumidity'),
+      recoveryAch: numberAt('ventilation.recoveryAch'),
+      recoveryEffectiveness: numberAt('ventilation.recoveryEffectiveness'),
+      fanWPerM3H: numberAt('ventilation.fanWPerM3H'),
+      frost: oneOf('preheat', 'recirculate'),
+    }),
+    USUAL_VENTILATION,
+  ),
   people: v.strictObject({
     count: numberAt('people.count'),
     living: oneOf('dry', 'moist', 'wet'),

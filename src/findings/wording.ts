@@ -23,6 +23,8 @@ export interface Wording {
   readonly energy: (kWh: number) => string;
   readonly energyPerArea: (kWhPerM2: number) => string;
   readonly power: (watts: number) => string;
+  /** electricity of a fan [W for each m³/h] */
+  readonly fanPower: (wPerM3H: number) => string;
   /** thermal resistance [m²K/W] */
   readonly resistance: (si: number) => string;
 }
@@ -41,6 +43,7 @@ const METRIC: Wording = {
   energy: (kWh) => `${round(kWh, kWh < 1000 ? 10 : 50)} kWh`,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, kWhPerM2 < 10 ? 1 : 0)} kWh`,
   power: (watts) => `${plain(watts / 1000, 1)} kW`,
+  fanPower: (wPerM3H) => `${plain(wPerM3H, 2)} W for each m³/h`,
   resistance: (si) => `R ${plain(si, 1)} m²K/W`,
 };
 
@@ -62,6 +65,7 @@ const US: Wording = {
   energy: METRIC.energy,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2 * FOOT ** 2, 1)} kWh`,
   power: METRIC.power,
+  fanPower: (wPerM3H) => `${plain((60 * wPerM3H) / (1 / FOOT) ** 3, 2)} W for each cfm`,
   resistance: (si) => `R ${plain(5.678263 * si, 0)} ft²·°F·h/Btu`,
 };
 

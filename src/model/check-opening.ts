@@ -6,9 +6,10 @@ import {
   requireFinite,
   requirePositive,
   requireSchedule,
+  requireShare,
   requireZoneName,
 } from './check-number.ts';
-import type { DoorOpening, HeatGiving, Opening, VentOpening } from './model.ts';
+import type { DoorOpening, FixedOpening, HeatGiving, Opening, VentOpening } from './model.ts';
 
 /** Refuse an opening by the first thing wrong with it. */
 export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): void {
@@ -21,10 +22,7 @@ export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): 
       requireAtLeastZero(of('windCoefficient'), opening.windCoefficient, '');
       return;
     case 'fixed':
-      if (opening.other !== undefined) requireOtherZone(of('other'), opening.other, opening.zone, zoneIds);
-      if (opening.gives !== undefined) requireGiving(of, opening.gives);
-      requireSchedule(of('flow'), opening.flow, 0, 'm³/s');
-      if (opening.onlyAboveC !== undefined) requireFinite(of('onlyAboveC'), opening.onlyAboveC, '°C');
+      requireFixed(of, opening, zoneIds);
       return;
     case 'vent':
       requireVent(of, opening);
@@ -32,6 +30,27 @@ export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): 
     case 'door':
       requireDoor(of, opening, zoneIds);
   }
+}
+
+function requireFixed(
+  of: (what: string) => string,
+  { other, zone, gives, flow, onlyAboveC, byHumidity, fanWPerM3H, recovery }: FixedOpening,
+  zoneIds: ReadonlySet<string>,
+): void {
+  if (other !== undefined) requireOtherZone(of('other'), other, zone, zoneIds);
+  if (gives !== undefined) requireGiving(of, gives);
+  requireSchedule(of('flow'), flow, 0, 'm³/s');
+  if (onlyAboveC !== undefined) requireFinite(of('onlyAboveC'), onlyAboveC, '°C');
+  if (fanWPerM3H !== undefined) requireAtLeastZero(of('fanWPerM3H'), fanWPerM3H, 'W for each m³/h');
+  if (byHumidity !== undefined) {
+    requireShare(of('byHumidity.from'), byHumidity.from);
+    requireRange(of('byHumidity.full'), byHumidity.full, byHumidity.from + 1e-3, 1, '');
+  }
+  if (recovery === undefined) return;
+  if (other !== undefined)
+    throw new RangeError(`${of('other')} is '${other}'; allowed: none beside 'recovery'`);
+  requireShare(of('recovery.effectiveness'), recovery.effectiveness);
+  requireFinite(of('recovery.bypassAboveC'), recovery.bypassAboveC, '°C');
 }
 
 function requireVent(of: (what: string) => string, vent: VentOpening): void {

@@ -26,6 +26,9 @@ const COOKING_HOURS = [7, 12, 18];
 const WASHING_HOURS = [7, 8, 19, 21];
 const WEEK_SHARES = { workday: 5 / 7, weekend: 2 / 7 };
 
+/** Hours of the day in which somebody cooks or washes. */
+export const WET_HOURS: readonly number[] = [...COOKING_HOURS, ...WASHING_HOURS];
+
 /** Share of the household at home, by hour: all, or none from 8 to 17 on workdays. */
 function presence(design: Design): { workday: number[]; weekend: number[] } {
   const weekend = new Array<number>(24).fill(1);

@@ -195,6 +195,22 @@ export interface FixedOpening extends OpeningBase {
   readonly onlyAboveC?: number;
   /** fan runs only while `other` wants what warmer air `zone` has, by a door's rule; absent = always */
   readonly gives?: HeatGiving;
+  /** fan runs by degrees between these relative humidities of the zone, while outdoors is drier; absent = always */
+  readonly byHumidity?: { readonly from: number; readonly full: number };
+  /** electricity of its fans while they run [W for each m³/h]; absent = not counted */
+  readonly fanWPerM3H?: number;
+  /** with as much air blown in, past an exchanger; only with outdoors */
+  readonly recovery?: HeatRecovery;
+}
+
+/** The exchanger of a ventilation unit. */
+export interface HeatRecovery {
+  /** temperature ratio on the supply side, 0…1 (EN 308, EN 13141-7) */
+  readonly effectiveness: number;
+  /** against ice: a heater before the exchanger, or the unit's own air turned round for a while */
+  readonly frost: 'preheat' | 'recirculate';
+  /** the zone's air above this, cooler air goes round the exchanger [°C] */
+  readonly bypassAboveC: number;
 }
 
 /** When a zone gives heat to another, which wants it: the rule of doors and fans between them. */

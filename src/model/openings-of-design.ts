@@ -16,6 +16,7 @@ import { windAtHeight } from '../physics/wind-profile.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { commonDoor, heatGiving } from './common-wall.ts';
 import { warmMonths } from './compass.ts';
+import { WET_HOURS } from './household.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
 import type { CrackOpening, FixedOpening, Opening, Schedule, VentOpening, VentRule } from './model.ts';
 
@@ -35,6 +36,13 @@ const SHELTER_FACTOR: Readonly<Record<ShelterClass, number>> = { 1: 1, 2: 0.9, 3
 const PURGE_FROM_H = 21;
 const PURGE_UNTIL_H = 7;
 const PURGE_ABOVE_C = 22;
+/** A fan led by humidity begins to run so far below where it runs in full; common practice, no source. */
+const HUMIDITY_BAND = 0.1;
+/** Electricity of an extract fan [W for each m³/h]: 0.7 W/(L/s), a British building rule; from memory, medium confidence. */
+const EXTRACT_W_PER_M3H = 0.7 / 3.6;
+/** A unit's bypass opens from so far below where windows do [K], and never less above the set-point [K]: a rule of night cooling. */
+const BYPASS_BELOW_K = 2;
+const BYPASS_OVER_SETPOINT_K = 2;
 
 /** All openings of a design; those of no area are left out. */
 export function openingsOf(design: Design, site: Site): Opening[] {
@@ -48,6 +56,7 @@ export function openingsOf(design: Design, site: Site): Opening[] {
     hasSunspace ? sunspaceVents(design) : null,
     nightPurge(design, site),
     extractFan(design),
+    ventilationUnit(design),
     hasSunspace ? sunspaceFan(design) : null,
     commonDoor(design),
   ];
@@ -121,12 +130,48 @@ function ruleOf(design: Design): VentRule {
   };
 }
 
-/** Runs all the time, as a kitchen and bath extract with its own inlets would; it adds to what cracks let through. */
+/**
+ * As a kitchen and bath extract with its own inlets runs: all the time, while somebody cooks or washes, or as the rooms grow
+ * damp. It adds to what cracks let through.
+ */
 function extractFan(design: Design): FixedOpening | null {
   const { extractAch } = design.vents;
+  const { extractRuns, extractHumidity } = design.ventilation;
   if (extractAch <= 0) return null;
   const flow = (extractAch * geometryOf(design).houseVolumeM3) / 3600;
-  return { kind: 'fixed', id: 'extract fan', zone: 'house', flow: always(flow), fan: true };
+  return {
+    kind: 'fixed',
+    id: 'extract fan',
+    zone: 'house',
+    flow: extractRuns === 'hours' ? inHours(WET_HOURS, flow) : always(flow),
+    fan: true,
+    fanWPerM3H: EXTRACT_W_PER_M3H,
+    ...(extractRuns === 'humidity' && {
+      byHumidity: { from: extractHumidity - HUMIDITY_BAND, full: extractHumidity },
+    }),
+  };
+}
+
+/** As much blown in as out, all year; cracks let through what they let through besides. */
+function ventilationUnit(design: Design): FixedOpening | null {
+  const { recoveryAch, recoveryEffectiveness, fanWPerM3H, frost } = design.ventilation;
+  if (recoveryAch <= 0) return null;
+  return {
+    kind: 'fixed',
+    id: 'ventilation unit',
+    zone: 'house',
+    flow: always((recoveryAch * geometryOf(design).houseVolumeM3) / 3600),
+    fan: true,
+    fanWPerM3H,
+    recovery: {
+      effectiveness: recoveryEffectiveness,
+      frost,
+      bypassAboveC: Math.max(
+        design.vents.opensAboveC - BYPASS_BELOW_K,
+        design.heating.dayC + BYPASS_OVER_SETPOINT_K,
+      ),
+    },
+  };
 }
 
 /** From a closed-off sunspace to the rooms and back; through an open side the air goes by itself. */
@@ -146,6 +191,9 @@ function sunspaceFan(design: Design): FixedOpening | null {
 }
 
 const always = (value: number): Schedule => ({ workday: new Array<number>(24).fill(value) });
+const inHours = (hours: readonly number[], value: number): Schedule => ({
+  workday: Array.from({ length: 24 }, (_, hour) => (hours.includes(hour) ? value : 0)),
+});
 
 function nightPurge(design: Design, site: Site): FixedOpening | null {
   const { nightPurgeAch } = design.vents;

@@ -190,7 +190,12 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   /** Sources, outdoor air and water of the hour, once its weather and gains are written. */
   function beginNetworkHour(): void {
-    for (let z = 0; z < zones; z++) stepper.hubBoundaryC[airHub(z, zones)] = weather.dryBulbC;
+    const { givenW, lostW } = flows;
+    for (let z = 0; z < zones; z++) {
+      const hub = airHub(z, zones);
+      stepper.hubBoundaryC[hub] = weather.dryBulbC;
+      stepper.hubW[hub]! += givenW[z]! - lostW[z]!;
+    }
     stepper.refreshSources();
     latent.beginHour();
     if (withWater) moisture.beginHour();
@@ -256,12 +261,12 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   function linkAir(): void {
     const { hubBoundary, hubLink } = stepper;
-    const { outdoors, between } = flows;
+    const { outdoors, recovered, between } = flows;
     const { frameConductance } = gains;
     const count = zones;
     for (let z = 0; z < count; z++) {
       const air = airHub(z, count);
-      hubBoundary[air] = outdoors[z]! * SPECIFIC_HEAT_AIR + frameConductance[z]!;
+      hubBoundary[air] = (outdoors[z]! - recovered[z]!) * SPECIFIC_HEAT_AIR + frameConductance[z]!;
       for (let y = 0; y < count; y++) {
         if (y === z) continue;
         hubLink[air * 2 * count + airHub(y, count)] = between[z * count + y]! * SPECIFIC_HEAT_AIR;

@@ -4,6 +4,7 @@
 import type { DampSpot } from './damp-spots.ts';
 import type { FeltHeat } from './felt-heat.ts';
 import type { FreshAir } from './fresh-air.ts';
+import type { Ventilation } from './ventilation.ts';
 
 export interface ZoneOutcome {
   readonly meanAirC: number;
@@ -83,6 +84,8 @@ export interface Outcome {
     /** hours in which somebody should have moved a vent and did not, as a share of the year */
     readonly neglectedShare: number;
   };
+  /** fans for fresh air: their electricity, and what a unit with heat recovery gave back */
+  readonly ventilation: Ventilation;
   readonly books: { readonly heatResidual: number; readonly waterResidual: number };
   readonly findings: readonly Finding[];
 }

@@ -17,6 +17,7 @@ import { requirePossible } from './impossible-year.ts';
 import { moistureLoad } from './moisture-load.ts';
 import type { OutcomeFigures, ZoneOutcome } from './outcome.ts';
 import { ventMoves } from './vent-moves.ts';
+import { ventilation } from './ventilation.ts';
 import { VERSION } from './version.ts';
 
 /**
@@ -55,6 +56,7 @@ export function summarise(
     heating: energyAndPeak(year.zones, (zone) => zone.heatingW),
     cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
     vents: { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare },
+    ventilation: ventilation(model, climate, year),
     books: { heatResidual: year.books.heatResidual, waterResidual: year.books.waterResidual },
   };
 }

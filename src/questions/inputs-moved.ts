@@ -25,6 +25,7 @@ const UNITS: Readonly<Record<Quantity, string>> = {
   power: 'W',
   powerKW: 'kW',
   airChanges: '1/h',
+  fanPower: 'W per m³/h',
   number: '',
 };
 
@@ -42,6 +43,12 @@ const CHOICES: readonly Omit<MovedInput, 'unit'>[] = [
     label: 'Who opens the vents',
     values: ['automatic', 'attentive', 'away', 'forgetful', 'never'],
   },
+  {
+    path: 'ventilation.extractRuns',
+    label: 'When the extract fan runs',
+    values: ['always', 'hours', 'humidity'],
+  },
+  { path: 'ventilation.frost', label: 'Guard against ice', values: ['preheat', 'recirculate'] },
   { path: 'people.living', label: 'Moisture of daily life', values: ['dry', 'moist', 'wet'] },
   { path: 'people.awayWorkdays', label: 'Away on workdays', values: [false, true] },
   { path: 'plants.soil', label: 'Soil of the bed', values: ['mulched', 'bare', 'open-water'] },
@@ -67,13 +74,17 @@ export function movedInputs(design: Design): readonly MovedInput[] {
     }));
 }
 
-function isUsed(path: string, { sunspace, plants, glass, mass }: Design): boolean {
+function isUsed(path: string, { sunspace, plants, glass, mass, vents, ventilation }: Design): boolean {
   const hasSunspace = sunspace.join !== 'none';
   if (/^sunspace\.(commonWall|commonGlass|door)/.test(path)) return sunspace.join === 'closed';
   if (path.startsWith('sunspace.')) return hasSunspace;
   if (path === 'vents.sunspaceM2' || path === 'vents.stackM' || path === 'air.sunspaceAch50') {
     return hasSunspace;
   }
+  if (path === 'ventilation.extractRuns') return vents.extractAch > 0;
+  if (path === 'ventilation.extractHumidity')
+    return vents.extractAch > 0 && ventilation.extractRuns === 'humidity';
+  if (/^ventilation\.(recoveryEff|fan|frost)/.test(path)) return ventilation.recoveryAch > 0;
   if (path === 'plants.leafAreaIndex' || path === 'plants.soil') return plants.bedM2 > 0;
   if (path === 'glass.overhangGapM') return glass.overhangM > 0;
   if (path === 'mass.areaM2') return true;

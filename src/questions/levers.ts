@@ -48,11 +48,12 @@ const FLOOR_RESISTANCE = 2.5;
  * @param design a checked design
  */
 export function leversOf(design: Design): readonly Lever[] {
-  const { glass, sunspace, mass, floor, envelope, air, vents, people, plants, house } = design;
+  const { glass, sunspace, mass, floor, envelope, air, vents, ventilation, people, plants, house } = design;
   const hasSunspace = sunspace.join !== 'none';
   const { glassM2, houseVolumeM3 } = geometryOf(design);
   const openableM2 = OPENABLE_SHARE * house.floorAreaM2;
   const freshM3H = FRESH_M3H_EACH * people.count;
+  const fansM3H = (vents.extractAch + ventilation.recoveryAch) * houseVolumeM3;
   const lever = (
     id: string,
     when: boolean,
@@ -168,7 +169,7 @@ export function leversOf(design: Design): readonly Lever[] {
     ...lever(
       'tighter',
       air.ach50 > 2,
-      `build the house more tightly${vents.extractAch > 0 ? '' : ', with no fan for fresh air'}`,
+      `build the house more tightly${fansM3H > 0 ? '' : ', with no fan for fresh air'}`,
       {
         'air.ach50': Math.max(FRESH_ACH50_LEAST, air.ach50 / 2),
       },
@@ -205,9 +206,16 @@ export function leversOf(design: Design): readonly Lever[] {
     ),
     ...lever(
       'fresh-air-fan',
-      people.count > 0 && vents.extractAch < (0.9 * freshM3H) / houseVolumeM3,
+      people.count > 0 && fansM3H < 0.9 * freshM3H,
       'run a small fan all day for fresh air',
       { 'vents.extractAch': freshM3H / houseVolumeM3 },
+      ({ volume }) => `${volume(freshM3H)} an hour`,
+    ),
+    ...lever(
+      'heat-recovery',
+      people.count > 0 && ventilation.recoveryAch * houseVolumeM3 < 0.9 * freshM3H,
+      `bring fresh air in through a unit that gives its heat back${vents.extractAch > 0 ? ', in place of the fan' : ''}`,
+      { 'ventilation.recoveryAch': freshM3H / houseVolumeM3, 'vents.extractAch': 0 },
       ({ volume }) => `${volume(freshM3H)} an hour`,
     ),
     ...lever('dry-living', people.living !== 'dry', 'cook under a hood and dry the washing outdoors', {

@@ -99,6 +99,12 @@ export const ENTRIES: readonly Entry[] = [
     means: () => `Air with more than ${STALE_AIR_PPM} parts of carbon dioxide in a million.`,
   },
   { word: 'Sunspace', used: /\bsunspace\b/i, means: () => 'A glazed room on the sunny side of the house.' },
+  {
+    word: 'Ventilation unit',
+    used: /\b(ventilation unit|ventilation with heat recovery)\b/i,
+    means: () =>
+      'A box with two fans. Old air goes out past the new air that comes in and hands it most of its heat.',
+  },
 ];
 
 /** The section; no blocks where no word is used. */

@@ -22,6 +22,7 @@ const TITLES: Readonly<Record<string, string>> = {
   envelope: 'Walls, roof and earth',
   air: 'Airtightness',
   vents: 'Vents and windows',
+  ventilation: 'Fans for fresh air',
   people: 'People',
   plants: 'Plants',
   heating: 'Back-up heat',
@@ -68,6 +69,18 @@ const CHOICES: Readonly<
       never: 'nobody',
     },
   },
+  'ventilation.extractRuns': {
+    label: 'The extract fan runs',
+    words: {
+      always: 'all the time',
+      hours: 'in the hours of cooking and washing',
+      humidity: 'as the rooms grow damp',
+    },
+  },
+  'ventilation.frost': {
+    label: 'Against ice in the unit',
+    words: { preheat: 'an electric heater before it', recirculate: 'it turns room air round for a while' },
+  },
   'people.living': {
     label: 'Water from living',
     words: { dry: 'little', moist: 'ordinary', wet: 'much' },
@@ -86,6 +99,10 @@ export function habitWords(habit: Habit): string {
 
 /** Inputs that mean nothing without a wall between sunspace and rooms. */
 const NEEDS_WALL = /^(sunspace\.(common|doorRule)|vents\.sunspaceFanAch)/;
+/** Inputs that mean nothing without the fan they are of. */
+const NEEDS_EXTRACT = /^ventilation\.extractRuns/;
+const NEEDS_HUMIDITY = /^ventilation\.extractHumidity/;
+const NEEDS_UNIT = /^ventilation\.(recoveryEffectiveness|fanWPerM3H|frost)/;
 /** Inputs that mean nothing without a sunspace. */
 const NEEDS_SUNSPACE = /^(sunspace\.(?!join)|air\.sunspaceAch50|vents\.sunspaceM2)/;
 
@@ -106,10 +123,17 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([field, value]) => [`${group}.${field}`, value] as const)
       .filter(([path]) => design.sunspace.join !== 'none' || !NEEDS_SUNSPACE.test(path))
       .filter(([path]) => design.sunspace.join === 'closed' || !NEEDS_WALL.test(path))
+      .filter(([path]) => design.vents.extractAch > 0 || !NEEDS_EXTRACT.test(path))
+      .filter(([path]) => isLedByHumidity(design) || !NEEDS_HUMIDITY.test(path))
+      .filter(([path]) => design.ventilation.recoveryAch > 0 || !NEEDS_UNIT.test(path))
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
   return [...weather, ...groups];
+}
+
+function isLedByHumidity({ vents, ventilation }: Design): boolean {
+  return vents.extractAch > 0 && ventilation.extractRuns === 'humidity';
 }
 
 function rowOf(path: string, value: unknown, design: Design, words: Wording): readonly [string, string] {
@@ -150,6 +174,8 @@ function numberIn(limit: Limit, value: number, design: Design, words: Wording): 
       return `${plain(value, 1)} kW`;
     case 'airChanges':
       return `${plain(value, 1)} air changes an hour${limit.path.startsWith('air.') ? ' at 50 Pa' : ''}`;
+    case 'fanPower':
+      return words.fanPower(value);
     default:
       return plain(value, Number.isInteger(value) ? 0 : 1);
   }

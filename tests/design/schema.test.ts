@@ -34,6 +34,15 @@ test('every number is refused just outside its limits and named with value and l
   }
 });
 
+test('a file that says nothing of ventilation has no unit and an extract fan that runs all the time', () => {
+  const { ventilation: _, ...old } = modest();
+  const result = parseDesign({ ...old, vents: { ...old.vents, extractAch: 0.3 } });
+  expect(result).toMatchObject({
+    ok: true,
+    design: { vents: { extractAch: 0.3 }, ventilation: { extractRuns: 'always', recoveryAch: 0 } },
+  });
+});
+
 test('a misspelt key, a missing block and things that are no design are refused by name', () => {
   const misspelt = parseDesign(withValue(modest(), 'glass.titlDeg', 60));
   expect(misspelt).toMatchObject({ ok: false, faults: [{ path: 'glass.titlDeg' }] });

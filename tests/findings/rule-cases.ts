@@ -12,6 +12,7 @@ export interface RuleCase {
 const CALM: MadeRun = {};
 const CLOSED = { sunspace: { join: 'closed' as const } };
 const OPEN = { sunspace: { join: 'open' as const } };
+const UNIT = { ventilation: { recoveryAch: 0.4 } };
 const LEANING = { glass: { tiltDeg: 60 } };
 
 /** 1200 hours of September and October at 31 °C, outdoors at 10 °C. */
@@ -186,6 +187,19 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'purge-helps': {
     speaks: { climate: SEASONS, house: HOT_AUTUMN },
     silent: { climate: SEASONS, house: HOT_AUTUMN, design: { vents: { nightPurgeAch: 5 } } },
+  },
+  'recovery-gives': { speaks: { design: UNIT }, silent: CALM },
+  'recovery-leaky': {
+    speaks: { design: { ...UNIT, air: { ach50: 8 } } },
+    silent: { design: { ...UNIT, air: { ach50: 1 } } },
+  },
+  'caution-extract-fan': { speaks: { design: { vents: { extractAch: 0.3 } } }, silent: CALM },
+  'caution-ventilation-unit': {
+    speaks: {
+      design: { ventilation: { ...UNIT.ventilation, frost: 'recirculate' } },
+      climate: { dryBulbC: -9, dewPointC: -12 },
+    },
+    silent: { design: { vents: { extractAch: 0.3 } } },
   },
   'how-sure': { speaks: CALM, silent: CALM },
   'caution-heat': {

@@ -24,6 +24,8 @@ const CHOICES: Readonly<Record<string, readonly (string | boolean)[]>> = {
   'floor.cover': ['bare', 'tile', 'carpet', 'wood'],
   'envelope.wallLining': ANY_MATERIAL,
   'vents.habit': ['automatic', 'attentive', 'away', 'forgetful', 'never'],
+  'ventilation.extractRuns': ['always', 'hours', 'humidity'],
+  'ventilation.frost': ['preheat', 'recirculate'],
   'people.living': ['dry', 'moist', 'wet'],
   'people.awayWorkdays': [true, false],
   'plants.soil': ['mulched', 'bare', 'open-water'],

@@ -229,14 +229,28 @@ function cracks(zone: string): fc.Arbitrary<Opening> {
 
 function fixed(zone: string): fc.Arbitrary<Opening> {
   return fc
-    .record({ flow: schedule(0, 0.3), fan: fc.boolean(), onlyAboveC: fc.option(between(15, 30)) })
-    .map(({ flow, fan, onlyAboveC }) => ({
+    .record({
+      flow: schedule(0, 0.3),
+      fan: fc.boolean(),
+      onlyAboveC: fc.option(between(15, 30)),
+      byHumidity: fc.option(fc.record({ from: between(0.3, 0.6), full: between(0.61, 0.9) })),
+      recovery: fc.option(
+        fc.record({
+          effectiveness: share,
+          frost: fc.constantFrom('preheat' as const, 'recirculate' as const),
+          bypassAboveC: between(18, 28),
+        }),
+      ),
+    })
+    .map(({ flow, fan, onlyAboveC, byHumidity, recovery }) => ({
       kind: 'fixed' as const,
       id: `${zone} fixed`,
       zone,
       flow,
       fan,
       ...(onlyAboveC !== null && { onlyAboveC }),
+      ...(byHumidity !== null && { byHumidity }),
+      ...(recovery !== null && { recovery, fanWPerM3H: 0.4 }),
     }));
 }
 

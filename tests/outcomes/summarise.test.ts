@@ -37,6 +37,7 @@ describe('the outcome of a year', () => {
       'heating',
       'cooling',
       'vents',
+      'ventilation',
       'books',
     ]);
     expect(Object.keys(outcome.zones)).toEqual(['house', 'sunspace']);

@@ -63,6 +63,16 @@ describe('a fan for fresh air', () => {
       ?.apply(drawn).vents.extractAch;
   };
 
+  it('through a unit with heat recovery is as much, in place of the fan', () => {
+    const drawn = { ...design, vents: { ...design.vents, extractAch: 0.1 } };
+    const unit = leversOf(drawn).find(({ id }) => id === 'heat-recovery')!;
+    expect(unit.words).toContain('in place of the fan');
+    const pulled = unit.apply(drawn);
+    expect(pulled.ventilation.recoveryAch).toBeCloseTo(43.2 / 286, 9);
+    expect(pulled.vents.extractAch).toBe(0);
+    expect(leversOf(pulled).map(({ id }) => id)).not.toContain('fresh-air-fan');
+  });
+
   it('gives each person 4 litres of air a second, and nobody none', () => {
     // three people: 12 L/s, 43.2 m³/h; house of 110 m² by 2.6 m
     expect(fanOf(3)).toBeCloseTo(43.2 / 286, 9);

@@ -31,6 +31,7 @@ const USES: Readonly<Record<string, string>> = {
   R: 'Wall insulation R 4.5 m²K/W.',
   'Shelter class': 'Shelter class 3.',
   'Stale air': 'The air is stale.',
+  'Ventilation unit': 'The ventilation unit is new.',
   Sunspace: 'The sunspace is warm.',
 };
 

@@ -78,6 +78,19 @@ const CHOICES: readonly Choice[] = [
     ['never', 'by nobody, ever'],
   ),
   choice(
+    'ventilation.extractRuns',
+    'The extract fan runs',
+    ['always', 'all the time'],
+    ['hours', 'in the hours of cooking and washing'],
+    ['humidity', 'as the rooms grow damp'],
+  ),
+  choice(
+    'ventilation.frost',
+    'Against ice in the unit',
+    ['preheat', 'an electric heater before it'],
+    ['recirculate', 'it turns room air round for a while'],
+  ),
+  choice(
     'people.living',
     'They live',
     ['dry', 'dry: little cooking, no drying indoors'],

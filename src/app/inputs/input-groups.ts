@@ -26,6 +26,10 @@ const hasSunspace = (design: Design) => design.sunspace.join !== 'none';
 const isClosed = (design: Design) => design.sunspace.join === 'closed';
 const hasMass = (design: Design) => design.mass.areaM2 > 0;
 const hasBed = (design: Design) => design.plants.bedM2 > 0;
+const hasExtract = (design: Design) => design.vents.extractAch > 0;
+const isLedByHumidity = (design: Design) =>
+  hasExtract(design) && design.ventilation.extractRuns === 'humidity';
+const hasUnit = (design: Design) => design.ventilation.recoveryAch > 0;
 const hasOverhang = (design: Design) => design.glass.overhangM > 0;
 
 export const INPUT_GROUPS: readonly InputGroup[] = [
@@ -91,6 +95,12 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       choice('vents.habit'),
       number('vents.nightPurgeAch'),
       number('vents.extractAch'),
+      choice('ventilation.extractRuns', hasExtract),
+      number('ventilation.extractHumidity', isLedByHumidity),
+      number('ventilation.recoveryAch'),
+      number('ventilation.recoveryEffectiveness', hasUnit),
+      number('ventilation.fanWPerM3H', hasUnit),
+      choice('ventilation.frost', hasUnit),
       number('vents.sunspaceFanAch', isClosed),
     ],
   },

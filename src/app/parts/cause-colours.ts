@@ -9,6 +9,8 @@ const SLOTS: Readonly<Record<string, string>> = {
   cooling: 'cooling',
   'evaporation and dew': 'dew',
   air: 'air',
+  'heat recovered': 'plants',
+  'fans and frost heater': 'cooling',
   glass: 'glass',
   walls: 'walls',
   roof: 'roof',

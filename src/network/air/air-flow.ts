@@ -35,6 +35,7 @@ import {
   wantVent,
 } from './opening-rules.ts';
 import { uncontrolledFlow } from './uncontrolled-flow.ts';
+import { askedByHumidity, blankUnitHour, humidityEasing, readUnitHour } from './ventilation-unit.ts';
 import type { ZoneAir } from './zone-air.ts';
 
 /** An opener this little open lets nothing through. */
@@ -45,6 +46,11 @@ export interface AirFlow {
   load(model: Model, stepS: number): void;
   /** zone: mass exchanged with outdoors [kg/s] */
   readonly outdoors: Float64Array;
+  /** zone: of it so much gives all its heat back to what comes in [kg/s] */
+  readonly recovered: Float64Array;
+  /** zone: heat of the hour from supply fans and heaters against frost [W]; of it what leaves with the old air [W] */
+  readonly givenW: Float64Array;
+  readonly lostW: Float64Array;
   /** zone · zones + zone, symmetric [kg/s] */
   readonly between: Float64Array;
   /** opening: volume flow each way [m³/s]; how far open what moves is in the mean of the step, 0…1 */
@@ -81,6 +87,9 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   let openings: readonly Opening[] = [];
   let states: OpeningState[] = [];
   const outdoors = new Float64Array(capacity.zones);
+  const recovered = new Float64Array(capacity.zones);
+  const givenW = new Float64Array(capacity.zones);
+  const lostW = new Float64Array(capacity.zones);
   const between = new Float64Array(capacity.zones * capacity.zones);
   /** 1 where people live */
   const livedIn = new Float64Array(capacity.zones);
@@ -89,6 +98,10 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     otherOf: new Int32Array(capacity.openings),
     volume: new Float64Array(capacity.openings),
     share: new Float64Array(capacity.openings),
+    /** share of the heat in its flow that an exchanger gives back */
+    recovers: new Float64Array(capacity.openings),
+    /** share of its flow that a fan led by humidity runs at */
+    runs: new Float64Array(capacity.openings),
     /** an opener's position before the step */
     openBefore: new Float64Array(capacity.openings),
     /** vents and doors; cracks and most fans flow as the hour's start finds them */
@@ -102,15 +115,20 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     pairM2: new Float64Array(capacity.openings),
     windM2: new Float64Array(capacity.openings),
   };
-  const { zoneOf, otherOf, volume, share } = byOpening;
+  const { zoneOf, otherOf, volume, share, recovers, runs } = byOpening;
   const at = blankMoment();
+  const unit = blankUnitHour();
   let movables = 0;
-  /** fans between zones, switched by the quarter hour: they soon use up what they run on */
+  /** fans between zones and fans led by humidity, led by the quarter hour: they soon use up what they run on */
   const switched = new Int32Array(capacity.openings);
   let switches = 0;
   /** share of its way that an opener goes in a step, and is at in the mean */
   let ease = 0;
   let meanEase = 0;
+  /** the same of a fan led by humidity */
+  let humidityEase = 0;
+  /** whether any opening has an exchanger */
+  let anyUnit = false;
   let anyOpen = false;
   let stale = true;
   let changed = true;
@@ -124,7 +142,9 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     anyOpen = false;
     movables = 0;
     switches = 0;
-    for (const array of [outdoors, between, volume, share]) array.fill(0);
+    for (const array of [outdoors, recovered, givenW, lostW, between, volume, share, recovers, runs])
+      array.fill(0);
+    anyUnit = openings.some((opening) => opening.kind === 'fixed' && opening.recovery !== undefined);
     model.zones.forEach(({ people }, z) => {
       livedIn[z] = people === null ? 0 : 1;
     });
@@ -144,13 +164,14 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
         byOpening.pairM2[i] = isPair ? effectiveArea(lowM2, highM2) : 0;
         byOpening.windM2[i] = windCoefficient * (isPair ? Math.min(lowM2, highM2) : lowM2 + highM2);
       }
-      if (opening.kind === 'fixed' && opening.gives) switched[switches++] = i;
+      if (opening.kind === 'fixed' && (opening.gives || opening.byHumidity)) switched[switches++] = i;
     });
   }
 
   function setStep(stepS: number): void {
     ease = easing(stepS);
     meanEase = meanEasing(stepS);
+    humidityEase = humidityEasing(stepS);
   }
 
   function beginLongSteps(): void {
@@ -213,9 +234,27 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
         operate(state, opening.control, moment);
       } else {
         volume[i] = uncontrolledFlow(opening, moment, air, zone, otherOf[i]!);
+        if (opening.kind === 'fixed' && opening.byHumidity) volume[i]! *= runs[i]!;
       }
     }
+    if (anyUnit) readUnits();
     stale = true;
+  }
+
+  /** Exchangers, and what goes with them, as the hour finds them. */
+  function readUnits(): void {
+    givenW.fill(0);
+    lostW.fill(0);
+    for (let i = 0; i < count; i++) {
+      const opening = openings[i]!;
+      if (opening.kind !== 'fixed' || opening.recovery === undefined) continue;
+      const zone = zoneOf[i]!;
+      readUnitHour(opening, volume[i]!, air, zone, unit);
+      volume[i]! *= unit.fresh;
+      recovers[i] = unit.recovers;
+      givenW[zone]! += unit.givenW;
+      lostW[zone]! += unit.lostW;
+    }
   }
 
   function beginStep(moment: Moment, isQuarter: boolean): void {
@@ -248,7 +287,10 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   function runFans(moment: Moment): void {
     for (let k = 0; k < switches; k++) {
       const i = switched[k]!;
-      volume[i] = uncontrolledFlow(openings[i] as FixedOpening, moment, air, zoneOf[i]!, otherOf[i]!);
+      const fan = openings[i] as FixedOpening;
+      runs[i]! += humidityEase * (askedByHumidity(fan, air, zoneOf[i]!) - runs[i]!);
+      const flow = uncontrolledFlow(fan, moment, air, zoneOf[i]!, otherOf[i]!);
+      volume[i] = fan.byHumidity ? runs[i]! * flow : flow;
     }
     stale = true;
   }
@@ -322,14 +364,18 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   }
 
   function sum(): void {
-    const { zoneOf, otherOf, volume } = byOpening;
+    const { zoneOf, otherOf, volume, recovers } = byOpening;
     const toOutdoors = outdoors;
+    const givenBack = recovered;
     const toZones = between;
     const { airDensity } = air.weather;
     const zoneCount = zones;
     const last = count;
     // Loops, not fill(): on arrays this short the call costs more than the work.
-    for (let z = 0; z < zoneCount; z++) toOutdoors[z] = 0;
+    for (let z = 0; z < zoneCount; z++) {
+      toOutdoors[z] = 0;
+      givenBack[z] = 0;
+    }
     for (let z = 0; z < zoneCount * zoneCount; z++) toZones[z] = 0;
     for (let i = 0; i < last; i++) {
       const zone = zoneOf[i]!;
@@ -337,6 +383,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       const mass = volume[i]! * airDensity;
       if (other < 0) {
         toOutdoors[zone]! += mass;
+        givenBack[zone]! += mass * recovers[i]!;
       } else {
         toZones[zone * zoneCount + other]! += mass;
         toZones[other * zoneCount + zone]! += mass;
@@ -351,6 +398,9 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   return {
     load,
     outdoors,
+    recovered,
+    givenW,
+    lostW,
     between,
     volume,
     share,

@@ -22,6 +22,8 @@ const HEAT_CAUSES = [
   'cooling',
   'evaporation and dew',
   'air',
+  'heat recovered',
+  'fans and frost heater',
   'glass',
   'walls',
   'roof',
@@ -37,6 +39,8 @@ const HEATING = at('heating');
 const COOLING = at('cooling');
 const LATENT = at('evaporation and dew');
 const AIR = at('air');
+const RECOVERED = at('heat recovered');
+const FANS = at('fans and frost heater');
 const GLASS = at('glass');
 const OTHER_ZONES = at('other zones');
 /** of what stands between zones: heat taken up, and given to the zones */
@@ -179,6 +183,8 @@ export function createHeatBalance(
     running[row + COOLING]! -= stepS * sums.coolingW[z]!;
     running[row + LATENT]! += stepS * sums.latentW[z]!;
     running[row + AIR]! += stepS * sums.outdoorAirW[z]!;
+    running[row + RECOVERED]! += stepS * sums.recoveredW[z]!;
+    running[row + FANS]! += stepS * sums.fansW[z]!;
     running[row + OTHER_ZONES]! += stepS * sums.otherAirW[z]!;
     running[row + GAINS]! += stepS * steps * (airGain[z]! + radiantGain[z]!);
     running[row + GLASS]! += stepS * frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);

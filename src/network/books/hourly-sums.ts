@@ -1,6 +1,7 @@
 // What the steps of an hour add up to, for the recorder's means and the heat balance alike: temperatures, heat held
 // and carried by air, humidity, condensation, flows. What stands still within an hour is not summed here but read at its end.
 
+import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import type { AirFlow } from '../air/air-flow.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub } from '../layout/layout.ts';
@@ -20,8 +21,11 @@ export interface HourlySums {
   readonly coolingW: Float64Array;
   /** latent heat in each zone's air [W] */
   readonly latentW: Float64Array;
-  /** heat that outdoor air, and air of other zones, brings each zone [W] */
+  /** heat that outdoor air, as cold as it is, and air of other zones, brings each zone [W] */
   readonly outdoorAirW: Float64Array;
+  /** heat that exchangers give back to it, and that supply fans and heaters against frost give it [W] */
+  readonly recoveredW: Float64Array;
+  readonly fansW: Float64Array;
   readonly otherAirW: Float64Array;
   /** exchange of each zone with outdoors, and between zones (zone · zones + zone, symmetric) [kg/s] */
   readonly outdoorKg: Float64Array;
@@ -56,6 +60,8 @@ export function createHourlySums(
     coolingW: perZone(),
     latentW: perZone(),
     outdoorAirW: perZone(),
+    recoveredW: perZone(),
+    fansW: perZone(),
     otherAirW: perZone(),
     outdoorKg: perZone(),
     betweenKg: new Float64Array(capacity.zones * capacity.zones),
@@ -74,7 +80,7 @@ export function createHourlySums(
   function begin(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, humidity, condensation } =
       kept;
-    const { airWaterKg, betweenKg, flow, open } = kept;
+    const { airWaterKg, betweenKg, flow, open, recoveredW, fansW } = kept;
     const count = zones;
     steps = 0;
     for (let h = 0; h < 2 * count; h++) hubC[h] = 0;
@@ -83,6 +89,8 @@ export function createHourlySums(
       coolingW[z] = 0;
       latentW[z] = 0;
       outdoorAirW[z] = 0;
+      recoveredW[z] = 0;
+      fansW[z] = 0;
       otherAirW[z] = 0;
       outdoorKg[z] = 0;
       airWaterKg[z] = 0;
@@ -98,10 +106,10 @@ export function createHourlySums(
 
   function addStep(): void {
     const { hubC, heatingW, coolingW, latentW, outdoorAirW, otherAirW, outdoorKg, betweenKg } = kept;
-    const { airWaterKg, humidity, condensation, flow, open } = kept;
+    const { airWaterKg, humidity, condensation, flow, open, recoveredW, fansW } = kept;
     const { hubMeanC: nowC, hubLineW, hubLineG, hubLink, hubBoundary, hubBoundaryC, heldW } = stepper;
     const { frameConductance } = gains;
-    const { outdoors, between, volume, share } = flows;
+    const { outdoors, recovered, givenW, lostW, between, volume, share } = flows;
     const { humidity: humidityNow, condensation: condensationNow, byAir } = moisture;
     const count = zones;
     steps++;
@@ -114,7 +122,11 @@ export function createHourlySums(
       if (held > 0) heatingW[z]! += held;
       else coolingW[z]! -= held;
       latentW[z]! += hubLineW[air]! - hubLineG[air]! * airC;
-      outdoorAirW[z]! += (hubBoundary[air]! - frameConductance[z]!) * (hubBoundaryC[air]! - airC);
+      const warmerK = airC - hubBoundaryC[air]!;
+      const givenBack = recovered[z]! * SPECIFIC_HEAT_AIR * warmerK;
+      outdoorAirW[z]! -= (hubBoundary[air]! - frameConductance[z]!) * warmerK + givenBack;
+      recoveredW[z]! += givenBack - lostW[z]!;
+      fansW[z]! += givenW[z]!;
       outdoorKg[z]! += outdoors[z]!;
       airWaterKg[z]! += byAir[z]!;
       humidity[z]! += humidityNow[z]!;
