@@ -53,6 +53,7 @@ const LEAST_OPEN = 0.02;
 const LEAST_WATTS = 1;
 const LEAST_KG_PER_DAY = 0.1;
 const PEOPLE = 'people and appliances';
+const UNIT_CAUSES = ['heat recovered', 'fans and frost heater'];
 const REST = 'all else';
 
 const MEANING: Readonly<Record<Traced, string>> = {
@@ -122,8 +123,8 @@ function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: numb
 }
 
 /**
- * Mean flows in the hours: sun, heater and outdoor air by the hour; people by their months; and what closes the sum,
- * since air alone holds next to no heat.
+ * Mean flows in the hours: sun, heater and outdoor air by the hour; people and what a ventilation unit gives back by their
+ * months; and what closes the sum, since air alone holds next to no heat.
  */
 function flowsIn(
   context: Context,
@@ -141,15 +142,16 @@ function flowsIn(
     const perK = (zoneYear.ventAch[hour]! * volumeM3 * AIR_HEAT_CAPACITY) / 3600;
     air += perK * (climate.year.dryBulbC[hour]! - zoneYear.airC[hour]!);
   }
-  const people = year.heat.find((row) => row.zone === zone && row.cause === PEOPLE);
+  const byMonths = (causes: readonly string[]) =>
+    year.heat
+      .filter((row) => row.zone === zone && causes.includes(row.cause))
+      .reduce((sum, { monthJ }) => sum + meanByMonth(monthJ, byMonth, 3600), 0);
   const known = [
     { cause: 'the sun', watts: sun / behind.length },
     { cause: 'the heater', watts: heater / behind.length },
     { cause: 'outdoor air', watts: air / behind.length },
-    {
-      cause: PEOPLE,
-      watts: people === undefined ? 0 : meanByMonth(people.monthJ, byMonth, 3600),
-    },
+    { cause: 'the ventilation unit', watts: byMonths(UNIT_CAUSES) },
+    { cause: PEOPLE, watts: byMonths([PEOPLE]) },
   ];
   const rest = { cause: REST, watts: -known.reduce((sum, { watts }) => sum + watts, 0) };
   return [...known.sort((one, other) => Math.abs(other.watts) - Math.abs(one.watts)), rest].filter(

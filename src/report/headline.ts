@@ -50,11 +50,26 @@ const ZONE_ROWS: readonly Row[] = [
 ];
 
 /** What the house as a whole needs. */
-const HOUSE_ROWS: readonly { readonly label: string; readonly of: (context: Context) => string }[] = [
+const HOUSE_ROWS: readonly {
+  readonly label: string;
+  readonly of: (context: Context) => string;
+  /** the row stands only where this holds for some run of the table */
+  readonly matters?: (context: Context) => boolean;
+}[] = [
   { label: 'Back-up heat a year', of: ({ outcome, words }) => words.energy(outcome.heating.energyKWh) },
   { label: 'Back-up heat at its peak', of: ({ outcome, words }) => words.power(outcome.heating.peakW) },
+  {
+    label: 'Power of fans for fresh air a year',
+    of: ({ outcome, words }) =>
+      words.energy(outcome.ventilation.fansKWh + outcome.ventilation.frostHeaterKWh),
+    matters: ({ outcome }) => outcome.ventilation.fansKWh > 0,
+  },
   { label: 'Vents and doors moved a year', of: ({ outcome }) => `${outcome.vents.moves} times` },
 ];
+
+function houseRowsFor(contexts: readonly Context[]): typeof HOUSE_ROWS {
+  return HOUSE_ROWS.filter(({ matters }) => matters === undefined || contexts.some(matters));
+}
 
 function rowsFor(zones: readonly ZoneOutcome[]): readonly Row[] {
   return ZONE_ROWS.filter(({ matters }) => matters === undefined || zones.some(matters));
@@ -65,7 +80,7 @@ export function headlineOf(context: Context): readonly (readonly string[])[] {
   const zones = context.sunspace === null ? [context.house] : [context.house, context.sunspace];
   return [
     ...rowsFor(zones).map(({ label, of }) => [label(context), ...zones.map((zone) => of(zone, context))]),
-    ...HOUSE_ROWS.map(({ label, of }) => [label, of(context), ...zones.slice(1).map(() => '')]),
+    ...houseRowsFor([context]).map(({ label, of }) => [label, of(context), ...zones.slice(1).map(() => '')]),
   ];
 }
 
@@ -89,7 +104,7 @@ export function comparisonOf(runs: readonly Run[]): Block {
         label(first),
         ...contexts.map((context) => of(context.house, context)),
       ]),
-      ...HOUSE_ROWS.map(({ label, of }) => [label, ...contexts.map(of)]),
+      ...houseRowsFor(contexts).map(({ label, of }) => [label, ...contexts.map(of)]),
     ],
   };
 }

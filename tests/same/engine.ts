@@ -5,6 +5,7 @@ import type { Design } from '../../src/daystone.ts';
 import { anyDesign } from '../model/any-design.ts';
 
 export { EXAMPLES, prepareClimate, readWeather, runYear } from '../../src/daystone.ts';
+export { parseDesign } from '../../src/design/schema.ts';
 
 /** The first `count` designs of a seed. */
 export function randomDesigns(count: number, seed: number): Design[] {
