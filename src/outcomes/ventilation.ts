@@ -24,12 +24,12 @@ export function ventilation(model: Model, climate: PreparedClimate, year: Year):
   let fansWh = 0;
   let heaterWh = 0;
   for (const opening of model.openings) {
-    if (opening.kind !== 'fixed' || opening.fanWPerM3H === undefined) continue;
+    if (opening.kind !== 'fixed' || (opening.fanWPerM3H === undefined && !opening.recovery)) continue;
     const moved = year.openings.find(({ id }) => id === opening.id)?.flow;
     for (let hour = 0; hour < HOURS; hour++) {
       // A unit's fans run on while it turns room air round.
       const flow = opening.recovery ? scheduled(opening.flow, momentOf(hour)) : (moved?.[hour] ?? 0);
-      fansWh += 3600 * flow * opening.fanWPerM3H;
+      fansWh += 3600 * flow * (opening.fanWPerM3H ?? 0);
       heaterWh += flow * heaterJ(opening, climate, hour);
     }
   }

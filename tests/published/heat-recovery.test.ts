@@ -17,8 +17,8 @@ const FLOW_M3H = 150;
 const VOLUME_M3 = 250;
 const HEAT_WH_M3K = 0.335;
 
-/** 1 W where the reference rounds ρc_p to three digits; 0.02 K where a supply temperature is printed to a tenth. */
-const ALLOWED = { watt: 1, kelvin: 0.02, rate: 0.005, kWh: 0.1 };
+/** 1.5 W where the reference rounds ρc_p to 0.335 (half its last digit, 150 m³/h, 20 K); 0.02 K where a supply temperature is printed to a tenth. */
+const ALLOWED = { watt: 1.5, kelvin: 0.02, rate: 0.005, kWh: 0.1 };
 
 function boxWith(openings: readonly Opening[]): Model {
   return {

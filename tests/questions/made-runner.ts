@@ -107,6 +107,7 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     heating: { energyKWh: heatingKWh, peakW: 4000 },
     cooling: { energyKWh: 0, peakW: 0 },
     vents: { moves: 300, movesPerDayInBusiestMonth: 2.5, movesOnBusiestDay: 4, neglectedShare: 0.1 },
+    ventilation: { fansKWh: 0, frostHeaterKWh: 0, recoveredKWh: 0 },
     books: { heatResidual: 0, waterResidual: 0 },
     findings: [],
   };

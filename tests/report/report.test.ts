@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
 import { hours, wordingOf } from '../../src/findings/wording.ts';
 import { inputsOf } from '../../src/report/inputs.ts';
 import { reportOf } from '../../src/report/report.ts';
@@ -113,11 +114,18 @@ describe('the report', () => {
 });
 
 describe('the list of assumptions', () => {
-  it('holds every input of a design with a sunspace and a wall', () => {
-    const { version, name, note, climate, ...groups } = RUNS.closed.design;
+  it('holds every input of a design with a sunspace, a wall and every fan', () => {
+    const { design } = RUNS.closed;
+    const full: Design = {
+      ...design,
+      vents: { ...design.vents, extractAch: 0.3 },
+      ventilation: { ...design.ventilation, extractRuns: 'humidity', recoveryAch: 0.3 },
+    };
+    const { version, name, note, climate, ...groups } = full;
     const inputs = Object.values(groups).reduce((count, group) => count + Object.keys(group).length, 0);
-    const rows = inputsOf(RUNS.closed.design, wordingOf('metric')).flatMap((group) => group.rows);
+    const rows = inputsOf(full, wordingOf('metric')).flatMap((group) => group.rows);
     expect(rows).toHaveLength(inputs);
+    expect(inputsOf(design, wordingOf('metric')).flatMap((group) => group.rows)).toHaveLength(inputs - 5);
     for (const [label, value] of rows) {
       expect(label).not.toBe('');
       expect(value).not.toMatch(/undefined|NaN/);
