@@ -87,6 +87,8 @@ export function createHeatBalance(
   let chains = 0;
   let panes = 0;
   let zoneIds: readonly string[] = [];
+  /** zones with a ventilation unit: of the others nothing is said of its heat */
+  let unitZones: readonly string[] = [];
   let monthOf = 0;
   const byChain = {
     /** first place of its zone among the causes, its own cause, and whether it stands between two zones */
@@ -110,6 +112,9 @@ export function createHeatBalance(
   function load(model: Model, layout: Layout): void {
     zones = model.zones.length;
     zoneIds = layout.zoneIds;
+    unitZones = model.openings.flatMap((opening) =>
+      opening.kind === 'fixed' && opening.recovery !== undefined ? [opening.zone] : [],
+    );
     ({ hubs, chains } = stepper);
     const { rowOf, causeOf, isShared } = byChain;
     byChain.soilNodes.fill(0);
@@ -250,9 +255,10 @@ export function createHeatBalance(
     bookSoil();
     heat.close();
     return zoneIds.flatMap((zone, z) =>
-      HEAT_CAUSES.map((cause, c) => {
+      HEAT_CAUSES.flatMap((cause, c) => {
+        if ((c === RECOVERED || c === FANS) && !unitZones.includes(zone)) return [];
         const row = (z * CAUSES + c) * 12;
-        return { zone, cause, monthJ: [...heat.monthly.subarray(row, row + 12)] };
+        return [{ zone, cause, monthJ: [...heat.monthly.subarray(row, row + 12)] }];
       }),
     );
   }
