@@ -19,7 +19,7 @@ export interface ZoneYear {
   readonly moistureG: Float64Array;
   /** net condensation on panes, negative while they dry [g/h] */
   readonly condensationG: Float64Array;
-  /** heat that moved air brought: from outdoors and other zones, by cracks, openings and fans [W] */
+  /** heat that moved air brought: from outdoors and other zones, by cracks, openings and fans, what an exchanger gave back included [W] */
   readonly airHeatW: Float64Array;
   /** water that moved air brought, the same ways [g/h] */
   readonly airWaterG: Float64Array;

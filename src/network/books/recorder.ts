@@ -142,7 +142,7 @@ export function createRecorder(
   function endHour(hour: number, moment: Moment, { dryBulbC }: HourWeather): void {
     const { nodeC } = stepper;
     const { hubC, heatingW, coolingW, humidity, condensation, outdoorKg, flow, open } = sums;
-    const { outdoorAirW, otherAirW, airWaterKg } = sums;
+    const { outdoorAirW, recoveredW, otherAirW, airWaterKg } = sums;
     const { byCause, film } = moisture;
     const { running } = givenOffKg;
     const perStep = 1 / sums.steps();
@@ -159,7 +159,7 @@ export function createRecorder(
       year.relativeHumidity[hour] = humidity[z]! * perStep;
       year.ventAch[hour] = (outdoorKg[z]! * perStep * 3600) / airKg[z]!;
       year.condensationG[hour] = condensation[z]! * perStep * 3.6e6;
-      year.airHeatW[hour] = (outdoorAirW[z]! + otherAirW[z]!) * perStep;
+      year.airHeatW[hour] = (outdoorAirW[z]! + recoveredW[z]! + otherAirW[z]!) * perStep;
       year.airWaterG[hour] = airWaterKg[z]! * perStep * 3.6e6;
       year.cornerC[hour] = surfaceTemperature(cornerFactors[z]!, operativeC, dryBulbC);
       let givenOff = 0;
