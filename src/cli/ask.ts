@@ -2,11 +2,18 @@
 // answer as one JSON object with --json. Runs go to worker threads, one for each core unless --workers says otherwise.
 
 import { availableParallelism } from 'node:os';
+import type { Design } from '../design/design.ts';
+import {
+  criterionOf,
+  criterionOfChoice,
+  ownCriterion,
+  TOO_HOT_CHOICES,
+  type TooHotCriterion,
+} from '../design/too-hot-criterion.ts';
 import { yearOfDesign } from '../model/design-climate.ts';
 import { VERSION } from '../outcomes/version.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
-import { CRITERIA, type Criterion, DEFAULT_CRITERION, ownCriterion } from '../questions/criterion.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
 import { answerText } from './answer-text.ts';
 import type { ParsedArguments } from './arguments.ts';
@@ -40,8 +47,6 @@ export const askCommand: Command = {
     if (question === undefined) {
       return refused(`ask: no question ${id}; allowed: ${QUESTIONS.map((entry) => entry.id).join(', ')}`);
     }
-    const criterion = criterionOf(args);
-    if (typeof criterion === 'string') return refused(criterion);
     const samples = sizeOf(args, 'samples');
     if (typeof samples === 'string') return refused(samples);
     const mapSide = sizeOf(args, 'map-side');
@@ -52,6 +57,8 @@ export const askCommand: Command = {
     if (!read.ok) return read;
     const design = hotterDesign(args, read.design);
     if ('faults' in design) return { ok: false, faults: design.faults };
+    const fault = criterionAsked(args, design, 0);
+    if (typeof fault === 'string') return refused(fault);
     const weather = await chooseWeather(args, design.climate);
     if (!weather.ok) return weather;
 
@@ -60,6 +67,7 @@ export const askCommand: Command = {
     pool.keepClimate('site', weather.year);
     try {
       const { site } = yearOfDesign(design, weather.year);
+      const criterion = criterionAsked(args, design, site.latitudeDeg) as TooHotCriterion;
       const basis = basisOf(design, site, { criterion, samples, mapSide, everyCell });
       const answer = await ask(question, basis, pool.runner('site'), {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
@@ -75,20 +83,27 @@ export const askCommand: Command = {
   },
 };
 
-/** The limit of hours too hot: a published one by its id, one's own, or the default; or what is wrong. */
-function criterionOf({ values }: ParsedArguments): Criterion | string {
+/** The limit of hours too hot: one by its id, one's own, or what the design counts by; or what is wrong. */
+function criterionAsked(
+  { values }: ParsedArguments,
+  design: Design,
+  latitudeDeg: number,
+): TooHotCriterion | string {
   const named = values.get('criterion');
   const above = values.get('above');
   const most = values.get('hours');
   if (named !== undefined) {
     if (above !== undefined || most !== undefined)
       return '--criterion: given beside --above or --hours; allowed: one of the two';
-    const ids = CRITERIA.map(({ id }) => id).join(', ');
-    return CRITERIA.find(({ id }) => id === named) ?? `--criterion: ${named}; allowed: ${ids}`;
+    const choice = TOO_HOT_CHOICES.find((id) => id === named);
+    return choice === undefined
+      ? `--criterion: ${named}; allowed: ${TOO_HOT_CHOICES.join(', ')}`
+      : criterionOfChoice(choice, design.comfort.overheatC, latitudeDeg);
   }
-  if (above === undefined && most === undefined) return DEFAULT_CRITERION;
-  const aboveC = Number(above ?? DEFAULT_CRITERION.aboveC);
-  const hours = Number(most ?? DEFAULT_CRITERION.hours);
+  if (above === undefined && most === undefined) return criterionOf(design, latitudeDeg);
+  const usual = criterionOfChoice('fixed', design.comfort.overheatC, latitudeDeg);
+  const aboveC = Number(above ?? usual.aboveC);
+  const hours = Number(most ?? usual.hours);
   if (!(aboveC >= 22 && aboveC <= 35)) return `--above: ${above}; allowed: 22 to 35 °C`;
   if (!Number.isInteger(hours) || hours < 0 || hours > 8760)
     return `--hours: ${most}; allowed: a whole number from 0 to 8760`;

@@ -1,10 +1,14 @@
 // An outcome as text for a terminal: headline figures by zone, then what the house as a whole does, then the
 // findings. Every figure with its unit.
 
+import { hotLabel } from '../findings/hot-words.ts';
+import { wordingOf } from '../findings/wording.ts';
 import type { Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
 import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { type Cell, textTable } from './text-table.ts';
 
+const METRIC = wordingOf('metric');
+const lowered = (text: string) => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 /** Widest line of a finding; terminals of 80 columns hold it. */
 const LINE = 78;
 
@@ -18,9 +22,8 @@ export function outcomeTable(outcome: Outcome): string {
     ['', ...heads],
     row('warmest hour, operative °C', (zone) => zone.maxOperativeC),
     row('coldest hour, operative °C', (zone) => zone.minOperativeC),
-    row(`hours above ${house.overheatLimitC} °C`, (zone) => zone.overheatedHours),
-    row(`degree-hours above ${house.overheatLimitC} °C`, (zone) => Math.round(zone.overheatedDegreeHours)),
-    row('hours above the adaptive limit', (zone) => zone.adaptiveOverheatedHours),
+    row(`hours ${lowered(hotLabel(house.tooHot, METRIC))}`, (zone) => zone.tooHot.hours),
+    row('of them allowed', (zone) => zone.tooHot.limitHours),
     row(`hours below ${house.underheatLimitC} °C`, (zone) => zone.underheatedHours),
     row('mean daily swing K', (zone) => zone.meanDailySwingK),
     row('mean relative humidity %', (zone) => 100 * zone.meanRelativeHumidity),

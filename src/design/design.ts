@@ -2,6 +2,8 @@
 // nothing of nodes or physics; model/ gives it a physical meaning. SI units; angles in degrees; shares are
 // fractions 0…1. Limits and labels of every number stand in limits.ts, the schema in schema.ts.
 
+import type { TooHotChoice } from './too-hot-criterion.ts';
+
 export const DESIGN_VERSION = 1;
 
 export type Join = 'none' | 'open' | 'closed';
@@ -154,9 +156,14 @@ export interface Design {
     readonly capacityKW: number;
   };
   readonly comfort: {
+    /** what counts as too hot; absent for what suits the house (too-hot-criterion.ts) */
+    readonly criterion?: TooHotChoice;
+    /** the limit where one fixed temperature is chosen; `overheatedHours` counts above it in any case */
     readonly overheatC: number;
     readonly underheatC: number;
     /** relative humidity above which an hour counts as humid, 0…1 */
     readonly humidLimit: number;
+    /** ceiling fans, run while somebody is at home and it is warm: air speed at people [m/s]; absent for none */
+    readonly airSpeedMs?: number;
   };
 }

@@ -14,6 +14,7 @@ export type Quantity =
   | 'powerKW'
   | 'airChanges'
   | 'fanPower'
+  | 'speed'
   | 'number';
 
 export interface Limit {
@@ -27,6 +28,8 @@ export interface Limit {
   /** the range a designer would plausibly move in; questions about what matters most stay inside it */
   readonly plausible: readonly [number, number];
   readonly whole?: true;
+  /** what the design means where the key is absent; undefined where it must be there */
+  readonly absent?: number;
 }
 
 const limit = (
@@ -96,7 +99,11 @@ export const LIMITS: readonly Limit[] = [
   limit('heating.dayC', 'Heating set-point by day', 'temperature', 0, 28, 0.5, [18, 21]),
   limit('heating.nightC', 'Heating set-point at night', 'temperature', 0, 28, 0.5, [14, 20]),
   limit('heating.capacityKW', 'Back-up heat available', 'powerKW', 0, 500, 0.5, [2, 12]),
-  limit('comfort.overheatC', 'Too hot above', 'temperature', 22, 35, 0.5, [25, 28]),
+  limit('comfort.overheatC', 'One fixed limit', 'temperature', 22, 35, 0.5, [25, 28]),
+  {
+    ...limit('comfort.airSpeedMs', 'Air speed of ceiling fans', 'speed', 0, 1.2, 0.1, [0, 0.9]),
+    absent: 0,
+  },
   limit('comfort.underheatC', 'Too cold below', 'temperature', 5, 22, 0.5, [15, 18]),
   limit('comfort.humidLimit', 'Humid above', 'share', 0.4, 0.95, 0.01, [0.6, 0.8]),
 ];

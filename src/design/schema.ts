@@ -8,6 +8,7 @@ import { GLASS } from './glass-catalogue.ts';
 import { HOTTER_LIMITS } from './hotter.ts';
 import { LIMITS } from './limits.ts';
 import { MATERIALS } from './materials.ts';
+import { TOO_HOT_CHOICES } from './too-hot-criterion.ts';
 import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
 export interface DesignFault {
@@ -170,9 +171,11 @@ const DesignSchema = v.strictObject({
     capacityKW: numberAt('heating.capacityKW'),
   }),
   comfort: v.strictObject({
+    criterion: v.exactOptional(oneOf(...TOO_HOT_CHOICES)),
     overheatC: numberAt('comfort.overheatC'),
     underheatC: numberAt('comfort.underheatC'),
     humidLimit: numberAt('comfort.humidLimit'),
+    airSpeedMs: v.exactOptional(numberAt('comfort.airSpeedMs')),
   }),
 });
 

@@ -12,6 +12,7 @@ import { HOTTER_YEAR_RULES } from './rules/hotter-year.ts';
 import { HOW_SURE_RULES } from './rules/how-sure.ts';
 import { MASS_RULES } from './rules/mass.ts';
 import { MOULD_RULES } from './rules/mould.ts';
+import { MOVING_AIR_RULES } from './rules/moving-air.ts';
 import { SUNSPACE_RULES } from './rules/sunspace.ts';
 import { TOO_COLD_RULES } from './rules/too-cold.ts';
 import { TOO_DAMP_RULES } from './rules/too-damp.ts';
@@ -21,6 +22,7 @@ import { VENT_RULES } from './rules/vents.ts';
 export const RULES: readonly Rule[] = [
   ...HOTTER_YEAR_RULES,
   ...TOO_HOT_RULES,
+  ...MOVING_AIR_RULES,
   ...TOO_COLD_RULES,
   ...TOO_DAMP_RULES,
   ...MOULD_RULES,

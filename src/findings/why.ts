@@ -10,6 +10,7 @@ import { saturationPressureHeld } from '../physics/moist-air.ts';
 import { MOULD_SURFACE_HUMIDITY } from '../physics/surface-humidity.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import type { Context } from './context.ts';
+import { houseLimits, sunspaceLimits } from './hot-hours.ts';
 import { monthsThatMatter } from './rules/season.ts';
 import { during, hours, listed, percent, plain } from './wording.ts';
 
@@ -102,8 +103,10 @@ function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: numb
   const year = zoneYearOf(context, zone);
   const outcome: ZoneOutcome = zone === 'house' ? context.house : context.sunspace!;
   switch (figure) {
-    case 'overheatedHours':
-      return (hour) => year.operativeC[hour]! > outcome.overheatLimitC;
+    case 'overheatedHours': {
+      const { limitC } = (zone === 'house' ? houseLimits : sunspaceLimits)(context);
+      return (hour) => year.operativeC[hour]! > limitC[hour]!;
+    }
     case 'coldestHour':
       return (hour) => year.operativeC[hour]! <= outcome.minOperativeC + NEAR_COLDEST_K;
     case 'humidHours':

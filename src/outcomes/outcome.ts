@@ -4,6 +4,7 @@
 import type { DampSpot } from './damp-spots.ts';
 import type { FeltHeat } from './felt-heat.ts';
 import type { FreshAir } from './fresh-air.ts';
+import type { TooHot } from './too-hot.ts';
 import type { Ventilation } from './ventilation.ts';
 
 export interface ZoneOutcome {
@@ -16,6 +17,8 @@ export interface ZoneOutcome {
   readonly overheatedDegreeHours: number;
   readonly overheatLimitC: number;
   readonly adaptiveOverheatedHours: number;
+  /** by what the design counts as too hot; what people are told goes by it */
+  readonly tooHot: TooHot;
   readonly underheatedHours: number;
   readonly underheatLimitC: number;
   readonly meanDailySwingK: number;

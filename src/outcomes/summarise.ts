@@ -16,6 +16,7 @@ import { equatorGlass, massInside } from './glass-and-mass.ts';
 import { requirePossible } from './impossible-year.ts';
 import { moistureLoad } from './moisture-load.ts';
 import type { OutcomeFigures, ZoneOutcome } from './outcome.ts';
+import { tooHot } from './too-hot.ts';
 import { ventMoves } from './vent-moves.ts';
 import { ventilation } from './ventilation.ts';
 import { VERSION } from './version.ts';
@@ -84,6 +85,7 @@ function zoneOutcome(
     overheatedDegreeHours: hot.degreeHours,
     overheatLimitC: overheatC,
     adaptiveOverheatedHours: adaptiveOverheatedHours(zone.operativeC, climate.year.dryBulbC),
+    tooHot: tooHot(design, zone, climate.year),
     underheatedHours: hoursBelow(zone.operativeC, underheatC),
     underheatLimitC: underheatC,
     meanDailySwingK: meanDailySwing(zone.operativeC),

@@ -11,6 +11,11 @@ const DAYS = 365;
 const NORTHERN_SEASON = { firstDay: 120, days: 153 };
 const SOUTHERN_SEASON = { firstDay: 304, days: 151 };
 
+/** The months judged, as days of the year; the southern ones run over new year. */
+export function summerDays(latitudeDeg: number): { readonly firstDay: number; readonly days: number } {
+  return latitudeDeg < 0 ? SOUTHERN_SEASON : NORTHERN_SEASON;
+}
+
 /** TM52: share of occupied hours, degree-weighted hours in a day, K above the limit. */
 export const TM52_LIMITS = { hourShare: 0.03, dailyWeight: 6, excessK: 4 } as const;
 
@@ -80,7 +85,7 @@ export function judgeTm52(
   requireRange('runningMeansC.length', runningMeansC.length, DAYS, DAYS, '');
   requireRange('occupied.length', occupied.length, HOURS, HOURS, '');
   requireRange('latitudeDeg', latitudeDeg, -90, 90, '°');
-  const season = latitudeDeg < 0 ? SOUTHERN_SEASON : NORTHERN_SEASON;
+  const season = summerDays(latitudeDeg);
   let [occupiedHours, hoursOver, worstDayWeight, worstExcessK] = [0, 0, 0, 0];
   for (let i = 0; i < season.days; i++) {
     const day = (season.firstDay + i) % DAYS;

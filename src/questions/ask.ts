@@ -1,6 +1,7 @@
 // Asks a question: runs its plan, then its refinements until it wants no more, and makes the answer. Partial
 // answers can be had on the way, so that a curve is seen coarse first and fine later.
 
+import { countedBy } from './criterion.ts';
 import { figuresOf } from './figures.ts';
 import type { Answer, Basis, Question, Run, Runs } from './question.ts';
 import type { RunJob, RunResult } from './run-job.ts';
@@ -116,12 +117,11 @@ function answerOf(question: Question, basis: Basis, runs: Runs, complete: boolea
   };
 }
 
-/** Hours are counted above the limit's temperature, whatever the design counts by; each id once. */
+/** Hours are counted by the question's limit, whatever a design counts by; each id once. */
 function prepared(jobs: readonly RunJob[], { criterion }: Basis): readonly RunJob[] {
   const byId = new Map<string, RunJob>();
   for (const job of jobs) {
-    const comfort = { ...job.design.comfort, overheatC: criterion.aboveC };
-    if (!byId.has(job.id)) byId.set(job.id, { ...job, design: { ...job.design, comfort } });
+    if (!byId.has(job.id)) byId.set(job.id, { ...job, design: countedBy(job.design, criterion) });
   }
   return [...byId.values()];
 }

@@ -1,9 +1,9 @@
-// What a question is asked about, with what nobody set filled in: the default limit, metric words, sixty-four
+// What a question is asked about, with what nobody set filled in: the design's own limit, metric words, sixty-four
 // samples, a map of 21 by 21.
 
 import type { Design } from '../design/design.ts';
+import { criterionOf } from '../design/too-hot-criterion.ts';
 import type { Site } from '../weather/typical-year.ts';
-import { DEFAULT_CRITERION } from './criterion.ts';
 import type { Basis } from './question.ts';
 import { METRIC_WORDS } from './words.ts';
 
@@ -14,7 +14,7 @@ export function basisOf(
   set: Partial<Omit<Basis, 'design' | 'site'>> = {},
 ): Basis {
   return {
-    criterion: DEFAULT_CRITERION,
+    criterion: criterionOf(design, site.latitudeDeg),
     words: METRIC_WORDS,
     samples: 64,
     mapSide: 21,

@@ -5,6 +5,10 @@ import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 
 export interface Figures {
+  /** by what the design counts as too hot, and how many of them that allows */
+  readonly tooHotHours: number;
+  readonly tooHotLimitHours: number;
+  /** above the design's one temperature, whatever it counts by */
   readonly overheatedHours: number;
   readonly heatingKWh: number;
   readonly heatingPeakW: number;
@@ -36,7 +40,9 @@ export interface FigureName {
 }
 
 export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
-  overheatedHours: { label: 'overheated hours', unit: 'h/year', digits: 0 },
+  tooHotHours: { label: 'hours too hot', unit: 'h/year', digits: 0 },
+  tooHotLimitHours: { label: 'hours too hot that are allowed', unit: 'h/year', digits: 0 },
+  overheatedHours: { label: 'hours above one temperature', unit: 'h/year', digits: 0 },
   heatingKWh: { label: 'back-up heat', unit: 'kWh/year', digits: 0 },
   heatingPeakW: { label: 'largest heating load', unit: 'W', digits: 0 },
   coldestC: { label: 'coldest hour', unit: '°C', digits: 1 },
@@ -59,6 +65,8 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
 export function figuresOf({ zones, heating, vents }: OutcomeFigures): Figures {
   const { house, sunspace } = zones;
   return {
+    tooHotHours: house.tooHot.hours,
+    tooHotLimitHours: house.tooHot.limitHours,
     overheatedHours: house.overheatedHours,
     heatingKWh: heating.energyKWh,
     heatingPeakW: heating.peakW,

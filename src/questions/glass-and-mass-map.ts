@@ -1,11 +1,12 @@
-// Glass and mass together: a map of overheated hours over the area of glass and of extra mass, with lines of equal
+// Glass and mass together: a map of hours too hot over the area of glass and of extra mass, with lines of equal
 // value, the limit among them. The design as drawn is a point on it; any other point is a design to move to.
 // Every second cell each way is run, and every cell beside the limit; the rest is drawn through between them and the
 // map says how far off that is. On asking, every cell is run.
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
-import { criterionInWords } from './criterion.ts';
+import { criterionInWords } from '../findings/hot-words.ts';
+import { hotInWords } from './criterion.ts';
 import {
   cellsBesideLimit,
   cellsCoarseToFine,
@@ -31,9 +32,9 @@ export const glassAndMassMap: Question = {
       .map((cell) => jobAt(basis, cell));
   },
   refine: (basis, runs) => {
-    const { filled, overheatedHours } = mapOf(basis, runs);
+    const { filled, tooHotHours } = mapOf(basis, runs);
     if (filled === null) return [];
-    return cellsBesideLimit(filled, overheatedHours, basis.mapSide, basis.criterion.hours).map((cell) =>
+    return cellsBesideLimit(filled, tooHotHours, basis.mapSide, basis.criterion.hours).map((cell) =>
       jobAt(basis, cell),
     );
   },
@@ -97,19 +98,21 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
 function mapOf(basis: Basis, runs: Runs): GlassMassMap {
   const { design, criterion, mapSide } = basis;
   const { glassM2, massM2 } = axes(design, mapSide);
-  const overheatedHours = new Array<number | null>(mapSide * mapSide).fill(null);
+  const tooHotHours = new Array<number | null>(mapSide * mapSide).fill(null);
+  const overheatedHours = [...tooHotHours];
   for (const { job, figures } of runs.values()) {
-    overheatedHours[Number(job.at.row) * mapSide + Number(job.at.column)] = figures.overheatedHours;
+    const at = Number(job.at.row) * mapSide + Number(job.at.column);
+    tooHotHours[at] = figures.tooHotHours;
+    overheatedHours[at] = figures.overheatedHours;
   }
-  const filled = filledGrid(overheatedHours, mapSide);
+  const filled = filledGrid(tooHotHours, mapSide);
   return {
     glassM2,
     massM2,
+    tooHotHours,
     overheatedHours,
     filled,
-    filledErrorHours: overheatedHours.includes(null)
-      ? fillingError(overheatedHours, mapSide, strideOf(basis))
-      : null,
+    filledErrorHours: tooHotHours.includes(null) ? fillingError(tooHotHours, mapSide, strideOf(basis)) : null,
     lines: filled === null ? [] : linesOf(filled, glassM2, massM2, criterion.hours),
     drawn: placeOnMap(design),
   };
@@ -126,7 +129,8 @@ function mostGlass(map: GlassMassMap, row: number, limitHours: number): number |
   return most;
 }
 
-function finding({ design, criterion, words }: Basis, map: GlassMassMap): Sentence {
+function finding(basis: Basis, map: GlassMassMap): Sentence {
+  const { design, criterion, words } = basis;
   const last = map.massM2.length - 1;
   const bare = mostGlass(map, 0, criterion.hours);
   const massive = mostGlass(map, last, criterion.hours);
@@ -137,7 +141,7 @@ function finding({ design, criterion, words }: Basis, map: GlassMassMap): Senten
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
   };
-  const limit = `${hoursInWords(criterion.hours)} a year above ${words.temperature(criterion.aboveC)}`;
+  const limit = `${hoursInWords(criterion.hours)} a year ${hotInWords(basis)}`;
   const share = (areaM2: number) =>
     `${words.area(areaM2)} of glass (${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor)`;
   const most = words.area(map.massM2[last]!);

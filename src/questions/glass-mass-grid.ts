@@ -17,9 +17,11 @@ export interface GlassMassMap {
   readonly glassM2: readonly number[];
   /** rows, rising: face area of extra mass [m²] */
   readonly massM2: readonly number[];
-  /** overheated hours, row-major; null where no run is in */
+  /** hours too hot, row-major; null where no run is in */
+  readonly tooHotHours: readonly (number | null)[];
+  /** hours above the design's one temperature, likewise */
   readonly overheatedHours: readonly (number | null)[];
-  /** the same with gaps filled between the finest whole lattice of runs; null before the first lattice is whole */
+  /** hours too hot with gaps filled between the finest whole lattice of runs; null before the first lattice is whole */
   readonly filled: readonly number[] | null;
   /** how far filled cells are off, root of the mean square [h]; null where every cell is run or it cannot be told */
   readonly filledErrorHours: number | null;
@@ -27,7 +29,7 @@ export interface GlassMassMap {
   readonly drawn: { readonly glassM2: number; readonly massM2: number };
 }
 
-/** Overheated hours worth a line. */
+/** Hours too hot worth a line. */
 const LEVELS = [50, 100, 200, 500, 1000, 2000, 4000];
 
 /** Lattices from coarse to fine: the four corners, then every stride that divides the grid, 1 last. */
@@ -139,7 +141,7 @@ function between(
 }
 
 /**
- * Lines of equal overheated hours through a full grid.
+ * Lines of equal hours too hot through a full grid.
  *
  * @param limitHours drawn as the limit line, besides the levels
  */

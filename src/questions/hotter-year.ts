@@ -3,6 +3,7 @@
 // to try a design against, not a forecast for the site.
 
 import { seasonalShift, uniformShift } from '../weather/hotter-year.ts';
+import { hotInWords } from './criterion.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import type { ClimateChange, RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
@@ -68,7 +69,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         id: 'shift',
         title: 'The same house in warmer years',
         x: { label: 'every month warmer by', unit: 'K' },
-        y: ['overheatedHours', 'warmestC', 'heatingKWh', 'humidHours'],
+        y: ['tooHotHours', 'warmestC', 'heatingKWh', 'humidHours'],
         curves: [
           {
             id: 'drawn',
@@ -88,7 +89,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         'by-climate',
         'The house as drawn, by climate',
         'climate',
-        ['overheatedHours', 'warmestC', 'sunspaceWarmestC', 'heatingKWh', 'coldestC', 'humidHours'],
+        ['tooHotHours', 'warmestC', 'sunspaceWarmestC', 'heatingKWh', 'coldestC', 'humidHours'],
         [...runs.values()],
       ),
     ],
@@ -101,17 +102,18 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   };
 }
 
-function finding({ words, criterion }: Basis, runs: Runs): Sentence {
+function finding(basis: Basis, runs: Runs): Sentence {
+  const { words, criterion } = basis;
   const of = (id: string) => runAt(runs, id).figures;
   const [now, two, wave, worst] = [of('as it is'), of('plus 2 K'), of('wave'), of('seasons and wave')];
   const figures = {
-    nowHours: now.overheatedHours,
-    plusTwoHours: two.overheatedHours,
+    nowHours: now.tooHotHours,
+    plusTwoHours: two.tooHotHours,
     plusTwoHeatingKWh: two.heatingKWh,
     nowHeatingKWh: now.heatingKWh,
     nowWarmestC: now.warmestC,
     waveWarmestC: wave.warmestC,
-    worstHours: worst.overheatedHours,
+    worstHours: worst.tooHotHours,
     worstWarmestC: worst.warmestC,
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
@@ -127,8 +129,8 @@ function finding({ words, criterion }: Basis, runs: Runs): Sentence {
   return {
     figures,
     text:
-      `Today the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(now.overheatedHours)} a year. ` +
-      `With every month ${words.degrees(2)} warmer it is ${countInWords(two.overheatedHours)}, while back-up heat goes from ${words.energy(now.heatingKWh)} to ${words.energy(two.heatingKWh)}. ` +
-      `In a heat wave the rooms reach ${words.temperature(wave.warmestC, 1)}; hotter seasons with that wave give ${hoursInWords(worst.overheatedHours)}. ${verdict}`,
+      `Today the house is ${hotInWords(basis)} for ${hoursInWords(now.tooHotHours)} a year. ` +
+      `With every month ${words.degrees(2)} warmer it is ${countInWords(two.tooHotHours)}, while back-up heat goes from ${words.energy(now.heatingKWh)} to ${words.energy(two.heatingKWh)}. ` +
+      `In a heat wave the rooms reach ${words.temperature(wave.warmestC, 1)}; hotter seasons with that wave give ${hoursInWords(worst.tooHotHours)}. ${verdict}`,
   };
 }

@@ -1,12 +1,13 @@
-// How much glass? The equator-facing glass from none to the whole front, for three amounts of mass: overheated
-// hours, heat, coldest night, humid hours, and the most glass whose overheated hours keep to the limit. Handbook
+// How much glass? The equator-facing glass from none to the whole front, for three amounts of mass: hours too hot,
+// heat, coldest night, humid hours, and the most glass whose hours too hot keep to the limit. Handbook
 // marks at 7, 12 and 20 % of the floor: US guideline series (physics/sizing-rules.ts).
 
 import { geometryOf } from '../design/geometry.ts';
+import { criterionInWords } from '../findings/hot-words.ts';
 import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { SIZING_RULES } from '../physics/sizing-rules.ts';
 import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
-import { criterionInWords } from './criterion.ts';
+import { hotInWords } from './criterion.ts';
 import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
@@ -76,11 +77,11 @@ function glassOf({ job }: Run): number {
   return Number(job.at.glassM2);
 }
 
-/** Where overheated hours pass the limit, by rising glass; null before any run is in. */
+/** Where hours too hot pass the limit, by rising glass; null before any run is in. */
 function bracketFor({ criterion }: Basis, amount: MassAmount, runs: Runs): Bracket | null {
   const trials = ofAmount(runs, amount).map((run) => ({
     x: glassOf(run),
-    passes: run.figures.overheatedHours <= criterion.hours,
+    passes: run.figures.tooHotHours <= criterion.hours,
   }));
   return trials.length === 0 ? null : bracketOf(trials);
 }
@@ -91,7 +92,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   const amounts = massAmounts(design);
   const chart: Chart = {
     id: 'glass',
-    title: `More glass, more hours above ${words.temperature(criterion.aboveC)}; more mass puts the bend off`,
+    title: `More glass, more hours ${hotInWords(basis)}; more mass puts the bend off`,
     x: {
       label: 'equator-facing glass',
       unit: 'm²',
@@ -100,7 +101,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         { of: 'equator-facing wall', short: 'wall', wholeX: geometry.equatorWallM2 },
       ],
     },
-    y: ['overheatedHours', 'heatingKWh', 'coldestC', 'humidHours'],
+    y: ['tooHotHours', 'heatingKWh', 'coldestC', 'humidHours'],
     curves: amounts.map((amount) => ({
       id: amount.id,
       label: massInWords(amount, design, words),
@@ -140,7 +141,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
           { label: 'glass', unit: 'm²', digits: 1 },
           { label: 'of floor', unit: '%', digits: 0 },
           { label: 'of wall', unit: '%', digits: 0 },
-          { label: 'overheated', unit: 'h', digits: 0 },
+          { label: 'too hot', unit: 'h', digits: 0 },
           { label: 'back-up heat', unit: 'kWh', digits: 0 },
           { label: 'coldest', unit: '°C', digits: 1 },
           { label: 'humid', unit: 'h', digits: 0 },
@@ -149,7 +150,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
           ofAmount(runs, amount).map((run) => [
             massInWords(amount, design, words),
             ...share(glassOf(run)),
-            run.figures.overheatedHours,
+            run.figures.tooHotHours,
             run.figures.heatingKWh,
             run.figures.coldestC,
             run.figures.humidHours,
@@ -203,7 +204,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   const bracket = bracketFor(basis, amount, runs);
   if (bracket === null) return null;
   const at = ofAmount(runs, amount).find((run) => glassOf(run) === bracket.before)!;
-  const { overheatedHours, humidHours } = at.figures;
+  const { tooHotHours, overheatedHours, humidHours } = at.figures;
   const damp =
     humidHours > ACCEPTABLE_DAMP_HOURS
       ? ` This judges heat alone: the rooms are then also above ${percentInWords(design.comfort.humidLimit)} humidity for ${hoursInWords(humidHours)} a year.`
@@ -215,6 +216,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     limitM2: bracket.passesAtStart ? bracket.before : null,
     shareOfFloor: bracket.passesAtStart ? bracket.before / design.house.floorAreaM2 : null,
     shareOfWall: bracket.passesAtStart ? bracket.before / equatorWallM2 : null,
+    tooHotHours,
     overheatedHours,
     humidHours,
     limitHours: criterion.hours,
@@ -223,18 +225,18 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     largestM2: largestGlassM2,
     firstFailingM2: bracket.after,
   };
-  const above = `above ${words.temperature(criterion.aboveC)}`;
+  const above = hotInWords(basis);
   if (!bracket.passesAtStart) {
-    const withoutGlassHours = ofAmount(runs, amount)[0]!.figures.overheatedHours;
+    const withoutGlassHours = ofAmount(runs, amount)[0]!.figures.tooHotHours;
     return {
       figures: { ...figures, withoutGlassHours },
-      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}. Even with none the rooms are above it for ${hoursInWords(withoutGlassHours)} a year. Look to vents and shade first.`,
+      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}. Even with none they are so for ${hoursInWords(withoutGlassHours)} a year. Look to vents and shade first.`,
     };
   }
   if (bracket.after === null) {
     return {
       figures,
-      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(overheatedHours)} a year, and ${countInWords(criterion.hours)} are allowed.${damp}`,
+      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed.${damp}`,
     };
   }
   const drawn =
@@ -243,7 +245,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
       : `You have drawn ${words.area(glassM2)}, so there is room for ${words.area(bracket.before - glassM2)} more.`;
   return {
     figures,
-    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(overheatedHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${damp}`,
+    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(tooHotHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${damp}`,
   };
 }
 

@@ -1,12 +1,12 @@
-// How much mass? Area and thickness of each material against overheated hours at the glass as drawn; where more
+// How much mass? Area and thickness of each material against hours too hot at the glass as drawn; where more
 // thickness stops helping; the least mass that keeps to the limit in each way to build it, and what would do instead
 // where no mass is enough. Depth a day reaches: ISO 13786 (physics/wall-response.ts).
 
 import { materialById } from '../design/materials.ts';
+import { criterionInWords } from '../findings/hot-words.ts';
 import { usefulThickness } from '../physics/wall-response.ts';
 import { nextPlaces } from './bracket.ts';
 import { WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
-import { criterionInWords } from './criterion.ts';
 import { leastMassTable, massFinding } from './least-mass.ts';
 import { bracketFor, byArea, mostArea } from './mass-runs.ts';
 import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Runs } from './question.ts';
@@ -117,7 +117,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
               'instead',
               'What would do instead of mass',
               'change',
-              ['overheatedHours', 'heatingKWh', 'warmestC'],
+              ['tooHotHours', 'heatingKWh', 'warmestC'],
               others,
             ),
           ]
@@ -139,7 +139,7 @@ function areaChart(basis: Basis, runs: Runs): Chart {
     id: 'area',
     title: 'Each further square metre of mass takes away less',
     x: { label: 'face area of extra mass', unit: 'm²' },
-    y: ['overheatedHours', 'swingK', 'heatingKWh', 'coldestC'],
+    y: ['tooHotHours', 'swingK', 'heatingKWh', 'coldestC'],
     curves: WAYS_TO_BUILD.map((way): Curve => {
       const name = materialById(way.material).name.toLowerCase();
       return {
@@ -165,7 +165,7 @@ function thicknessChart(basis: Basis, runs: Runs): Chart {
     id: 'thickness',
     title: 'Beyond the depth that a day reaches, thickness stops helping',
     x: { label: 'thickness', unit: 'm' },
-    y: ['overheatedHours', 'swingK', 'heatingKWh', 'coldestC'],
+    y: ['tooHotHours', 'swingK', 'heatingKWh', 'coldestC'],
     curves: WAYS_TO_BUILD.map(({ material }) => ({
       id: material,
       label: materialById(material).name,

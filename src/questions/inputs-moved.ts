@@ -26,6 +26,7 @@ const UNITS: Readonly<Record<Quantity, string>> = {
   powerKW: 'kW',
   airChanges: '1/h',
   fanPower: 'W per m³/h',
+  speed: 'm/s',
   number: '',
 };
 

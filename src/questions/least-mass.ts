@@ -2,8 +2,9 @@
 // sentence that sums it up: enough already, so much more, or no mass is enough and what would be.
 
 import { materialById } from '../design/materials.ts';
+import { criterionInWords } from '../findings/hot-words.ts';
 import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
-import { criterionInWords } from './criterion.ts';
+import { hotInWords } from './criterion.ts';
 import { bracketFor, mostArea } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
@@ -57,7 +58,7 @@ export function leastMassTable(basis: Basis, runs: Runs): Table {
 /** The closing sentence. */
 export function massFinding(basis: Basis, runs: Runs): Sentence {
   const { criterion, words } = basis;
-  const bare = runs.get('none')!.figures.overheatedHours;
+  const bare = runs.get('none')!.figures.tooHotHours;
   const rows = leastMass(basis, runs);
   const possible = rows.filter(({ areaM2 }) => areaM2 !== null);
   const figures = {
@@ -69,7 +70,7 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
   if (bare <= criterion.hours) {
     return {
       figures,
-      text: `This glass asks for no extra mass. Without any, the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year, and ${countInWords(criterion.hours)} are allowed.`,
+      text: `This glass asks for no extra mass. Without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare)} a year, and ${countInWords(criterion.hours)} are allowed.`,
     };
   }
   if (possible.length === 0) return noMassIsEnough(basis, runs, bare, figures);
@@ -88,37 +89,34 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
       daysHigh: work!.days[1],
     },
     text:
-      `Without extra mass this glass gives ${hoursInWords(bare)} a year above ${words.temperature(criterion.aboveC)}; ${countInWords(criterion.hours)} are allowed. ` +
+      `Without extra mass this glass gives ${hoursInWords(bare)} a year ${hotInWords(basis)}; ${countInWords(criterion.hours)} are allowed. ` +
       `The least that keeps to it is ${words.area(areaM2!)} of ${materialById(way.material).name.toLowerCase()}, ${words.thickness(way.thicknessM)} thick. ` +
       `That is ${words.volume(work!.volumeM3)} or ${words.weight(work!.weightKg)}, and ${days} (common practice, no source).`,
   };
 }
 
 function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentence['figures']): Sentence {
-  const { criterion, words } = basis;
+  const { criterion } = basis;
   const most = [...runs.values()]
     .filter(({ job }) => job.at.areaM2 === mostArea(basis))
     .reduce<Run | null>(
-      (best, run) =>
-        best === null || run.figures.overheatedHours < best.figures.overheatedHours ? run : best,
+      (best, run) => (best === null || run.figures.tooHotHours < best.figures.tooHotHours ? run : best),
       null,
     )!;
   const tried = ['vents', 'shade', 'both'].map((id) => runs.get(`instead: ${id}`)!);
-  const enough = tried.find(({ figures: of }) => of.overheatedHours <= criterion.hours);
-  const best = tried.reduce((one, run) =>
-    run.figures.overheatedHours < one.figures.overheatedHours ? run : one,
-  );
+  const enough = tried.find(({ figures: of }) => of.tooHotHours <= criterion.hours);
+  const best = tried.reduce((one, run) => (run.figures.tooHotHours < one.figures.tooHotHours ? run : one));
   const instead =
     enough === undefined
-      ? `Vents and shade do not do it either: the best of them leaves ${countInWords(best.figures.overheatedHours)}. Take away glass.`
-      : `${insteadInWords(enough)} would do it, with ${countInWords(enough.figures.overheatedHours)}.`;
+      ? `Vents and shade do not do it either: the best of them leaves ${countInWords(best.figures.tooHotHours)}. Take away glass.`
+      : `${insteadInWords(enough)} would do it, with ${countInWords(enough.figures.tooHotHours)}.`;
   return {
     figures: {
       ...figures,
-      mostMassHours: most.figures.overheatedHours,
-      insteadHours: (enough ?? best).figures.overheatedHours,
+      mostMassHours: most.figures.tooHotHours,
+      insteadHours: (enough ?? best).figures.tooHotHours,
     },
-    text: `No mass is enough for this glass. Without any, the rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(bare)} a year; with ${most.job.label}, still for ${countInWords(most.figures.overheatedHours)}. Only ${countInWords(criterion.hours)} are allowed. ${instead}`,
+    text: `No mass is enough for this glass. Without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare)} a year; with ${most.job.label}, still for ${countInWords(most.figures.tooHotHours)}. Only ${countInWords(criterion.hours)} are allowed. ${instead}`,
   };
 }
 

@@ -32,6 +32,8 @@ const NIGHT_RESISTANCE = 1;
 const MORE_MASS_M2 = 30;
 const PURGE_ACH = 5;
 const DOOR_M2 = 2;
+/** air at people below a fan at middling speed [m/s]: 0.5 to 0.8, common practice, no source */
+const FAN_MS = 0.6;
 /** windows that open, as a share of the floor; a twentieth is common practice, no source */
 const OPENABLE_SHARE = 0.05;
 const FRESH_ACH50_LEAST = 1;
@@ -48,7 +50,8 @@ const FLOOR_RESISTANCE = 2.5;
  * @param design a checked design
  */
 export function leversOf(design: Design): readonly Lever[] {
-  const { glass, sunspace, mass, floor, envelope, air, vents, ventilation, people, plants, house } = design;
+  const { glass, sunspace, mass, floor, envelope, air, vents, ventilation, people, plants, house, comfort } =
+    design;
   const hasSunspace = sunspace.join !== 'none';
   const { glassM2, houseVolumeM3 } = geometryOf(design);
   const openableM2 = OPENABLE_SHARE * house.floorAreaM2;
@@ -203,6 +206,13 @@ export function leversOf(design: Design): readonly Lever[] {
         'vents.nightPurgeAch': PURGE_ACH,
       },
       () => `${PURGE_ACH} air changes an hour`,
+    ),
+    ...lever(
+      'ceiling-fans',
+      people.count > 0 && (comfort.airSpeedMs ?? 0) < FAN_MS,
+      'hang ceiling fans, which cool people and not the air',
+      { 'comfort.airSpeedMs': FAN_MS },
+      ({ speed }) => speed(FAN_MS),
     ),
     ...lever(
       'fresh-air-fan',

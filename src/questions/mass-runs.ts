@@ -19,12 +19,12 @@ export function byArea(way: WayToBuild, runs: Runs): Run[] {
     .sort((one, other) => Number(one.job.at.areaM2) - Number(other.job.at.areaM2));
 }
 
-/** Where overheated hours come within the limit, by rising area. */
+/** Where hours too hot come within the limit, by rising area. */
 export function bracketFor({ criterion }: Basis, way: WayToBuild, runs: Runs): Bracket {
   return bracketOf(
     byArea(way, runs).map(({ job, figures }) => ({
       x: Number(job.at.areaM2),
-      passes: figures.overheatedHours <= criterion.hours,
+      passes: figures.tooHotHours <= criterion.hours,
     })),
   );
 }

@@ -2,6 +2,7 @@
 // always shut, and no sunspace at all, the glass then upright in the house wall.
 
 import { geometryOf } from '../design/geometry.ts';
+import { hotInWords } from './criterion.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { type Changes, varied, withGlassAsArea } from './variation.ts';
@@ -58,7 +59,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         'The house by how the sunspace joins it',
         'sunspace',
         [
-          'overheatedHours',
+          'tooHotHours',
           'heatingKWh',
           'coldestC',
           'humidHours',
@@ -88,19 +89,20 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   };
 }
 
-function finding({ words, criterion }: Basis, runs: Runs): Sentence {
+function finding(basis: Basis, runs: Runs): Sentence {
+  const { words, criterion } = basis;
   const of = (way: Way) => runAt(runs, way).figures;
   const [closed, open, shut, none] = [of('by-need'), of('open'), of('shut'), of('none')];
   const figures = {
-    closedOverheatedHours: closed.overheatedHours,
+    closedOverheatedHours: closed.tooHotHours,
     closedHeatingKWh: closed.heatingKWh,
     closedHumidHours: closed.humidHours,
-    openOverheatedHours: open.overheatedHours,
+    openOverheatedHours: open.tooHotHours,
     openHeatingKWh: open.heatingKWh,
     openHumidHours: open.humidHours,
-    shutOverheatedHours: shut.overheatedHours,
+    shutOverheatedHours: shut.tooHotHours,
     shutHeatingKWh: shut.heatingKWh,
-    noneOverheatedHours: none.overheatedHours,
+    noneOverheatedHours: none.tooHotHours,
     noneHeatingKWh: none.heatingKWh,
     limitC: criterion.aboveC,
   };
@@ -111,13 +113,13 @@ function finding({ words, criterion }: Basis, runs: Runs): Sentence {
       : door > 0
         ? `Opening the door when the rooms want heat saves ${words.energy(door)} over leaving it shut.`
         : `The door used as drawn costs ${words.energy(-door)} more than leaving it shut.`;
-  const without = `With no sunspace and the glass in the house wall it would need ${words.energy(none.heatingKWh)}, and be too warm for ${hoursInWords(none.overheatedHours)}.`;
-  const better = closed.overheatedHours <= open.overheatedHours && closed.humidHours <= open.humidHours;
+  const without = `With no sunspace and the glass in the house wall it would need ${words.energy(none.heatingKWh)}, and be ${hotInWords(basis)} for ${hoursInWords(none.tooHotHours)}.`;
+  const better = closed.tooHotHours <= open.tooHotHours && closed.humidHours <= open.humidHours;
   return {
     figures,
     text:
-      `Open to the rooms, the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(open.overheatedHours)} a year and humid for ${countInWords(open.humidHours)}. ` +
-      `Closed off with a door, it is ${countInWords(closed.overheatedHours)} and ${countInWords(closed.humidHours)} hours. ` +
+      `Open to the rooms, the house is ${hotInWords(basis)} for ${hoursInWords(open.tooHotHours)} a year and humid for ${countInWords(open.humidHours)}. ` +
+      `Closed off with a door, it is ${countInWords(closed.tooHotHours)} and ${countInWords(closed.humidHours)} hours. ` +
       `Back-up heat is ${words.energy(open.heatingKWh)} open and ${words.energy(closed.heatingKWh)} closed. ${doorSays} ${without} ` +
       (better ? 'Close it off.' : 'Neither is better in everything, so weigh warmth against damp.'),
   };

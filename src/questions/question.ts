@@ -3,8 +3,8 @@
 // whatever runs are in so far. How runs are run is the runner's business (runner.ts).
 
 import type { Design } from '../design/design.ts';
+import type { TooHotCriterion } from '../design/too-hot-criterion.ts';
 import type { Site } from '../weather/typical-year.ts';
-import type { Criterion } from './criterion.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import type { GlassMassMap } from './glass-mass-grid.ts';
 import type { RunJob, RunResult } from './run-job.ts';
@@ -14,7 +14,7 @@ import type { Words } from './words.ts';
 export interface Basis {
   readonly design: Design;
   readonly site: Site;
-  readonly criterion: Criterion;
+  readonly criterion: TooHotCriterion;
   readonly words: Words;
   /** runs of a sampled spread, 64…256 */
   readonly samples: number;
@@ -147,7 +147,7 @@ export interface AnswerBody {
 export interface Answer extends AnswerBody {
   readonly question: string;
   readonly title: string;
-  readonly criterion: Criterion;
+  readonly criterion: TooHotCriterion;
   /** false while runs are still coming */
   readonly complete: boolean;
   readonly runs: readonly RunLine[];

@@ -1,10 +1,11 @@
 // Upright or leaning? The same area of glass at tilts from upright to 30°, each with and without an overhang: sun
-// let in by month, loss of dark hours, overheated hours, heat, humid hours. The cautions about leaks, overhead glass
+// let in by month, loss of dark hours, hours too hot, heat, humid hours. The cautions about leaks, overhead glass
 // and snow stand beside the figures: model building codes call glass sloped when it is more than 15° from upright.
 
 import { geometryOf } from '../design/geometry.ts';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
 import { highSunMonths, lowSunMonths, sumOver } from '../weather/seasons.ts';
+import { hotInWords } from './criterion.ts';
 import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
@@ -62,7 +63,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     id: 'tilt',
     title: 'What leaning gains and what it costs',
     x: { label: 'tilt of the glass, 90 upright', unit: '°' },
-    y: ['overheatedHours', 'heatingKWh', 'humidHours', 'coldestC'],
+    y: ['tooHotHours', 'heatingKWh', 'humidHours', 'coldestC'],
     curves: ['with', 'without'].map((overhang) => ({
       id: overhang,
       label: overhang === 'with' ? `overhang of ${words.length(overhangM(basis))}` : 'no overhang',
@@ -90,7 +91,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         'by-tilt',
         `${words.area(held)} of glass at each tilt`,
         'tilt',
-        ['overheatedHours', 'heatingKWh', 'coldestC', 'warmestC', 'humidHours'],
+        ['tooHotHours', 'heatingKWh', 'coldestC', 'warmestC', 'humidHours'],
         all,
       ),
       sunTable(basis, all),
@@ -185,8 +186,8 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const figures = {
     glassM2: glassM2(basis),
     leanDeg,
-    uprightOverheatedHours: upright.figures.overheatedHours,
-    leaningOverheatedHours: leaning.figures.overheatedHours,
+    uprightOverheatedHours: upright.figures.tooHotHours,
+    leaningOverheatedHours: leaning.figures.tooHotHours,
     uprightHeatingKWh: upright.figures.heatingKWh,
     leaningHeatingKWh: leaning.figures.heatingKWh,
     winterSunTimes: ratio(sun(leaning, low), sun(upright, low)),
@@ -212,9 +213,9 @@ function finding(basis: Basis, runs: Runs): Sentence {
     text:
       `Leaned to ${leanDeg}°, the same ${words.area(figures.glassM2)} takes in ${moreInWords(winterSunTimes, 'sun')} in the dark months and ${summerSunTimes === null ? 'none' : `${summerSunTimes.toFixed(1)} times as much`} in the bright ones. ` +
       `It loses ${moreInWords(nightLossTimes, 'heat')} at night. ` +
-      `The rooms are above ${words.temperature(criterion.aboveC)} for ${hoursInWords(figures.leaningOverheatedHours)} instead of ${countInWords(figures.uprightOverheatedHours)}, and ${heat}. ` +
+      `The rooms are ${hotInWords(basis)} for ${hoursInWords(figures.leaningOverheatedHours)} instead of ${countInWords(figures.uprightOverheatedHours)}, and ${heat}. ` +
       overhangInWords(figures.overhangLeavesUpright, figures.overhangLeavesLeaning) +
-      verdict(upright.figures.overheatedHours, leaning.figures.overheatedHours, criterion.hours),
+      verdict(upright.figures.tooHotHours, leaning.figures.tooHotHours, criterion.hours),
   };
 }
 

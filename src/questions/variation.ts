@@ -3,7 +3,7 @@
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
-import { limitOf } from '../design/limits.ts';
+import { LIMITS, limitOf } from '../design/limits.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
 
@@ -21,7 +21,13 @@ export function valueAt(design: Design, path: string): unknown {
 export function varied(design: Design, changes: Changes): Design {
   let next = design;
   for (const [path, value] of Object.entries(changes)) {
-    next = replaced(next as unknown as Tree, path.split('.'), held(path, value)) as unknown as Design;
+    const mayBeAbsent = LIMITS.some((limit) => limit.path === path && limit.absent !== undefined);
+    next = replaced(
+      next as unknown as Tree,
+      path.split('.'),
+      held(path, value),
+      mayBeAbsent,
+    ) as unknown as Design;
   }
   return fitted(next);
 }
@@ -39,9 +45,13 @@ export function withGlassM2(design: Design, areaM2: number): Design {
 
 type Tree = Readonly<Record<string, unknown>>;
 
-function replaced(tree: Tree, [key, ...rest]: readonly string[], value: unknown): Tree {
-  if (key === undefined || !(key in tree)) throw new RangeError(`path ends at '${key}'; allowed: a design's`);
-  return { ...tree, [key]: rest.length === 0 ? value : replaced(tree[key] as Tree, rest, value) };
+function replaced(tree: Tree, [key, ...rest]: readonly string[], value: unknown, mayBeAbsent: boolean): Tree {
+  if (key === undefined || !(key in tree || mayBeAbsent))
+    throw new RangeError(`path ends at '${key}'; allowed: a design's`);
+  return {
+    ...tree,
+    [key]: rest.length === 0 ? value : replaced(tree[key] as Tree, rest, value, mayBeAbsent),
+  };
 }
 
 function held(path: string, value: number | string | boolean): number | string | boolean {

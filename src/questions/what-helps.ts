@@ -3,11 +3,8 @@
 // figures of each lever, and the steps with what stands after each.
 
 import type { Design } from '../design/design.ts';
-import {
-  ACCEPTABLE_DAMP_HOURS,
-  ACCEPTABLE_HOT_HOURS,
-  NEARLY_ACCEPTABLE,
-} from '../outcomes/acceptable-hours.ts';
+import { withChoiceKept } from '../design/too-hot-criterion.ts';
+import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
@@ -31,24 +28,23 @@ const MOST_STEPS = 3;
 const LEAST_HOURS = 40;
 const LEAST_SHARE = 0.1;
 /** Whether neither heat nor damp is worth a change. */
-export function isCalm({ overheatedHours, humidHours }: HotAndDamp): boolean {
+export function isCalm({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): boolean {
   return (
-    overheatedHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_HOT_HOURS &&
+    tooHotHours <= NEARLY_ACCEPTABLE * tooHotLimitHours &&
     humidHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS
   );
 }
 
-type HotAndDamp = Pick<Figures, 'overheatedHours' | 'humidHours'>;
+type HotAndDamp = Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>;
 
-/** Hours of discomfort beyond those that nobody minds. */
-function trouble({ overheatedHours, humidHours }: HotAndDamp): number {
-  return (
-    Math.max(0, overheatedHours - ACCEPTABLE_HOT_HOURS) + Math.max(0, humidHours - ACCEPTABLE_DAMP_HOURS)
-  );
+/** Hours of discomfort beyond those that are allowed, or that nobody minds. */
+function trouble({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): number {
+  return Math.max(0, tooHotHours - tooHotLimitHours) + Math.max(0, humidHours - ACCEPTABLE_DAMP_HOURS);
 }
 
-/** Pull every lever of a design alone. */
-export async function pullLevers(design: Design, runner: Runner): Promise<PulledLevers> {
+/** Pull every lever of a design alone; all are judged by what the design as drawn counts as too hot. */
+export async function pullLevers(drawnDesign: Design, runner: Runner): Promise<PulledLevers> {
+  const design = withChoiceKept(drawnDesign);
   const [drawn, pulled] = await Promise.all([
     runner.run([jobOf('as drawn', design)]),
     pullEach(leversOf(design), design, runner),
@@ -58,10 +54,11 @@ export async function pullLevers(design: Design, runner: Runner): Promise<Pulled
 
 /** The steps that help most, one on top of the other. */
 export async function helpFor(
-  design: Design,
+  drawnDesign: Design,
   { drawn, pulled }: PulledLevers,
   runner: Runner,
 ): Promise<Help> {
+  const design = withChoiceKept(drawnDesign);
   const steps: Pulled[] = [];
   let [at, figures, tried] = [design, drawn, pulled];
   while (steps.length < MOST_STEPS && !isCalm(figures)) {

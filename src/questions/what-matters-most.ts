@@ -1,7 +1,8 @@
 // What matters most? Every input moved, one at a time, across its plausible range, and ranked by what it does to
-// overheated hours, heat and humid hours; then a spread of samples over what nobody can know beforehand, so that
+// hours too hot, heat and humid hours; then a spread of samples over what nobody can know beforehand, so that
 // each headline figure can be given as a range.
 
+import { hotInWords } from './criterion.ts';
 import type { FigureKey } from './figures.ts';
 import { FIGURE_NAMES } from './figures.ts';
 import { type MovedInput, movedInputs } from './inputs-moved.ts';
@@ -14,10 +15,10 @@ import { countInWords, hoursInWords, type Words } from './words.ts';
 
 const DRAWN = 'as drawn';
 const SAMPLE = 'sample';
-const RANKED = ['overheatedHours', 'heatingKWh', 'humidHours'] as const;
+const RANKED = ['tooHotHours', 'heatingKWh', 'humidHours'] as const;
 type Ranked = (typeof RANKED)[number];
 const SPREAD: readonly FigureKey[] = [
-  'overheatedHours',
+  'tooHotHours',
   'heatingKWh',
   'coldestC',
   'warmestC',
@@ -99,7 +100,7 @@ export function effectsOf(basis: Basis, runs: Runs): readonly Effect[] {
         input,
         tried,
         span: {
-          overheatedHours: span('overheatedHours'),
+          tooHotHours: span('tooHotHours'),
           heatingKWh: span('heatingKWh'),
           humidHours: span('humidHours'),
         },
@@ -170,7 +171,7 @@ function samplesOf(runs: Runs, key: FigureKey): number[] {
 
 function spreadTable(runs: Runs): Table[] {
   const drawn = runs.get(DRAWN);
-  const count = samplesOf(runs, 'overheatedHours').length;
+  const count = samplesOf(runs, 'tooHotHours').length;
   if (drawn === undefined || count === 0) return [];
   const column = (label: string) => ({ label, unit: '', digits: 1 });
   return [
@@ -197,27 +198,28 @@ function spreadTable(runs: Runs): Table[] {
   ];
 }
 
-function finding(effects: readonly Effect[], runs: Runs, { words, criterion }: Basis): Sentence {
+function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence {
+  const { words, criterion } = basis;
   const top = (key: Ranked, count: number) => ranked(effects, key).slice(0, count);
-  const [hot, second, third] = top('overheatedHours', 3) as [Effect, Effect, Effect];
+  const [hot, second, third] = top('tooHotHours', 3) as [Effect, Effect, Effect];
   const [cold] = top('heatingKWh', 1) as [Effect];
   const [damp] = top('humidHours', 1) as [Effect];
   const drawn = runAt(runs, DRAWN).figures;
   const spread = (key: FigureKey) =>
     [quantile(samplesOf(runs, key), 0.1), quantile(samplesOf(runs, key), 0.9)] as const;
-  const [hotLow, hotHigh] = spread('overheatedHours');
+  const [hotLow, hotHigh] = spread('tooHotHours');
   const [heatLow, heatHigh] = spread('heatingKWh');
   const name = ({ input }: Effect) => lowered(input.label);
   const figures = {
     hottestInput: hot.input.path,
-    hottestSpanHours: hot.span.overheatedHours,
+    hottestSpanHours: hot.span.tooHotHours,
     secondInput: second.input.path,
     thirdInput: third.input.path,
     coldestInput: cold.input.path,
     coldestSpanKWh: cold.span.heatingKWh,
     dampestInput: damp.input.path,
     dampestSpanHours: damp.span.humidHours,
-    drawnHours: drawn.overheatedHours,
+    drawnHours: drawn.tooHotHours,
     hoursLow: hotLow,
     hoursHigh: hotHigh,
     drawnHeatingKWh: drawn.heatingKWh,
@@ -228,10 +230,10 @@ function finding(effects: readonly Effect[], runs: Runs, { words, criterion }: B
   return {
     figures,
     text:
-      `For heat, ${name(hot)} matters most: it moves the hours above ${words.temperature(criterion.aboveC)} by ${countInWords(hot.span.overheatedHours)}. Then come ${name(second)} and ${name(third)}. ` +
+      `For heat, ${name(hot)} matters most: it moves the hours ${hotInWords(basis)} by ${countInWords(hot.span.tooHotHours)}. Then come ${name(second)} and ${name(third)}. ` +
       `For back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
-      `Nobody can know everything beforehand: in eight cases of ten expect ${countInWords(hotLow)} to ${hoursInWords(hotHigh)} too warm, and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat. ` +
-      `As drawn it is ${hoursInWords(drawn.overheatedHours)} and ${words.energy(drawn.heatingKWh)}.`,
+      `Nobody can know everything beforehand: in eight cases of ten expect ${countInWords(hotLow)} to ${hoursInWords(hotHigh)} ${hotInWords(basis)}, and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat. ` +
+      `As drawn it is ${hoursInWords(drawn.tooHotHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
 }
 

@@ -3,6 +3,7 @@
 
 import type { Habit } from '../design/design.ts';
 import { limitOf } from '../design/limits.ts';
+import { hotInWords } from './criterion.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { valueAt, varied } from './variation.ts';
@@ -62,7 +63,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         id: 'vents',
         title: 'Vents help only when somebody opens them',
         x: { label: `${limitOf(ventPath(basis)).label.toLowerCase()}, open area`, unit: 'm²' },
-        y: ['overheatedHours', 'heatingKWh', 'humidHours', 'ventMovesPerDay'],
+        y: ['tooHotHours', 'heatingKWh', 'humidHours', 'ventMovesPerDay'],
         curves: HABITS.map((habit) => ({
           id: habit,
           label: HABIT_WORDS[habit],
@@ -87,7 +88,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         'by-habit',
         'The house by vent and habit',
         'vent, habit',
-        ['overheatedHours', 'heatingKWh', 'humidHours', 'warmestC', 'ventMovesPerDay', 'neglectedShare'],
+        ['tooHotHours', 'heatingKWh', 'humidHours', 'warmestC', 'ventMovesPerDay', 'neglectedShare'],
         all,
       ),
     ],
@@ -105,18 +106,18 @@ function ventOf({ job }: Run): number {
 }
 
 function finding(basis: Basis, runs: Runs): Sentence {
-  const { words, criterion } = basis;
+  const { criterion } = basis;
   const of = (habit: Habit, times = 1) => runAt(runs, idOf(habit, times)).figures;
   const [attentive, away, never, automatic] = [of('attentive'), of('away'), of('never'), of('automatic')];
   const twice = of('automatic', 2);
   const figures = {
     ventM2: drawnVent(basis),
-    attentiveHours: attentive.overheatedHours,
+    attentiveHours: attentive.tooHotHours,
     attentiveMovesPerDay: attentive.ventMovesPerDay,
-    awayHours: away.overheatedHours,
-    neverHours: never.overheatedHours,
-    automaticHours: automatic.overheatedHours,
-    twiceAutomaticHours: twice.overheatedHours,
+    awayHours: away.tooHotHours,
+    neverHours: never.tooHotHours,
+    automaticHours: automatic.tooHotHours,
+    twiceAutomaticHours: twice.tooHotHours,
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
   };
@@ -129,8 +130,8 @@ function finding(basis: Basis, runs: Runs): Sentence {
   return {
     figures,
     text:
-      `If nobody opens the vents, the house is above ${words.temperature(criterion.aboveC)} for ${hoursInWords(never.overheatedHours)} a year. ` +
-      `Someone at home who looks every hour brings that to ${countInWords(attentive.overheatedHours)}, at ${attentive.ventMovesPerDay.toFixed(1)} moves a day in the busiest month. ` +
-      `Away on workdays it is ${countInWords(away.overheatedHours)}. An automatic opener gives ${countInWords(automatic.overheatedHours)}, and ${countInWords(twice.overheatedHours)} with twice the area. ${verdict}`,
+      `If nobody opens the vents, the house is ${hotInWords(basis)} for ${hoursInWords(never.tooHotHours)} a year. ` +
+      `Someone at home who looks every hour brings that to ${countInWords(attentive.tooHotHours)}, at ${attentive.ventMovesPerDay.toFixed(1)} moves a day in the busiest month. ` +
+      `Away on workdays it is ${countInWords(away.tooHotHours)}. An automatic opener gives ${countInWords(automatic.tooHotHours)}, and ${countInWords(twice.tooHotHours)} with twice the area. ${verdict}`,
   };
 }

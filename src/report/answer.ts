@@ -2,6 +2,7 @@
 // change first. The changes were run (questions/what-helps.ts), so that the paragraph says what they do.
 
 import type { Context } from '../findings/context.ts';
+import { hotPhrase } from '../findings/hot-words.ts';
 import { CLEAN } from '../findings/rules/mould.ts';
 import { FEW_STALE_HOURS } from '../findings/rules/too-damp.ts';
 import { hours, percent, plain, type Wording } from '../findings/wording.ts';
@@ -31,7 +32,7 @@ export function answerOf(context: Context, help: Help | null): string {
   const { house, outcome, words, geometry, design } = context;
   return [
     `${design.name} has ${words.area(geometry.glassM2)} of glass to the sun, ${percent(geometry.shareOfFloor)} of its floor.`,
-    `In a ${design.hotter === undefined ? 'typical' : 'hotter'} year its rooms are above ${words.temperature(house.overheatLimitC)} for ${hours(house.overheatedHours)} ` +
+    `In a ${design.hotter === undefined ? 'typical' : 'hotter'} year its rooms are ${hotPhrase(house.tooHot, words)} for ${hours(house.tooHot.hours)}, of ${house.tooHot.limitHours} allowed, ` +
       `and below ${words.temperature(house.underheatLimitC)} for ${hours(house.underheatedHours)}.`,
     `They are above ${percent(house.humidLimit)} humidity for ${hours(house.humidHours)}, ` +
       `and the heater adds ${words.energy(outcome.heating.energyKWh)}.`,
@@ -56,7 +57,13 @@ function asksMuch({ outcome, design }: Context): boolean {
 function helpSentences(context: Context, help: Help): readonly string[] {
   const { drawn, pulled, steps } = help;
   const { house, words } = context;
-  if (isCalm(house))
+  if (
+    isCalm({
+      tooHotHours: house.tooHot.hours,
+      tooHotLimitHours: house.tooHot.limitHours,
+      humidHours: house.humidHours,
+    })
+  )
     return [
       'Neither heat nor damp is worth a change: as drawn, the rooms do what was asked of them.',
       ...besideHeatAndDamp(context, help),
@@ -69,7 +76,7 @@ function helpSentences(context: Context, help: Help): readonly string[] {
     steps.length === 1
       ? `One thing helps most: ${leverWords(steps[0]!.lever, words)}.`
       : `Do ${COUNTS[steps.length]}: ${listed(steps.map(({ lever }) => leverWords(lever, words)))}.`,
-    `Then the rooms are too hot for ${hours(last.overheatedHours)} and too damp for ${hours(last.humidHours)}, ` +
+    `Then the rooms are too hot for ${hours(last.tooHotHours)} and too damp for ${hours(last.humidHours)}, ` +
       `and the heater adds ${words.energy(last.heatingKWh)}${heatThen(last, drawn, words)}.`,
     ...(drawn.warmestC - last.warmestC > LOWER_K
       ? [
@@ -98,7 +105,7 @@ function besideHeatAndDamp(context: Context, { drawn, pulled }: Help): readonly 
       ? []
       : [
           `Openers that work the vents would spare you those ${plain(outcome.vents.movesPerDayInBusiestMonth, 1)} moves a day. ` +
-            `With them the rooms are too hot for ${hours(openers.figures.overheatedHours)} and too damp for ${hours(openers.figures.humidHours)}` +
+            `With them the rooms are too hot for ${hours(openers.figures.tooHotHours)} and too damp for ${hours(openers.figures.humidHours)}` +
             `${stale > FEW_STALE_HOURS ? `, and the air is stale for ${hours(openers.figures.staleAirHours)} instead of ${hours(stale)}` : ''}.`,
         ]),
     ...(fan === undefined
@@ -118,7 +125,7 @@ function milderSaid({ milder, steps }: Help, words: Wording): readonly string[] 
   const { lever, figures } = milder;
   const place = PLACES[steps.findIndex((step) => step.lever.id === lever.milderThan)];
   return [
-    `If, in place of the ${place}, you ${leverWords(lever, words)}, then ${hours(figures.overheatedHours)} are too hot and ${hours(figures.humidHours)} too damp, with a mould index of ${plain(figures.worstMouldIndex, 1)}.`,
+    `If, in place of the ${place}, you ${leverWords(lever, words)}, then ${hours(figures.tooHotHours)} are too hot and ${hours(figures.humidHours)} too damp, with a mould index of ${plain(figures.worstMouldIndex, 1)}.`,
   ];
 }
 
@@ -149,10 +156,10 @@ function movesThen({ ventMovesPerDay: then }: Figures, { ventMovesPerDay: now }:
 
 /** What some of the changes leave; where that is plainly worse than nothing done, it says so. */
 function leaves(changes: string, { lever, figures }: Pulled, drawn: Figures, isFirst: boolean): string {
-  const { overheatedHours, humidHours } = figures;
+  const { tooHotHours, humidHours } = figures;
   // Known for certain of plants alone: water that turns to vapour takes heat with it.
   const why = isFirst && lever.id === 'no-plants' ? ': plants cool by the water they give off' : '';
-  const hot = `${hours(overheatedHours)} too hot${worse(overheatedHours, drawn.overheatedHours, why)}`;
+  const hot = `${hours(tooHotHours)} too hot${worse(tooHotHours, drawn.tooHotHours, why)}`;
   const damp = `${hours(humidHours)} too damp${worse(humidHours, drawn.humidHours)}`;
   return `${changes} would leave ${hot} and ${damp}.`;
 }

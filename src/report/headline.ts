@@ -1,6 +1,7 @@
 // Headline figures as rows of text: one run by zone, or several runs side by side. Units as the run asks.
 
 import { type Context, contextOf, type Run } from '../findings/context.ts';
+import { hotLabel } from '../findings/hot-words.ts';
 import { hours, percent, plain } from '../findings/wording.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
@@ -14,10 +15,12 @@ interface Row {
   readonly matters?: (zone: ZoneOutcome) => boolean;
 }
 
+const tooHotLabel = ({ house, words }: Context) => hotLabel(house.tooHot, words);
+
 const ZONE_ROWS: readonly Row[] = [
   {
-    label: ({ house, words }) => `Above ${words.temperature(house.overheatLimitC)}`,
-    of: (zone) => hours(zone.overheatedHours),
+    label: tooHotLabel,
+    of: (zone) => hours(zone.tooHot.hours),
   },
   { label: () => 'Hottest hour', of: (zone, { words }) => words.temperature(zone.maxOperativeC, 1) },
   {
@@ -84,6 +87,12 @@ export function headlineOf(context: Context): readonly (readonly string[])[] {
   ];
 }
 
+/** What too hot means in each, where versions are not judged by the same limit. */
+function unlikeLimits(contexts: readonly Context[]): readonly (readonly string[])[] {
+  const labels = contexts.map(tooHotLabel);
+  return labels.every((label) => label === labels[0]) ? [] : [['Too hot means', ...labels]];
+}
+
 /** Several runs side by side, the rooms only. */
 export function comparisonOf(runs: readonly Run[]): Block {
   const contexts = runs.map(contextOf);
@@ -100,8 +109,9 @@ export function comparisonOf(runs: readonly Run[]): Block {
         ),
       ],
       ['Share of the floor', ...contexts.map(({ geometry }) => percent(geometry.shareOfFloor))],
+      ...unlikeLimits(contexts),
       ...rowsFor(contexts.map(({ house }) => house)).map(({ label, of }) => [
-        label(first),
+        label === tooHotLabel && unlikeLimits(contexts).length > 0 ? 'Too hot' : label(first),
         ...contexts.map((context) => of(context.house, context)),
       ]),
       ...houseRowsFor(contexts).map(({ label, of }) => [label, ...contexts.map(of)]),

@@ -5,6 +5,7 @@ import type { Design, Habit } from '../design/design.ts';
 import { glassById } from '../design/glass-catalogue.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
+import { tooHotChoice } from '../design/too-hot-criterion.ts';
 import { hotterWords } from '../findings/hotter-words.ts';
 import { plain, type Wording } from '../findings/wording.ts';
 
@@ -86,6 +87,19 @@ const CHOICES: Readonly<
     words: { dry: 'little', moist: 'ordinary', wet: 'much' },
   },
   'people.awayWorkdays': { label: 'Away on workdays', words: { true: 'yes', false: 'no' } },
+  'comfort.criterion': {
+    label: 'Too hot means',
+    words: {
+      'adaptive-I': 'by the weather, EN 16798-1, category I',
+      'adaptive-II': 'by the weather, EN 16798-1, category II',
+      'adaptive-III': 'by the weather, EN 16798-1, category III',
+      'tm59-open': 'by the weather, CIBSE TM59 for homes whose windows open',
+      'tm59-3-percent': 'one limit, CIBSE TM59 for homes whose windows stay shut',
+      'practice-10-percent': 'one limit, certification practice for low-energy houses',
+      'guide-a-living': 'one limit, CIBSE Guide A (2006) for living rooms',
+      fixed: 'one limit',
+    },
+  },
   'plants.soil': {
     label: 'Soil of the bed',
     words: { mulched: 'mulched', bare: 'bare', 'open-water': 'open water' },
@@ -118,7 +132,8 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       ? []
       : [{ title: 'Weather', rows: [['Made hotter', hotterWords(design.hotter, words)]] }];
   const groups = Object.entries(TITLES).map(([group, title]) => {
-    const fields = Object.entries(design[group as keyof Design] as unknown as Record<string, unknown>);
+    const told = group === 'comfort' ? toldComfort(design) : design[group as keyof Design];
+    const fields = Object.entries(told as unknown as Record<string, unknown>);
     const rows = fields
       .map(([field, value]) => [`${group}.${field}`, value] as const)
       .filter(([path]) => design.sunspace.join !== 'none' || !NEEDS_SUNSPACE.test(path))
@@ -134,6 +149,13 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
 
 function isLedByHumidity({ vents, ventilation }: Design): boolean {
   return vents.extractAch > 0 && ventilation.extractRuns === 'humidity';
+}
+
+/** The choice in force, said or not; and the one limit only where it counts. */
+function toldComfort({ comfort, ...design }: Design): Record<string, unknown> {
+  const criterion = tooHotChoice({ ...design, comfort });
+  const { overheatC, ...rest } = comfort;
+  return { criterion, ...(criterion === 'fixed' && { overheatC }), ...rest };
 }
 
 function rowOf(path: string, value: unknown, design: Design, words: Wording): readonly [string, string] {
@@ -170,6 +192,8 @@ function numberIn(limit: Limit, value: number, design: Design, words: Wording): 
       return words.temperature(value, 1);
     case 'power':
       return `${plain(value, 0)} W`;
+    case 'speed':
+      return words.speed(value);
     case 'powerKW':
       return `${plain(value, 1)} kW`;
     case 'airChanges':

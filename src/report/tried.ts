@@ -3,7 +3,6 @@
 
 import type { Context } from '../findings/context.ts';
 import { hours, plain, type Wording } from '../findings/wording.ts';
-import { ACCEPTABLE_HOT_HOURS } from '../outcomes/acceptable-hours.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { EXTREME_CAUTION_C } from '../physics/heat-index.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
@@ -22,7 +21,7 @@ interface Column {
 }
 
 const COLUMNS: readonly Column[] = [
-  { head: () => 'Hours too hot', cell: (figures) => countInWords(figures.overheatedHours) },
+  { head: () => 'Hours too hot', cell: (figures) => countInWords(figures.tooHotHours) },
   {
     head: (words) => `Hours that feel like ${words.temperature(EXTREME_CAUTION_C)}`,
     cell: (figures) => countInWords(figures.feltHotHours),
@@ -89,18 +88,18 @@ const TOLD: Readonly<Record<string, Told>> = {
   'purge-helps': ({ of, drawn }) => {
     const then = of('purge');
     if (then === undefined) return null;
-    return `We ran it with a fan: ${hours(then.overheatedHours)} too hot instead of ${hours(drawn.overheatedHours)}.`;
+    return `We ran it with a fan: ${hours(then.tooHotHours)} too hot instead of ${hours(drawn.tooHotHours)}.`;
   },
   'mass-enough': ({ of, drawn }) => {
     const then = of('more-mass');
-    const isHot = drawn.overheatedHours > ACCEPTABLE_HOT_HOURS;
-    if (then === undefined || !isHot || then.overheatedHours > 0.9 * drawn.overheatedHours) return null;
-    return `More still helps here: with it, ${hours(then.overheatedHours)} are too hot instead of ${hours(drawn.overheatedHours)}.`;
+    const isHot = drawn.tooHotHours > drawn.tooHotLimitHours;
+    if (then === undefined || !isHot || then.tooHotHours > 0.9 * drawn.tooHotHours) return null;
+    return `More still helps here: with it, ${hours(then.tooHotHours)} are too hot instead of ${hours(drawn.tooHotHours)}.`;
   },
   'sunspace-open': ({ of }) => {
     const then = of('close-off');
     if (then === undefined) return null;
-    return `We ran it, with the door opened when the rooms want heat: ${hours(then.overheatedHours)} too hot and ${hours(then.humidHours)} too damp.`;
+    return `We ran it, with the door opened when the rooms want heat: ${hours(then.tooHotHours)} too hot and ${hours(then.humidHours)} too damp.`;
   },
   'damp-from-plants': ({ of }) => {
     const ways = [
@@ -127,7 +126,7 @@ function heatTold({ drawn, pulled }: Ran, words: Wording): string | null {
 
 function openersTold(then: Figures | undefined): string {
   if (then === undefined) return 'Ask whoever made this report to run the year with openers.';
-  return `We ran the year with openers: ${hours(then.overheatedHours)} too hot and ${hours(then.humidHours)} too damp.`;
+  return `We ran the year with openers: ${hours(then.tooHotHours)} too hot and ${hours(then.humidHours)} too damp.`;
 }
 
 function fanTold(then: Figures | undefined, drawn: Figures, words: Wording): string | null {

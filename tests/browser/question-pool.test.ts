@@ -8,11 +8,11 @@ const open = await openPoolAt(inject('browserHost').poolAddress, await sharedBro
 test('a map comes whole from two workers, with no complaint, and the same when one of them dies on the way', async () => {
   const whole = await open.page.evaluate(() => window.pool.map('modest', 5, true, 2));
   expect(whole.runs).toBe(25);
-  expect(whole.overheatedHours).not.toContain(null);
+  expect(whole.tooHotHours).not.toContain(null);
   expect(whole.firstPictureAt).toBeGreaterThan(0);
   expect(whole.firstPictureAt).toBeLessThan(whole.runs);
   const wounded = await open.page.evaluate(() => window.pool.map('modest', 5, true, 2, 6));
-  expect(wounded.overheatedHours).toEqual(whole.overheatedHours);
+  expect(wounded.tooHotHours).toEqual(whole.tooHotHours);
   expect(wounded.runs).toBe(25);
   expect(open.complaints).toEqual([]);
 });

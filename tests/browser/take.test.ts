@@ -35,7 +35,7 @@ test('hours, months, outcome, design and pictures come as files', async () => {
   expect(months.bytes.toString('utf8')).toContain('design,zone,what,cause,unit,January');
 
   const outcome = JSON.parse((await taken(page, 'The outcome: JSON')).bytes.toString('utf8'));
-  expect(outcome.zones.house.overheatedHours).toBe(hot);
+  expect(outcome.zones.house.tooHot.hours).toBe(hot);
   for (const key of [
     'daystone',
     'design',

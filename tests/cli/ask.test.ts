@@ -18,7 +18,7 @@ test('an answer as JSON holds site, limit, the runs behind it and the finding', 
     question: 'open-or-closed',
     design: 'Larkspur Bench, the closed-off one',
     complete: true,
-    criterion: { id: 'tm59-3-percent', aboveC: 26, hours: 262 },
+    criterion: { id: 'adaptive-II', aboveC: null, hours: 262 },
   });
   expect(answer.site.name).toContain('Denver');
   expect(answer.runs.map(({ id }: { id: string }) => id)).toEqual(['by-need', 'open', 'shut', 'none']);

@@ -80,7 +80,7 @@ describe('the findings read like a daily paper', () => {
 
 describe('the answer in one paragraph', () => {
   it('reads like a daily paper where neither heat nor damp is worth a change', () => {
-    const figures = madeFigures({ overheatedHours: 30, humidHours: 30, heatingKWh: 900, staleAirHours: 40 });
+    const figures = madeFigures({ tooHotHours: 30, humidHours: 30, heatingKWh: 900, staleAirHours: 40 });
     const made = madeRun({
       house: { co2Ppm: 2200 },
       year: { openings: [madeOpening('vents', () => 6)] },
@@ -95,7 +95,7 @@ describe('the answer in one paragraph', () => {
   });
 
   it('reads like a daily paper, with every sentence it may have', () => {
-    const figures = madeFigures({ overheatedHours: 900, humidHours: 30, heatingKWh: 2000 });
+    const figures = madeFigures({ tooHotHours: 900, humidHours: 30, heatingKWh: 2000 });
     const context = contextOf(
       madeRun({ house: { airC: (hour) => (hour < 2000 ? 30 : 20), relativeHumidity: 0.9 } }),
     );

@@ -49,7 +49,14 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     silent: { house: HOT_NIGHTS, climate: SEASONS },
   },
   'hot-nights': { speaks: { house: HOT_NIGHTS }, silent: { house: HOT_DAYS } },
-  'fails-tm52': { speaks: { house: { airC: 33 } }, silent: CALM },
+  'fails-tm52': {
+    speaks: { design: { comfort: { criterion: 'tm59-open' } }, house: { airC: 33 } },
+    silent: { house: { airC: 33 } },
+  },
+  'ceiling-fans': {
+    speaks: { design: { comfort: { airSpeedMs: 0.8 } }, house: HOT_DAYS },
+    silent: { house: HOT_DAYS },
+  },
   'cool-enough': { speaks: CALM, silent: { house: HOT_AUTUMN } },
   'too-cold': { speaks: { house: { airC: (hour) => (hour < 500 ? 11 : 20) } }, silent: CALM },
   'cool-rooms': { speaks: { design: { heating: { dayC: 16 } } }, silent: CALM },

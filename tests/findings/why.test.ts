@@ -11,7 +11,7 @@ describe('the trace of a figure', () => {
     const context = contextOf(madeRun({ house: { airC: (hour) => (isHot(hour) ? 30 : 20), solarW: 2000 } }));
     const trace = whyOf(context, 'overheatedHours');
     expect(trace.hours).toHaveLength(31 * 6);
-    expect(trace.hours.length).toBe(context.house.overheatedHours);
+    expect(trace.hours.length).toBe(context.house.tooHot.hours);
     expect(trace.byMonth[6]).toBe(31 * 6);
     expect(trace.byHourOfDay.slice(12, 18)).toEqual(Array(6).fill(31));
     expect(trace.text).toContain('mostly in July, in the afternoon');

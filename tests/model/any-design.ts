@@ -7,6 +7,7 @@ import { geometryOf } from '../../src/design/geometry.ts';
 import { GLASS } from '../../src/design/glass-catalogue.ts';
 import { LIMITS } from '../../src/design/limits.ts';
 import { MATERIALS } from '../../src/design/materials.ts';
+import { TOO_HOT_CHOICES } from '../../src/design/too-hot-criterion.ts';
 
 const ANY_MATERIAL = MATERIALS.map(({ id }) => id);
 const MASS_MATERIAL = MATERIALS.filter(({ mass }) => mass).map(({ id }) => id);
@@ -29,6 +30,7 @@ const CHOICES: Readonly<Record<string, readonly (string | boolean)[]>> = {
   'people.living': ['dry', 'moist', 'wet'],
   'people.awayWorkdays': [true, false],
   'plants.soil': ['mulched', 'bare', 'open-water'],
+  'comfort.criterion': TOO_HOT_CHOICES,
 };
 
 /** Numbers to a millionth, as a person could write them, and often the very ends. */

@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { LIMITS } from '../../src/design/limits.ts';
 import { parseDesign } from '../../src/design/schema.ts';
+import { ownCriterion } from '../../src/design/too-hot-criterion.ts';
 import { ask } from '../../src/questions/ask.ts';
-import { ownCriterion } from '../../src/questions/criterion.ts';
 import type { Answer } from '../../src/questions/question.ts';
 import { QUESTIONS, questionById } from '../../src/questions/registry.ts';
 import { varied, withGlassAsArea } from '../../src/questions/variation.ts';
@@ -57,7 +57,8 @@ describe.each(QUESTIONS.map((question) => [question.id, question] as const))('%s
   test('counts hours above the temperature of the limit, whatever the design counts by', async () => {
     const runner = madeRunner(plausible);
     await ask(question, madeBasis(undefined, { criterion: ownCriterion(28, 87) }), runner);
-    expect(new Set(runner.ran.map(({ design }) => design.comfort.overheatC))).toEqual(new Set([28]));
+    const counted = runner.ran.map(({ design: { comfort } }) => `${comfort.criterion} ${comfort.overheatC}`);
+    expect(new Set(counted)).toEqual(new Set(['fixed 28']));
   });
 
   test('has an answer at every moment, without a closing sentence until all runs are in', async () => {

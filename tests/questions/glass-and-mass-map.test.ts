@@ -16,8 +16,8 @@ async function mapped(everyCell: boolean) {
 test('on asking, every one of 441 cells is run', async () => {
   const { map, ran } = await mapped(true);
   expect(ran).toHaveLength(21 * 21);
-  expect(map.overheatedHours).not.toContain(null);
-  expect(map.filled).toEqual(map.overheatedHours);
+  expect(map.tooHotHours).not.toContain(null);
+  expect(map.filled).toEqual(map.tooHotHours);
   expect(map.filledErrorHours).toBeNull();
 });
 
@@ -29,14 +29,14 @@ test('otherwise about a third is run: every second cell each way and all beside 
   const limit = answer.criterion.hours;
   map.filled!.forEach((value, i) => {
     const [column, row] = [i % 21, Math.floor(i / 21)];
-    if (column % 2 === 0 && row % 2 === 0) expect(map.overheatedHours[i]).not.toBeNull();
+    if (column % 2 === 0 && row % 2 === 0) expect(map.tooHotHours[i]).not.toBeNull();
     for (const [beside, fits] of [
       [i + 1, column < 20],
       [i + 21, row < 20],
     ] as const) {
       if (!fits || value <= limit === map.filled![beside]! <= limit) continue;
-      expect(map.overheatedHours[i]).not.toBeNull();
-      expect(map.overheatedHours[beside]).not.toBeNull();
+      expect(map.tooHotHours[i]).not.toBeNull();
+      expect(map.tooHotHours[beside]).not.toBeNull();
     }
   });
   // What lies on which side of the limit, and what is said of it, is then as if every cell were run.
@@ -50,7 +50,7 @@ test('cells drawn through are off by no more than the map says', async () => {
   const whole = await mapped(true);
   const { map, answer, ran } = await mapped(false);
   const off = map.filled!.flatMap((value, i) =>
-    map.overheatedHours[i] === null ? [value - whole.map.filled![i]!] : [],
+    map.tooHotHours[i] === null ? [value - whole.map.filled![i]!] : [],
   );
   expect(off).toHaveLength(441 - ran.length);
   const meanSquare = off.reduce((sum, value) => sum + value ** 2, 0) / off.length;

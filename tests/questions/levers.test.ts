@@ -10,8 +10,8 @@ import { helpFor, isCalm, pullLevers } from '../../src/questions/what-helps.ts';
 import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
-const figures = (overheatedHours: number, humidHours = 0, heatingKWh = 0) =>
-  ({ overheatedHours, humidHours, heatingKWh, coldestC: 10 + overheatedHours }) as Figures;
+const figures = (tooHotHours: number, humidHours = 0, heatingKWh = 0) =>
+  ({ tooHotHours, tooHotLimitHours: 87, humidHours, heatingKWh, coldestC: 10 + tooHotHours }) as Figures;
 
 describe('levers', () => {
   it('make designs that can be built, each different from the one drawn', () => {
@@ -86,8 +86,8 @@ describe('the best lever', () => {
   const pulled = [100, 40, 120].map((hours, i) => ({ lever: lever(`${i}`), figures: figures(hours) }));
 
   it('lowers the figure most, and is none where none moves it far enough', () => {
-    expect(bestLever(figures(110), pulled, 'overheatedHours', 20)).toMatchObject({ from: 110, to: 40 });
-    expect(bestLever(figures(45), pulled, 'overheatedHours', 20)).toBeNull();
+    expect(bestLever(figures(110), pulled, 'tooHotHours', 20)).toMatchObject({ from: 110, to: 40 });
+    expect(bestLever(figures(45), pulled, 'tooHotHours', 20)).toBeNull();
   });
 
   it('raises the coldest hour', () => {
@@ -111,7 +111,9 @@ describe('what helps', () => {
       run: async (jobs) =>
         jobs.map(({ id, design: ran }): RunResult => {
           seen.push(ran);
-          const house = { ...outcome.zones.house, overheatedHours: hotOf(ran), humidHours: dampOf(ran) };
+          const { house: made } = outcome.zones;
+          const tooHot = { ...made.tooHot, hours: hotOf(ran), limitHours: 87 };
+          const house = { ...made, tooHot, humidHours: dampOf(ran) };
           return { id, outcome: { ...outcome, zones: { house } }, frontGlass: null };
         }),
     };
@@ -125,7 +127,7 @@ describe('what helps', () => {
     expect(seen).toHaveLength(pulled.pulled.length + 1);
     const help = await helpFor(design, pulled, runner);
     expect(help.steps.map(({ lever }) => lever.id)).toEqual(['no-plants', 'shade']);
-    expect(help.steps.map(({ figures: then }) => [then.overheatedHours, then.humidHours])).toEqual([
+    expect(help.steps.map(({ figures: then }) => [then.tooHotHours, then.humidHours])).toEqual([
       [1500, 5],
       [100, 5],
     ]);
@@ -134,7 +136,7 @@ describe('what helps', () => {
     expect(help.milder!.lever.id).toBe('smaller-bed');
     expect(seen.at(-1)!.plants).toMatchObject({ bedM2: design.plants.bedM2 / 2, soil: 'mulched' });
     expect(seen.at(-1)!.glass.summerShade).toBeGreaterThan(0.5);
-    expect(help.milder!.figures).toMatchObject({ overheatedHours: 100, humidHours: 3600 });
+    expect(help.milder!.figures).toMatchObject({ tooHotHours: 100, humidHours: 3600 });
   });
 
   it('takes no step that wins next to nothing, and none for a calm house', async () => {

@@ -3,6 +3,8 @@ import type { Figures } from '../../src/questions/figures.ts';
 
 export function madeFigures(made: Partial<Figures>): Figures {
   return {
+    tooHotHours: 0,
+    tooHotLimitHours: 87,
     overheatedHours: 0,
     heatingKWh: 1000,
     heatingPeakW: 4000,

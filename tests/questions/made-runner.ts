@@ -3,6 +3,7 @@
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
+import { criterionOf } from '../../src/design/too-hot-criterion.ts';
 import type { Outcome, ZoneOutcome } from '../../src/outcomes/outcome.ts';
 import { basisOf } from '../../src/questions/basis.ts';
 import type { Basis } from '../../src/questions/question.ts';
@@ -54,6 +55,7 @@ export function madeRunner(formula: Formula): MadeRunner {
 
 export function madeResult(job: RunJob, formula: Formula): RunResult {
   const { overheatedHours, heatingKWh = 1000, humidHours = 100 } = formula(job.design, job);
+  const criterion = criterionOf(job.design, 40);
   const months = (value: number) => new Array<number>(12).fill(value);
   const zone: ZoneOutcome = {
     meanAirC: 21,
@@ -65,6 +67,14 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     overheatedDegreeHours: overheatedHours,
     overheatLimitC: job.design.comfort.overheatC,
     adaptiveOverheatedHours: 0,
+    tooHot: {
+      criterion: criterion.id,
+      hours: overheatedHours,
+      limitHours: criterion.hours,
+      limitC: criterion.aboveC,
+      lowestLimitC: criterion.aboveC ?? 25.1,
+      highestLimitC: criterion.aboveC ?? 29,
+    },
     underheatedHours: 3,
     underheatLimitC: 16,
     meanDailySwingK: 3,

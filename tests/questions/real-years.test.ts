@@ -47,8 +47,8 @@ test('the most glass is within one step of what a plain sweep finds', async () =
   let kept = 0;
   for (let step = 0; step <= steps; step++) {
     const value = (most * step) / steps;
-    const { overheatedHours } = runAlone({ ...MODEST, glass: { ...MODEST.glass, value } }).zones.house;
-    if (overheatedHours > basis.criterion.hours) break;
+    const { tooHot } = runAlone({ ...MODEST, glass: { ...MODEST.glass, value } }).zones.house;
+    if (tooHot.hours > basis.criterion.hours) break;
     kept = value;
   }
   expect(kept).toBeGreaterThan(0);
@@ -62,7 +62,6 @@ test('effects are the differences of designs changed by hand, and rank as they d
   const jobs = whatMattersMost
     .plan(basis)
     .filter(({ id, at }) => id === 'as drawn' || paths.includes(String(at.path)));
-  // Hours counted above the design's own 26 °C, which is also the limit's.
   const results = await runner.run(jobs);
   const runs = new Map<string, Run>(
     jobs.map((job, i) => [job.id, { job, result: results[i]!, figures: figuresOf(results[i]!.outcome) }]),
@@ -78,11 +77,11 @@ test('effects are the differences of designs changed by hand, and rank as they d
     ],
   ];
   const spans = byHand.map(([path, designs]) => {
-    const hours = [drawn, ...designs.map(runAlone)].map(({ zones }) => zones.house.overheatedHours);
+    const hours = [drawn, ...designs.map(runAlone)].map(({ zones }) => zones.house.tooHot.hours);
     return [path, Math.max(...hours) - Math.min(...hours)] as const;
   });
-  const effects = ranked(effectsOf(basis, runs), 'overheatedHours');
-  expect(effects.map(({ input, span }) => [input.path, span.overheatedHours])).toEqual(
+  const effects = ranked(effectsOf(basis, runs), 'tooHotHours');
+  expect(effects.map(({ input, span }) => [input.path, span.tooHotHours])).toEqual(
     [...spans].sort((one, other) => other[1] - one[1]),
   );
 });

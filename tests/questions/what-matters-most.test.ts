@@ -43,10 +43,10 @@ test('the ranking is that of one-at-a-time differences', async () => {
       return [job.id, { job, result, figures: figuresOf(result.outcome) }];
     }),
   );
-  const found = ranked(effectsOf(basis, runs), 'overheatedHours').slice(0, 4);
+  const found = ranked(effectsOf(basis, runs), 'tooHotHours').slice(0, 4);
   expect(found.map(({ input }) => input.path)).toEqual(expected.map(([path]) => path));
   found.forEach(({ span }, i) => {
-    expect(span.overheatedHours).toBeCloseTo(expected[i]![1], 6);
+    expect(span.tooHotHours).toBeCloseTo(expected[i]![1], 6);
   });
   expect(answer.finding!.figures.hottestInput).toBe(expected[0]![0]);
   const [table] = answer.tables;

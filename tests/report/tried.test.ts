@@ -9,8 +9,8 @@ import { order, RUNS, wordsOf } from './report-order.ts';
 
 describe('what was tried, in the report', () => {
   it('says in one paragraph what was tried and what it would do', () => {
-    const figures = (overheatedHours: number, humidHours: number) =>
-      madeFigures({ overheatedHours, humidHours, heatingKWh: 2000 });
+    const figures = (tooHotHours: number, humidHours: number) =>
+      madeFigures({ tooHotHours, humidHours, heatingKWh: 2000 });
     const lever = (words: string): Lever => ({ id: words, words, apply: (design) => design });
     const [shade, plants] = [lever('shade the glass'), lever('plant nothing indoors')];
     const pulled = [
@@ -43,7 +43,7 @@ describe('what was tried, in the report', () => {
 
   it('says what becomes of mould, stale air, the hottest hour and heat, and of plants kept after all', () => {
     const then = madeFigures({
-      overheatedHours: 120,
+      tooHotHours: 120,
       humidHours: 30,
       heatingKWh: 3000,
       warmestC: 26.5,
@@ -53,7 +53,7 @@ describe('what was tried, in the report', () => {
     });
     const drawn = {
       ...then,
-      overheatedHours: 1500,
+      tooHotHours: 1500,
       heatingKWh: 2000,
       warmestC: 31,
       worstMouldIndex: 5,
@@ -86,7 +86,7 @@ describe('what was tried, in the report', () => {
     expect(said({ steps: [step, mouldy] })).toContain(
       'The first alone would leave 120 hours too hot and 30 hours too damp.',
     );
-    const worse = { ...step, figures: { ...then, overheatedHours: 2200 } };
+    const worse = { ...step, figures: { ...then, tooHotHours: 2200 } };
     expect(said({ steps: [worse, mouldy] })).toContain(
       '2200 hours too hot (more than now: plants cool by the water they give off)',
     );
@@ -94,7 +94,7 @@ describe('what was tried, in the report', () => {
 
   it('goes past heat and damp that are hardly there to the moves of the vents and stale air', () => {
     const figures = madeFigures({
-      overheatedHours: 40,
+      tooHotHours: 40,
       humidHours: 370,
       heatingKWh: 1300,
       staleAirHours: 270,
@@ -127,17 +127,17 @@ describe('what was tried, in the report', () => {
   });
 
   it('shows what every change did by itself, and the steps together, only when changes were run', () => {
-    const figures = (overheatedHours: number): Figures =>
+    const figures = (tooHotHours: number): Figures =>
       madeFigures({
-        overheatedHours,
+        tooHotHours,
         humidHours: 12,
         staleAirHours: 600,
         worstMouldIndex: 1.23,
         heatingKWh: 1500,
       });
-    const of = (id: string, overheatedHours: number) => ({
+    const of = (id: string, tooHotHours: number) => ({
       lever: { id, words: `${id} it`, size: () => 'so much', apply: (design: Design) => design },
-      figures: figures(overheatedHours),
+      figures: figures(tooHotHours),
     });
     const [shade, openers] = [of('shade', 20), of('openers', 30)];
     const help = { drawn: figures(90), pulled: [shade, openers], steps: [shade, of('openers', 10)] };
@@ -156,15 +156,15 @@ describe('what was tried, in the report', () => {
   });
 
   it('gives the figures of a change beside the finding that speaks of it, and else says whom to ask', () => {
-    const drawn = madeFigures({ overheatedHours: 440, humidHours: 380, heatingKWh: 670, staleAirHours: 430 });
+    const drawn = madeFigures({ tooHotHours: 440, humidHours: 380, heatingKWh: 670, staleAirHours: 430 });
     const of = (id: string, changes: Partial<Figures>) => ({
       lever: { id, words: id, apply: (design: Design) => design },
       figures: { ...drawn, ...changes },
     });
     const pulled = [
-      of('openers', { overheatedHours: 330 }),
-      of('purge', { overheatedHours: 360 }),
-      of('more-mass', { overheatedHours: 300 }),
+      of('openers', { tooHotHours: 330 }),
+      of('purge', { tooHotHours: 360 }),
+      of('more-mass', { tooHotHours: 300 }),
     ];
     const help = { drawn, pulled, steps: [] };
     const words = wordsOf(reportOf(order({ run: RUNS.modest, help })));
@@ -175,8 +175,8 @@ describe('what was tried, in the report', () => {
     // A house that is cool enough is not told to add mass.
     const cool = {
       ...help,
-      drawn: { ...help.drawn, overheatedHours: 60 },
-      pulled: [of('more-mass', { overheatedHours: 30 })],
+      drawn: { ...help.drawn, tooHotHours: 60 },
+      pulled: [of('more-mass', { tooHotHours: 30 })],
     };
     expect(wordsOf(reportOf(order({ run: RUNS.modest, help: cool })))).not.toContain('More still helps');
     const alone = wordsOf(reportOf(order({ run: RUNS.modest })));
@@ -217,9 +217,9 @@ describe('what was tried, in the report', () => {
   it('names the change that ends heat stress, or what does most against it', () => {
     const of = (id: string, changes: Partial<Figures>) => ({
       lever: { id, words: `take ${id}`, apply: (design: Design) => design },
-      figures: madeFigures({ overheatedHours: 500, ...changes }),
+      figures: madeFigures({ tooHotHours: 500, ...changes }),
     });
-    const drawn = madeFigures({ overheatedHours: 1450, feltHotHours: 160 });
+    const drawn = madeFigures({ tooHotHours: 1450, feltHotHours: 160 });
     const said = (pulled: ReturnType<typeof of>[]) =>
       wordsOf(reportOf(order({ run: RUNS.leaning, help: { drawn, pulled, steps: [] } })));
     // Both end it; the second leaves the drier house.

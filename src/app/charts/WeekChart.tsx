@@ -16,12 +16,10 @@ const HEIGHT_PX = 230;
 export function WeekChart({
   columns,
   system,
-  hotC,
   coldC,
 }: {
   columns: WeekColumns;
   system: UnitSystem;
-  hotC: number;
   coldC: number;
 }) {
   const workspace = useWorkspace();
@@ -31,6 +29,8 @@ export function WeekChart({
   const hasSunspace = columns.sunspace !== null;
   const latest = useRef<uPlot.AlignedData>(dataOf(columns));
   latest.current = dataOf(columns);
+  const hot = useRef(columns.hot);
+  hot.current = columns.hot;
 
   useLayoutEffect(() => {
     if (!ref.current || width === null) return;
@@ -43,7 +43,7 @@ export function WeekChart({
           width,
           hasSunspace,
           system,
-          [coldC, hotC],
+          { coldC, hot: () => hot.current },
           (hour) => {
             workspace.hour.value = hour;
           },
@@ -61,7 +61,7 @@ export function WeekChart({
       plot.current?.destroy();
       plot.current = null;
     };
-  }, [width, hasSunspace, system, hotC, coldC]);
+  }, [width, hasSunspace, system, coldC]);
 
   useEffect(() => {
     plot.current?.setData(latest.current);
@@ -78,6 +78,12 @@ export function WeekChart({
   return <div ref={ref} class="week-chart" style={{ minHeight: `${HEIGHT_PX}px` }} aria-hidden="true" />;
 }
 
+/** Too cold is one temperature [°C]; too hot is a limit by hour, in the units shown. */
+interface Limits {
+  readonly coldC: number;
+  readonly hot: () => Float64Array;
+}
+
 function dataOf(columns: WeekColumns): uPlot.AlignedData {
   const lines = [columns.hours, columns.sun, columns.outdoor, columns.house];
   if (columns.sunspace) lines.splice(3, 0, columns.sunspace);
@@ -89,7 +95,7 @@ function chartOptions(
   width: number,
   hasSunspace: boolean,
   system: UnitSystem,
-  limits: readonly [number, number],
+  limits: Limits,
   onHour: (hour: number) => void,
   shownHour: () => number | null,
 ): uPlot.Options {
@@ -182,26 +188,33 @@ function hourLine(chart: uPlot, hour: number | null, stroke: string): void {
 /** Thin lines where too hot and too cold begin. */
 function limitLines(
   chart: uPlot,
-  [coldC, hotC]: readonly [number, number],
-  hot: string,
-  cold: string,
+  { coldC, hot }: Limits,
+  hotStroke: string,
+  coldStroke: string,
   system: UnitSystem,
 ): void {
   const { factor, offset } = unitOf('temperature', system);
   const { ctx, bbox } = chart;
-  for (const [limitC, stroke] of [
-    [hotC, hot],
-    [coldC, cold],
+  const hours = chart.data[0];
+  const limits = hot();
+  for (const [values, stroke] of [
+    [limits, hotStroke],
+    [limits.map(() => coldC * factor + offset), coldStroke],
   ] as const) {
-    const y = chart.valToPos(limitC * factor + offset, 't', true);
-    if (y < bbox.top || y > bbox.top + bbox.height) continue;
     ctx.save();
     ctx.strokeStyle = stroke;
     ctx.lineWidth = 1;
     ctx.setLineDash([2, 4]);
     ctx.beginPath();
-    ctx.moveTo(bbox.left, y);
-    ctx.lineTo(bbox.left + bbox.width, y);
+    let isDrawing = false;
+    for (const [i, value] of values.entries()) {
+      const y = Number.isFinite(value) ? chart.valToPos(value, 't', true) : Number.NaN;
+      const isInside = y >= bbox.top && y <= bbox.top + bbox.height;
+      const x = chart.valToPos(hours[i]!, 'x', true);
+      if (isInside && isDrawing) ctx.lineTo(x, y);
+      else if (isInside) ctx.moveTo(x, y);
+      isDrawing = isInside;
+    }
     ctx.stroke();
     ctx.restore();
   }

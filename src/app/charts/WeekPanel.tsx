@@ -25,9 +25,8 @@ export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
       </div>
       <p class="chart-sentence">{weekSentence(answer.year, climate.year, from, kind, system)}</p>
       <WeekChart
-        columns={weekColumns(answer.year, climate.year, from, system)}
+        columns={weekColumns(answer.year, climate.year, from, system, answer.job.design)}
         system={system}
-        hotC={comfort.overheatC}
         coldC={comfort.underheatC}
       />
     </section>

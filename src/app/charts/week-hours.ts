@@ -1,7 +1,9 @@
 // The hottest and the coldest week around an hour, as columns for the chart. In: the year, the weather, the middle
 // hour. Out: seven whole days, each series in the units shown, and a sentence that says what to notice.
 
+import type { Design } from '../../design/design.ts';
 import type { Year, ZoneYear } from '../../network/year.ts';
+import { hotLimits } from '../../outcomes/hot-limits.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { toShown, type UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
@@ -16,10 +18,18 @@ export interface WeekColumns {
   readonly sun: Float64Array;
   readonly house: Float64Array;
   readonly sunspace: Float64Array | null;
+  /** where too hot begins in the rooms; Infinity where nothing is judged */
+  readonly hot: Float64Array;
 }
 
 /** Columns of one week. */
-export function weekColumns(year: Year, climate: TypicalYear, from: number, system: UnitSystem): WeekColumns {
+export function weekColumns(
+  year: Year,
+  climate: TypicalYear,
+  from: number,
+  system: UnitSystem,
+  design: Design,
+): WeekColumns {
   const t = (column: Float64Array) => shownSlice(column, from, (v) => toShown(v, 'temperature', system));
   const house = zoneOf(year, 'house')!;
   const sunspace = zoneOf(year, 'sunspace');
@@ -30,6 +40,7 @@ export function weekColumns(year: Year, climate: TypicalYear, from: number, syst
     sun: shownSlice(climate.globalHorizontal, from, (v) => toShown(v, 'irradiance', system)),
     house: t(house.operativeC),
     sunspace: sunspace ? t(sunspace.operativeC) : null,
+    hot: t(hotLimits(design, house, climate).limitC),
   };
 }
 

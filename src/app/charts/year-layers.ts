@@ -3,6 +3,7 @@
 
 import type { Design } from '../../design/design.ts';
 import type { Year } from '../../network/year.ts';
+import { hotLimits } from '../../outcomes/hot-limits.ts';
 import { MONTH_START_HOUR, type TypicalYear } from '../../weather/typical-year.ts';
 import { MONTH_NAMES } from '../parts/calendar-words.ts';
 import { type ColourScale, comfortScale, HUMIDITY_SCALE, heatScale } from '../parts/colour-scale.ts';
@@ -21,6 +22,8 @@ export interface YearLayer {
   readonly scale: ColourScale;
   /** values marked in the legend */
   readonly ticks: readonly number[];
+  /** of temperatures: lowest and highest limit above which an hour is too hot [°C] */
+  readonly hot?: { readonly lowC: number; readonly highC: number };
   readonly sentence: string;
 }
 
@@ -45,12 +48,13 @@ export function yearLayer(
   design: Design,
   system: UnitSystem,
 ): YearLayer {
-  const { overheatC, underheatC, humidLimit } = design.comfort;
+  const { underheatC, humidLimit } = design.comfort;
   const house = zoneOf(year, 'house')!;
   const zone = id.startsWith('sunspace') ? (zoneOf(year, 'sunspace') ?? house) : house;
   const where = zone === house ? 'The rooms' : 'The sunspace';
-  const comfort = comfortScale(underheatC, overheatC);
-  const comfortTicks = [-10, 0, underheatC, overheatC, 35, 45].filter(
+  const hot = hotLimits(id === 'outdoor' ? withoutFans(design) : design, zone, climate);
+  const comfort = comfortScale(underheatC, hot.lowC);
+  const comfortTicks = [-10, 0, underheatC, hot.lowC, hot.highC, 35, 45].filter(
     (t, i, all) => i === 0 || t > all[i - 1]!,
   );
   if (id === 'heating') {
@@ -64,8 +68,7 @@ export function yearLayer(
       scale: heatScale(most / 1000),
       ticks: [0, most / 2000, most / 1000],
       sentence: monthSentence(
-        house.heatingW,
-        1,
+        (hour) => house.heatingW[hour]! > 1,
         (month, hours) => `Back-up heat runs most in ${month}, in ${hours} of its hours.`,
         'No hour of the year needs back-up heat.',
       ),
@@ -81,8 +84,7 @@ export function yearLayer(
       scale: HUMIDITY_SCALE,
       ticks: [0.3, 0.5, 0.7, 0.85, 1],
       sentence: monthSentence(
-        zone.relativeHumidity,
-        humidLimit,
+        (hour) => zone.relativeHumidity[hour]! > humidLimit,
         (month, hours) =>
           `${where} are above ${quantityText(humidLimit, 'share', system, 0)} humidity most in ${month}, for ${hours} hours.`.replace(
             'sunspace are',
@@ -106,26 +108,30 @@ export function yearLayer(
     digits: 1,
     scale: comfort,
     ticks: comfortTicks,
+    hot: { lowC: hot.lowC, highC: hot.highC },
     sentence: monthSentence(
-      hours,
-      overheatC,
+      (hour) => hours[hour]! > hot.limitC[hour]!,
       (month, count, total) => `${subject} too hot in ${total} hours, most of them in ${month} (${count}).`,
-      `${subject} never above ${quantityText(overheatC, 'temperature', system)}.`,
+      `${subject} never too hot.`,
     ),
   };
 }
 
-/** Counts hours above a limit and names the month with most. */
+/** Ceiling fans turn indoors. */
+function withoutFans({ comfort: { airSpeedMs: _, ...comfort }, ...design }: Design): Design {
+  return { ...design, comfort };
+}
+
+/** Counts hours that are meant and names the month with most. */
 function monthSentence(
-  hours: Float64Array,
-  limit: number,
+  isMeant: (hour: number) => boolean,
   some: (month: string, hours: number, total: number) => string,
   none: string,
 ): string {
   const counts = MONTH_NAMES.map((_, month) => {
     let count = 0;
     for (let hour = MONTH_START_HOUR[month]!; hour < MONTH_START_HOUR[month + 1]!; hour++)
-      if (hours[hour]! > limit) count++;
+      if (isMeant(hour)) count++;
     return count;
   });
   const total = counts.reduce((a, b) => a + b, 0);

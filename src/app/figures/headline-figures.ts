@@ -1,12 +1,13 @@
 // The figures a person reads first, out of an outcome: value, limit, verdict, and which picture explains it. The
 // verdicts' bounds:
-//   overheated hours: 1 % of the year is the older CIBSE Guide A allowance, 3 % criterion 1 of CIBSE TM52 (both made
-//     for occupied summer hours; over the whole year they are kinder) [from memory, high confidence];
+//   hours too hot: what the design's criterion allows; a third of that is little (house rule; of 3 % of the year it is
+//     the 1 % of the older CIBSE Guide A);
 //   mould index: 1 = first growth under the microscope, 3 = visible growth, VTT model;
 //   cold hours, humid hours, vent moves: common practice, no source.
 
 import type { Design } from '../../design/design.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
+import type { TooHot } from '../../outcomes/too-hot.ts';
 import type { ShownQuantity, UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 import type { Explanation } from '../state/session.ts';
@@ -66,7 +67,8 @@ function zoneFigures(
   system: UnitSystem,
 ): readonly HeadlineFigure[] {
   const t = (value: number) => quantityText(value, 'temperature', system);
-  const overheated = judged(outcome.overheatedHours / YEAR_HOURS, 0.01, 0.03, [
+  const { tooHot } = outcome;
+  const overheated = judged(tooHot.hours / tooHot.limitHours, 1 / 3, 1, [
     'comfortable',
     'warm spells',
     'overheats',
@@ -78,11 +80,11 @@ function zoneFigures(
     {
       id: `${zone}-overheated`,
       zone,
-      label: 'overheated hours',
-      value: outcome.overheatedHours,
+      label: 'hours too hot',
+      value: tooHot.hours,
       quantity: 'hours',
       digits: 0,
-      limit: `above ${t(outcome.overheatLimitC)}; hottest ${t(outcome.maxOperativeC)}`,
+      limit: `${hotLimitText(tooHot, t)}; ${tooHot.limitHours} h allowed; hottest ${t(outcome.maxOperativeC)}`,
       ...overheated,
       better: 'less',
       opens: 'hot-week',
@@ -125,6 +127,21 @@ function zoneFigures(
     },
   ];
   return figures;
+}
+
+/** The number without its unit. */
+const bare = (text: string) => text.replace(/[\s\u202f].*$/, '');
+
+/** Above what an hour is too hot. */
+function hotLimitText(
+  { limitC, lowestLimitC, highestLimitC, fans }: TooHot,
+  t: (value: number) => string,
+): string {
+  const above =
+    highestLimitC - lowestLimitC < 0.05
+      ? `above ${t(limitC ?? lowestLimitC)}`
+      : `above ${bare(t(lowestLimitC))} to ${t(highestLimitC)} with the weather`;
+  return fans === undefined ? above : `${above}, by feel under the fans`;
 }
 
 /** The findings speak of the worst spot; where that is no corner, the figure says so beside its own. */

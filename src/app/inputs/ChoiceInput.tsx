@@ -6,7 +6,7 @@ import type { GlassBasis } from '../../design/design.ts';
 import { rebasedGlass } from '../state/design-basis.ts';
 import { valueAt } from '../state/design-path.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { choiceOf } from './choice-list.ts';
+import { ABSENT, choiceOf } from './choice-list.ts';
 
 export function ChoiceInput({ path }: { path: string }) {
   const workspace = useWorkspace();
@@ -19,7 +19,7 @@ export function ChoiceInput({ path }: { path: string }) {
     if (path === 'glass.basis') {
       const { design, notes } = rebasedGlass(workspace.design.value, chosen.value as GlassBasis);
       workspace.replace(design, notes);
-    } else workspace.set(path, chosen.value, '');
+    } else workspace.set(path, chosen.value === ABSENT ? undefined : chosen.value, '');
   };
   return (
     <div class="input input-choice">
@@ -29,7 +29,7 @@ export function ChoiceInput({ path }: { path: string }) {
       <select
         id={id}
         data-path={path}
-        value={String(value)}
+        value={String(value ?? ABSENT)}
         onChange={(event) => onChange(event.currentTarget.value)}
       >
         {options.map((option) => (

@@ -10,6 +10,9 @@ export interface Choice {
   readonly options: readonly { readonly value: string | boolean; readonly label: string }[];
 }
 
+/** The value of an option that leaves the key out of the design. */
+export const ABSENT = '';
+
 const choice = (
   path: string,
   label: string,
@@ -104,6 +107,19 @@ const CHOICES: readonly Choice[] = [
     ['mulched', 'mulched'],
     ['bare', 'bare and moist'],
     ['open-water', 'open water'],
+  ),
+  choice(
+    'comfort.criterion',
+    'Too hot means',
+    [ABSENT, 'by the weather where windows are opened, else above one limit'],
+    ['adaptive-II', 'by the weather, as most people bear it (EN 16798-1, II)'],
+    ['adaptive-I', 'by the weather, for the old and the sick (EN 16798-1, I)'],
+    ['adaptive-III', 'by the weather, for people who bear more (EN 16798-1, III)'],
+    ['tm59-open', 'the British test for homes whose windows open (TM59)'],
+    ['tm59-3-percent', 'the British test for homes whose windows stay shut (TM59)'],
+    ['practice-10-percent', 'as low-energy houses are certified: a tenth of the year'],
+    ['guide-a-living', 'the older British guide for living rooms (Guide A, 2006)'],
+    ['fixed', 'above one limit of your own'],
   ),
 ];
 

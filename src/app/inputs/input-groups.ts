@@ -2,6 +2,7 @@
 // number (limits.ts) or of a choice (choice-list.ts); `when` hides what has no meaning for the design.
 
 import type { Design } from '../../design/design.ts';
+import { tooHotChoice } from '../../design/too-hot-criterion.ts';
 
 export interface InputEntry {
   readonly path: string;
@@ -31,6 +32,10 @@ const isLedByHumidity = (design: Design) =>
   hasExtract(design) && design.ventilation.extractRuns === 'humidity';
 const hasUnit = (design: Design) => design.ventilation.recoveryAch > 0;
 const hasOverhang = (design: Design) => design.glass.overhangM > 0;
+
+/** One temperature counts; the choice says so. */
+const byOneLimit = (design: Design) => tooHotChoice(design) === 'fixed';
+const hasPeople = (design: Design) => design.people.count > 0;
 
 export const INPUT_GROUPS: readonly InputGroup[] = [
   {
@@ -152,7 +157,9 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       number('heating.dayC'),
       number('heating.nightC'),
       number('heating.capacityKW'),
-      number('comfort.overheatC'),
+      choice('comfort.criterion'),
+      number('comfort.overheatC', byOneLimit),
+      number('comfort.airSpeedMs', hasPeople),
       number('comfort.underheatC'),
       number('comfort.humidLimit'),
     ],

@@ -12,7 +12,7 @@ import {
   type UnitSystem,
   unitOf,
 } from '../parts/display-unit.ts';
-import { numberAt } from '../state/design-path.ts';
+import { numberAt, valueAt } from '../state/design-path.ts';
 
 export interface NumberRange {
   readonly path: string;
@@ -39,7 +39,7 @@ const ROUND_STEPS = [0.01, 0.05, 0.1, 0.25, 0.5, 1, 5, 10, 25, 50, 100];
 /** How a number is asked for. */
 export function numberRange(path: string, design: Design, system: UnitSystem): NumberRange {
   const limit = limitOf(path);
-  const value = numberAt(design, path);
+  const value = (valueAt(design, path) as number | undefined) ?? limit.absent ?? numberAt(design, path);
   const glass = path === 'glass.value' ? glassRange(design) : null;
   const quantity = glass?.quantity ?? quantityOfLimit(limit);
   const min = limit.min;

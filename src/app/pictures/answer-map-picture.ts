@@ -1,4 +1,4 @@
-// The map of glass and mass for paper and files: overheated hours as shades of ink and lines of equal value, the limit
+// The map of glass and mass for paper and files: hours too hot as shades of ink and lines of equal value, the limit
 // drawn strong, the design as it stands marked.
 
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
@@ -20,7 +20,7 @@ export function answerMapPicture(map: GlassMassMap, system: UnitSystem): Picture
     id: 'answer-map',
     width: MAP_WIDTH,
     height: MAP_HEIGHT,
-    words: 'Overheated hours by glass and mass',
+    words: 'Hours too hot by glass and mass',
     shapes: [
       ...drawing.shades.map(({ depth, path }) =>
         shape('path', {

@@ -12,7 +12,7 @@ const ROW = 17;
 /** The first figure of a chart, upward. */
 export function answerPicture(chart: Chart, limitHours: number, system: UnitSystem): Picture {
   const figure = chart.y[0]!;
-  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null, system);
+  const drawing = drawChart(chart, figure, figure === 'tooHotHours' ? limitHours : null, system);
   const { frame, height } = drawing;
   const rows = [
     ...drawing.lines.map((line, i) => ({ text: line.label, style: i as number | null })),

@@ -53,13 +53,12 @@ export function sheetPicture(name: SheetPictureName, sheet: Sheet): Picture {
 }
 
 function weekOf(firstHour: number, kind: 'hot' | 'cold', { answer, climate, system }: Sheet): Picture {
-  const { overheatC, underheatC } = answer.job.design.comfort;
+  const { design } = answer.job;
   return weekPicture({
     id: `week-${kind}`,
-    columns: weekColumns(answer.year, climate, firstHour, system),
+    columns: weekColumns(answer.year, climate, firstHour, system, design),
     system,
-    hot: toShown(overheatC, 'temperature', system),
-    cold: toShown(underheatC, 'temperature', system),
+    cold: toShown(design.comfort.underheatC, 'temperature', system),
     words: weekSentence(answer.year, climate, firstHour, kind, system),
   });
 }

@@ -24,13 +24,12 @@ export interface WeekPictureOrder {
   readonly columns: WeekColumns;
   readonly system: UnitSystem;
   /** in shown units */
-  readonly hot: number;
   readonly cold: number;
   readonly words: string;
 }
 
 /** The picture of a week. */
-export function weekPicture({ id, columns, system, hot, cold, words }: WeekPictureOrder): Picture {
+export function weekPicture({ id, columns, system, cold, words }: WeekPictureOrder): Picture {
   const lines = [
     { name: 'rooms', values: columns.house, stroke: SHEET.ink, width: 2.4, dash: '' },
     ...(columns.sunspace
@@ -70,26 +69,30 @@ export function weekPicture({ id, columns, system, hot, cold, words }: WeekPictu
     ];
   }).flat();
   const limits = [
-    { value: hot, text: 'too hot' },
-    { value: cold, text: 'too cold' },
-  ].flatMap(({ value, text }) =>
-    value <= low || value >= high
+    { values: columns.hot, text: 'too hot', below: -3 },
+    { values: columns.hot.map(() => cold), text: 'too cold', below: 11 },
+  ].flatMap(({ values, text, below }) => {
+    const seen = [...values.entries()].filter(([, value]) => value > low && value < high);
+    const [first] = seen;
+    return first === undefined
       ? []
       : [
-          rule(LEFT, yOf(value), WIDTH - RIGHT, yOf(value), {
+          shape('polyline', {
+            points: seen.map(([i, value]) => `${tenth(xOf(i))},${tenth(yOf(value))}`).join(' '),
+            fill: 'none',
             stroke: SHEET.ink,
             'stroke-width': 0.8,
             'stroke-dasharray': '1 4',
           }),
-          label(LEFT + 3, yOf(value) + (value === hot ? -3 : 11), text, 'start', {
+          label(xOf(first[0]) + 3, yOf(first[1]) + below, text, 'start', {
             'font-size': 10,
             'font-style': 'italic',
             'paint-order': 'stroke',
             stroke: SHEET.ground,
             'stroke-width': 3,
           }),
-        ],
-  );
+        ];
+  });
   return {
     id,
     width: WIDTH,

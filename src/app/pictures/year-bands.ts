@@ -16,6 +16,8 @@ export interface YearBands {
 
 /** How far beyond a limit the next band begins [K]. */
 const FAR_K = 4;
+/** A band narrower than this would not be seen [K]. */
+const LEAST_BAND_K = 1;
 
 /** Bands of a layer. */
 export function yearBands(layer: YearLayer, design: Design, system: UnitSystem): YearBands {
@@ -40,12 +42,15 @@ function plan(
   layer: YearLayer,
   design: Design,
 ): { readonly edges: readonly number[]; readonly textures: readonly TextureName[] } {
-  const { overheatC, underheatC, humidLimit } = design.comfort;
-  if (layer.quantity === 'temperature')
+  const { underheatC, humidLimit } = design.comfort;
+  if (layer.hot !== undefined) {
+    const { lowC, highC } = layer.hot;
     return {
-      edges: [underheatC - FAR_K, underheatC, overheatC, overheatC + FAR_K],
+      // Where the limit follows the weather, what lies between its lowest and its highest is too hot by season.
+      edges: [underheatC - FAR_K, underheatC, lowC, highC - lowC >= LEAST_BAND_K ? highC : lowC + FAR_K],
       textures: ['level', 'dots', 'plain', 'rising', 'cross'],
     };
+  }
   if (layer.quantity === 'share') {
     const damp = Math.min(0.95, humidLimit);
     return {

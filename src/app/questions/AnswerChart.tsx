@@ -19,7 +19,7 @@ export function AnswerChart({ chart, limitHours, system }: AnswerChartProps) {
   const [figure, setFigure] = useState<FigureKey>(chart.y[0]!);
   const { unit } = FIGURE_NAMES[figure];
   const xUnit = chart.x.unit;
-  const drawing = drawChart(chart, figure, figure === 'overheatedHours' ? limitHours : null, system);
+  const drawing = drawChart(chart, figure, figure === 'tooHotHours' ? limitHours : null, system);
   const { frame, shareRows } = drawing;
   return (
     <div class="answer-chart">

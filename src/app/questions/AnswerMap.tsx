@@ -1,4 +1,4 @@
-// The map of glass and mass: overheated hours as shades and lines of equal value, the limit drawn strong, the design
+// The map of glass and mass: hours too hot as shades and lines of equal value, the limit drawn strong, the design
 // as it stands marked. A click moves the design there; so do the arrow keys with Enter, and the two lists under it.
 
 import { useState } from 'preact/hooks';
@@ -70,7 +70,7 @@ export function AnswerMap({ map, system, onMove }: AnswerMapProps) {
         class="answer-map-field"
         role="slider"
         tabIndex={0}
-        aria-label="Overheated hours by glass and mass. Arrow keys go over the map, Enter moves the design there"
+        aria-label="Hours too hot by glass and mass. Arrow keys go over the map, Enter moves the design there"
         aria-valuemin={0}
         aria-valuemax={side * side - 1}
         aria-valuenow={row * side + column}

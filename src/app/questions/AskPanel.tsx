@@ -30,7 +30,6 @@ export function AskPanel() {
   const [engine, setEngine] = useState<typeof Engine | null>(null);
   const [isOutOfReach, setOutOfReach] = useState(false);
   const [questionId, setQuestionId] = useState('how-much-glass');
-  const [criterionId, setCriterionId] = useState('');
   const [asked, setAsked] = useState<Asked | null>(null);
   const stop = useRef<AbortController | null>(null);
   const climate = workspace.climate.value;
@@ -75,7 +74,6 @@ export function AskPanel() {
     try {
       const answerIn = await engine.askOnPage({
         questionId,
-        criterionId,
         design: of,
         climateKey: climate.key,
         year: typical,
@@ -142,16 +140,6 @@ export function AskPanel() {
               ))}
             </select>
           </label>
-          <label>
-            Comfortable means
-            <select value={criterionId} onChange={(event) => setCriterionId(event.currentTarget.value)}>
-              {engine.CRITERIA.map((criterion, i) => (
-                <option key={criterion.id} value={i === 0 ? '' : criterion.id}>
-                  {engine.limitInWords(criterion, system)}
-                </option>
-              ))}
-            </select>
-          </label>
           <button type="submit" disabled={asked?.running === true || climate.state !== 'ready'}>
             Ask
           </button>
@@ -161,6 +149,13 @@ export function AskPanel() {
             </button>
           )}
           {question && <p class="ask-says">{question.asks}</p>}
+          {climate.state === 'ready' && (
+            <p class="ask-says">
+              Comfortable means{' '}
+              {engine.limitInWords(engine.criterionOf(design, climate.year.site.latitudeDeg), system)}: choose
+              it under “Back-up heat and limits”.
+            </p>
+          )}
         </form>
       )}
       {asked?.running && (

@@ -17,7 +17,7 @@ const LETTER_HEIGHT = 20;
 const MARKER = 9;
 
 export interface Shade {
-  /** 0 no overheated hours … 1 the most on the map */
+  /** 0 no hours too hot … 1 the most on the map */
   readonly depth: number;
   /** all its cells as one path */
   readonly path: string;
@@ -108,7 +108,7 @@ export function cellWords(map: GlassMassMap, column: number, row: number, system
   const { sign } = unitShown('m²', system);
   const area = (m2: number) => `${tidy(valueShown(m2, 'm²', system))} ${sign}`;
   const hours = map.filled?.[row * map.glassM2.length + column];
-  const said = hours === undefined ? 'not run yet' : `${Math.round(hours)} overheated hours a year`;
+  const said = hours === undefined ? 'not run yet' : `${Math.round(hours)} hours too hot a year`;
   return `${area(map.glassM2[column]!)} of glass, ${area(map.massM2[row]!)} of extra mass: ${said}`;
 }
 

@@ -2,10 +2,11 @@
 // Loaded when the panel is first opened, so that the page itself stays small.
 
 import type { Design } from '../../design/design.ts';
+import { criterionOf, type TooHotCriterion } from '../../design/too-hot-criterion.ts';
+import { criterionInWords } from '../../findings/hot-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { answerAgain, ask, type Progress } from '../../questions/ask.ts';
 import { basisOf } from '../../questions/basis.ts';
-import { CRITERIA, type Criterion, criterionInWords } from '../../questions/criterion.ts';
 import { designAt, placeOnMap } from '../../questions/glass-and-mass-map.ts';
 import type { Answer } from '../../questions/question.ts';
 import { QUESTIONS, questionById } from '../../questions/registry.ts';
@@ -15,16 +16,15 @@ import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { pageRunner, warmRunner } from './page-runner.ts';
 
-export { CRITERIA, designAt, placeOnMap, QUESTIONS, warmRunner };
+export { criterionOf, designAt, placeOnMap, QUESTIONS, warmRunner };
 
 /** A limit's name in the units on screen. */
-export function limitInWords(criterion: Criterion, system: UnitSystem): string {
+export function limitInWords(criterion: TooHotCriterion, system: UnitSystem): string {
   return criterionInWords(criterion, wordingOf(system));
 }
 
 export interface Asking {
   readonly questionId: string;
-  readonly criterionId: string;
   readonly design: Design;
   readonly climateKey: string;
   readonly year: TypicalYear;
@@ -44,11 +44,10 @@ export async function askOnPage(asking: Asking): Promise<TellAnswer> {
 
 /** The same by any runner. */
 async function askOf(asking: Asking, runner: Runner): Promise<TellAnswer> {
-  const { questionId, criterionId, design, year, signal, onProgress } = asking;
+  const { questionId, design, year, signal, onProgress } = asking;
   const question = questionById(questionId);
   if (!question) throw new RangeError(`question is '${questionId}'; allowed: one of the list`);
-  const criterion = CRITERIA.find(({ id }) => id === criterionId) ?? CRITERIA[0]!;
-  const basis = (system: UnitSystem) => basisOf(design, year.site, { criterion, words: wordingOf(system) });
+  const basis = (system: UnitSystem) => basisOf(design, year.site, { words: wordingOf(system) });
   const results = new Map<string, RunResult>();
   const remembering: Runner = {
     run: (jobs, options = {}) =>

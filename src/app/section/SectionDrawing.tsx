@@ -81,7 +81,10 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
   const handles = sectionHandles(shape, design);
   const active = handles.find((handle) => handle.id === activeId) ?? null;
 
-  const scale = comfortScale(design.comfort.underheatC, design.comfort.overheatC);
+  const scale = comfortScale(
+    design.comfort.underheatC,
+    workspace.answer.value?.outcome.zones.house.tooHot.lowestLimitC ?? design.comfort.overheatC,
+  );
   const sun = view
     ? hourSunMarks(shape, design, view.state)
     : { under: lightMarks(lights), over: sunMarks(shape, lights, widthPx < 480) };

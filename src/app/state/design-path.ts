@@ -16,7 +16,7 @@ export function numberAt(design: Design, path: string): number {
   return value;
 }
 
-/** A design with one value replaced; everything else is shared with the old one. */
+/** A design with one value replaced, or its key left out where the value is undefined; everything else is shared with the old one. */
 export function withValueAt(design: Design, path: string, value: unknown): Design {
   const [head, ...rest] = path.split('.');
   return replaced(design as unknown as Record<string, unknown>, head!, rest, value) as unknown as Design;
@@ -28,7 +28,10 @@ function replaced(
   rest: readonly string[],
   value: unknown,
 ): Record<string, unknown> {
-  const [next, ...others] = rest;
-  if (next === undefined) return { ...at, [key]: value };
-  return { ...at, [key]: replaced(at[key] as Record<string, unknown>, next, others, value) };
+  const [next, ...further] = rest;
+  if (next === undefined) {
+    const { [key]: _, ...others } = at;
+    return value === undefined ? others : { ...at, [key]: value };
+  }
+  return { ...at, [key]: replaced(at[key] as Record<string, unknown>, next, further, value) };
 }

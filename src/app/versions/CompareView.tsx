@@ -100,7 +100,7 @@ function CompareTable({
                     hours={zoneOf(answer.year, 'house')!.operativeC}
                     scale={comfortScale(
                       answer.job.design.comfort.underheatC,
-                      answer.job.design.comfort.overheatC,
+                      answer.outcome.zones.house.tooHot.lowestLimitC,
                     )}
                   />
                 )}
@@ -203,7 +203,7 @@ function useAnswers(versions: readonly KeptVersion[]): readonly (NumberedAnswer 
   });
 }
 
-/** Names the version with the fewest overheated hours and what it costs in heat. */
+/** Names the version with the fewest hours too hot and what it costs in heat. */
 function compareSentence(
   versions: readonly KeptVersion[],
   answers: readonly (NumberedAnswer | null)[],
@@ -213,12 +213,17 @@ function compareSentence(
   const known = versions.flatMap((version, i) => {
     const outcome = answers[i]?.outcome;
     return outcome
-      ? [{ name: version.name, hot: outcome.zones.house.overheatedHours, heat: outcome.heating.energyKWh }]
+      ? [{ name: version.name, hot: outcome.zones.house.tooHot, heat: outcome.heating.energyKWh }]
       : [];
   });
   if (known.length < versions.length) return 'Computing the years to compare…';
-  const coolest = known.reduce((a, b) => (b.hot < a.hot ? b : a));
-  const hottest = known.reduce((a, b) => (b.hot > a.hot ? b : a));
-  if (coolest.hot === hottest.hot) return 'All of them overheat for the same number of hours.';
-  return `"${coolest.name}" overheats least, in ${coolest.hot} hours against ${hottest.hot} of "${hottest.name}"; it needs ${heat(coolest.heat)} of back-up heat against ${heat(hottest.heat)}.`;
+  const isAlike = known.every(
+    ({ hot }) => hot.criterion === known[0]!.hot.criterion && hot.limitC === known[0]!.hot.limitC,
+  );
+  const unlike = isAlike ? '' : ' They are not judged by the same limit: see "Too hot means" in each.';
+  const coolest = known.reduce((a, b) => (b.hot.hours < a.hot.hours ? b : a));
+  const hottest = known.reduce((a, b) => (b.hot.hours > a.hot.hours ? b : a));
+  if (coolest.hot.hours === hottest.hot.hours)
+    return `All of them are too hot for the same number of hours.${unlike}`;
+  return `"${coolest.name}" overheats least, in ${coolest.hot.hours} hours against ${hottest.hot.hours} of "${hottest.name}"; it needs ${heat(coolest.heat)} of back-up heat against ${heat(hottest.heat)}.${unlike}`;
 }

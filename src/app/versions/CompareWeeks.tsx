@@ -4,6 +4,7 @@
 import { useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { weekAround } from '../../outcomes/extremes.ts';
+import { hotLimits } from '../../outcomes/hot-limits.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { zoneOf } from '../charts/week-hours.ts';
 import { dayText } from '../parts/calendar-words.ts';
@@ -41,8 +42,8 @@ export function CompareWeeks({ names, answers }: CompareWeeksProps) {
   const isReady = known.length === names.length && years.every((year) => year !== null);
   const at = isReady ? extremeOf(known, kind) : null;
   const lines = at === null ? [] : linesOf(known, years as TypicalYear[], names, at.from, system);
-  const { comfort } = known[0]?.job.design ?? workspace.design.value;
-  const limits = [comfort.underheatC, comfort.overheatC].map((c) => toShown(c, 'temperature', system));
+  const limits =
+    at === null ? [] : limitsOf(known[0]!, years[0]!, at.from).map((c) => toShown(c, 'temperature', system));
   const drawn = at && width ? overlaidWeek(lines, at.from, width, limits) : null;
   const { sign } = unitOf('temperature', system);
   const sentence =
@@ -158,6 +159,18 @@ export function CompareWeeks({ names, answers }: CompareWeeksProps) {
 
 function lineClass({ mark, isOutdoors }: Line): string {
   return isOutdoors ? 'week-line is-outdoors' : `week-line is-${VERSION_LETTERS.indexOf(mark)}`;
+}
+
+/** Too cold and, on the mean of the week, too hot, as the first version counts it [°C]. */
+function limitsOf(
+  { job: { design }, year }: NumberedAnswer,
+  climate: TypicalYear,
+  from: number,
+): readonly number[] {
+  const { limitC } = hotLimits(design, zoneOf(year, 'house')!, climate);
+  const week = limitC.subarray(from, from + WEEK_HOURS).filter(Number.isFinite);
+  const mean = week.reduce((sum, limit) => sum + limit, 0) / week.length;
+  return week.length === 0 ? [design.comfort.underheatC] : [design.comfort.underheatC, mean];
 }
 
 /** The week around the hottest or coldest hour that any version has, and whose hour it is. */

@@ -4,7 +4,7 @@
 import type { Design, Hotter } from '../../design/design.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
-import { choiceOf } from '../inputs/choice-list.ts';
+import { ABSENT, choiceOf } from '../inputs/choice-list.ts';
 import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { numberRange } from '../inputs/number-range.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
@@ -44,7 +44,7 @@ function yearText(hotter: Hotter | undefined, system: UnitSystem): string {
 
 function valueText(path: string, kind: 'number' | 'choice', design: Design, system: UnitSystem): string {
   if (kind === 'choice') {
-    const value = valueAt(design, path);
+    const value = valueAt(design, path) ?? ABSENT;
     return choiceOf(path).options.find((option) => option.value === value)?.label ?? String(value);
   }
   const { value, quantity, digits } = numberRange(path, design, system);

@@ -35,7 +35,7 @@ const ASKED: readonly Asked[] = [
   {
     end: 'overheated',
     traced: 'overheatedHours',
-    house: { key: 'overheatedHours', least: 20 },
+    house: { key: 'tooHotHours', least: 20 },
     sunspace: { key: 'sunspaceWarmestC', least: 0.5 },
   },
   {
@@ -118,17 +118,17 @@ function changeText({ drawn, pulled }: PulledLevers, { key, least }: Moved, syst
   const best = bestLever(drawn, pulled, key, least);
   if (best === null) return `Of ${pulled.length} single changes that were run, none moves it much.`;
   const say = (number: number) => inWords(key, number, system);
-  const { heatingKWh, overheatedHours } = best.figures;
+  const { heatingKWh, tooHotHours } = best.figures;
   const side =
-    key === 'overheatedHours'
+    key === 'tooHotHours'
       ? `The heater then adds ${quantityText(heatingKWh, 'energy', system)} a year.`
-      : `The rooms are then too hot for ${hoursInWords(overheatedHours)}.`;
+      : `The rooms are then too hot for ${hoursInWords(tooHotHours)}.`;
   return `Of ${pulled.length} single changes that were run, one moves it most: ${best.lever.words}. That takes it from ${say(best.from)} to ${say(best.to)}. ${side}`;
 }
 
 function inWords(key: FigureKey, value: number, system: UnitSystem): string {
   switch (key) {
-    case 'overheatedHours':
+    case 'tooHotHours':
     case 'humidHours':
       return hoursInWords(value);
     case 'heatingKWh':

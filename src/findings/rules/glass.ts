@@ -3,6 +3,7 @@
 
 import { glassById } from '../../design/glass-catalogue.ts';
 import { heatByMonth } from '../../outcomes/balances.ts';
+import { isTooHot } from '../../outcomes/too-hot.ts';
 import { SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { type PlaneIrradiance, planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import { equatorAzimuth } from '../../weather/prepared/prepared-climate.ts';
@@ -10,7 +11,7 @@ import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { months, percent, plain } from '../wording.ts';
-import { calmHours, solsticeMonths, sumOverMonths } from './season.ts';
+import { solsticeMonths, sumOverMonths } from './season.ts';
 
 const markOf = (id: string) => SIZING_RULES.find((rule) => rule.id === id)!.low;
 const DIRECT_GAIN = markOf('direct-gain');
@@ -84,9 +85,7 @@ export const GLASS_RULES: readonly Rule[] = [
   finding({
     id: 'glass-share',
     severity: (context) =>
-      context.geometry.shareOfFloor > ceilingOf(context) && context.house.overheatedHours > calmHours()
-        ? 'warning'
-        : 'note',
+      context.geometry.shareOfFloor > ceilingOf(context) && isTooHot(context.house) ? 'warning' : 'note',
     applies: ({ geometry }) => geometry.glassM2 > 0,
     figures: (context) => ({
       areaM2: context.geometry.glassM2,
@@ -95,7 +94,7 @@ export const GLASS_RULES: readonly Rule[] = [
       ceiling: ceilingOf(context),
       windowsCeiling: DIRECT_GAIN,
       sunspaceCeiling: ALL_PASSIVE,
-      isHot: context.house.overheatedHours > calmHours() ? 'yes' : 'no',
+      isHot: isTooHot(context.house) ? 'yes' : 'no',
       source: MARK_SOURCE,
     }),
     says: (f, { words, design }) =>
@@ -170,7 +169,7 @@ export const GLASS_RULES: readonly Rule[] = [
     figures: ({ design, house }) => ({
       overhangM: design.glass.overhangM,
       tiltDeg: design.glass.tiltDeg,
-      isHot: house.overheatedHours > calmHours() ? 'yes' : 'no',
+      isHot: isTooHot(house) ? 'yes' : 'no',
     }),
     says: (f, { words }) =>
       `Upright glass under an overhang of ${words.length(f.overhangM)} lets the winter sun in and keeps some of the high summer sun out.${f.isHot === 'yes' ? ' Here that is not enough by itself.' : ''}`,
@@ -183,8 +182,8 @@ export const GLASS_RULES: readonly Rule[] = [
       !isLeaning(context) &&
       context.design.glass.overhangM === 0 &&
       context.design.glass.summerShade === 0 &&
-      context.house.overheatedHours > calmHours(),
-    figures: ({ house }) => ({ hours: house.overheatedHours }),
+      isTooHot(context.house),
+    figures: ({ house }) => ({ hours: house.tooHot.hours }),
     says: () =>
       'Nothing shades the glass in summer. A roof edge, a vine on wires or an outside blind would take the high sun off it and cost no winter heat if it is off by autumn.',
   }),

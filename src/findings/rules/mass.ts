@@ -4,13 +4,13 @@
 // source (physics/labour.ts).
 
 import { materialById } from '../../design/materials.ts';
+import { isTooHot } from '../../outcomes/too-hot.ts';
 import { TYRE_PRACTICE } from '../../physics/labour.ts';
 import { MASS_RATIOS, SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { usefulThickness } from '../../physics/wall-response.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { plain } from '../wording.ts';
-import { calmHours } from './season.ts';
 
 const BY_WEIGHT = SIZING_RULES.find(({ id }) => id === 'masonry-weight')!.low;
 /** Swing between night and day that people take as steady [K]. House rule. */
@@ -67,7 +67,7 @@ export const MASS_RULES: readonly Rule[] = [
     applies: ({ outcome, house, geometry }) =>
       geometry.shareOfFloor > SUN_TEMPERED &&
       (outcome.mass.kgPerM2Glass ?? Number.POSITIVE_INFINITY) < BY_WEIGHT &&
-      (house.overheatedHours > calmHours() || house.meanDailySwingK > WIDE_SWING_K),
+      (isTooHot(house) || house.meanDailySwingK > WIDE_SWING_K),
     figures: ({ outcome, house }) => ({
       kgPerM2Glass: outcome.mass.kgPerM2Glass!,
       ruleKgPerM2: BY_WEIGHT,

@@ -1,15 +1,14 @@
 // Seasons of a site, for rules: which months are warm, which hold most of a year's trouble, when the sun is high.
 // Weather or monthly counts in, twelve flags out.
 
-import { ACCEPTABLE_HOT_HOURS } from '../../outcomes/acceptable-hours.ts';
 import { monthlySums } from '../../outcomes/calendar.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { highSunMonths, lowSunMonths } from '../../weather/seasons.ts';
-import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
+import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
 
-/** Hours a year that nobody minds: 1 %, the share of CIBSE Guide A (2006), from memory, high confidence. */
+/** Cold hours a year that nobody minds: 1 %. House rule. */
 export function calmHours(): number {
-  return ACCEPTABLE_HOT_HOURS;
+  return 0.01 * HOURS;
 }
 
 /** The three months with the warmest outdoor air. */

@@ -5,9 +5,11 @@ import { heatByMonth } from '../../outcomes/balances.ts';
 import { monthlySums } from '../../outcomes/calendar.ts';
 import { hoursAbove, hoursBelow } from '../../outcomes/comfort-hours.ts';
 import { extremesOf } from '../../outcomes/extremes.ts';
+import { isTooHot } from '../../outcomes/too-hot.ts';
 import { PLANT_LIMITS, type PlantRisk } from '../../physics/plant-limits.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { hotPhrase } from '../hot-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { hours, moment, percent } from '../wording.ts';
 
@@ -166,15 +168,15 @@ export const SUNSPACE_RULES: readonly Rule[] = [
     applies: ({ design, sunspace, house }) =>
       sunspace !== null &&
       design.sunspace.join === 'open' &&
-      (house.overheatedHours > 0.01 * HOURS || house.humidHours > 0.05 * HOURS),
+      (isTooHot(house) || house.humidHours > 0.05 * HOURS),
     figures: ({ house, design }) => ({
-      overheatedHours: house.overheatedHours,
-      limitC: house.overheatLimitC,
+      tooHotHours: house.tooHot.hours,
+      limitC: house.tooHot.limitC ?? house.tooHot.lowestLimitC,
       humidHours: house.humidHours,
       humidLimit: house.humidLimit,
       openM2: design.sunspace.doorM2,
     }),
-    says: (f, { words }) =>
-      `The sunspace stands open to the rooms, so they share its heat and its damp: ${hours(f.overheatedHours)} above ${words.temperature(f.limitC)} and ${hours(f.humidHours)} above ${percent(f.humidLimit)} humidity. A wall between them with a door lets you choose: shut, it keeps out heat and damp.`,
+    says: (f, { house, words }) =>
+      `The sunspace stands open to the rooms, so they share its heat and its damp: ${hours(f.tooHotHours)} ${hotPhrase(house.tooHot, words)} and ${hours(f.humidHours)} above ${percent(f.humidLimit)} humidity. A wall between them with a door lets you choose: shut, it keeps out heat and damp.`,
   }),
 ];

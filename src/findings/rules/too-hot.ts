@@ -1,16 +1,20 @@
-// Rooms that get too hot: how long, when, by what, and what takes the heat away. Limits: the design's own; 1 % of
-// the year is the share CIBSE Guide A (2006) allows, 10 % the limit of low-energy-house certification practice
-// (both from memory, high confidence); nights by CIBSE TM59 (2017).
+// Rooms that get too hot: how long, when, by what, and what takes the heat away. What counts and how many hours may is the
+// design's criterion (design/too-hot-criterion.ts); beyond 10 % of the year, the limit of low-energy-house certification
+// practice (from memory, high confidence), it is serious whatever counts. Nights by CIBSE TM59 (2017).
 
 import { dailyMeans, hoursByMonth } from '../../outcomes/calendar.ts';
+import type { ZoneOutcome } from '../../outcomes/outcome.ts';
+import { isTooHot } from '../../outcomes/too-hot.ts';
 import { runningMeans } from '../../physics/adaptive-comfort.ts';
 import { judgeTm52, passesTm59Night, TM59_NIGHT } from '../../physics/overheating-criteria.ts';
 import { HOURS, monthOfHour } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { houseLimits } from '../hot-hours.ts';
+import { hotMeaning, hotPhrase, whoseLimit } from '../hot-words.ts';
 import { oncePer } from '../once-per.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, moment, months, percent, portion } from '../wording.ts';
-import { calmHours, monthsThatMatter, warmestMonths } from './season.ts';
+import { monthsThatMatter, warmestMonths } from './season.ts';
 
 /** Outdoor air this much cooler than the limit can carry the heat away [K]. House rule. */
 const USEFUL_DIFFERENCE_K = 4;
@@ -29,16 +33,18 @@ interface HotHours {
 /** Several rules ask for them. */
 const hotHours = oncePer(countHotHours);
 
-function countHotHours({ house, houseYear, climate, year }: Context): HotHours {
-  const limit = house.overheatLimitC;
-  const byMonth = hoursByMonth(houseYear.operativeC, (value) => value > limit);
+function countHotHours(context: Context): HotHours {
+  const { houseYear, climate, year } = context;
+  const { limitC } = houseLimits(context);
+  const over = houseYear.operativeC.map((value, hour) => value - limitC[hour]!);
+  const byMonth = hoursByMonth(over, (value) => value > 0);
   const warmest = warmestMonths(climate);
   const panes = year.panes.filter(({ from }) => from === 'outdoors');
   let [all, cool, off, front, light] = [0, 0, 0, 0, 0];
   for (let hour = 0; hour < HOURS; hour++) {
-    if (houseYear.operativeC[hour]! <= limit) continue;
+    if (over[hour]! <= 0) continue;
     all++;
-    if (climate.year.dryBulbC[hour]! <= limit - USEFUL_DIFFERENCE_K) cool++;
+    if (climate.year.dryBulbC[hour]! <= limitC[hour]! - USEFUL_DIFFERENCE_K) cool++;
     if (!warmest[monthOfHour(hour)]) off++;
     for (const pane of panes) {
       light += pane.transmittedW[hour]!;
@@ -57,18 +63,18 @@ function countHotHours({ house, houseYear, climate, year }: Context): HotHours {
 export const TOO_HOT_RULES: readonly Rule[] = [
   finding({
     id: 'too-hot',
-    severity: ({ house }) => (house.overheatedHours > TEN_PER_CENT ? 'danger' : 'warning'),
-    applies: ({ house }) => house.overheatedHours > calmHours(),
+    severity: ({ house }) => (house.tooHot.hours > TEN_PER_CENT ? 'danger' : 'warning'),
+    applies: ({ house }) => isTooHot(house),
     figures: (context) => {
       const { house } = context;
       const hot = hotHours(context);
       const mostly = monthsThatMatter(hot.byMonth);
       const inThose = hot.byMonth.reduce((sum, count, month) => sum + (mostly[month] ? count : 0), 0);
       return {
-        hours: house.overheatedHours,
-        limitC: house.overheatLimitC,
+        hours: house.tooHot.hours,
+        ...limitFigures(house),
         months: during(mostly),
-        monthShare: inThose / house.overheatedHours,
+        monthShare: inThose / house.tooHot.hours,
         maxOperativeC: house.maxOperativeC,
         hottest: moment(house.hottestHour),
         coolOutsideShare: hot.coolOutsideShare,
@@ -76,10 +82,11 @@ export const TOO_HOT_RULES: readonly Rule[] = [
         frontShare: hot.frontShare,
       };
     },
-    says: (f, { words }) => {
+    says: (f, { house, words }) => {
       const opening =
-        `The rooms are above ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, ` +
-        `${percent(f.monthShare)} of them ${f.months}. ` +
+        `The rooms are ${hotPhrase(house.tooHot, words)} for ${hours(f.hours)} a year, ` +
+        `${percent(f.monthShare)} of them ${f.months}; ${f.limitHours} are allowed. ` +
+        hotMeaning(house.tooHot, words) +
         `The hottest hour reaches ${words.temperature(f.maxOperativeC, 1)}, on ${f.hottest}. `;
       const cause =
         f.coolOutsideShare > 0.5
@@ -91,8 +98,7 @@ export const TOO_HOT_RULES: readonly Rule[] = [
   finding({
     id: 'hot-out-of-season',
     severity: 'note',
-    applies: (context) =>
-      context.house.overheatedHours > calmHours() && hotHours(context).offSeasonShare > 0.5,
+    applies: (context) => isTooHot(context.house) && hotHours(context).offSeasonShare > 0.5,
     figures: (context) => ({
       offSeasonShare: hotHours(context).offSeasonShare,
       warmestMonths: months(warmestMonths(context.climate)),
@@ -119,7 +125,7 @@ export const TOO_HOT_RULES: readonly Rule[] = [
   finding({
     id: 'fails-tm52',
     severity: 'note',
-    applies: (context) => tm52Of(context).overheats,
+    applies: (context) => context.house.tooHot.criterion === 'tm59-open' && tm52Of(context).overheats,
     figures: (context) => {
       const { failed, hourShare, worstExcessK } = tm52Of(context);
       return {
@@ -130,25 +136,29 @@ export const TOO_HOT_RULES: readonly Rule[] = [
       };
     },
     says: (f) =>
-      `By the British test TM52 this house overheats: it fails ${f.failed === 3 ? 'all three' : 'two'} of its parts, and two are enough. ` +
-      `That test lets the limit rise with the weather, as people get used to warmth, so it counts fewer hours: ${percent(f.hourShare)} of the warm season.`,
+      `By the older British test TM52 this house overheats too: it fails ${f.failed === 3 ? 'all three' : 'two'} of its parts, and two are enough. ` +
+      `It asks besides for how far the worst day and the worst hour pass the same limit, which ${percent(f.hourShare)} of the warm season does.`,
   }),
   finding({
     id: 'cool-enough',
     severity: 'good',
-    applies: ({ house }) => house.overheatedHours <= calmHours(),
+    applies: ({ house }) => !isTooHot(house),
     figures: ({ house }) => ({
-      hours: house.overheatedHours,
-      limitC: house.overheatLimitC,
+      hours: house.tooHot.hours,
+      ...limitFigures(house),
       maxOperativeC: house.maxOperativeC,
-      source: 'CIBSE Guide A (2006): at most 1 % of the hours',
     }),
-    says: (f, { words }) =>
+    says: (f, { house, words }) =>
       f.hours === 0
-        ? `The rooms never pass ${words.temperature(f.limitC)}. The hottest hour of the year is ${words.temperature(f.maxOperativeC, 1)}.`
-        : `The rooms stay cool enough: only ${hours(f.hours)} above ${words.temperature(f.limitC)} in the year, and ${words.temperature(f.maxOperativeC, 1)} at the hottest.`,
+        ? `The rooms are never ${hotPhrase(house.tooHot, words)}. ${hotMeaning(house.tooHot, words)}The hottest hour of the year is ${words.temperature(f.maxOperativeC, 1)}.`
+        : `The rooms stay cool enough: ${hours(f.hours)} a year ${hotPhrase(house.tooHot, words)}, and ${f.limitHours} are allowed. ${hotMeaning(house.tooHot, words)}The hottest hour is ${words.temperature(f.maxOperativeC, 1)}.`,
   }),
 ];
+
+/** What the house is held to, for the figures behind a sentence. */
+function limitFigures({ tooHot: { criterion, limitHours, lowestLimitC, highestLimitC } }: ZoneOutcome) {
+  return { criterion, limitHours, lowestLimitC, highestLimitC, whose: whoseLimit(criterion) };
+}
 
 function tm52Of({ houseYear, climate }: Context): ReturnType<typeof judgeTm52> {
   const everybodyHome = new Float64Array(HOURS).fill(1);

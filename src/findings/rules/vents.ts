@@ -4,6 +4,7 @@
 import type { Design, Habit } from '../../design/design.ts';
 import { materialById } from '../../design/materials.ts';
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
+import { isTooHot } from '../../outcomes/too-hot.ts';
 import { ventMoves } from '../../outcomes/vent-moves.ts';
 import { SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { HOURS } from '../../weather/typical-year.ts';
@@ -11,7 +12,6 @@ import type { Context } from '../context.ts';
 import { oncePer } from '../once-per.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, listed, percent, plain } from '../wording.ts';
-import { calmHours } from './season.ts';
 
 /** Moves a day that fit a household's day: once in the morning, once in the evening. House rule. */
 const EASY_MOVES_PER_DAY = 2;
@@ -70,7 +70,7 @@ export const VENT_RULES: readonly Rule[] = [
     figures: ({ outcome, design, house }) => ({
       neglectedHours: outcome.vents.neglectedShare * HOURS,
       habit: HABIT_WORDS[design.vents.habit],
-      overheatedHours: house.overheatedHours,
+      tooHotHours: house.tooHot.hours,
     }),
     says: (f) =>
       `With ${f.habit}, a vent is open or shut at the wrong time for ${hours(f.neglectedHours)} a year. Openers would not forget.`,
@@ -95,8 +95,7 @@ export const VENT_RULES: readonly Rule[] = [
   finding({
     id: 'windows-few',
     severity: 'note',
-    applies: ({ design, house }) =>
-      house.overheatedHours > calmHours() && design.vents.houseM2 < 0.02 * design.house.floorAreaM2,
+    applies: ({ design, house }) => isTooHot(house) && design.vents.houseM2 < 0.02 * design.house.floorAreaM2,
     figures: ({ design }) => ({
       windowsM2: design.vents.houseM2,
       windowsShare: design.vents.houseM2 / design.house.floorAreaM2,
@@ -109,9 +108,7 @@ export const VENT_RULES: readonly Rule[] = [
     id: 'purge-helps',
     severity: 'note',
     applies: ({ design, house, climate }) =>
-      design.vents.nightPurgeAch === 0 &&
-      house.overheatedHours > calmHours() &&
-      coolNights(climate).some(Boolean),
+      design.vents.nightPurgeAch === 0 && isTooHot(house) && coolNights(climate).some(Boolean),
     figures: ({ climate, design }) => ({
       months: during(coolNights(climate)),
       coolC: COOL_NIGHT_C,

@@ -4,13 +4,13 @@ import { WAYS_TO_BUILD } from '../../../src/questions/building-work.ts';
 import type { Chart } from '../../../src/questions/question.ts';
 import { madeFigures } from '../../questions/made-figures.ts';
 
-const figures = (overheatedHours: number, sunspaceWarmestC: number | null) =>
-  madeFigures({ overheatedHours, sunspaceWarmestC });
+const figures = (tooHotHours: number, sunspaceWarmestC: number | null) =>
+  madeFigures({ tooHotHours, sunspaceWarmestC });
 const chart: Chart = {
   id: 'glass',
   title: 'Glass',
   x: { label: 'glass', unit: 'm²' },
-  y: ['overheatedHours', 'sunspaceWarmestC'],
+  y: ['tooHotHours', 'sunspaceWarmestC'],
   curves: [
     {
       id: 'one',
@@ -26,7 +26,7 @@ const chart: Chart = {
 };
 
 test('a curve rises upward in the picture and keeps inside its frame, marks and limit too', () => {
-  const { lines, frame, marks, limitY } = drawChart(chart, 'overheatedHours', 262, 'metric');
+  const { lines, frame, marks, limitY } = drawChart(chart, 'tooHotHours', 262, 'metric');
   const [first, second, third] = lines[0]!.points;
   expect(first!.y).toBeGreaterThan(second!.y);
   expect(second!.y).toBeGreaterThan(third!.y);
@@ -48,7 +48,7 @@ test('a point without the figure is left out, and a chart of one value still has
     curves: [{ ...chart.curves[0]!, points: [chart.curves[0]!.points[0]!] }],
     marks: [],
   };
-  for (const { x, y } of drawChart(flat, 'overheatedHours', null, 'metric').lines[0]!.points) {
+  for (const { x, y } of drawChart(flat, 'tooHotHours', null, 'metric').lines[0]!.points) {
     expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true);
   }
 });
@@ -66,7 +66,7 @@ test('shares of floor and wall stand under the scale at their areas, in both uni
   ];
   const shared = { ...chart, x: { ...chart.x, shares } };
   for (const system of ['metric', 'us'] as const) {
-    const { shareRows, lines, frame, height } = drawChart(shared, 'overheatedHours', null, system);
+    const { shareRows, lines, frame, height } = drawChart(shared, 'tooHotHours', null, system);
     expect(shareRows.map(({ head }) => head)).toEqual(['floor, %', 'wall, %']);
     const at = (row: number, percent: string) =>
       shareRows[row]!.ticks.find(({ text }) => text === percent)!.at;
@@ -96,7 +96,7 @@ test('in US units the same curve has scales in square feet and Fahrenheit, and m
 
 test('letters of marks close together stand in rows of their own, and six curves have six dashes', () => {
   const marks = [0, 0.1, 0.2, 0.3, 15].map((x, i) => ({ ...chart.marks[0]!, id: `${i}`, x }));
-  const drawing = drawChart({ ...chart, marks }, 'overheatedHours', null, 'metric');
+  const drawing = drawChart({ ...chart, marks }, 'tooHotHours', null, 'metric');
   expect(drawing.marks.map(({ row }) => row)).toEqual([0, 1, 2, 3, 0]);
   expect(drawing.marks.map(({ letter }) => letter).join('')).toBe('abcde');
   expect(new Set(DASHES).size).toBeGreaterThanOrEqual(WAYS_TO_BUILD.length);

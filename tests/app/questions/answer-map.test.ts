@@ -13,6 +13,7 @@ function mapOf(hours: (glass: number, mass: number) => number, drawn = { glassM2
   const map: GlassMassMap = {
     glassM2: GLASS,
     massM2: MASS,
+    tooHotHours: filled,
     overheatedHours: filled,
     filled,
     filledErrorHours: null,
@@ -79,7 +80,7 @@ test('a design drawn beyond the map since stands at its edge', () => {
 test('a cell is told in words and in the units on screen; the nearest cell is found', () => {
   const map = mapOf((glass) => 10 * glass);
   expect(cellWords(map, 5, 10, 'metric')).toBe(
-    '10 m² of glass, 30 m² of extra mass: 100 overheated hours a year',
+    '10 m² of glass, 30 m² of extra mass: 100 hours too hot a year',
   );
   // 10 m² = 107.6 ft², 30 m² = 322.9 ft²
   expect(cellWords(map, 5, 10, 'us')).toContain('108 ft² of glass, 323 ft² of extra mass');

@@ -53,11 +53,11 @@ const CHART: Chart = {
   id: 'made',
   title: 'Made',
   x: { label: 'glass', unit: 'm²' },
-  y: ['overheatedHours'],
+  y: ['tooHotHours'],
   curves: ['one', 'two'].map((id, i) => ({
     id,
     label: `curve ${id}`,
-    points: [0, 10, 20].map((x) => ({ x, run: '', figures: { overheatedHours: x * (10 + i) } as never })),
+    points: [0, 10, 20].map((x) => ({ x, run: '', figures: { tooHotHours: x * (10 + i) } as never })),
   })),
   marks: [
     { id: 'm', kind: 'handbook', x: 12, label: 'a handbook says so', curve: null, source: 'made here' },
@@ -77,6 +77,7 @@ test('the picture of a map marks the limit and the design', () => {
   const map: GlassMassMap = {
     glassM2: [0, 10, 20],
     massM2: [0, 50, 100],
+    tooHotHours: [0, 5, 10, 0, 3, 6, 0, 1, 2],
     overheatedHours: [0, 5, 10, 0, 3, 6, 0, 1, 2],
     filled: [0, 5, 10, 0, 3, 6, 0, 1, 2],
     filledErrorHours: null,

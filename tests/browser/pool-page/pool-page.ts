@@ -21,7 +21,7 @@ export interface MapReport {
   readonly runs: number;
   /** longest task on the page's thread meanwhile [ms]; 0 when none reached 50 */
   readonly longestTaskMs: number;
-  readonly overheatedHours: readonly (number | null)[];
+  readonly tooHotHours: readonly (number | null)[];
   readonly finding: string;
 }
 
@@ -89,14 +89,14 @@ async function map(
     // Tasks are told once the thread is at rest.
     await new Promise((resolve) => requestIdleCallback(resolve));
     for (const { duration } of observer.takeRecords()) longestTaskMs = Math.max(longestTaskMs, duration);
-    const { overheatedHours } = answer.map!;
+    const { tooHotHours } = answer.map!;
     return {
       firstMs,
       allMs,
       firstPictureAt,
       runs: answer.runs.length,
       longestTaskMs,
-      overheatedHours,
+      tooHotHours,
       finding: answer.finding!.text,
     };
   } finally {
