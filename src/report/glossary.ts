@@ -44,6 +44,12 @@ export const ENTRIES: readonly Entry[] = [
     means: () => 'The wall between the sunspace and the rooms.',
   },
   {
+    word: 'EN 16798-1',
+    used: /\bEN 16798-1\b/,
+    means: () =>
+      'A European standard. People who open windows and dress as they like bear more warmth once the weather has been warm, so its limit follows the weather. Category I is for the old and the sick, II for most people, III for those who bear more.',
+  },
+  {
     word: 'Equator-facing',
     used: /\bequator-facing\b/i,
     means: ({ climate }) =>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import type { TooHotChoice } from '../../src/design/too-hot-criterion.ts';
 import { adaptiveOverheatedHours } from '../../src/outcomes/adaptive-hours.ts';
 import { overheating } from '../../src/outcomes/comfort-hours.ts';
 import { hotLimits } from '../../src/outcomes/hot-limits.ts';
@@ -32,7 +33,7 @@ describe('hours too hot', () => {
   });
 
   test('by EN 16798-1 are those above its limits, and fewer people’s categories allow more', () => {
-    const of = (criterion: Design['comfort']['criterion']) => tooHot(withComfort({ criterion }), ROOMS, YEAR);
+    const of = (criterion: TooHotChoice) => tooHot(withComfort({ criterion }), ROOMS, YEAR);
     expect(of('adaptive-II').hours).toBe(adaptiveOverheatedHours(ROOMS.operativeC, YEAR.dryBulbC));
     expect(of('adaptive-I').hours).toBeGreaterThan(of('adaptive-II').hours);
     expect(of('adaptive-II').hours).toBeGreaterThan(of('adaptive-III').hours);

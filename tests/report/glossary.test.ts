@@ -21,6 +21,7 @@ const USES: Readonly<Record<string, string>> = {
   Berm: 'Dig a ditch above the berm.',
   'Bq/m³': 'At 148 Bq/m³ act.',
   'Common wall': 'A common wall of adobe.',
+  'EN 16798-1': 'Too hot (EN 16798-1, category II).',
   'Equator-facing': 'The equator-facing glass is large.',
   'Frame share': 'Frame share 12 %.',
   'Inner leaf': 'Inner leaf of brick.',
