@@ -2,8 +2,6 @@
 // nothing of nodes or physics; model/ gives it a physical meaning. SI units; angles in degrees; shares are
 // fractions 0…1. Limits and labels of every number stand in limits.ts, the schema in schema.ts.
 
-import type { TooHotChoice } from './too-hot-criterion.ts';
-
 export const DESIGN_VERSION = 1;
 
 export type Join = 'none' | 'open' | 'closed';
@@ -17,6 +15,15 @@ export type BedSoil = 'mulched' | 'bare' | 'open-water';
 export type ExtractRuns = 'always' | 'hours' | 'humidity';
 export type FrostGuard = 'preheat' | 'recirculate';
 export type EndWalls = 'insulated' | 'glazed';
+export type TooHotChoice =
+  | 'adaptive-I'
+  | 'adaptive-II'
+  | 'adaptive-III'
+  | 'tm59-open'
+  | 'tm59-3-percent'
+  | 'practice-10-percent'
+  | 'guide-a-living'
+  | 'fixed';
 
 /** The typical year made hotter, to try a design in the climate its owner will grow old in. */
 export interface Hotter {

@@ -10,7 +10,7 @@ import {
   TM52_LIMITS,
   TM59_MECHANICAL,
 } from '../physics/overheating-criteria.ts';
-import type { Design } from './design.ts';
+import type { Design, TooHotChoice } from './design.ts';
 
 export const TOO_HOT_CHOICES = [
   'adaptive-II',
@@ -21,8 +21,7 @@ export const TOO_HOT_CHOICES = [
   'practice-10-percent',
   'guide-a-living',
   'fixed',
-] as const;
-export type TooHotChoice = (typeof TOO_HOT_CHOICES)[number];
+] as const satisfies readonly TooHotChoice[];
 
 /** The limit of an hour: one temperature, or one that follows the weather by EN 16798-1 or by CIBSE TM52. */
 export type HourLimit =

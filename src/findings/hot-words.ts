@@ -13,8 +13,8 @@ function limitText(celsius: number, words: Temperature): string {
 }
 
 /** Between "the rooms are" and "for so many hours": "above 26 °C", or "too hot". */
-export function hotPhrase({ limitC }: { readonly limitC: number | null }, words: Temperature): string {
-  return limitC === null ? 'too hot' : `above ${limitText(limitC, words)}`;
+export function hotPhrase({ limitC }: Pick<TooHot, 'limitC'>, words: Temperature): string {
+  return limitC === undefined ? 'too hot' : `above ${limitText(limitC, words)}`;
 }
 
 /** Whose limit it is, as short as a reader can look it up. */
@@ -35,7 +35,7 @@ export function hotMeaning(
   { criterion, limitC, lowestLimitC, highestLimitC }: TooHot,
   words: Temperature,
 ): string {
-  if (limitC !== null) return '';
+  if (limitC !== undefined) return '';
   const whose = whoseLimit(criterion);
   if (whose === '') return `Too hot is what feels like more than ${limitText(lowestLimitC, words)}. `;
   return `Too hot is above a limit that moves with the weather: ${words.temperature(lowestLimitC)} after cool days, ${words.temperature(highestLimitC)} in the warmest week here (${whose}). `;

@@ -12,8 +12,8 @@ export interface TooHot {
   /** hours above its limit, and how many of them it allows */
   readonly hours: number;
   readonly limitHours: number;
-  /** its limit; null where the limit follows the weather or fans move the air [°C] */
-  readonly limitC: number | null;
+  /** its limit; absent where the limit follows the weather or fans move the air [°C] */
+  readonly limitC?: number;
   /** lowest and highest limit of the year, without fans [°C] */
   readonly lowestLimitC: number;
   readonly highestLimitC: number;
@@ -31,10 +31,9 @@ export function tooHot(design: Design, zone: ZoneYear, weather: TypicalYear): To
     criterion: criterion.id,
     hours,
     limitHours: criterion.hours,
-    limitC: fans === null ? criterion.aboveC : null,
     lowestLimitC: lowC,
     highestLimitC: highC,
-    ...(fans !== null && { fans }),
+    ...(fans === null ? criterion.aboveC !== null && { limitC: criterion.aboveC } : { fans }),
   };
 }
 

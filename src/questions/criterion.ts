@@ -17,7 +17,7 @@ export function hotInWords({
   readonly words: Words;
 }): string {
   const hasFans = (design.comfort.airSpeedMs ?? 0) > 0;
-  return hotPhrase({ limitC: hasFans ? null : criterion.aboveC }, words);
+  return hotPhrase(hasFans || criterion.aboveC === null ? {} : { limitC: criterion.aboveC }, words);
 }
 
 /** The design counted by a limit, whatever it would count by itself. */

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Design } from '../../src/design/design.ts';
+import type { Design, TooHotChoice } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import type { TooHotChoice } from '../../src/design/too-hot-criterion.ts';
 import { adaptiveOverheatedHours } from '../../src/outcomes/adaptive-hours.ts';
 import { overheating } from '../../src/outcomes/comfort-hours.ts';
 import { hotLimits } from '../../src/outcomes/hot-limits.ts';

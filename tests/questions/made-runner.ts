@@ -71,7 +71,7 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
       criterion: criterion.id,
       hours: overheatedHours,
       limitHours: criterion.hours,
-      limitC: criterion.aboveC,
+      ...(criterion.aboveC !== null && { limitC: criterion.aboveC }),
       lowestLimitC: criterion.aboveC ?? 25.1,
       highestLimitC: criterion.aboveC ?? 29,
     },
