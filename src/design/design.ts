@@ -25,6 +25,28 @@ export type TooHotChoice =
   | 'guide-a-living'
   | 'fixed';
 
+/** Windows that a cover hangs on: the equator-facing glass, all glass of the sunspace to outdoors, sides of the house. */
+export type CoverSide = 'front' | 'sunspace' | 'east' | 'west' | 'east-and-west' | 'pole' | 'all';
+/** What a cover is drawn against: sun on the window, heat in the room while the sun is on it, the night, the season. */
+export type DrawnBy = 'sun' | 'heat' | 'night' | 'season';
+export type CoverSeason = 'year' | 'warm' | 'cold';
+
+/** A shade or cover on some of the windows. */
+export interface Cover {
+  /** id in cover-catalogue.ts */
+  readonly kind: string;
+  readonly on: CoverSide;
+  readonly drawnBy: DrawnBy;
+  /** months in which it is in use */
+  readonly season: CoverSeason;
+  /** who draws it; absent for whoever moves the vents */
+  readonly habit?: Habit;
+  /** drawn above this much sun on the window [W/m²]; absent for the usual */
+  readonly sunW?: number;
+  /** by heat: drawn above this temperature of the room [°C]; absent for the usual */
+  readonly aboveC?: number;
+}
+
 /** The typical year made hotter, to try a design in the climate its owner will grow old in. */
 export interface Hotter {
   /** added to the coldest month and to the warmest, the months between as a cosine; equal for all year [K] */
@@ -70,6 +92,8 @@ export interface Design {
     /** ordinary windows on the other three sides, as a share of floor area */
     readonly otherShareOfFloor: number;
   };
+  /** shades and covers besides the front's night insulation and summer shade; absent for none */
+  readonly covers?: readonly Cover[];
   readonly sunspace: {
     readonly join: Join;
     readonly depthM: number;

@@ -2,7 +2,10 @@
 // Every number is held to limits.ts; unknown keys are refused by name, so that a misspelt key is not ignored.
 
 import * as v from 'valibot';
+import { COVER_KINDS } from './cover-catalogue.ts';
+import { COVER_LIMITS, coverFaults, MOST_COVERS } from './cover-rules.ts';
 import type { Design } from './design.ts';
+import type { DesignFault } from './design-fault.ts';
 import { geometryOf } from './geometry.ts';
 import { GLASS } from './glass-catalogue.ts';
 import { HOTTER_LIMITS } from './hotter.ts';
@@ -10,14 +13,6 @@ import { LIMITS } from './limits.ts';
 import { MATERIALS } from './materials.ts';
 import { TOO_HOT_CHOICES } from './too-hot-criterion.ts';
 import { USUAL_VENTILATION } from './usual-ventilation.ts';
-
-export interface DesignFault {
-  /** dotted path, '' for the whole */
-  readonly path: string;
-  /** the value as printed, shortened */
-  readonly value: string;
-  readonly allowed: string;
-}
 
 export type DesignResult =
   | { readonly ok: true; readonly design: Design }
@@ -48,6 +43,11 @@ function hotterNumber(key: string) {
   return numberWithin(limit.min, limit.max, limit.whole);
 }
 
+function coverNumber(key: 'sunW' | 'aboveC') {
+  const { min, max } = COVER_LIMITS[key];
+  return v.exactOptional(numberWithin(min, max));
+}
+
 const oneOf = <const T extends readonly string[]>(...options: T) =>
   v.picklist(options, `one of ${options.join(', ')}`);
 
@@ -62,6 +62,19 @@ const massIds = MATERIALS.filter((material) => material.mass).map((material) => 
 const anyMaterial = v.picklist(materialIds, `one of ${materialIds.join(', ')}`);
 const massMaterial = v.picklist(massIds, `one of ${massIds.join(', ')}`);
 const glassIds = GLASS.map((glass) => glass.id);
+
+const coverIds = COVER_KINDS.map((kind) => kind.id);
+const habit = oneOf('automatic', 'attentive', 'away', 'forgetful', 'never');
+
+const CoverSchema = v.strictObject({
+  kind: v.picklist(coverIds, `one of ${coverIds.join(', ')}`),
+  on: oneOf('front', 'sunspace', 'east', 'west', 'east-and-west', 'pole', 'all'),
+  drawnBy: oneOf('sun', 'heat', 'night', 'season'),
+  season: oneOf('year', 'warm', 'cold'),
+  habit: v.exactOptional(habit),
+  sunW: coverNumber('sunW'),
+  aboveC: coverNumber('aboveC'),
+});
 
 const DesignSchema = v.strictObject({
   version: v.literal(1, '1'),
@@ -95,6 +108,13 @@ const DesignSchema = v.strictObject({
     summerShade: numberAt('glass.summerShade'),
     otherShareOfFloor: numberAt('glass.otherShareOfFloor'),
   }),
+  // Files from before there were covers have none but the front's two numbers.
+  covers: v.exactOptional(
+    v.pipe(
+      v.array(CoverSchema, `a list of at most ${MOST_COVERS} covers`),
+      v.check((list) => list.length <= MOST_COVERS, `a list of at most ${MOST_COVERS} covers`),
+    ),
+  ),
   sunspace: v.strictObject({
     join: oneOf('none', 'open', 'closed'),
     depthM: numberAt('sunspace.depthM'),
@@ -136,7 +156,7 @@ const DesignSchema = v.strictObject({
     houseM2: numberAt('vents.houseM2'),
     stackM: numberAt('vents.stackM'),
     opensAboveC: numberAt('vents.opensAboveC'),
-    habit: oneOf('automatic', 'attentive', 'away', 'forgetful', 'never'),
+    habit,
     nightPurgeAch: numberAt('vents.nightPurgeAch'),
     // Files from before there were these fans have none.
     extractAch: v.optional(numberAt('vents.extractAch'), 0),
@@ -210,7 +230,7 @@ export function describeDesignFault(fault: DesignFault): string {
 
 /** Rules between numbers; each would otherwise make a house that cannot stand. */
 function tiedFaults(design: Design): DesignFault[] {
-  const faults: DesignFault[] = [];
+  const faults: DesignFault[] = [...coverFaults(design)];
   const { house, glass, sunspace } = design;
   if (glass.basis !== 'area' && glass.value > 1) {
     faults.push({ path: 'glass.value', value: String(glass.value), allowed: `0 to 1 as a ${glass.basis}` });

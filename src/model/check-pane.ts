@@ -10,7 +10,7 @@ import {
   requireShare,
   requireZoneName,
 } from './check-number.ts';
-import type { GlassSystem, Pane, Shading } from './model.ts';
+import type { GlassSystem, Pane, PaneCover, Shading } from './model.ts';
 
 /** Rounding allowed when glass fills its wall. */
 const SLACK = 1 + 1e-9;
@@ -40,6 +40,7 @@ export function requirePane(pane: Pane, zoneIds: ReadonlySet<string>): void {
   requireFilm(of('filmOutside'), pane.filmOutside);
   requireFilm(of('filmInside'), pane.filmInside);
   requireAtLeastZero(of('nightResistance'), pane.nightResistance, 'm²K/W');
+  for (const cover of pane.covers ?? []) requireCover(of, pane, cover);
   requireShare(of('dirt'), pane.dirt);
   if (pane.lightRoom) {
     const { depthM, sillM, headM } = pane.lightRoom;
@@ -48,6 +49,26 @@ export function requirePane(pane: Pane, zoneIds: ReadonlySet<string>): void {
     if (!(headM > sillM && Number.isFinite(headM)))
       throw new RangeError(`${of('lightRoom.headM')} is ${headM} m; allowed: above the sill, ${sillM} m`);
   }
+}
+
+function requireCover(of: (what: string) => string, pane: Pane, cover: PaneCover): void {
+  const at = (what: string) => of(`cover '${cover.hand}', ${what}`);
+  if (pane.from !== 'outdoors')
+    throw new RangeError(`${at('pane from')} is '${pane.from}'; allowed: outdoors, to carry covers`);
+  if (cover.place === 'between' && pane.glass.sheets === 1)
+    throw new RangeError(`${at('place')} is 'between'; allowed: outside or inside of a single sheet`);
+  requireShare(at('transmittance'), cover.transmittance);
+  requireRange(at('reflectance'), cover.reflectance, 0, 1 - cover.transmittance, '');
+  requireShare(at('coverage'), cover.coverage);
+  requireAtLeastZero(at('resistance'), cover.resistance, 'm²K/W');
+  const { months, sunW, aboveC, mostWind } = cover.rule;
+  requireEntries(at('rule.months'), months, 12, 0, '');
+  months.forEach((share, month) => {
+    requireShare(at(`rule.months[${month}]`), share);
+  });
+  requireAtLeastZero(at('rule.sunW'), sunW, 'W/m²');
+  requireFinite(at('rule.aboveC'), aboveC, '°C');
+  requireAtLeastZero(at('rule.mostWind'), mostWind, 'm/s');
 }
 
 function requireGlass(of: (what: string) => string, glass: GlassSystem): void {

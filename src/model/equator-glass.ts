@@ -5,6 +5,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf, warmMonths } from './compass.ts';
+import { coversOn } from './covers.ts';
 import { type EquatorFront, equatorFront } from './equator-front.ts';
 import { glassSystem, paneWith } from './glazing.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
@@ -28,6 +29,7 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
     azimuthDeg: compassOf(site, design.house.turnDeg).equatorDeg,
     to: sunspace.join === 'none' ? 'house' : 'sunspace',
     nightResistance: glass.nightResistance,
+    covers: coversOn(design, site, { side: 'front', inSunspace: sunspace.join !== 'none' }),
   };
   const panes: Pane[] = [];
   if (front.slopeGlassM2 > LEAST_AREA_M2) {

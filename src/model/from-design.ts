@@ -31,7 +31,7 @@ export function modelOf(design: Design, site: Site, ground: DeepGround): Model {
   const sides = otherSides(design, site);
   const zones: Zone[] = [houseZone(design)];
   const elements: Element[] = houseElements(design, site, sides, ground);
-  const panes: Pane[] = [...equatorPanes(design, site), ...otherPanes(design, sides)];
+  const panes: Pane[] = [...equatorPanes(design, site), ...otherPanes(design, site, sides)];
   const sunspace = sunspaceZone(design);
   if (sunspace !== null) {
     zones.push(sunspace);

@@ -7,6 +7,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
+import { coversOn } from './covers.ts';
 import { glassSystem, paneWith } from './glazing.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
 import type { Pane } from './model.ts';
@@ -63,8 +64,8 @@ export function otherSides(design: Design, site: Site): readonly Side[] {
   ];
 }
 
-/** The windows: of the front's glass, without shade or shutters, their beam all on the floor. */
-export function otherPanes(design: Design, sides: readonly Side[]): Pane[] {
+/** The windows: of the front's glass, with whatever covers hang on their side, their beam all on the floor. */
+export function otherPanes(design: Design, site: Site, sides: readonly Side[]): Pane[] {
   return sides
     .filter((side) => side.windowM2 > LEAST_AREA_M2)
     .map(({ name, azimuthDeg, windowM2, grossM2 }) =>
@@ -76,6 +77,7 @@ export function otherPanes(design: Design, sides: readonly Side[]): Pane[] {
         glass: glassSystem(design.glass.type),
         azimuthDeg,
         to: 'house',
+        covers: coversOn(design, site, { side: name, inSunspace: false }),
       }),
     );
 }

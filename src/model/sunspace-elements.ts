@@ -8,6 +8,7 @@ import { materialById } from '../design/materials.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
+import { coversOn, type PanePlace } from './covers.ts';
 import { equatorFront } from './equator-front.ts';
 import { glassSystem, paneWith } from './glazing.ts';
 import { slabOnGround } from './ground-contact.ts';
@@ -50,7 +51,7 @@ export function endPanes(design: Design, site: Site): Pane[] {
   const { sunspaceEndM2 } = geometryOf(design);
   if (design.sunspace.endWalls === 'insulated' || sunspaceEndM2 <= LEAST_AREA_M2) return [];
   const { eastDeg, westDeg } = compassOf(site, design.house.turnDeg);
-  const end = (id: string, azimuthDeg: number) =>
+  const end = (id: PanePlace['side'], azimuthDeg: number) =>
     paneWith({
       id,
       areaM2: sunspaceEndM2,
@@ -60,6 +61,7 @@ export function endPanes(design: Design, site: Site): Pane[] {
       azimuthDeg,
       to: SUNSPACE,
       nightResistance: design.glass.nightResistance,
+      covers: coversOn(design, site, { side: id, inSunspace: true }),
     });
   return [end('end-east', eastDeg), end('end-west', westDeg)];
 }

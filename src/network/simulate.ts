@@ -12,6 +12,7 @@ import type { ZoneAir } from './air/zone-air.ts';
 import { createHeatBalance } from './books/heat-balance.ts';
 import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
+import { createCovers } from './covers/covers.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
 import {
@@ -81,11 +82,12 @@ interface Engine {
 
 function createEngine(capacity: EngineCapacity): Engine {
   const stepper = createStepper({ nodes: capacity.nodes, chains: capacity.chains, hubs: 2 * capacity.zones });
-  const films = createFilms(capacity, stepper);
-  const gains = createHourlyGains(capacity, stepper);
   const zoneC = new Float64Array(capacity.zones);
   const zoneRatio = new Float64Array(capacity.zones);
   const radiantC = new Float64Array(capacity.zones);
+  const covers = createCovers(capacity, zoneC, radiantC);
+  const films = createFilms(capacity, stepper, covers.drawn);
+  const gains = createHourlyGains(capacity, stepper, covers.shading);
   const zoneHumidity = new Float64Array(capacity.zones);
   const weather = blankHourWeather();
   const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, weather };
@@ -116,12 +118,14 @@ function createEngine(capacity: EngineCapacity): Engine {
   const start = createYearStart(
     {
       stepper,
+      covers,
       films,
       gains,
       flows,
       moment,
       weather,
       setStep,
+      readZones,
       beginHour() {
         readZones();
         flows.beginHour(moment);
@@ -151,6 +155,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     readZones();
     flows.beginHour(moment);
     chooseSteps();
+    covers.renew(moment, weather);
     films.renew(weather);
     gains.renew(hour, moment, weather);
     beginNetworkHour();
@@ -162,6 +167,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     }
     if (counting) {
       recorder.endHour(hour, moment, weather);
+      covers.record(hour);
       heatBalance.endHour(weather);
     }
   }
@@ -302,6 +308,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     stepper.load(layout.network, water.stepS, START_C);
     films.load(model, layout);
     gains.load(model, layout, climate);
+    covers.load(layout, gains.paneLight());
     moisture.load(model, layout, START_C);
     flows.load(model, water.stepS);
     sums.load(zones, model.openings.length);
@@ -327,12 +334,15 @@ function createEngine(capacity: EngineCapacity): Engine {
     setStep(3600 / steps);
     for (let n = 24 * warmUpDays; n > 0; n--) runHour(climate, HOURS - n, false);
     flows.startCounting();
+    covers.startCounting();
     moisture.startCounting();
     heatBalance.open();
     for (let hour = 0; hour < HOURS; hour++) runHour(climate, hour, true);
+    const drawn = covers.years();
     const recorded = recorder.year();
     return {
       ...recorded,
+      ...(drawn.length > 0 && { covers: drawn }),
       heat: heatBalance.byCause(),
       books: heatBalance.close({
         held: recorded.zones.reduce((sum, { waterGainKg }) => sum + waterGainKg, 0),

@@ -7,6 +7,7 @@
 import type { Model, Schedule } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import type { AirFlow } from './air/air-flow.ts';
+import type { Covers } from './covers/covers.ts';
 import { addToTable, type Moment, SCHEDULE_INDICES, SCHEDULE_LENGTH } from './hour/clock.ts';
 import { blankDayPart, type DayPart, middleOf, PARTS_OF_DAY, readDayPart } from './hour/day-part.ts';
 import { type HourWeather, readMeanWeather } from './hour/hour-weather.ts';
@@ -30,12 +31,15 @@ const MOST_DAYS_READ = 5;
 /** What a year is started with: parts of the engine, and its own beginning and solving of a step. */
 export interface StartedParts {
   readonly stepper: Stepper;
+  readonly covers: Covers;
   readonly films: SurfaceFilms;
   readonly gains: HourlyGains;
   readonly flows: AirFlow;
   readonly moment: Moment;
   readonly weather: HourWeather;
   setStep(seconds: number): void;
+  /** temperatures of the zones as the network stands */
+  readZones(): void;
   /** water, latent heat and flows of the hour, or of the long step, whose weather and gains are written */
   beginHour(): void;
   solveStep(): void;
@@ -43,7 +47,7 @@ export interface StartedParts {
 
 /** Lives through the years before a day of the year, from wherever the engine stands. */
 export function createYearStart(parts: StartedParts, zonesMost: number) {
-  const { stepper, films, gains, flows, moment, weather } = parts;
+  const { stepper, covers, films, gains, flows, moment, weather } = parts;
   const dayPart = blankDayPart(MOST_DAYS_READ);
   /** by zone, bound and schedule index [°C] */
   const bounds = new Float64Array(2 * zonesMost * SCHEDULE_LENGTH);
@@ -82,6 +86,8 @@ export function createYearStart(parts: StartedParts, zonesMost: number) {
   function liveDayPart(climate: PreparedClimate, zones: number): void {
     middleOf(dayPart, moment);
     readMeanWeather(climate, dayPart, weather);
+    parts.readZones();
+    covers.renewMean(dayPart, climate);
     films.renew(weather);
     gains.renewMean(dayPart);
     setMeanBands(dayPart, zones);

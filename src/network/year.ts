@@ -42,7 +42,7 @@ export interface PaneYear {
   readonly areaM2: number;
   /** on the outside of the glass, unshaded [W] */
   readonly incidentW: Float64Array;
-  /** passed into the zone as light [W] */
+  /** passed into the zone as light, covers drawn as they were [W] */
   readonly transmittedW: Float64Array;
   /** inner face [°C] */
   readonly innerC: Float64Array;
@@ -59,6 +59,19 @@ export interface OpeningYear {
   readonly open: Float64Array;
   /** volume flow [m³/s], each way */
   readonly flow: Float64Array;
+  /** times somebody moved it */
+  readonly moves: number;
+  /** moves by day of the year, 365 entries */
+  readonly movesByDay: Float64Array;
+  /** hours in which it should have been moved and was not */
+  readonly neglectedHours: number;
+}
+
+/** A cover, or covers drawn together. */
+export interface CoverYear {
+  readonly id: string;
+  /** share drawn by hour, 0…1 */
+  readonly drawn: Float64Array;
   /** times somebody moved it */
   readonly moves: number;
   /** moves by day of the year, 365 entries */
@@ -95,6 +108,8 @@ export interface Year {
   readonly zones: readonly ZoneYear[];
   readonly panes: readonly PaneYear[];
   readonly openings: readonly OpeningYear[];
+  /** absent where no pane has any */
+  readonly covers?: readonly CoverYear[];
   readonly heat: readonly HeatByCause[];
   readonly books: Books;
   readonly history: readonly ElementHistory[] | null;

@@ -147,6 +147,7 @@ export function isAwake({ hourOfDay }: Moment): boolean {
   return hourOfDay >= WAKES && hourOfDay < SLEEPS;
 }
 
-function isHome(control: OpeningControl, { hourOfDay, weekend }: Moment): boolean {
+/** At home by the clock. */
+export function isHome(control: OpeningControl, { hourOfDay, weekend }: Moment): boolean {
   return control !== 'away' || weekend || hourOfDay < LEAVES || hourOfDay >= RETURNS;
 }

@@ -180,7 +180,7 @@ export function createHeatBalance(
   function addZoneHour(z: number, steps: number): void {
     const { running } = heat;
     const { hubLink, hubBoundaryC, stepS } = stepper;
-    const { airGain, radiantGain, frameConductance } = gains;
+    const { airGain, radiantGain, coverHeat, frameConductance } = gains;
     const hubSum = sums.hubC;
     const row = z * CAUSES;
     const air = airHub(z, zones);
@@ -191,6 +191,7 @@ export function createHeatBalance(
     running[row + RECOVERED]! += stepS * sums.recoveredW[z]!;
     running[row + FANS]! += stepS * sums.fansW[z]!;
     running[row + OTHER_ZONES]! += stepS * sums.otherAirW[z]!;
+    running[row + SUN]! += stepS * steps * coverHeat[z]!;
     running[row + GAINS]! += stepS * steps * (airGain[z]! + radiantGain[z]!);
     running[row + GLASS]! += stepS * frameConductance[z]! * (steps * hubBoundaryC[air]! - hubSum[air]!);
     const own = radiantHub(z);

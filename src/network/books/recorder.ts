@@ -8,6 +8,7 @@ import { surfaceTemperature } from '../../physics/surface-humidity.ts';
 import type { AirFlow } from '../air/air-flow.ts';
 import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
+import { coveredPanes } from '../layout/covered-panes.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import { nodeA, nodeB } from '../solver/network-index.ts';
@@ -70,6 +71,8 @@ export function createRecorder(
   const wetHours = new Float64Array(capacity.panes);
   const frostHours = new Float64Array(capacity.panes);
   let innerC: Float64Array[] = [];
+  /** light passed by panes with covers [W] */
+  let coveredW: Float64Array[] = [];
   /** water given off by zone · causes + cause [kg] */
   const givenOffKg = createMonthlySums(capacity.zones * capacity.causes);
   const co2 = new Float64Array(capacity.zones);
@@ -101,6 +104,9 @@ export function createRecorder(
         node: nodeB(stepper.first, chain),
         record: blankPane(pane, glassM2, gains.paneLight()[place]![m], column),
       })),
+    );
+    coveredW = coveredPanes(layout).panes.map(
+      ({ place, member }) => records.filter((one) => one.place === place)[member]!.record.transmittedW,
     );
     panes = records.map(({ record }) => record);
     innerC = panes.map((pane) => pane.innerC);
@@ -180,6 +186,7 @@ export function createRecorder(
         if (faceC < 0) frostHours[p]!++;
       }
     }
+    for (let p = 0; p < coveredW.length; p++) coveredW[p]![hour] = gains.coveredPassed[p]!;
     for (let o = 0; o < openings.length; o++) {
       openings[o]!.flow[hour] = flow[o]! * perStep;
       openings[o]!.open[hour] = open[o]! * perStep;

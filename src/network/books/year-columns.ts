@@ -34,7 +34,10 @@ export function blankZone(id: string, column: () => Float64Array): ZoneRecord {
   };
 }
 
-/** The sun on and through a pane is known before the run; it is summed only when somebody asks for it. */
+/**
+ * The sun on and through a pane is known before the run; it is summed only when somebody asks for it. What passes a pane
+ * with covers is not, and is written by the run.
+ */
 export function blankPane(
   pane: Model['panes'][number],
   glassM2: number,
@@ -42,7 +45,7 @@ export function blankPane(
   column: () => Float64Array,
 ): PaneRecord {
   let incident: Float64Array | null = null;
-  let transmitted: Float64Array | null = null;
+  let transmitted: Float64Array | null = (pane.covers?.length ?? 0) > 0 ? newColumn() : null;
   return {
     id: pane.id,
     from: pane.from,

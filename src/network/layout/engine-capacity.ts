@@ -15,6 +15,8 @@ export interface EngineCapacity {
   readonly openings: number;
   /** causes of moisture */
   readonly causes: number;
+  /** covers of all panes */
+  readonly covers: number;
 }
 
 /**
@@ -28,6 +30,7 @@ export const USUAL_CAPACITY: EngineCapacity = {
   panes: 40,
   openings: 40,
   causes: 14,
+  covers: 60,
 };
 
 /** What a laid-out model needs. */
@@ -40,10 +43,11 @@ export function capacityFor(model: Model, layout: Layout, causes: number): Engin
     panes: model.panes.length,
     openings: model.openings.length,
     causes,
+    covers: model.panes.reduce((sum, { covers }) => sum + (covers?.length ?? 0), 0),
   };
 }
 
-const PARTS = ['zones', 'chains', 'nodes', 'panes', 'openings', 'causes'] as const;
+const PARTS = ['zones', 'chains', 'nodes', 'panes', 'openings', 'causes', 'covers'] as const;
 
 /** Whether all of `needed` fits. */
 export function fits(needed: EngineCapacity, capacity: EngineCapacity): boolean {

@@ -114,11 +114,16 @@ function elementLikeness({ id: _id, areaM2: _area, a, ...rest }: Element): strin
   return JSON.stringify([rest, a.kind === 'outdoors' ? { ...a, azimuthDeg: 0 } : a]);
 }
 
-/** The same for panes of one glass and frame; dew follows their mean temperature too. */
+/**
+ * The same for panes of one glass and frame; dew follows their mean temperature too. A pane with covers stands alone, since
+ * each side is drawn by its own sun.
+ */
 function paneLikeness(pane: Pane): string {
   const { glass, frameShare, frameUValue, tiltDeg, from, to, filmOutside, filmInside, nightResistance } =
     pane;
+  const isCovered = pane.covers !== undefined && pane.covers.length > 0;
   return JSON.stringify([
+    isCovered ? pane.id : '',
     glass,
     frameShare,
     frameUValue,

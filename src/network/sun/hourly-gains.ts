@@ -7,10 +7,12 @@ import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts
 import { addToTable, type Moment, SCHEDULE_INDICES, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import { type DayPart, meanOver } from '../hour/day-part.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
+import { type CoveredPane, coveredPanes } from '../layout/covered-panes.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
-import { endA, nodeB } from '../solver/network-index.ts';
+import { endA, nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
+import { createCoveredLight } from './covered-light.ts';
 import {
   type OutsideSun,
   outsideSunOf,
@@ -35,6 +37,10 @@ export interface HourlyGains {
   readonly radiantGain: Float64Array;
   /** sun taken up in each zone, panes included [W] */
   readonly zoneSun: Float64Array;
+  /** sun that inside covers give to each zone's air and faces as heat [W] */
+  readonly coverHeat: Float64Array;
+  /** by covered pane, light passed into its zone [W] */
+  readonly coveredPassed: Float64Array;
   /** light on each zone's floor [W/m²] */
   readonly floorLight: Float64Array;
   /** frames of each zone's panes, zone air to outdoors [W/K] */
@@ -54,13 +60,25 @@ interface GroundWave {
   readonly coldestDay: number;
 }
 
-/** HourlyGains written onto a stepper, with room for so much; load() before use. */
-export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): HourlyGains {
+/** Of the heat of a sunlit inside cover, to the air; the rest is radiation. Common practice, no source. */
+const COVER_CONVECTIVE = 0.6;
+
+/**
+ * HourlyGains written onto a stepper, with room for so much; load() before use.
+ *
+ * @param shading by hand of covers, how far drawn while the sun is on it, 0…1
+ */
+export function createHourlyGains(
+  capacity: EngineCapacity,
+  stepper: Stepper,
+  shading: Float64Array,
+): HourlyGains {
   const perZone = () => new Float64Array(capacity.zones);
   const given = {
     airGain: perZone(),
     radiantGain: perZone(),
     zoneSun: perZone(),
+    coverHeat: perZone(),
     floorLight: perZone(),
     chainSun: new Float64Array(capacity.chains),
     outsideSun: new Float64Array(capacity.chains),
@@ -91,6 +109,8 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     nodes: new Int32Array(capacity.nodes),
     chains: new Int32Array(capacity.nodes),
   };
+  const covered = createCoveredLight(capacity, stepper, shading);
+  let coveredCount = 0;
   let zones = 0;
   let floorCount = 0;
   let litCount = 0;
@@ -123,7 +143,10 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     sources = sourcesOf(layout, light, zones);
     sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
     outside = outsideSunOf(layout, stepper, climate);
-    loadLit();
+    const { panes } = coveredPanes(layout);
+    coveredCount = panes.length;
+    covered.load(panes, light);
+    loadLit(panes);
     wasDark = true;
     ground = layout.elements.flatMap(({ element: { a }, chain }) =>
       a.kind === 'ground' ? [{ end: endA(chain), ...a.wave }] : [],
@@ -142,10 +165,14 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     spread.begins[nodes.length] = at;
   }
 
-  function loadLit(): void {
+  function loadLit(panes: readonly CoveredPane[]): void {
     const inside = spread.nodes.subarray(0, spread.begins[3 * zones]);
     const others = [...sheets, ...outside].map(({ node }) => node);
-    const nodes = new Set([...inside, ...others]);
+    const behindCovers = panes.flatMap(({ chain }) => {
+      const first = nodeA(stepper.first, chain.chain);
+      return Array.from({ length: nodeB(stepper.first, chain.chain) - first + 1 }, (_, n) => first + n);
+    });
+    const nodes = new Set([...inside, ...others, ...behindCovers]);
     litCount = nodes.size;
     [...nodes].forEach((node, i) => {
       lit.nodes[i] = node;
@@ -170,12 +197,13 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
   }
 
   function renew(hour: number, moment: Moment, weather: HourWeather): void {
-    const { airGain, radiantGain, zoneSun, floorLight } = given;
+    const { airGain, radiantGain, zoneSun, coverHeat, floorLight } = given;
     const { air, radiant } = tables;
     const { hubW } = stepper;
     const count = zones;
     for (let z = 0; z < count; z++) {
       zoneSun[z] = 0;
+      coverHeat[z] = 0;
       floorLight[z] = 0;
       const at = z * SCHEDULE_LENGTH + moment.scheduleIndex;
       airGain[z] = air[at]!;
@@ -183,7 +211,10 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
       hubW[airHub(z, count)] = air[at]!;
       hubW[radiantHub(z)] = radiant[at]!;
     }
-    if (!wasDark) clearSun();
+    if (!wasDark) {
+      clearSun();
+      if (coveredCount > 0) covered.clear();
+    }
     wasDark = weather.darkShare === 1;
     if (!wasDark) shine(hour);
     setGround(hour);
@@ -204,6 +235,7 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
         toFaces += radiant[at]! / count;
       }
       zoneSun[z] = 0;
+      given.coverHeat[z] = 0;
       floorLight[z] = 0;
       airGain[z] = toAir;
       radiantGain[z] = toFaces;
@@ -212,7 +244,13 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     }
     clearSun();
     wasDark = false;
-    for (let source = 0; source < 3 * zones; source++) shineOn(source, meanOver(dayPart, sources[source]!));
+    const { sourceW } = covered;
+    if (coveredCount > 0) {
+      covered.renewMean(dayPart);
+      warmByCovers();
+    }
+    for (let source = 0; source < 3 * zones; source++)
+      shineOn(source, meanOver(dayPart, sources[source]!) + sourceW[source]!);
     lightFloors();
     for (const { node, scale, watt } of sheets) nodeW[node]! += scale * meanOver(dayPart, watt);
     for (const { node, scale, watt } of outside) nodeW[node]! += scale * meanOver(dayPart, watt);
@@ -240,6 +278,20 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     }
   }
 
+  /** Heat of covers and of the sheets behind them, to the zones. */
+  function warmByCovers(): void {
+    const { zoneSun, coverHeat } = given;
+    const { roomW, sheetW } = covered;
+    const { hubW } = stepper;
+    for (let z = 0; z < zones; z++) {
+      const heat = roomW[z]!;
+      coverHeat[z] = heat;
+      zoneSun[z]! += heat + sheetW[z]!;
+      hubW[airHub(z, zones)]! += COVER_CONVECTIVE * heat;
+      hubW[radiantHub(z)]! += (1 - COVER_CONVECTIVE) * heat;
+    }
+  }
+
   /** Watts of a source onto the faces it reaches. */
   function shineOn(source: number, watt: number): void {
     if (watt === 0) return;
@@ -264,8 +316,13 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     const { nodes: litNodes, chains: litChains } = lit;
     const { nodeW } = stepper;
     const count = zones;
+    const { sourceW } = covered;
+    if (coveredCount > 0) {
+      covered.renew(hour);
+      warmByCovers();
+    }
     for (let source = 0; source < 3 * count; source++) {
-      shineOn(source, sources[source]![hour]!);
+      shineOn(source, sources[source]![hour]! + sourceW[source]!);
     }
     lightFloors();
     for (let i = 0; i < sheets.length; i++) {
@@ -288,6 +345,7 @@ export function createHourlyGains(capacity: EngineCapacity, stepper: Stepper): H
     renew,
     renewMean,
     ...given,
+    coveredPassed: covered.passedW,
     paneLight: () => light,
   };
 }

@@ -29,12 +29,18 @@ export interface OutsideSun extends SunOn {
   readonly node: number;
 }
 
-/** Sun taken up in the sheets of a place's panes. */
+/** A pane with covers, which stands alone in its place: its sun is not known before the run (covered-light.ts). */
+function isCovered({ pane }: PaneChain['members'][number]): boolean {
+  return (pane.covers?.length ?? 0) > 0;
+}
+
+/** Sun taken up in the sheets of a place's panes, covered ones left out. */
 export function sheetsSun(
   { members, chain, zoneTo }: PaneChain,
   light: readonly (PaneLight | null)[],
   stepper: Stepper,
 ): SheetSun[] {
+  if (isCovered(members[0]!)) return [];
   return (light[0]?.absorbedW ?? []).map((_, sheet): SheetSun => {
     const parts = members.map(({ glassM2 }, m) => ({ watt: light[m]!.absorbedW[sheet]!, scale: glassM2 }));
     return { node: nodeA(stepper.first, chain) + sheet, zone: zoneTo, ...together(parts) };
@@ -49,14 +55,15 @@ function together(parts: readonly SunOn[]): SunOn {
   return { watt: sum, scale: 1 };
 }
 
-/** Hourly light that enters each zone from outdoors by kind [W]: row 3 · zone + kind. */
+/** Hourly light that enters each zone from outdoors by kind [W], but for covered panes: row 3 · zone + kind. */
 export function sourcesOf(layout: Layout, light: PaneLights, zones: number): Float64Array[] {
   const sources = Array.from({ length: 3 * zones }, () => new Float64Array(HOURS));
   layout.panes.forEach(({ members, zoneTo }, p) => {
     const row = 3 * zoneTo;
-    members.forEach(({ glassM2 }, m) => {
+    members.forEach((member, m) => {
+      const { glassM2 } = member;
       const pane = light[p]![m];
-      if (!pane) return;
+      if (!pane || isCovered(member)) return;
       addTo(sources[row + BEAM_ON_FLOOR]!, pane.beamFloorW, glassM2);
       addTo(sources[row + BEAM_ON_BACK]!, pane.beamBackW, glassM2);
       addTo(sources[row + DIFFUSE]!, pane.diffuseW, glassM2);

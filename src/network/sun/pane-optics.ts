@@ -3,7 +3,7 @@
 
 import type { GlassSystem } from '../../model/model.ts';
 import { type AngularTable, angularTable } from '../../physics/glass-angular.ts';
-import { BARE_EMISSIVITY, glazingPath } from '../../physics/glass-u-value.ts';
+import { BARE_EMISSIVITY, type GlazingPath, glazingPath } from '../../physics/glass-u-value.ts';
 
 /** Entries over cos 0…1; linear between them, error below 0.001 above cos 0.05. */
 const ENTRIES = 257;
@@ -65,12 +65,12 @@ function tableOf(glass: GlassSystem): AngularTable {
     thicknessM: glass.sheetM,
     solarTransmittanceNormal: optics.solarTransmittance,
     solarHeatGainNormal: optics.solarHeatGain,
-    inwardFractions: inwardFractions(glass),
+    inwardFractions: ratedPath(glass).inwardFractions,
   });
 }
 
-/** Inward-flowing share of each sheet's absorbed heat under the conditions U-values are rated in (EN 673). */
-function inwardFractions(glass: GlassSystem): readonly number[] {
+/** U-value and inward-flowing share of each sheet's absorbed heat under the conditions U-values are rated in (EN 673). */
+export function ratedPath(glass: GlassSystem): GlazingPath {
   const gap = {
     widthM: glass.gapM,
     gas: glass.gas,
@@ -87,7 +87,7 @@ function inwardFractions(glass: GlassSystem): readonly number[] {
       insideEmissivity: glass.insideEmissivity,
     },
     90,
-  ).inwardFractions;
+  );
 }
 
 /** Single glass is two nodes (half sheets): its absorbed part is shared between them. */

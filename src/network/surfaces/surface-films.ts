@@ -14,6 +14,7 @@ import { airHub, type Layout, type PaneChain, radiantHub, sheetResistance } from
 import { entry, nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import { CONVECTION_ENTRIES, CONVECTION_PER_ROOT, convectionTable } from './convection-table.ts';
+import { createCoverFilms } from './cover-films.ts';
 import { exchangeAreas, type OutdoorSide, outdoorSidesOf, zoneSidesOf } from './film-sides.ts';
 import { conductanceAt, type GapTable, gapTable } from './gap-table.ts';
 
@@ -33,11 +34,16 @@ const fixedConvection = (film: Film) => (film.kind === 'fixed' ? film.convection
 const fixedRadiation = (film: Film) =>
   film.kind === 'fixed' && film.radiation !== 'computed' ? film.radiation : Number.NaN;
 
-/** Films written onto a stepper, with room for so many faces; load() before use. */
-export function createFilms(capacity: EngineCapacity, stepper: Stepper): SurfaceFilms {
+/**
+ * Films written onto a stepper, with room for so many faces; load() before use.
+ *
+ * @param drawn by hand of covers, how far drawn, 0…1
+ */
+export function createFilms(capacity: EngineCapacity, stepper: Stepper, drawn: Float64Array): SurfaceFilms {
   const inside = createInside(2 * capacity.chains, stepper);
   const outside = createOutside(capacity.chains, stepper);
   const gaps = createGaps(capacity.panes, stepper);
+  const covers = createCoverFilms(stepper, drawn);
   let zones = 0;
   let open: ReturnType<typeof exchangeAreas>['open'] = [];
 
@@ -48,11 +54,13 @@ export function createFilms(capacity: EngineCapacity, stepper: Stepper): Surface
     inside.load(layout, exchange.faces);
     outside.load(outdoorSidesOf(layout, stepper));
     gaps.load(layout.panes);
+    covers.load(layout);
   }
 
   function renew(weather: HourWeather): void {
     inside.renew(weather.darkShare);
     outside.renew(weather);
+    covers.renew();
     gaps.renew();
     for (let i = 0; i < open.length; i++) {
       const { from, to, areaM2 } = open[i]!;

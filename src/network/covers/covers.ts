@@ -1,0 +1,144 @@
+// Covers of a run: how far each hand has drawn its own, hour by hour. A laid-out model and the light of its panes in;
+// the drawn shares that films and sun read, and what drawing asked of people, out. A cover follows the temperatures the
+// hour starts at and the sun of the hour, so nothing here changes within an hour.
+
+import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
+import { HOURS } from '../../weather/typical-year.ts';
+import { blankMoment, type Moment, momentOf } from '../hour/clock.ts';
+import type { DayPart } from '../hour/day-part.ts';
+import type { HourWeather } from '../hour/hour-weather.ts';
+import { type CoverHand, coveredPanes } from '../layout/covered-panes.ts';
+import type { EngineCapacity } from '../layout/engine-capacity.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { PaneLights } from '../sun/hourly-sun.ts';
+import type { PaneLight } from '../sun/pane-light.ts';
+import { atCosine, opticsOf } from '../sun/pane-optics.ts';
+import type { CoverYear } from '../year.ts';
+import { type CoverSigns, type CoverState, openCover, tend, wantedShare } from './cover-hand.ts';
+
+export interface Covers {
+  /** by hand, how far drawn in the hour, and the same weighed by the sun on it, 0…1 */
+  readonly drawn: Float64Array;
+  readonly shading: Float64Array;
+  /** take the covers of a laid-out model in, all open */
+  load(layout: Layout, light: PaneLights): void;
+  /** before films and sun of an hour; zones by index */
+  renew(moment: Moment, weather: HourWeather): void;
+  /** the same for a day part, as automatic control would have it: means over its hours */
+  renewMean(dayPart: DayPart, climate: PreparedClimate): void;
+  /** moves start to count */
+  startCounting(): void;
+  /** keep the hour's drawn shares */
+  record(hour: number): void;
+  years(): readonly CoverYear[];
+}
+
+interface Hand extends CoverHand {
+  readonly state: CoverState;
+  /** sun on the window by hour [W/m²] */
+  readonly sunW: Float64Array;
+  readonly column: Float64Array;
+}
+
+/** Covers with room for so many; load() before use. */
+export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radiantC: Float64Array): Covers {
+  // Longer than 64 bytes, as docs/fast-loop.md asks.
+  const places = Math.max(9, capacity.covers);
+  const drawn = new Float64Array(places);
+  const shading = new Float64Array(places);
+  const signs: CoverSigns = { sunW: 0, roomC: 0, outdoorC: 0, windSpeed: 0, isDark: false };
+  const at = blankMoment();
+  let hands: readonly Hand[] = [];
+
+  function load(layout: Layout, light: PaneLights): void {
+    drawn.fill(0);
+    shading.fill(0);
+    const covered = coveredPanes(layout);
+    const suns = new Map<number, Float64Array>();
+    hands = covered.hands.map((hand): Hand => {
+      const { chain, place, member } = covered.panes[hand.pane]!;
+      const known = suns.get(hand.pane);
+      const sunW = known ?? sunThrough(light[place]![member]!, chain.pane);
+      suns.set(hand.pane, sunW);
+      return { ...hand, state: openCover(), sunW, column: new Float64Array(HOURS) };
+    });
+  }
+
+  function readRoom(zone: number): void {
+    signs.roomC = (zoneC[zone]! + radiantC[zone]!) / 2;
+  }
+
+  function renew(moment: Moment, weather: HourWeather): void {
+    for (let h = 0; h < hands.length; h++) {
+      const { state, cover, zone, sunW } = hands[h]!;
+      readRoom(zone);
+      signs.sunW = sunW[moment.hour]!;
+      signs.outdoorC = weather.dryBulbC;
+      signs.windSpeed = weather.windSpeed;
+      signs.isDark = weather.darkShare === 1;
+      tend(state, cover.rule, cover.control, signs, moment);
+      drawn[h] = state.drawn;
+      shading[h] = state.drawn;
+    }
+  }
+
+  function renewMean({ hours, count }: DayPart, climate: PreparedClimate): void {
+    const { dryBulbC, windSpeed } = climate.year;
+    for (let h = 0; h < hands.length; h++) {
+      const { state, cover, zone, sunW } = hands[h]!;
+      readRoom(zone);
+      let share = 0;
+      let shaded = 0;
+      let sun = 0;
+      for (let k = 0; k < count; k++) {
+        const hour = hours[k]!;
+        signs.sunW = sunW[hour]!;
+        signs.outdoorC = dryBulbC[hour]!;
+        signs.windSpeed = windSpeed[hour]!;
+        signs.isDark = climate.cosZenith[hour]! <= 0;
+        const isNobody = cover.control === 'never';
+        const wanted = isNobody ? 0 : wantedShare(cover.rule, signs, momentOf(hour, at).month, false, false);
+        share += wanted;
+        shaded += wanted * signs.sunW;
+        sun += signs.sunW;
+      }
+      drawn[h] = share / count;
+      shading[h] = sun > 0 ? shaded / sun : 0;
+      state.wanted = 0;
+      state.drawn = 0;
+    }
+  }
+
+  function startCounting(): void {
+    for (const { state } of hands) {
+      state.moves = 0;
+      state.neglectedHours = 0;
+      state.movesByDay.fill(0);
+    }
+  }
+
+  function record(hour: number): void {
+    for (let h = 0; h < hands.length; h++) hands[h]!.column[hour] = drawn[h]!;
+  }
+
+  function years(): readonly CoverYear[] {
+    return hands.map(({ id, column, state: { moves, movesByDay, neglectedHours } }) => ({
+      id,
+      drawn: column,
+      moves,
+      movesByDay,
+      neglectedHours,
+    }));
+  }
+
+  return { drawn, shading, load, renew, renewMean, startCounting, record, years };
+}
+
+/** Sun that meets a window, by what passes its bare glass over what would at normal incidence [W/m²]. */
+function sunThrough(light: PaneLight, { glass, dirt }: Layout['panes'][number]['pane']): Float64Array {
+  const normal = atCosine(opticsOf(glass).transmittance, 1) * dirt;
+  return Float64Array.from(
+    { length: HOURS },
+    (_, hour) => (light.beamFloorW[hour]! + light.beamBackW[hour]! + light.diffuseW[hour]!) / normal,
+  );
+}
