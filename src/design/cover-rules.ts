@@ -4,7 +4,6 @@
 import { coverKindById } from './cover-catalogue.ts';
 import type { Design } from './design.ts';
 import type { DesignFault } from './design-fault.ts';
-import { glassById } from './glass-catalogue.ts';
 
 export const MOST_COVERS = 8;
 
@@ -20,18 +19,13 @@ export const COVER_LIMITS: Readonly<Record<'sunW' | 'aboveC', CoverLimit>> = {
   aboveC: { label: 'Drawn above, in the room', min: 15, max: 40, step: 0.5 },
 };
 
-/** Covers drawn by what they cannot be drawn by, and slats between panes of which there is only one. */
-export function coverFaults({ covers = [], glass }: Design): DesignFault[] {
+/** Covers drawn by what they cannot be drawn by. */
+export function coverFaults({ covers = [] }: Design): DesignFault[] {
   return covers.flatMap(({ kind, drawnBy }, i): DesignFault[] => {
-    const { drawnBy: possible, place, name } = coverKindById(kind);
+    const { drawnBy: possible, name } = coverKindById(kind);
     if (!possible.includes(drawnBy)) {
       const allowed = `${possible.join(', ')} for ${name.toLowerCase()}`;
       return [{ path: `covers.${i}.drawnBy`, value: drawnBy, allowed }];
-    }
-    if (place === 'between' && glassById(glass.type).sheets === 1) {
-      return [
-        { path: `covers.${i}.kind`, value: kind, allowed: 'another kind, since the glass has one sheet' },
-      ];
     }
     return [];
   });

@@ -6,6 +6,7 @@ import { BUILDING_CAUTIONS } from './rules/cautions-building.ts';
 import { GLASS_CAUTIONS } from './rules/cautions-glass.ts';
 import { LIVING_CAUTIONS } from './rules/cautions-living.ts';
 import { RADON_CAUTIONS } from './rules/cautions-radon.ts';
+import { COVER_CAUTIONS, COVER_RULES } from './rules/covers.ts';
 import { FRESH_AIR_FAN_RULES } from './rules/fresh-air-fans.ts';
 import { GLASS_RULES } from './rules/glass.ts';
 import { HOTTER_YEAR_RULES } from './rules/hotter-year.ts';
@@ -31,9 +32,11 @@ export const RULES: readonly Rule[] = [
   ...SUNSPACE_RULES,
   ...VENT_RULES,
   ...FRESH_AIR_FAN_RULES,
+  ...COVER_RULES,
   ...HOW_SURE_RULES,
   ...LIVING_CAUTIONS,
   ...BUILDING_CAUTIONS,
   ...GLASS_CAUTIONS,
+  ...COVER_CAUTIONS,
   ...RADON_CAUTIONS,
 ];

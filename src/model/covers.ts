@@ -4,6 +4,7 @@
 
 import { type CoverKind, coverKindById } from '../design/cover-catalogue.ts';
 import type { Cover, CoverSide, Design } from '../design/design.ts';
+import { glassById } from '../design/glass-catalogue.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { warmMonths } from './compass.ts';
 import type { PaneCover } from './model.ts';
@@ -59,7 +60,8 @@ function paneCover(
   const isGrown = kind.leaf !== undefined;
   return {
     hand: `${kind.name}, ${pane.side} (${index + 1})`,
-    place: kind.place,
+    // With a single sheet there is no between: the slats hang behind it.
+    place: kind.place === 'between' && glassById(design.glass.type).sheets === 1 ? 'inside' : kind.place,
     transmittance: kind.transmittance,
     reflectance: kind.reflectance,
     scatters: kind.scatters,

@@ -6,6 +6,12 @@
 // has outdoors at a. Tilt 0 = the outward normal points up, 90 = upright, 180 = down; azimuth clockwise from
 // north. A week starts on 1 January, taken as a Monday.
 
+import type { OpeningControl } from './opening-control.ts';
+import type { PaneCover } from './pane-cover.ts';
+
+export type { OpeningControl } from './opening-control.ts';
+export type { CoverRule, PaneCover } from './pane-cover.ts';
+
 /** A value by hour of day, constant within the hour unless `ramp`; 24 entries, hour 0 = 00:00–01:00. */
 export interface Schedule {
   readonly workday: readonly number[];
@@ -124,38 +130,6 @@ export interface Shading {
   readonly seasonal?: readonly number[];
 }
 
-/** When a cover is wanted drawn. */
-export interface CoverRule {
-  /** sun on the window; heat in the room while the sun is on the window; dusk to dawn; all the season */
-  readonly drawnBy: 'sun' | 'heat' | 'night' | 'season';
-  /** share that may be drawn by month, January first, 0…1 */
-  readonly months: readonly number[];
-  /** by sun and by heat: drawn above this much sun on the glass [W/m²] */
-  readonly sunW: number;
-  /** by heat: drawn above this; by night: not above it [°C], mean of air and radiant temperature */
-  readonly aboveC: number;
-  /** taken in above this wind at 10 m [m/s] */
-  readonly mostWind: number;
-}
-
-/** A blind, curtain, shutter, awning or plant before, within or behind a pane to outdoors. */
-export interface PaneCover {
-  /** covers of one hand, and zone, are drawn together */
-  readonly hand: string;
-  readonly place: 'outside' | 'between' | 'inside';
-  /** solar, at normal incidence, of what is drawn, 0…1 */
-  readonly transmittance: number;
-  readonly reflectance: number;
-  /** light comes through scattered, and no longer as a beam */
-  readonly scatters: boolean;
-  /** share of the glass it stands before when drawn, 0…1 */
-  readonly coverage: number;
-  /** added where it is drawn [m²K/W], at its side of the glass */
-  readonly resistance: number;
-  readonly rule: CoverRule;
-  readonly control: OpeningControl;
-}
-
 export interface Pane {
   readonly id: string;
   /** glass and frame [m²] */
@@ -200,8 +174,6 @@ export interface VentRule {
   /** shut while it rains, where the weather says when */
   readonly shutInRain: boolean;
 }
-
-export type OpeningControl = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
 
 interface OpeningBase {
   readonly id: string;

@@ -89,6 +89,14 @@ export interface Outcome {
   };
   /** fans for fresh air: their electricity, and what a unit with heat recovery gave back */
   readonly ventilation: Ventilation;
+  /** the same of shades and covers; absent where there are none */
+  readonly covers?: {
+    readonly moves: number;
+    readonly movesPerDayInBusiestMonth: number;
+    readonly movesOnBusiestDay: number;
+    /** hours in which the most neglected cover should have been moved and was not, as a share of the year */
+    readonly neglectedShare: number;
+  };
   readonly books: { readonly heatResidual: number; readonly waterResidual: number };
   readonly findings: readonly Finding[];
 }

@@ -42,7 +42,6 @@ export function summarise(
   const house = year.zones.find((zone) => zone.id === 'house');
   const sunspace = year.zones.find((zone) => zone.id === 'sunspace');
   if (house === undefined) throw new RangeError("zones of the year lack 'house'");
-  const { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare } = ventMoves(year.openings);
   const zones = {
     house: zoneOutcome(design, model, climate, year, house),
     ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, model, climate, year, sunspace) }),
@@ -56,10 +55,17 @@ export function summarise(
     zones,
     heating: energyAndPeak(year.zones, (zone) => zone.heatingW),
     cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
-    vents: { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare },
+    vents: askedOf(year.openings),
+    ...(year.covers && { covers: askedOf(year.covers) }),
     ventilation: ventilation(model, climate, year),
     books: { heatResidual: year.books.heatResidual, waterResidual: year.books.waterResidual },
   };
+}
+
+/** What openings, or covers, ask of people, without the month. */
+function askedOf(moved: Parameters<typeof ventMoves>[0]): OutcomeFigures['vents'] {
+  const { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare } = ventMoves(moved);
+  return { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare };
 }
 
 function zoneOutcome(

@@ -1,5 +1,5 @@
-// What the openings ask of the people living there: times somebody moves one, the busiest month and day, and
-// the hours in which one should have been moved and was not. Openings of a year in, a few numbers out.
+// What openings, or covers, ask of the people living there: times somebody moves one, the busiest month and day, and
+// the hours in which one should have been moved and was not. Openings or covers of a year in, a few numbers out.
 
 import type { OpeningYear } from '../network/year.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
@@ -17,12 +17,14 @@ export interface VentMoves {
   readonly neglectedShare: number;
 }
 
+type Moved = Pick<OpeningYear, 'moves' | 'movesByDay' | 'neglectedHours'>;
+
 /**
- * Moves of all openings together.
+ * Moves of all openings, or all covers, together.
  *
- * @param openings openings of one run; cracks and fans have no moves
+ * @param openings of one run; cracks and fans have no moves
  */
-export function ventMoves(openings: readonly OpeningYear[]): VentMoves {
+export function ventMoves(openings: readonly Moved[]): VentMoves {
   const byDay = new Float64Array(DAYS);
   for (const opening of openings) {
     for (let day = 0; day < DAYS; day++) byDay[day]! += opening.movesByDay[day]!;

@@ -1,7 +1,8 @@
 // The single changes an adviser would try first, each to be run as a design of its own, so that "what would help most"
 // is computed and not guessed. A design in, levers out; with the figures of each pulled lever, the one that moves a figure most.
 
-import type { Design } from '../design/design.ts';
+import { MOST_COVERS } from '../design/cover-rules.ts';
+import type { Cover, Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import type { FigureKey, Figures } from './figures.ts';
@@ -97,6 +98,7 @@ export function leversOf(design: Design): readonly Lever[] {
       },
       () => `${Math.round(100 * SUMMER_SHADE)} % of the sun kept off`,
     ),
+    ...coverLevers(design),
     ...lever(
       'night-cover',
       glass.nightResistance < 0.5,
@@ -239,6 +241,36 @@ export function leversOf(design: Design): readonly Lever[] {
       ({ area }) => `to ${area(SMALLER_BED * plants.bedM2)}`,
     ).map((milder) => ({ ...milder, milderThan: 'no-plants' })),
     ...lever('no-plants', plants.bedM2 > 0, 'plant nothing indoors', { 'plants.bedM2': 0 }),
+  ];
+}
+
+/** Covers worth a try, each a lever where nothing like it hangs there yet. */
+function coverLevers({ covers = [], glass, sunspace }: Design): readonly Lever[] {
+  const hangs = (kind: string, on: readonly Cover['on'][]) =>
+    covers.some((cover) => cover.kind === kind && on.includes(cover.on));
+  const lever = (id: string, when: boolean, words: string, cover: Cover): readonly Lever[] =>
+    when && covers.length < MOST_COVERS
+      ? [{ id, words, apply: (to) => ({ ...to, covers: [...(to.covers ?? []), cover] }) }]
+      : [];
+  return [
+    ...lever(
+      'side-blinds',
+      glass.otherShareOfFloor > 0 && !hangs('outside-blind', ['east-and-west', 'east', 'west', 'all']),
+      'hang outside blinds on the east and west windows, drawn when it gets hot',
+      { kind: 'outside-blind', on: 'east-and-west', drawnBy: 'heat', season: 'year' },
+    ),
+    ...lever(
+      'shade-cloth',
+      sunspace.join !== 'none' && !hangs('shade-cloth', ['sunspace', 'front', 'all']),
+      'hang shade cloth over the sunspace in the warm months',
+      { kind: 'shade-cloth', on: 'sunspace', drawnBy: 'season', season: 'warm' },
+    ),
+    ...lever(
+      'leaves',
+      glass.value > 0 && !hangs('leaves', ['front', 'sunspace', 'all']),
+      'grow leaves on a trellis before the glass',
+      { kind: 'leaves', on: 'front', drawnBy: 'season', season: 'year' },
+    ),
   ];
 }
 

@@ -6,6 +6,7 @@ import { glassById } from '../design/glass-catalogue.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
 import { tooHotChoice } from '../design/too-hot-criterion.ts';
+import { coverWords } from '../findings/cover-words.ts';
 import { hotterWords } from '../findings/hotter-words.ts';
 import { plain, type Wording } from '../findings/wording.ts';
 
@@ -144,7 +145,16 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
-  return [...weather, ...groups];
+  return [...weather, ...groups, ...coversOf(design)];
+}
+
+/** The list of covers, numbered; none without any. */
+function coversOf(design: Design): readonly InputGroup[] {
+  const rows = (design.covers ?? []).map((cover, i): readonly [string, string] => [
+    `Cover ${i + 1}`,
+    coverWords(cover, design),
+  ]);
+  return rows.length === 0 ? [] : [{ title: 'Shades and covers', rows }];
 }
 
 function isLedByHumidity({ vents, ventilation }: Design): boolean {

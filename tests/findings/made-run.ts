@@ -30,7 +30,7 @@ export interface MadeRun {
 export function madeDesign(sections: Sections = {}): Design {
   const changed = Object.entries(sections).map(([key, value]) => [
     key,
-    { ...(MODEST[key as keyof Design] as object), ...(value as object) },
+    Array.isArray(value) ? value : { ...(MODEST[key as keyof Design] as object), ...(value as object) },
   ]);
   return { ...MODEST, ...Object.fromEntries(changed) };
 }

@@ -1,7 +1,8 @@
 // For every rule a run in which it must speak and one in which it must keep silent. Kept as data so that the tests
 // can also weigh the words of each rule.
 
-import { madeOpening, madePane } from '../outcomes/made-year.ts';
+import type { Cover } from '../../src/design/design.ts';
+import { madeCover, madeOpening, madePane } from '../outcomes/made-year.ts';
 import type { MadeRun } from './made-run.ts';
 
 export interface RuleCase {
@@ -10,6 +11,9 @@ export interface RuleCase {
 }
 
 const CALM: MadeRun = {};
+const covered = (kind: string, on: Cover['on'], drawnBy: Cover['drawnBy']) => ({
+  covers: [{ kind, on, drawnBy, season: 'year' as const }],
+});
 const CLOSED = { sunspace: { join: 'closed' as const } };
 const OPEN = { sunspace: { join: 'open' as const } };
 const UNIT = { ventilation: { recoveryAch: 0.4 } };
@@ -208,6 +212,18 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     },
     silent: { design: { vents: { extractAch: 0.3 } } },
   },
+  'covers-ask-much': {
+    speaks: { year: { covers: [madeCover('blinds', (day) => (day < 200 ? 1 : 6))] } },
+    silent: { year: { covers: [madeCover('blinds', () => 2)] } },
+  },
+  'covers-neglected': {
+    speaks: { year: { covers: [madeCover('blinds', () => 1, 900)] } },
+    silent: { year: { covers: [madeCover('blinds', () => 1, 90)] } },
+  },
+  'leaves-in-winter': {
+    speaks: { design: covered('leaves', 'front', 'season') },
+    silent: { design: covered('leaves', 'east', 'season') },
+  },
   'how-sure': { speaks: CALM, silent: CALM },
   'caution-heat': {
     speaks: { house: { airC: (hour) => (hour > 5000 && hour < 5040 ? 36 : 21), relativeHumidity: 0.6 } },
@@ -234,6 +250,22 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     silent: { design: LEANING },
   },
   'caution-large-panes': { speaks: CALM, silent: { design: LEANING } },
+  'caution-escape-window': {
+    speaks: { design: covered('shutter', 'all', 'night') },
+    silent: { design: covered('curtain', 'all', 'night') },
+  },
+  'caution-cords': {
+    speaks: { design: covered('inside-blind', 'east', 'heat') },
+    silent: { design: covered('awning', 'east', 'heat') },
+  },
+  'caution-awning-wind': {
+    speaks: { design: covered('awning', 'front', 'heat') },
+    silent: { design: covered('curtain', 'front', 'heat') },
+  },
+  'caution-hot-glass': {
+    speaks: { design: covered('inside-blind', 'front', 'heat') },
+    silent: { design: covered('inside-blind', 'front', 'night') },
+  },
   'caution-radon': { speaks: CALM, silent: CALM },
 };
 

@@ -1,7 +1,9 @@
 // Random valid designs for properties: every number drawn over the limits of limits.ts, every choice over its options,
 // and the numbers that are tied to others drawn within what the others leave.
 import fc from 'fast-check';
-import type { Design } from '../../src/design/design.ts';
+import { COVER_KINDS } from '../../src/design/cover-catalogue.ts';
+import { COVER_LIMITS, MOST_COVERS } from '../../src/design/cover-rules.ts';
+import type { Cover, Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import { GLASS } from '../../src/design/glass-catalogue.ts';
@@ -45,6 +47,24 @@ const number = (min: number, max: number) =>
     { weight: 1, arbitrary: fc.constantFrom(min, max) },
   );
 
+const HABITS = ['automatic', 'attentive', 'away', 'forgetful', 'never'] as const;
+
+/** Any cover: a kind, by what can draw it, with or without numbers and a hand of its own. */
+const anyCover: fc.Arbitrary<Cover> = fc.constantFrom(...COVER_KINDS).chain(({ id, drawnBy }) =>
+  fc.record(
+    {
+      kind: fc.constant(id),
+      on: fc.constantFrom('front', 'sunspace', 'east', 'west', 'east-and-west', 'pole', 'all'),
+      drawnBy: fc.constantFrom(...drawnBy),
+      season: fc.constantFrom('year', 'warm', 'cold'),
+      habit: fc.constantFrom(...HABITS),
+      sunW: number(COVER_LIMITS.sunW.min, COVER_LIMITS.sunW.max),
+      aboveC: number(COVER_LIMITS.aboveC.min, COVER_LIMITS.aboveC.max),
+    },
+    { requiredKeys: ['kind', 'on', 'drawnBy', 'season'] },
+  ),
+);
+
 /** Valid designs anywhere within the limits, their ends included. */
 export const anyDesign: fc.Arbitrary<Design> = fc
   .record({
@@ -56,10 +76,11 @@ export const anyDesign: fc.Arbitrary<Design> = fc
         Object.entries(CHOICES).map(([path, options]) => [path, fc.constantFrom(...options)]),
       ),
     ),
+    covers: fc.option(fc.array(anyCover, { maxLength: MOST_COVERS }), { nil: undefined, freq: 2 }),
     lengthShare: number(0, 1),
     glassShare: number(0, 1),
   })
-  .map(({ numbers, choices, lengthShare, glassShare }) => {
+  .map(({ numbers, choices, covers, lengthShare, glassShare }) => {
     const design = structuredClone(EXAMPLES[0]!.design) as unknown as Record<string, Record<string, unknown>>;
     const set = (path: string, value: unknown) => {
       const [group, key] = path.split('.');
@@ -72,7 +93,7 @@ export const anyDesign: fc.Arbitrary<Design> = fc
     const { equatorWallM } = (design as unknown as Design).house;
     set('sunspace.lengthM', 1 + lengthShare * (equatorWallM - 1));
     set('glass.value', glassShare * largestValue(design as unknown as Design));
-    return design as unknown as Design;
+    return { ...(design as unknown as Design), ...(covers && { covers }) };
   });
 
 /** The largest glass.value that fits the front by its basis. */

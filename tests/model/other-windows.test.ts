@@ -44,10 +44,10 @@ test('windows that ask for more than the walls get nine tenths of them', () => {
   };
   const sides = otherSides(low, NORTH);
   for (const { windowM2, grossM2 } of sides) expect(windowM2).toBeCloseTo(0.9 * grossM2, 9);
-  expect(otherPanes(low, sides)).toHaveLength(3);
+  expect(otherPanes(low, NORTH, sides)).toHaveLength(3);
 });
 
 test('no other windows make no panes', () => {
   const blind = withWindows(0, 0);
-  expect(otherPanes(blind, otherSides(blind, NORTH))).toEqual([]);
+  expect(otherPanes(blind, NORTH, otherSides(blind, NORTH))).toEqual([]);
 });

@@ -10,6 +10,7 @@ import type {
   Model,
   Opening,
   Pane,
+  PaneCover,
   Schedule,
   Shading,
   Thermostat,
@@ -188,6 +189,36 @@ const shading: fc.Arbitrary<Shading> = fc
     seasonal: Array.from({ length: 12 }, (_, month) => (month > 3 && month < 9 ? summer : 0)),
   }));
 
+const control = fc.constantFrom(
+  'automatic' as const,
+  'attentive' as const,
+  'away' as const,
+  'forgetful' as const,
+  'never' as const,
+);
+
+function cover(pane: string): fc.Arbitrary<PaneCover> {
+  return fc
+    .record({
+      hand: fc.constantFrom(`${pane} one`, `${pane} two`),
+      place: fc.constantFrom('outside' as const, 'inside' as const),
+      transmittance: share,
+      reflecting: share,
+      scatters: fc.boolean(),
+      coverage: share,
+      resistance: fc.constantFrom(0, 0.1, 1),
+      rule: fc.record({
+        drawnBy: fc.constantFrom('sun' as const, 'heat' as const, 'night' as const, 'season' as const),
+        months: fc.array(share, { minLength: 12, maxLength: 12 }),
+        sunW: between(20, 600),
+        aboveC: between(15, 30),
+        mostWind: between(3, 20),
+      }),
+      control,
+    })
+    .map(({ reflecting, ...rest }) => ({ ...rest, reflectance: reflecting * (1 - rest.transmittance) }));
+}
+
 function pane(id: string, from: string, to: string): fc.Arbitrary<Pane> {
   return fc.record({
     id: fc.constant(id),
@@ -203,18 +234,11 @@ function pane(id: string, from: string, to: string): fc.Arbitrary<Pane> {
     filmOutside: film,
     filmInside: film,
     nightResistance: fc.constantFrom(0, 0.5, 1.6),
+    covers: fc.array(cover(id), { maxLength: from === 'outdoors' ? 2 : 0 }),
     lightRoom: fc.constantFrom(null, { depthM: 4, sillM: 0.3, headM: 2.3 }),
     dirt: between(0.5, 1),
   });
 }
-
-const control = fc.constantFrom(
-  'automatic' as const,
-  'attentive' as const,
-  'away' as const,
-  'forgetful' as const,
-  'never' as const,
-);
 
 function cracks(zone: string): fc.Arbitrary<Opening> {
   return fc.record({

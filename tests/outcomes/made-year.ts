@@ -1,6 +1,6 @@
 // Years made by hand from formulas, for tests of what comes after the run: every array is given by a function of
 // the hour, everything not named is quiet (20 °C, 40 % humidity, no sun, no flows).
-import type { OpeningYear, PaneYear, Year, ZoneYear } from '../../src/network/year.ts';
+import type { CoverYear, OpeningYear, PaneYear, Year, ZoneYear } from '../../src/network/year.ts';
 import { HOURS } from '../../src/weather/typical-year.ts';
 
 type ByHour = number | ((hour: number) => number);
@@ -80,6 +80,11 @@ export function madeOpening(
     movesByDay: byDay,
     neglectedHours,
   };
+}
+
+export function madeCover(id: string, movesByDay: (day: number) => number, neglectedHours = 0): CoverYear {
+  const { moves, movesByDay: byDay } = madeOpening(id, movesByDay);
+  return { id, drawn: hourly(0), moves, movesByDay: byDay, neglectedHours };
 }
 
 export function madeYear(made: Partial<Year> = {}): Year {

@@ -3,6 +3,7 @@
 import { useComputed } from '@preact/signals';
 import { useWorkspace } from '../state/session-context.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
+import { CoverList } from './CoverList.tsx';
 import { INPUT_GROUPS, type InputGroup } from './input-groups.ts';
 import { NumberInput } from './NumberInput.tsx';
 
@@ -33,6 +34,7 @@ function Group({ group }: { group: InputGroup }) {
           kind === 'number' ? <NumberInput key={path} path={path} /> : <ChoiceInput key={path} path={path} />,
         )}
       </div>
+      {group.id === 'covers' && <CoverList />}
     </details>
   );
 }

@@ -49,11 +49,15 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       choice('glass.type'),
       number('glass.overhangM'),
       number('glass.overhangGapM', hasOverhang),
-      number('glass.summerShade'),
-      number('glass.nightResistance'),
       number('glass.frameShare'),
       number('glass.otherShareOfFloor'),
     ],
+  },
+  {
+    id: 'covers',
+    title: 'Shades and covers',
+    open: false,
+    entries: [number('glass.summerShade'), number('glass.nightResistance')],
   },
   {
     id: 'sunspace',

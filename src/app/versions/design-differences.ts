@@ -2,6 +2,7 @@
 // in all of them, in the order of the input panel, with its value in each in words.
 
 import type { Design, Hotter } from '../../design/design.ts';
+import { coverWords } from '../../findings/cover-words.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { ABSENT, choiceOf } from '../inputs/choice-list.ts';
@@ -35,7 +36,13 @@ export function designDifferences(
     );
     rows.push({ path, label, values });
   }
+  rows.push({ path: 'covers', label: 'Shades and covers', values: designs.map(coversText) });
   return rows.filter(({ values }) => values.some((value) => value !== values[0]));
+}
+
+function coversText(design: Design): string {
+  const all = (design.covers ?? []).map((cover) => coverWords(cover, design));
+  return all.length === 0 ? 'none' : all.join('; ');
 }
 
 function yearText(hotter: Hotter | undefined, system: UnitSystem): string {

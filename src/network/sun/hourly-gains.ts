@@ -10,9 +10,11 @@ import type { HourWeather } from '../hour/hour-weather.ts';
 import { type CoveredPane, coveredPanes } from '../layout/covered-panes.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
-import { endA, nodeA, nodeB } from '../solver/network-index.ts';
+import { nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import { createCoveredLight } from './covered-light.ts';
+import { createFloorLight } from './floor-light.ts';
+import { createGroundWaves } from './ground-waves.ts';
 import {
   type OutsideSun,
   outsideSunOf,
@@ -50,14 +52,6 @@ export interface HourlyGains {
   /** sun taken up by each chain, and of it on its outside [W], by chain, as written this hour */
   readonly chainSun: Float64Array;
   readonly outsideSun: Float64Array;
-}
-
-/** The yearly wave of the ground under an end. */
-interface GroundWave {
-  readonly end: number;
-  readonly meanC: number;
-  readonly amplitudeK: number;
-  readonly coldestDay: number;
 }
 
 /** Of the heat of a sunlit inside cover, to the air; the rest is radiation. Common practice, no source. */
@@ -98,12 +92,8 @@ export function createHourlyGains(
     /** source · zones + zone: share taken up in that zone */
     zoneShares: new Float64Array(sourceCount * capacity.zones),
   };
-  /** faces that are a zone's lit floor: what light on the floor a watt on the node means [1/m²] */
-  const floors = {
-    nodes: new Int32Array(capacity.chains),
-    zones: new Int32Array(capacity.chains),
-    perWatt: new Float64Array(capacity.chains),
-  };
+  const floors = createFloorLight(capacity, stepper, given.floorLight);
+  const ground = createGroundWaves(stepper);
   /** nodes that the sun reaches, and their chains */
   const lit = {
     nodes: new Int32Array(capacity.nodes),
@@ -112,13 +102,11 @@ export function createHourlyGains(
   const covered = createCoveredLight(capacity, stepper, shading);
   let coveredCount = 0;
   let zones = 0;
-  let floorCount = 0;
   let litCount = 0;
   /** row 3 · zone + kind [W] */
   let sources: readonly Float64Array[] = [];
   let sheets: readonly SheetSun[] = [];
   let outside: readonly OutsideSun[] = [];
-  let ground: readonly GroundWave[] = [];
   let light: PaneLights = [];
   /** no sun in the hour last renewed */
   let wasDark = true;
@@ -139,7 +127,7 @@ export function createHourlyGains(
       if (zoneFrom < 0) given.frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
     }
     loadSpread(distributeLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)));
-    loadFloors(layout);
+    floors.load(layout);
     sources = sourcesOf(layout, light, zones);
     sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
     outside = outsideSunOf(layout, stepper, climate);
@@ -148,9 +136,7 @@ export function createHourlyGains(
     covered.load(panes, light);
     loadLit(panes);
     wasDark = true;
-    ground = layout.elements.flatMap(({ element: { a }, chain }) =>
-      a.kind === 'ground' ? [{ end: endA(chain), ...a.wave }] : [],
-    );
+    ground.load(layout);
   }
 
   function loadSpread({ nodes, shares, zoneShare }: LightDistribution): void {
@@ -180,22 +166,6 @@ export function createHourlyGains(
     });
   }
 
-  /** Light on a zone's floor is what its faces take up: absorbed ÷ absorptance, per area. */
-  function loadFloors(layout: Layout): void {
-    floorCount = 0;
-    for (let zone = 0; zone < zones; zone++) {
-      const faces = layout.elements.filter(
-        ({ element: { b }, zoneB }) => zoneB === zone && b.lit === 'floor' && b.absorptance > 0,
-      );
-      const area = faces.reduce((sum, { element }) => sum + element.areaM2, 0);
-      for (const { element, chain } of faces) {
-        floors.nodes[floorCount] = nodeB(stepper.first, chain);
-        floors.zones[floorCount] = zone;
-        floors.perWatt[floorCount++] = 1 / (element.b.absorptance * area);
-      }
-    }
-  }
-
   function renew(hour: number, moment: Moment, weather: HourWeather): void {
     const { airGain, radiantGain, zoneSun, coverHeat, floorLight } = given;
     const { air, radiant } = tables;
@@ -217,7 +187,7 @@ export function createHourlyGains(
     }
     wasDark = weather.darkShare === 1;
     if (!wasDark) shine(hour);
-    setGround(hour);
+    ground.renew(hour);
   }
 
   /** The same for the mean of a day part. */
@@ -251,19 +221,10 @@ export function createHourlyGains(
     }
     for (let source = 0; source < 3 * zones; source++)
       shineOn(source, meanOver(dayPart, sources[source]!) + sourceW[source]!);
-    lightFloors();
+    floors.renew();
     for (const { node, scale, watt } of sheets) nodeW[node]! += scale * meanOver(dayPart, watt);
     for (const { node, scale, watt } of outside) nodeW[node]! += scale * meanOver(dayPart, watt);
-    setGround(hours[count >> 1]!);
-  }
-
-  function setGround(hour: number): void {
-    const { endBoundaryC } = stepper;
-    for (let i = 0; i < ground.length; i++) {
-      const { end, meanC, amplitudeK, coldestDay } = ground[i]!;
-      const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
-      endBoundaryC[end] = meanC - amplitudeK * Math.cos(angle);
-    }
+    ground.renew(hours[count >> 1]!);
   }
 
   /** Takes the sun of the hour before off everything. */
@@ -304,13 +265,6 @@ export function createHourlyGains(
     for (let z = 0; z < count; z++) zoneSun[z]! += watt * zoneShares[source * count + z]!;
   }
 
-  function lightFloors(): void {
-    const { floorLight } = given;
-    const { nodes, zones: floorZones, perWatt } = floors;
-    const { nodeW } = stepper;
-    for (let f = 0; f < floorCount; f++) floorLight[floorZones[f]!]! += nodeW[nodes[f]!]! * perWatt[f]!;
-  }
-
   function shine(hour: number): void {
     const { zoneSun, chainSun, outsideSun } = given;
     const { nodes: litNodes, chains: litChains } = lit;
@@ -324,7 +278,7 @@ export function createHourlyGains(
     for (let source = 0; source < 3 * count; source++) {
       shineOn(source, sources[source]![hour]! + sourceW[source]!);
     }
-    lightFloors();
+    floors.renew();
     for (let i = 0; i < sheets.length; i++) {
       const sheet = sheets[i]!;
       const watt = sheet.scale * sheet.watt[hour]!;
