@@ -35,6 +35,11 @@ export const COVER_HABIT_WORDS: Readonly<Record<Habit, string>> = {
   never: 'by nobody',
 };
 
+/** Hangs where the equator-facing glass is. */
+export function isOnFront({ on }: Cover): boolean {
+  return on === 'front' || on === 'sunspace' || on === 'all';
+}
+
 /** One cover as a sentence without its stop. */
 export function coverWords(cover: Cover, { vents }: Pick<Design, 'vents'>): string {
   const { name, leaf } = coverKindById(cover.kind);

@@ -33,6 +33,7 @@ export function frontGlassOf(model: Model, climate: PreparedClimate, year: Year)
     if (!pane.id.startsWith('front')) continue;
     const made = model.panes.find(({ id }) => id === pane.id)!;
     const zone = year.zones.find(({ id }) => id === pane.to)!;
+    const inside = insideCovers(made, year);
     for (let hour = 0; hour < HOURS; hour++) {
       const month = monthOfHour(hour);
       incidentKWh[month]! += pane.incidentW[hour]! / WATTS_PER_KW;
@@ -41,14 +42,37 @@ export function frontGlassOf(model: Model, climate: PreparedClimate, year: Year)
       const airC = zone.airC[hour]!;
       const radiantC = 2 * zone.operativeC[hour]! - airC;
       const glassM2 = made.areaM2 * (1 - made.frameShare);
-      nightLossKWh[month]! += (glassM2 * fluxToPane(made, airC, radiantC, pane.innerC[hour]!)) / WATTS_PER_KW;
+      nightLossKWh[month]! +=
+        (glassM2 *
+          fluxToPane(made, drawnResistance(made, inside, hour), airC, radiantC, pane.innerC[hour]!)) /
+        WATTS_PER_KW;
     }
   }
   return { incidentKWh, transmittedKWh, nightLossKWh };
 }
 
-/** Heat from the room to the inner pane [W/m²]. */
-function fluxToPane(pane: Pane, airC: number, radiantC: number, innerC: number): number {
+interface DrawnCover {
+  readonly resistance: number;
+  readonly drawn: Float64Array;
+}
+
+/** Covers between room and pane, with how far each is drawn by hour. */
+function insideCovers({ covers = [] }: Pane, year: Year): readonly DrawnCover[] {
+  return covers
+    .filter(({ place }) => place === 'inside')
+    .map(({ hand, coverage, resistance }) => ({
+      resistance: coverage * resistance,
+      drawn: year.covers!.find(({ id }) => id === hand)!.drawn,
+    }));
+}
+
+/** Between room and pane at night [m²K/W]. */
+function drawnResistance(pane: Pane, inside: readonly DrawnCover[], hour: number): number {
+  return inside.reduce((sum, { resistance, drawn }) => sum + resistance * drawn[hour]!, pane.nightResistance);
+}
+
+/** Heat from the room to the inner pane through so much resistance [W/m²]. */
+function fluxToPane(pane: Pane, resistance: number, airC: number, radiantC: number, innerC: number): number {
   // The inner face of leaning glass looks down into the room: its normal, seen from the room, is past upright.
   const faceTiltDeg = 180 - pane.tiltDeg;
   const difference = innerC - airC;
@@ -58,5 +82,5 @@ function fluxToPane(pane: Pane, airC: number, radiantC: number, innerC: number):
   const radiation = pane.glass.insideEmissivity * blackBodyConductance(meanK);
   const both = convection + radiation;
   const toward = (convection * airC + radiation * radiantC) / both;
-  return (toward - innerC) / (1 / both + pane.nightResistance);
+  return (toward - innerC) / (1 / both + resistance);
 }

@@ -68,6 +68,11 @@ const HOUSE_ROWS: readonly {
     matters: ({ outcome }) => outcome.ventilation.fansKWh > 0,
   },
   { label: 'Vents and doors moved a year', of: ({ outcome }) => `${outcome.vents.moves} times` },
+  {
+    label: 'Shades and covers moved a year',
+    of: ({ outcome }) => `${outcome.covers?.moves ?? 0} times`,
+    matters: ({ outcome }) => outcome.covers !== undefined,
+  },
 ];
 
 function houseRowsFor(contexts: readonly Context[]): typeof HOUSE_ROWS {

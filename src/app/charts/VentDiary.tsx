@@ -38,7 +38,7 @@ export function VentDiary() {
                           {Math.round(moves)}
                           <span class="visually-hidden">
                             {' '}
-                            moves, open {Math.round(share * 100)} % of the hours
+                            moves, {row.isCover ? 'drawn' : 'open'} {Math.round(share * 100)} % of the hours
                           </span>
                         </span>
                       </td>
@@ -52,7 +52,7 @@ export function VentDiary() {
         </ScrollTable>
       )}
       <p class="chart-note" aria-hidden="true">
-        Numbers: times moved. Bars: share of the month's hours standing open.
+        Numbers: times moved. Bars: share of the month's hours standing open, or drawn.
       </p>
     </section>
   );

@@ -4,6 +4,7 @@
 import { coverKindById } from '../../design/cover-catalogue.ts';
 import type { Cover, DrawnBy } from '../../design/design.ts';
 import type { Context } from '../context.ts';
+import { isOnFront } from '../cover-words.ts';
 import { caution, finding, type Rule } from '../rule.ts';
 import { hours, percent, plain } from '../wording.ts';
 
@@ -16,9 +17,6 @@ const HOURS_A_YEAR = 8760;
 const coversOf = ({ design }: Context): readonly Cover[] => design.covers ?? [];
 const has = (context: Context, ...kinds: readonly string[]) =>
   coversOf(context).some(({ kind }) => kinds.includes(kind));
-
-/** Hangs where the equator-facing glass is. */
-const isOnFront = ({ on }: Cover) => on === 'front' || on === 'sunspace' || on === 'all';
 
 export const COVER_RULES: readonly Rule[] = [
   finding({

@@ -1,6 +1,7 @@
 // The equator-facing glass: how much against wall and floor, what leaning does by season, which way it faces.
 // Marks of 7, 12 and 20 % of floor: US guideline series of about 1989–1995 (from memory, high confidence).
 
+import type { DrawnBy } from '../../design/design.ts';
 import { glassById } from '../../design/glass-catalogue.ts';
 import { heatByMonth } from '../../outcomes/balances.ts';
 import { isTooHot } from '../../outcomes/too-hot.ts';
@@ -9,6 +10,7 @@ import { type PlaneIrradiance, planeIrradiance } from '../../weather/prepared/pl
 import { equatorAzimuth } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { isOnFront } from '../cover-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { months, percent, plain } from '../wording.ts';
 import { solsticeMonths, sumOverMonths } from './season.ts';
@@ -81,6 +83,11 @@ function totalOf(plane: PlaneIrradiance): Float64Array {
   return total;
 }
 
+/** A cover on the equator-facing glass, drawn by one of these. */
+function hasFrontCover({ design }: Context, drawnBy: readonly DrawnBy[]): boolean {
+  return (design.covers ?? []).some((cover) => isOnFront(cover) && drawnBy.includes(cover.drawnBy));
+}
+
 export const GLASS_RULES: readonly Rule[] = [
   finding({
     id: 'glass-share',
@@ -138,7 +145,9 @@ export const GLASS_RULES: readonly Rule[] = [
     severity: 'note',
     applies: (context) => {
       const { inKWh, outKWh } = winterGlass(context);
-      return outKWh > inKWh && context.design.glass.nightResistance === 0;
+      return (
+        outKWh > inKWh && context.design.glass.nightResistance === 0 && !hasFrontCover(context, ['night'])
+      );
     },
     figures: (context) => ({
       ...winterGlass(context),
@@ -182,6 +191,7 @@ export const GLASS_RULES: readonly Rule[] = [
       !isLeaning(context) &&
       context.design.glass.overhangM === 0 &&
       context.design.glass.summerShade === 0 &&
+      !hasFrontCover(context, ['sun', 'heat', 'season']) &&
       isTooHot(context.house),
     figures: ({ house }) => ({ hours: house.tooHot.hours }),
     says: () =>

@@ -1,0 +1,47 @@
+// Shades and covers on the built page: one added in words takes away hot hours, its details change it, undo takes it off
+// again, and a link carries it.
+import { expect, test } from 'vitest';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
+
+const served = await sharedSite('plain');
+
+test('a blind is added in words, changed behind its fold, carried by a link and taken off by undo', async () => {
+  const first = await openPage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
+  const { page } = first;
+  await settledFigure(page, 'house-overheated');
+  await page.locator('.head-example select').selectOption('modest');
+  const bare = await settledFigure(page, 'house-overheated');
+  await page.locator('summary', { hasText: /^Shades and covers$/ }).click();
+  await page.click('[data-action="add-cover"]');
+  const summary = page.locator('[data-cover="0"] summary');
+  expect(await summary.textContent()).toBe(
+    'Outside slatted blinds on the east and west sides, drawn by whoever is home when it gets hot',
+  );
+  const shaded = await settledFigure(page, 'house-overheated');
+  expect(shaded).toBeLessThan(bare);
+  await summary.click();
+  await page.locator('[data-cover-field="on"]').selectOption('all');
+  await page.locator('[data-cover-field="habit"]').selectOption('automatic');
+  expect(await summary.textContent()).toBe(
+    'Outside slatted blinds on all windows, drawn by a motor when it gets hot',
+  );
+  expect(await settledFigure(page, 'house-overheated')).toBeLessThan(shaded);
+  await page.fill('[data-cover-field="aboveC"]', '99');
+  expect(await page.getAttribute('[data-cover-field="aboveC"]', 'aria-invalid')).toBe('true');
+  await page.fill('[data-cover-field="aboveC"]', '23');
+  const cooler = await settledFigure(page, 'house-overheated');
+  await page.click('text=Copy link');
+  await page.waitForFunction(() => location.hash.startsWith('#design='));
+  const link = page.url();
+  for (let step = 0; step < 4; step++) await page.click('text=Undo');
+  expect(await settledFigure(page, 'house-overheated')).toBe(bare);
+  expect(await page.locator('[data-cover]').count()).toBe(0);
+  expect(first.complaints).toEqual([]);
+  await first.close();
+  const second = await openPage(served, { path: `#${link.split('#')[1]}` });
+  await second.page.waitForSelector('text=from the link');
+  expect(await settledFigure(second.page, 'house-overheated')).toBe(cooler);
+  expect(second.complaints).toEqual([]);
+  await second.close();
+});
