@@ -40,7 +40,7 @@ export function requirePane(pane: Pane, zoneIds: ReadonlySet<string>): void {
   requireFilm(of('filmOutside'), pane.filmOutside);
   requireFilm(of('filmInside'), pane.filmInside);
   requireAtLeastZero(of('nightResistance'), pane.nightResistance, 'm²K/W');
-  for (const cover of pane.covers ?? []) requireCover(of, pane, cover);
+  for (const cover of pane.covers ?? []) requireCover(of, pane, cover, zoneIds);
   requireShare(of('dirt'), pane.dirt);
   if (pane.lightRoom) {
     const { depthM, sillM, headM } = pane.lightRoom;
@@ -51,7 +51,12 @@ export function requirePane(pane: Pane, zoneIds: ReadonlySet<string>): void {
   }
 }
 
-function requireCover(of: (what: string) => string, pane: Pane, cover: PaneCover): void {
+function requireCover(
+  of: (what: string) => string,
+  pane: Pane,
+  cover: PaneCover,
+  zoneIds: ReadonlySet<string>,
+): void {
   const at = (what: string) => of(`cover '${cover.hand}', ${what}`);
   if (pane.from !== 'outdoors')
     throw new RangeError(`${at('pane from')} is '${pane.from}'; allowed: outdoors, to carry covers`);
@@ -68,6 +73,7 @@ function requireCover(of: (what: string) => string, pane: Pane, cover: PaneCover
   });
   requireAtLeastZero(at('rule.sunW'), sunW, 'W/m²');
   requireFinite(at('rule.aboveC'), aboveC, '°C');
+  if (cover.rule.spares) requireZoneName(at('rule.spares.zone'), cover.rule.spares.zone, zoneIds);
   requireAtLeastZero(at('rule.mostWind'), mostWind, 'm/s');
 }
 

@@ -21,7 +21,7 @@ const DRAWN_BY_SUN_W = 250;
 const DRAWN_BY_HEAT_W = 100;
 /** A sunspace closed off is let grow this warm, since its warmth is wanted; common practice, no source [°C]. */
 const SUNSPACE_WARM_C = 28;
-/** No shade against heat while the room is nearer than this to what it is heated to; common practice, no source [K]. */
+/** No shade against heat while the room, or the rooms that want its warmth, are nearer than this to what they are heated to; common practice, no source [K]. */
 const ABOVE_HEATING_K = 2;
 
 const PLACES = ['outside', 'between', 'inside'] as const;
@@ -72,6 +72,9 @@ function paneCover(
       months: isGrown ? leafMonths(kind.leaf, site) : seasonMonths(cover.season, site),
       sunW: cover.sunW ?? (drawnBy === 'heat' ? DRAWN_BY_HEAT_W : DRAWN_BY_SUN_W),
       aboveC: Math.max(cover.aboveC ?? warmAbove(design, pane), design.heating.dayC + ABOVE_HEATING_K),
+      ...(pane.inSunspace && {
+        spares: { zone: 'house', belowC: design.heating.dayC + ABOVE_HEATING_K },
+      }),
       mostWind: kind.mostWind,
     },
     // What grows needs no hand.

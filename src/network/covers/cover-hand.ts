@@ -20,6 +20,8 @@ export interface CoverSigns {
   sunW: number;
   /** mean of air and radiant temperature of the room, and outdoors [°C] */
   roomC: number;
+  /** the same of a room that wants this one's warmth; Infinity for none [°C] */
+  takerC: number;
   outdoorC: number;
   windSpeed: number;
   isDark: boolean;
@@ -72,8 +74,9 @@ function isSunny({ sunW }: CoverRule, signs: CoverSigns, isDrawn: boolean): bool
   return signs.sunW > (isDrawn ? RELEASE_SUN : 1) * sunW;
 }
 
-function isWarm({ aboveC }: CoverRule, signs: CoverSigns, isDrawn: boolean): boolean {
-  return signs.roomC > aboveC - (isDrawn ? RELEASE_K : 0);
+function isWarm({ aboveC, spares }: CoverRule, signs: CoverSigns, isDrawn: boolean): boolean {
+  const lower = isDrawn ? RELEASE_K : 0;
+  return signs.roomC > aboveC - lower && (spares === undefined || signs.takerC > spares.belowC - lower);
 }
 
 /** Once an hour, before its steps: whoever draws the cover looks, and acts or does not. */

@@ -34,6 +34,8 @@ export interface Covers {
 }
 
 interface Hand extends CoverHand {
+  /** index of the zone whose wish for warmth it spares, −1 for none */
+  readonly taker: number;
   readonly state: CoverState;
   /** sun on the window by hour [W/m²] */
   readonly sunW: Float64Array;
@@ -46,7 +48,7 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
   const places = Math.max(9, capacity.covers);
   const drawn = new Float64Array(places);
   const shading = new Float64Array(places);
-  const signs: CoverSigns = { sunW: 0, roomC: 0, outdoorC: 0, windSpeed: 0, isDark: false };
+  const signs: CoverSigns = { sunW: 0, roomC: 0, takerC: Infinity, outdoorC: 0, windSpeed: 0, isDark: false };
   const at = blankMoment();
   let hands: readonly Hand[] = [];
 
@@ -60,18 +62,20 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
       const known = suns.get(hand.pane);
       const sunW = known ?? sunThrough(light[place]![member]!, chain.pane);
       suns.set(hand.pane, sunW);
-      return { ...hand, state: openCover(), sunW, column: new Float64Array(HOURS) };
+      const taker = layout.zoneIds.indexOf(hand.cover.rule.spares?.zone ?? '');
+      return { ...hand, taker, state: openCover(), sunW, column: new Float64Array(HOURS) };
     });
   }
 
-  function readRoom(zone: number): void {
+  function readRooms(zone: number, taker: number): void {
     signs.roomC = (zoneC[zone]! + radiantC[zone]!) / 2;
+    signs.takerC = taker < 0 ? Infinity : (zoneC[taker]! + radiantC[taker]!) / 2;
   }
 
   function renew(moment: Moment, weather: HourWeather): void {
     for (let h = 0; h < hands.length; h++) {
-      const { state, cover, zone, sunW } = hands[h]!;
-      readRoom(zone);
+      const { state, cover, zone, taker, sunW } = hands[h]!;
+      readRooms(zone, taker);
       signs.sunW = sunW[moment.hour]!;
       signs.outdoorC = weather.dryBulbC;
       signs.windSpeed = weather.windSpeed;
@@ -85,8 +89,8 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
   function renewMean({ hours, count }: DayPart, climate: PreparedClimate): void {
     const { dryBulbC, windSpeed } = climate.year;
     for (let h = 0; h < hands.length; h++) {
-      const { state, cover, zone, sunW } = hands[h]!;
-      readRoom(zone);
+      const { state, cover, zone, taker, sunW } = hands[h]!;
+      readRooms(zone, taker);
       let share = 0;
       let shaded = 0;
       let sun = 0;

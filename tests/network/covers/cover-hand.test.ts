@@ -12,7 +12,7 @@ const rule = (drawnBy: CoverRule['drawnBy']): CoverRule => ({
   aboveC: 24,
   mostWind: 10,
 });
-const CALM: CoverSigns = { sunW: 0, roomC: 20, outdoorC: 15, windSpeed: 2, isDark: false };
+const CALM: CoverSigns = { sunW: 0, roomC: 20, takerC: Infinity, outdoorC: 15, windSpeed: 2, isDark: false };
 const JUNE = 5;
 /** First hour of a June workday, the 154th day being a Monday. */
 const DAY = 24 * 154;
@@ -31,6 +31,14 @@ test('by heat: a warm room and sun on the window, both', () => {
   expect(at(23.9, 300)).toBe(0);
   expect(at(30, 0)).toBe(0);
   expect([at(22.6, 300, true), at(22.4, 300, true)]).toEqual([1, 0]);
+});
+
+test('by heat in a sunspace: not while the rooms beside want its warmth', () => {
+  const spares = { zone: 'house', belowC: 22 };
+  const at = (takerC: number, isDrawn = false) =>
+    wantedShare({ ...rule('heat'), spares }, { ...CALM, roomC: 35, sunW: 600, takerC }, JUNE, isDrawn, false);
+  expect([at(21.9), at(22.1)]).toEqual([0, 1]);
+  expect([at(20.6, true), at(20.4, true)]).toEqual([1, 0]);
 });
 
 test('by night: while it is dark and colder outdoors, but not in a room too warm already', () => {
