@@ -19,7 +19,7 @@ test('a white fabric behind the four reference glazings as its maker publishes i
   for (const [glazing, reference] of Object.entries(published)) {
     const [g, u] = GLAZINGS[glazing as Glazing];
     check({
-      source: "fabric maker's data sheet, EN 13363-1 on EN 14501 glazings",
+      source: 'ISO 52022-1:2017, data sheet of a fabric on EN 14501 glazings',
       case: `white fabric inside, glazing ${glazing}`,
       quantity: 'total solar heat gain',
       reference,
@@ -82,7 +82,13 @@ test('slats at 45° as one layer', () => {
     ['reflectance', light.reflectance, 0.525],
   ] as const;
   for (const [quantity, ours, reference] of rows) {
-    const row = { source: 'EN 13363-1', case: 'light slats at 45°', quantity, reference, ours } as const;
+    const row = {
+      source: 'ISO 52022-1:2017, slats of EN 13363-1',
+      case: 'light slats at 45°',
+      quantity,
+      reference,
+      ours,
+    } as const;
     check({ ...row, allowed: 0.0005, unit: '', mark: 'memory' });
   }
 });
@@ -124,7 +130,7 @@ test('kinds of the catalogue keep out what trade tables say, before glass C', ()
     const kind = coverKindById(id);
     const drawn = shadedSolarHeatGain(kind.place, g, u, kind) / g;
     check({
-      source: 'shading factors, trade table and DIN 4108-2 examples',
+      source: 'Shading factors, trade table and DIN 4108-2 examples',
       case: name,
       quantity: 'shading factor Fc',
       kind: 'range',
@@ -148,7 +154,7 @@ test('kinds of the catalogue cut the heat loss of a window as measured', () => {
   for (const [id, name, uValue, reference, mark] of rows) {
     const { resistance } = coverKindById(id);
     check({
-      source: 'chamber tests of a sash window, 2008; public advice of New Zealand',
+      source: 'Windows with curtains and blinds, chamber tests of 2008 and public advice',
       case: name,
       quantity: 'share of heat loss cut',
       reference,
