@@ -146,5 +146,3 @@ export function createCoveredLight(
 
   return { load, clear, renew, renewMean, ...given };
 }
-
-export type CoveredLight = ReturnType<typeof createCoveredLight>;
