@@ -66,13 +66,14 @@ function requireCover(
   requireRange(at('reflectance'), cover.reflectance, 0, 1 - cover.transmittance, '');
   requireShare(at('coverage'), cover.coverage);
   requireAtLeastZero(at('resistance'), cover.resistance, 'm²K/W');
-  const { months, sunW, aboveC, mostWind } = cover.rule;
+  const { months, sunW, aboveC, coldAboveC, mostWind } = cover.rule;
   requireEntries(at('rule.months'), months, 12, 0, '');
   months.forEach((share, month) => {
     requireShare(at(`rule.months[${month}]`), share);
   });
   requireAtLeastZero(at('rule.sunW'), sunW, 'W/m²');
   requireFinite(at('rule.aboveC'), aboveC, '°C');
+  if (coldAboveC !== undefined) requireFinite(at('rule.coldAboveC'), coldAboveC, '°C');
   if (cover.rule.spares) requireZoneName(at('rule.spares.zone'), cover.rule.spares.zone, zoneIds);
   requireAtLeastZero(at('rule.mostWind'), mostWind, 'm/s');
 }

@@ -58,6 +58,7 @@ function paneCover(
 ): PaneCover {
   const { drawnBy } = cover;
   const isGrown = kind.leaf !== undefined;
+  const aboveC = Math.max(cover.aboveC ?? warmAbove(design, pane), design.heating.dayC + ABOVE_HEATING_K);
   return {
     hand: `${kind.name}, ${pane.side} (${index + 1})`,
     // With a single sheet there is no between: the slats hang behind it.
@@ -71,7 +72,8 @@ function paneCover(
       drawnBy,
       months: isGrown ? leafMonths(kind.leaf, site) : seasonMonths(cover.season, site),
       sunW: cover.sunW ?? (drawnBy === 'heat' ? DRAWN_BY_HEAT_W : DRAWN_BY_SUN_W),
-      aboveC: Math.max(cover.aboveC ?? warmAbove(design, pane), design.heating.dayC + ABOVE_HEATING_K),
+      aboveC,
+      ...(cover.aboveC === undefined && { coldAboveC: Math.max(aboveC, design.comfort.overheatC) }),
       ...(pane.inSunspace && {
         spares: { zone: 'house', belowC: design.heating.dayC + ABOVE_HEATING_K },
       }),

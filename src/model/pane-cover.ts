@@ -12,6 +12,8 @@ export interface CoverRule {
   readonly sunW: number;
   /** by heat: drawn above this; by night: not above it [°C], mean of air and radiant temperature */
   readonly aboveC: number;
+  /** by heat, the same while it is cold outdoors, when a warm room is welcome; absent = as aboveC */
+  readonly coldAboveC?: number;
   /** by heat: not drawn while this other zone, which wants the warmth, is below this [°C], as above */
   readonly spares?: { readonly zone: string; readonly belowC: number };
   /** taken in above this wind at 10 m [m/s] */

@@ -12,6 +12,9 @@ import type { Moment } from '../hour/clock.ts';
 const RELEASE_SUN = 0.6;
 /** and below the temperature it is drawn at [K] */
 const RELEASE_K = 1.5;
+/** Outdoors below which it is cold, and above which it is not; heating limits in use lie there. Common practice, no source [°C]. */
+const COLD_C = 12;
+const MILD_C = 16;
 const FORGETFUL_HOURS = 3;
 
 /** What a cover's rule looks at. */
@@ -74,9 +77,12 @@ function isSunny({ sunW }: CoverRule, signs: CoverSigns, isDrawn: boolean): bool
   return signs.sunW > (isDrawn ? RELEASE_SUN : 1) * sunW;
 }
 
-function isWarm({ aboveC, spares }: CoverRule, signs: CoverSigns, isDrawn: boolean): boolean {
+function isWarm(rule: CoverRule, signs: CoverSigns, isDrawn: boolean): boolean {
+  const { aboveC, coldAboveC = aboveC, spares } = rule;
   const lower = isDrawn ? RELEASE_K : 0;
-  return signs.roomC > aboveC - lower && (spares === undefined || signs.takerC > spares.belowC - lower);
+  const cold = Math.min(1, Math.max(0, (MILD_C - signs.outdoorC) / (MILD_C - COLD_C)));
+  const bar = aboveC + cold * (coldAboveC - aboveC);
+  return signs.roomC > bar - lower && (spares === undefined || signs.takerC > spares.belowC - lower);
 }
 
 /** Once an hour, before its steps: whoever draws the cover looks, and acts or does not. */
@@ -116,5 +122,6 @@ export function tend(
 
 /** The last hour at home before a day away. */
 function isLeaving(control: OpeningControl, moment: Moment): boolean {
-  return isHome(control, moment) && !isHome(control, { ...moment, hourOfDay: moment.hourOfDay + 1 });
+  if (control !== 'away' || !isHome(control, moment)) return false;
+  return !isHome(control, { ...moment, hourOfDay: moment.hourOfDay + 1 });
 }

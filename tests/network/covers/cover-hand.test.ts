@@ -33,6 +33,14 @@ test('by heat: a warm room and sun on the window, both', () => {
   expect([at(22.6, 300, true), at(22.4, 300, true)]).toEqual([1, 0]);
 });
 
+test('while it is cold outdoors a warm room is welcome, up to the warmer bar', () => {
+  const lenient = { ...rule('heat'), coldAboveC: 26 };
+  const at = (roomC: number, outdoorC: number) =>
+    wantedShare(lenient, { ...CALM, roomC, outdoorC, sunW: 600 }, JUNE, false, false);
+  expect([at(24.5, 20), at(24.5, 12), at(25.9, 0), at(26.1, 0)]).toEqual([1, 0, 0, 1]);
+  expect([at(24.9, 14), at(25.1, 14)]).toEqual([0, 1]);
+});
+
 test('by heat in a sunspace: not while the rooms beside want its warmth', () => {
   const spares = { zone: 'house', belowC: 22 };
   const at = (takerC: number, isDrawn = false) =>
