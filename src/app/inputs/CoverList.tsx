@@ -24,20 +24,22 @@ export function CoverList() {
   const put = (next: readonly Cover[]) => workspace.replace(withCovers(design, next));
   return (
     <div class="cover-list">
-      {covers.length === 0 && <p>No other shade or cover hangs at the windows.</p>}
-      <ol>
-        {covers.map((cover, i) => (
-          // Covers have no name of their own; their place in the list is theirs.
-          <li key={i} data-cover={i}>
-            <CoverItem
-              cover={cover}
-              design={design}
-              change={(next) => put(covers.map((one, j) => (j === i ? next : one)))}
-              remove={() => put(covers.filter((_, j) => j !== i))}
-            />
-          </li>
-        ))}
-      </ol>
+      {covers.length === 0 && <p>Nothing else shades or covers the windows.</p>}
+      {covers.length > 0 && (
+        <ol>
+          {covers.map((cover, i) => (
+            // Covers have no name of their own; their place in the list is theirs.
+            <li key={i} data-cover={i}>
+              <CoverItem
+                cover={cover}
+                design={design}
+                change={(next) => put(covers.map((one, j) => (j === i ? next : one)))}
+                remove={() => put(covers.filter((_, j) => j !== i))}
+              />
+            </li>
+          ))}
+        </ol>
+      )}
       <button
         type="button"
         data-action="add-cover"
