@@ -24,7 +24,7 @@ export function CoverList() {
   const put = (next: readonly Cover[]) => workspace.replace(withCovers(design, next));
   return (
     <div class="cover-list">
-      {covers.length === 0 && <p>Nothing else shades or covers the windows.</p>}
+      {covers.length === 0 && <p>No blinds, curtains or other covers hang at the windows.</p>}
       {covers.length > 0 && (
         <ol>
           {covers.map((cover, i) => (
