@@ -41,6 +41,8 @@ const FRESH_ACH50_LEAST = 1;
 /** Outdoor air a person needs at least, for health [m³/h]: 4 L/s, EN 16798-1; from memory, medium confidence. */
 const FRESH_M3H_EACH = 14.4;
 const SMALLER_BED = 0.5;
+/** Other windows, as a share of the floor, from which shade on them is worth a try. */
+const SIDE_WINDOWS_SHARE = 0.02;
 const WALL_RESISTANCE = 6;
 const ROOF_RESISTANCE = 10;
 const FLOOR_RESISTANCE = 2.5;
@@ -255,7 +257,8 @@ function coverLevers({ covers = [], glass, sunspace }: Design): readonly Lever[]
   return [
     ...lever(
       'side-blinds',
-      glass.otherShareOfFloor > 0 && !hangs('outside-blind', ['east-and-west', 'east', 'west', 'all']),
+      glass.otherShareOfFloor >= SIDE_WINDOWS_SHARE &&
+        !hangs('outside-blind', ['east-and-west', 'east', 'west', 'all']),
       'hang outside blinds on the east and west windows, drawn when it gets hot',
       { kind: 'outside-blind', on: 'east-and-west', drawnBy: 'heat', season: 'year' },
     ),
@@ -267,7 +270,7 @@ function coverLevers({ covers = [], glass, sunspace }: Design): readonly Lever[]
     ),
     ...lever(
       'leaves',
-      glass.value > 0 && !hangs('leaves', ['front', 'sunspace', 'all']),
+      glass.value > 0 && glass.tiltDeg >= 85 && !hangs('leaves', ['front', 'sunspace', 'all']),
       'grow leaves on a trellis before the glass',
       { kind: 'leaves', on: 'front', drawnBy: 'season', season: 'year' },
     ),
