@@ -262,9 +262,10 @@ function coverLevers({ covers = [], glass, sunspace }: Design): readonly Lever[]
       'hang outside blinds on the east and west windows, drawn when it gets hot',
       { kind: 'outside-blind', on: 'east-and-west', drawnBy: 'heat', season: 'year' },
     ),
+    // Open to the rooms, its glass is the house's front: the seasonal shade is that lever.
     ...lever(
       'shade-cloth',
-      sunspace.join !== 'none' && !hangs('shade-cloth', ['sunspace', 'front', 'all']),
+      sunspace.join === 'closed' && !hangs('shade-cloth', ['sunspace', 'front', 'all']),
       'hang shade cloth over the sunspace in the warm months',
       { kind: 'shade-cloth', on: 'sunspace', drawnBy: 'season', season: 'warm' },
     ),
