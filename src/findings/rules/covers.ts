@@ -41,7 +41,7 @@ export const COVER_RULES: readonly Rule[] = [
     applies: ({ outcome }) => (outcome.covers?.neglectedShare ?? 0) > LITTLE_NEGLECT,
     figures: ({ outcome, house }) => ({
       neglectedHours: outcome.covers!.neglectedShare * HOURS_A_YEAR,
-      overheatedHours: house.overheatedHours,
+      tooHotHours: house.tooHot.hours,
     }),
     says: (f) =>
       `For ${hours(f.neglectedHours)} a year a shade or cover hangs as it should not, for nobody is there or nobody thinks of it.`,
