@@ -47,12 +47,12 @@ test('every handle moves its number under the mouse, undo takes the drag back in
     await page.click('text=Undo');
     expect(await shownValue(page, id), `${id} undone`).toBe(before);
   }
-  const before = await settledFigure(page, 'house-overheated');
+  const before = await settledFigure(page, 'heating');
   const knob = await page.locator('[data-handle="glass.value"] .handle-knob').boundingBox();
   await page.mouse.move(knob!.x + 6, knob!.y + 6);
   await page.mouse.down();
   await page.mouse.move(knob!.x + 6, knob!.y - 40, { steps: 4 });
-  const during = await settledFigure(page, 'house-overheated');
+  const during = await settledFigure(page, 'heating');
   await page.mouse.up();
   expect(during).not.toBe(before);
   expect(complaints).toEqual([]);
