@@ -63,6 +63,10 @@ function requireVent(of: (what: string) => string, vent: VentOpening): void {
   requireAtLeastZero(of('windCoefficient'), vent.windCoefficient, '');
   const { opensAboveC, bandK, schedule, shutAboveWind } = vent.rule;
   requireFinite(of('rule.opensAboveC'), opensAboveC, '°C');
+  if (vent.airing !== undefined) {
+    requireRange(of('airing.minutes'), vent.airing.minutes, 1, 60, 'min');
+    for (const hour of vent.airing.hours) requireRange(of('airing.hours'), hour, 0, 23, 'h');
+  }
   requirePositive(of('rule.bandK'), bandK, 'K');
   requireSchedule(of('rule.schedule'), schedule, 0, '');
   if (shutAboveWind !== Number.POSITIVE_INFINITY)

@@ -175,6 +175,15 @@ export interface VentRule {
   readonly shutInRain: boolean;
 }
 
+/** Windows opened wide for some minutes to change the air. */
+export interface Airing {
+  readonly minutes: number;
+  /** hours of the day at whose start somebody thinks of it */
+  readonly hours: readonly number[];
+  /** whatever the air is like; else only when it is damp or stale */
+  readonly byHabit: boolean;
+}
+
 interface OpeningBase {
   readonly id: string;
   readonly zone: string;
@@ -197,7 +206,7 @@ export interface FixedOpening extends OpeningBase {
   readonly flow: Schedule;
   /** counted as ventilation someone runs, not as leakage */
   readonly fan: boolean;
-  /** fan runs only while outdoors is cooler than the zone and the zone above this [°C]; absent = always */
+  /** fan runs only to cool the zone down to this, while outdoors is cooler [°C]; absent = always */
   readonly onlyAboveC?: number;
   /** fan runs only while `other` wants what warmer air `zone` has, by a door's rule; absent = always */
   readonly gives?: HeatGiving;
@@ -241,6 +250,8 @@ export interface VentOpening extends OpeningBase {
   readonly windCoefficient: number;
   readonly rule: VentRule;
   readonly control: OpeningControl;
+  /** absent = never used to air */
+  readonly airing?: Airing;
 }
 
 /** A door or open side between two zones, with two-way buoyant exchange; light and radiation may pass. */

@@ -14,6 +14,7 @@ import {
 import { SHARP_EDGE_DISCHARGE } from '../physics/openings.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
 import type { Site } from '../weather/typical-year.ts';
+import { roomAiring, sunspaceAiring } from './airing-of-design.ts';
 import { commonDoor, heatGiving } from './common-wall.ts';
 import { warmMonths } from './compass.ts';
 import { WET_HOURS } from './household.ts';
@@ -91,6 +92,7 @@ function houseWindows(design: Design): VentOpening | null {
     windCoefficient: 0.5 * ventWind(design),
     rule: ruleOf(design),
     control: design.vents.habit,
+    airing: roomAiring(design),
   };
 }
 
@@ -109,6 +111,7 @@ function sunspaceVents(design: Design): VentOpening | null {
     windCoefficient: ventWind(design),
     rule: ruleOf(design),
     control: design.vents.habit,
+    airing: sunspaceAiring(),
   };
 }
 

@@ -8,12 +8,13 @@ import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import { createAirFlow } from './air/air-flow.ts';
 import { createTemperatureSearch } from './air/temperature-search.ts';
-import type { ZoneAir } from './air/zone-air.ts';
 import { createHeatBalance } from './books/heat-balance.ts';
+import { createHeatedOpen } from './books/heated-open.ts';
 import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
 import { createCovers } from './covers/covers.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
+import { PARTS_OF_DAY } from './hour/day-part.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
 import {
   capacityFor,
@@ -23,6 +24,8 @@ import {
   USUAL_CAPACITY,
 } from './layout/engine-capacity.ts';
 import { airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
+import { createWill } from './people/will.ts';
+import type { ZoneAir } from './people/zone-air.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
@@ -52,6 +55,8 @@ const SUNNY_STEPS = 2;
 const QUIET_STEPS = 1;
 const WARM_UP_DAYS = 7;
 const START_C = 18;
+/** Hours of a day that a long step of the start stands for. */
+const LONG_STEP_H = 24 / PARTS_OF_DAY;
 /** Trials of flow and temperature in a round, and rounds of those and water in a step; few are usual of either. */
 const MOST_TRIALS = 30;
 const MOST_ROUNDS = 5;
@@ -90,15 +95,17 @@ function createEngine(capacity: EngineCapacity): Engine {
   const gains = createHourlyGains(capacity, stepper, covers.shading);
   const zoneHumidity = new Float64Array(capacity.zones);
   const weather = blankHourWeather();
-  const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, weather };
-  const flows = createAirFlow(capacity, air);
+  const co2Ppm = new Float64Array(capacity.zones);
+  const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, co2Ppm, weather };
+  const will = createWill(capacity.zones, air);
+  const flows = createAirFlow(capacity, air, will);
   const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
   const water: MoistureInputs = {
     moment,
     weather,
     stepS: 0,
-    outdoors: flows.outdoors,
+    outdoors: flows.outdoorsForWater,
     between: flows.between,
     zoneC,
     ratio: zoneRatio,
@@ -111,7 +118,8 @@ function createEngine(capacity: EngineCapacity): Engine {
   const answerC = new Float64Array(capacity.zones);
   const search = createTemperatureSearch(capacity, zoneC, answerC);
   const sums = createHourlySums(capacity, stepper, flows, moisture, gains);
-  const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums);
+  const heatedOpen = createHeatedOpen(capacity, stepper, flows, will.rooms.isRoom);
+  const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums, heatedOpen, co2Ppm);
   const latent = createLatentHeat(capacity, stepper, moisture);
   const heatBalance = createHeatBalance(capacity, stepper, gains, sums, latent);
   const paneChain = new Int32Array(capacity.panes);
@@ -128,11 +136,13 @@ function createEngine(capacity: EngineCapacity): Engine {
       readZones,
       beginHour() {
         readZones();
+        will.beginHour(moment, LONG_STEP_H);
+        will.beginStep(stepper.heldW, airHub(0, zones), LONG_STEP_H);
         flows.beginHour(moment);
         beginNetworkHour();
       },
       solveStep() {
-        flows.beginStep(moment, true);
+        flows.beginStep(moment, true, 0);
         solveStep(true);
       },
     },
@@ -140,7 +150,6 @@ function createEngine(capacity: EngineCapacity): Engine {
   );
   /** whose heating follows its schedule within the hour */
   const ramps = new Float64Array(capacity.zones);
-  let anyRamp = false;
   let zones = 0;
   let panes = 0;
   /** fixed for the run, or 0; and those of the hour that runs */
@@ -153,6 +162,8 @@ function createEngine(capacity: EngineCapacity): Engine {
     momentOf(hour, moment);
     readHourWeather(climate, hour, weather);
     readZones();
+    will.beginHour(moment, 1);
+    will.beginStep(stepper.heldW, airHub(0, zones), 1 / steps);
     flows.beginHour(moment);
     chooseSteps();
     covers.renew(moment, weather);
@@ -163,8 +174,10 @@ function createEngine(capacity: EngineCapacity): Engine {
     heatBalance.beginHour(moment.month);
     for (let n = 0; n < steps; n++) {
       runStep(n);
-      if (counting) sums.addStep();
+      sums.addStep();
+      if (counting) heatedOpen.addStep(weather);
     }
+    recorder.breathe(moment);
     if (counting) {
       recorder.endHour(hour, moment, weather);
       covers.record(hour);
@@ -174,8 +187,9 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   function runStep(n: number): void {
     readZones();
-    if (n === 0 || anyRamp) setThermostats(n);
-    flows.beginStep(moment, (4 * n) % steps === 0);
+    will.beginStep(stepper.heldW, airHub(0, zones), n === 0 ? 0 : 1 / steps);
+    setThermostats(n);
+    flows.beginStep(moment, (4 * n) % steps === 0, (n * 3600) / steps);
     solveStep(n === 0);
   }
 
@@ -280,16 +294,24 @@ function createEngine(capacity: EngineCapacity): Engine {
     }
   }
 
-  /** Set-points hold for the hour, unless they rise within it. */
+  /** Set-points hold for the hour, unless they rise within it or the will of the people moves them. */
   function setThermostats(n: number): void {
     const { holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps } = stepper;
     for (let z = 0; z < zones; z++) {
-      if (n > 0 && ramps[z] === 0) continue;
       const { thermostat } = modelZones[z]!;
       if (thermostat === null) continue;
       const hub = airHub(z, zones);
+      if (n > 0 && ramps[z] === 0) {
+        holdLowC[hub] = will.rooms.holdC[z]!;
+        continue;
+      }
       const through = (n + 1) / steps;
-      holdLowC[hub] = thermostat.heatC ? scheduledWithin(thermostat.heatC, moment, through) : -Infinity;
+      const { heatC } = thermostat;
+      holdLowC[hub] = !heatC
+        ? -Infinity
+        : ramps[z] === 1
+          ? scheduledWithin(heatC, moment, through)
+          : will.rooms.holdC[z]!;
       holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
       holdMaxW[hub] = thermostat.heatCapacityW;
       holdMinW[hub] = -thermostat.coolCapacityW;
@@ -310,8 +332,10 @@ function createEngine(capacity: EngineCapacity): Engine {
     gains.load(model, layout, climate);
     covers.load(layout, gains.paneLight());
     moisture.load(model, layout, START_C);
-    flows.load(model, water.stepS);
+    will.load(model);
+    flows.load(model, layout.roomDensity, water.stepS);
     sums.load(zones, model.openings.length);
+    heatedOpen.load(model);
     recorder.load(model, layout, options.history === true, options.lend === true);
     heatBalance.load(model, layout);
     zoneC.fill(START_C);
@@ -321,7 +345,6 @@ function createEngine(capacity: EngineCapacity): Engine {
     modelZones.forEach(({ thermostat }, z) => {
       ramps[z] = thermostat?.heatC?.ramp ? 1 : 0;
     });
-    anyRamp = modelZones.some(({ thermostat }) => thermostat?.heatC?.ramp);
     layout.panes.forEach(({ chain }, p) => {
       paneChain[p] = chain;
     });

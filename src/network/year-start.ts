@@ -6,7 +6,7 @@
 
 import type { Model, Schedule } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
-import type { AirFlow } from './air/air-flow.ts';
+import type { AirFlow } from './air/air-flow-interface.ts';
 import type { Covers } from './covers/covers.ts';
 import { addToTable, type Moment, SCHEDULE_INDICES, SCHEDULE_LENGTH } from './hour/clock.ts';
 import { blankDayPart, type DayPart, middleOf, PARTS_OF_DAY, readDayPart } from './hour/day-part.ts';

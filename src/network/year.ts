@@ -65,6 +65,11 @@ export interface OpeningYear {
   readonly movesByDay: Float64Array;
   /** hours in which it should have been moved and was not */
   readonly neglectedHours: number;
+  /** times it was opened wide for some minutes to change the air */
+  readonly airings: number;
+  /** hours in which the room's heater ran while it stood open to cool, and the heat that then went out by it [J] */
+  readonly heatedOpenHours: number;
+  readonly heatedOpenJ: number;
 }
 
 /** A cover, or covers drawn together. */

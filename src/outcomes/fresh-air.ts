@@ -2,15 +2,13 @@
 // in, counts out. A house that is dry because it is never shut, and a tight one that is stuffy, differ here.
 
 import type { ZoneYear } from '../network/year.ts';
+import { STALE_AIR_PPM } from '../physics/carbon-dioxide.ts';
 
 /**
  * Outdoor air below which the cautions on radon and combustion appliances bite [1/h]: what ASHRAE 62-1989 asked of
  * dwellings; from memory, high confidence.
  */
 const LEAST_AIR_CHANGES = 0.35;
-
-/** EN 16798-1 category III, 1350 ppm over outdoors (425 ppm); from memory, medium confidence. */
-export const STALE_AIR_PPM = 1775;
 
 export interface FreshAir {
   readonly meanAirChanges: number;

@@ -86,6 +86,11 @@ export interface Outcome {
     readonly movesOnBusiestDay: number;
     /** hours in which somebody should have moved a vent and did not, as a share of the year */
     readonly neglectedShare: number;
+    /** times somebody, or an opener, opened wide for some minutes to change the air */
+    readonly airings: number;
+    /** hours in which the heater ran while a window stood open to cool; the heat that went out by it */
+    readonly heatedWhileOpenHours: number;
+    readonly heatedWhileOpenKWh: number;
   };
   /** fans for fresh air: their electricity, and what a unit with heat recovery gave back */
   readonly ventilation: Ventilation;

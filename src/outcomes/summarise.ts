@@ -2,7 +2,7 @@
 
 import type { Design } from '../design/design.ts';
 import type { Model } from '../model/model.ts';
-import type { Year, ZoneYear } from '../network/year.ts';
+import type { CoverYear, Year, ZoneYear } from '../network/year.ts';
 import { tm59NightHours } from '../physics/overheating-criteria.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
@@ -17,7 +17,7 @@ import { requirePossible } from './impossible-year.ts';
 import { moistureLoad } from './moisture-load.ts';
 import type { OutcomeFigures, ZoneOutcome } from './outcome.ts';
 import { tooHot } from './too-hot.ts';
-import { ventMoves } from './vent-moves.ts';
+import { movesOf, ventMoves } from './vent-moves.ts';
 import { ventilation } from './ventilation.ts';
 import { VERSION } from './version.ts';
 
@@ -42,6 +42,7 @@ export function summarise(
   const house = year.zones.find((zone) => zone.id === 'house');
   const sunspace = year.zones.find((zone) => zone.id === 'sunspace');
   if (house === undefined) throw new RangeError("zones of the year lack 'house'");
+  const { busiestMonth: _, ...vents } = ventMoves(year.openings);
   const zones = {
     house: zoneOutcome(design, model, climate, year, house),
     ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, model, climate, year, sunspace) }),
@@ -55,17 +56,17 @@ export function summarise(
     zones,
     heating: energyAndPeak(year.zones, (zone) => zone.heatingW),
     cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
-    vents: askedOf(year.openings),
-    ...(year.covers && { covers: askedOf(year.covers) }),
+    vents,
+    ...(year.covers && { covers: coversAsk(year.covers) }),
     ventilation: ventilation(model, climate, year),
     books: { heatResidual: year.books.heatResidual, waterResidual: year.books.waterResidual },
   };
 }
 
-/** What openings, or covers, ask of people, without the month. */
-function askedOf(moved: Parameters<typeof ventMoves>[0]): OutcomeFigures['vents'] {
-  const { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare } = ventMoves(moved);
-  return { moves, movesPerDayInBusiestMonth, movesOnBusiestDay, neglectedShare };
+/** What covers ask of people, without the month. */
+function coversAsk(covers: readonly CoverYear[]): NonNullable<OutcomeFigures['covers']> {
+  const { busiestMonth: _, ...asked } = movesOf(covers);
+  return asked;
 }
 
 function zoneOutcome(

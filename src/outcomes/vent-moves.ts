@@ -5,29 +5,43 @@ import type { OpeningYear } from '../network/year.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import { DAYS, indexOfLargest } from './calendar.ts';
 
-export interface VentMoves {
-  /** moves in the year, all openings */
+/** What moves by hand, opening or cover, asks in a year. */
+export interface Moves {
+  /** moves in the year, all of them */
   readonly moves: number;
   /** mean a day in the busiest month */
   readonly movesPerDayInBusiestMonth: number;
   /** that month, 0…11 */
   readonly busiestMonth: number;
   readonly movesOnBusiestDay: number;
-  /** share of the year in which the most neglected opening stood wrong, 0…1 */
+  /** share of the year in which the most neglected one stood wrong, 0…1 */
   readonly neglectedShare: number;
+}
+
+export interface VentMoves extends Moves {
+  readonly airings: number;
+  /** hours in which the heater ran while the window that did so longest stood open to cool */
+  readonly heatedWhileOpenHours: number;
+  readonly heatedWhileOpenKWh: number;
 }
 
 type Moved = Pick<OpeningYear, 'moves' | 'movesByDay' | 'neglectedHours'>;
 
-/**
- * Moves of all openings, or all covers, together.
- *
- * @param openings of one run; cracks and fans have no moves
- */
-export function ventMoves(openings: readonly Moved[]): VentMoves {
+/** Moves of all openings together; cracks and fans have none. */
+export function ventMoves(openings: readonly OpeningYear[]): VentMoves {
+  return {
+    ...movesOf(openings),
+    airings: openings.reduce((sum, { airings }) => sum + airings, 0),
+    heatedWhileOpenHours: openings.reduce((most, { heatedOpenHours }) => Math.max(most, heatedOpenHours), 0),
+    heatedWhileOpenKWh: openings.reduce((sum, { heatedOpenJ }) => sum + heatedOpenJ, 0) / 3.6e6,
+  };
+}
+
+/** Moves of all openings, or all covers, of one run together. */
+export function movesOf(moved: readonly Moved[]): Moves {
   const byDay = new Float64Array(DAYS);
-  for (const opening of openings) {
-    for (let day = 0; day < DAYS; day++) byDay[day]! += opening.movesByDay[day]!;
+  for (const { movesByDay } of moved) {
+    for (let day = 0; day < DAYS; day++) byDay[day]! += movesByDay[day]!;
   }
   const perDay = MONTH_START_HOUR.slice(0, 12).map((start, month) => {
     const first = start / 24;
@@ -35,9 +49,9 @@ export function ventMoves(openings: readonly Moved[]): VentMoves {
     return byDay.subarray(first, last).reduce((sum, moves) => sum + moves, 0) / (last - first);
   });
   const busiestMonth = indexOfLargest(perDay);
-  const neglected = openings.reduce((most, { neglectedHours }) => Math.max(most, neglectedHours), 0);
+  const neglected = moved.reduce((most, { neglectedHours }) => Math.max(most, neglectedHours), 0);
   return {
-    moves: openings.reduce((sum, { moves }) => sum + moves, 0),
+    moves: moved.reduce((sum, { moves }) => sum + moves, 0),
     movesPerDayInBusiestMonth: perDay[busiestMonth]!,
     busiestMonth,
     movesOnBusiestDay: byDay[indexOfLargest(byDay)]!,

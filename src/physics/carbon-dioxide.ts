@@ -6,6 +6,9 @@ import { requireRange } from './require-range.ts';
 /** Respiratory quotient of a person at rest to light work [–]. */
 const RESPIRATORY_QUOTIENT = 0.83;
 
+/** Stale air [ppm]: EN 16798-1 category III, 1350 ppm over outdoors (425 ppm); from memory, medium confidence. */
+export const STALE_AIR_PPM = 1775;
+
 /**
  * Carbon dioxide one person releases.
  *

@@ -2,7 +2,7 @@
 // that stand in it out. What a word means is usual in the trade; where a number is said, its source stands beside it.
 
 import type { Context } from '../findings/context.ts';
-import { STALE_AIR_PPM } from '../outcomes/fresh-air.ts';
+import { STALE_AIR_PPM } from '../physics/carbon-dioxide.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 import type { Block, Section } from './block.ts';
 

@@ -181,6 +181,22 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     },
     silent: { year: { openings: [madeOpening('vents', () => 1, 20)] } },
   },
+  'heated-with-window-open': {
+    speaks: {
+      design: { vents: { habit: 'forgetful' } },
+      house: { heatingW: 500 },
+      year: {
+        openings: [{ ...madeOpening('windows', () => 1), heatedOpenHours: 40, heatedOpenJ: 20 * 3.6e6 }],
+      },
+    },
+    silent: {
+      design: { vents: { habit: 'forgetful' } },
+      house: { heatingW: 500 },
+      year: {
+        openings: [{ ...madeOpening('windows', () => 1), heatedOpenHours: 1, heatedOpenJ: 20 * 3.6e6 }],
+      },
+    },
+  },
   'vents-small': {
     speaks: {
       design: { ...CLOSED, vents: { sunspaceM2: 0.8 } },

@@ -7,7 +7,7 @@ import type { Cover, Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import { GLASS } from '../../src/design/glass-catalogue.ts';
-import { LIMITS } from '../../src/design/limits.ts';
+import { LIMITS, type Limit } from '../../src/design/limits.ts';
 import { MATERIALS } from '../../src/design/materials.ts';
 import { TOO_HOT_CHOICES } from '../../src/design/too-hot-criterion.ts';
 
@@ -66,35 +66,48 @@ const anyCover: fc.Arbitrary<Cover> = fc.constantFrom(...COVER_KINDS).chain(({ i
 );
 
 /** Valid designs anywhere within the limits, their ends included. */
-export const anyDesign: fc.Arbitrary<Design> = fc
-  .record({
-    numbers: fc.tuple(
-      ...LIMITS.map(({ min, max, whole }) => (whole ? fc.integer({ min, max }) : number(min, max))),
-    ),
-    choices: fc.record(
-      Object.fromEntries(
-        Object.entries(CHOICES).map(([path, options]) => [path, fc.constantFrom(...options)]),
+export const anyDesign: fc.Arbitrary<Design> = designsWithin(({ min, max }) => [min, max]);
+
+/** Designs that somebody might draw: every number within its plausible range. */
+export const anyPlausibleDesign: fc.Arbitrary<Design> = designsWithin(({ plausible }) => plausible);
+
+function designsWithin(rangeOf: (limit: Limit) => readonly [number, number]): fc.Arbitrary<Design> {
+  return fc
+    .record({
+      numbers: fc.tuple(
+        ...LIMITS.map((limit) => {
+          const [min, max] = rangeOf(limit);
+          return limit.whole ? fc.integer({ min, max }) : number(min, max);
+        }),
       ),
-    ),
-    covers: fc.option(fc.array(anyCover, { maxLength: MOST_COVERS }), { nil: undefined, freq: 2 }),
-    lengthShare: number(0, 1),
-    glassShare: number(0, 1),
-  })
-  .map(({ numbers, choices, covers, lengthShare, glassShare }) => {
-    const design = structuredClone(EXAMPLES[0]!.design) as unknown as Record<string, Record<string, unknown>>;
-    const set = (path: string, value: unknown) => {
-      const [group, key] = path.split('.');
-      design[group!]![key!] = value;
-    };
-    LIMITS.forEach(({ path }, i) => {
-      set(path, numbers[i]);
+      choices: fc.record(
+        Object.fromEntries(
+          Object.entries(CHOICES).map(([path, options]) => [path, fc.constantFrom(...options)]),
+        ),
+      ),
+      covers: fc.option(fc.array(anyCover, { maxLength: MOST_COVERS }), { nil: undefined, freq: 2 }),
+      lengthShare: number(0, 1),
+      glassShare: number(0, 1),
+    })
+    .map(({ numbers, choices, covers, lengthShare, glassShare }) => {
+      const design = structuredClone(EXAMPLES[0]!.design) as unknown as Record<
+        string,
+        Record<string, unknown>
+      >;
+      const set = (path: string, value: unknown) => {
+        const [group, key] = path.split('.');
+        design[group!]![key!] = value;
+      };
+      LIMITS.forEach(({ path }, i) => {
+        set(path, numbers[i]);
+      });
+      for (const [path, choice] of Object.entries(choices)) set(path, choice);
+      const { equatorWallM } = (design as unknown as Design).house;
+      set('sunspace.lengthM', 1 + lengthShare * (equatorWallM - 1));
+      set('glass.value', glassShare * largestValue(design as unknown as Design));
+      return { ...(design as unknown as Design), ...(covers && { covers }) };
     });
-    for (const [path, choice] of Object.entries(choices)) set(path, choice);
-    const { equatorWallM } = (design as unknown as Design).house;
-    set('sunspace.lengthM', 1 + lengthShare * (equatorWallM - 1));
-    set('glass.value', glassShare * largestValue(design as unknown as Design));
-    return { ...(design as unknown as Design), ...(covers && { covers }) };
-  });
+}
 
 /** The largest glass.value that fits the front by its basis. */
 function largestValue(design: Design): number {

@@ -79,6 +79,9 @@ export function madeOpening(
     moves: byDay.reduce((sum, moves) => sum + moves, 0),
     movesByDay: byDay,
     neglectedHours,
+    airings: 0,
+    heatedOpenHours: 0,
+    heatedOpenJ: 0,
   };
 }
 

@@ -109,6 +109,9 @@ describe('the outcome of a year', () => {
       movesPerDayInBusiestMonth: 2,
       movesOnBusiestDay: 2,
       neglectedShare: 0.1,
+      airings: 0,
+      heatedWhileOpenHours: 0,
+      heatedWhileOpenKWh: 0,
     });
     expect(outcome.books).toEqual({ heatResidual: 1e-12, waterResidual: -1e-13 });
   });

@@ -12,6 +12,9 @@ describe('what the vents ask', () => {
       busiestMonth: 6,
       movesOnBusiestDay: 7,
       neglectedShare: 250 / 8760,
+      airings: 0,
+      heatedWhileOpenHours: 0,
+      heatedWhileOpenKWh: 0,
     });
   });
 
@@ -22,6 +25,9 @@ describe('what the vents ask', () => {
       busiestMonth: 0,
       movesOnBusiestDay: 0,
       neglectedShare: 0,
+      airings: 0,
+      heatedWhileOpenHours: 0,
+      heatedWhileOpenKWh: 0,
     });
   });
 });

@@ -2,7 +2,8 @@
 // is comfortable with ordinary mass in a cold sunny climate; well above 20 % is not without much more mass; each
 // further square metre of mass, and each further centimetre beyond a day's depth, does less.
 // Comfortable is taken as the default limit of the questions, at most 3 % of hours above 26 °C (CIBSE TM59). Practice
-// names no limit and no summer, so up to twice the limit is a note and not a failure.
+// names no limit, no summer and no hand at the windows, so up to twice the limit, and down to half of it, is a note and
+// not a failure.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -60,6 +61,7 @@ test.each(COLD_AND_SUNNY)(
       case: `${climate}, 28 % of floor, ordinary mass`,
       referenceMin: LIMIT + 1,
       referenceMax: HOURS,
+      noteAllowed: LIMIT / 2,
       ours: run(withShare(0.28)).overheatedHours,
     });
   },

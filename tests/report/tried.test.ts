@@ -122,7 +122,12 @@ describe('what was tried, in the report', () => {
       of('night-cover'),
     ];
     const help = { drawn: figures, pulled, steps: [] };
-    const words = wordsOf(reportOf(order({ run: RUNS.closed, help })));
+    // The closed house in the hands of people who let its air go stale.
+    const { outcome } = RUNS.closed;
+    const { house } = outcome.zones;
+    const stale = { ...house, freshAir: { ...house.freshAir, staleAirHours: 600 } };
+    const run = { ...RUNS.closed, outcome: { ...outcome, zones: { ...outcome.zones, house: stale } } };
+    const words = wordsOf(reportOf(order({ run, help })));
     expect(words).toContain('Neither heat nor damp is worth a change');
     expect(words).toContain(
       'Two other things are worth one. Openers that work the vents would spare you those',

@@ -4,7 +4,7 @@
 import { PLANT_CAUSE, SOIL_CAUSE } from '../../network/water/moisture-sources.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../../outcomes/acceptable-hours.ts';
 import { hoursByMonth } from '../../outcomes/calendar.ts';
-import { STALE_AIR_PPM } from '../../outcomes/fresh-air.ts';
+import { STALE_AIR_PPM } from '../../physics/carbon-dioxide.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';

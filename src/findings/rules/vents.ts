@@ -18,6 +18,10 @@ const EASY_MOVES_PER_DAY = 2;
 /** Share of the year a vent may stand wrong before it is worth a word. House rule. */
 const LITTLE_NEGLECT = 0.02;
 const MUCH_NEGLECT = 0.1;
+/** Heat let out by a window left open is worth a word from these hours, and from this share of the heat; and is much. House rule. */
+const NOTICED_HOURS = 3;
+const NOTICED_SHARE = 0.002;
+const MUCH_LOST = 0.05;
 const VENT_RULE = SIZING_RULES.find(({ id }) => id === 'sunspace-vents')!;
 /** Air in a sunspace above which nobody stays in it [°C]. House rule. */
 const UNBEARABLE_C = 38;
@@ -74,6 +78,22 @@ export const VENT_RULES: readonly Rule[] = [
     }),
     says: (f) =>
       `With ${f.habit}, a vent is open or shut at the wrong time for ${hours(f.neglectedHours)} a year. Openers would not forget.`,
+  }),
+  finding({
+    id: 'heated-with-window-open',
+    severity: ({ outcome }) =>
+      outcome.vents.heatedWhileOpenKWh > MUCH_LOST * outcome.heating.energyKWh ? 'warning' : 'note',
+    applies: ({ outcome }) =>
+      outcome.vents.heatedWhileOpenHours >= NOTICED_HOURS &&
+      outcome.vents.heatedWhileOpenKWh >= NOTICED_SHARE * outcome.heating.energyKWh,
+    figures: ({ outcome, design }) => ({
+      hours: outcome.vents.heatedWhileOpenHours,
+      kWh: outcome.vents.heatedWhileOpenKWh,
+      share: outcome.vents.heatedWhileOpenKWh / outcome.heating.energyKWh,
+      habit: HABIT_WORDS[design.vents.habit],
+    }),
+    says: (f, { words }) =>
+      `With ${f.habit}, a window left open lets out ${words.energy(f.kWh)} of the heater's heat a year, in ${hours(f.hours)}. Shut the windows when the heater comes on.`,
   }),
   finding({
     id: 'vents-small',

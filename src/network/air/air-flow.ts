@@ -6,6 +6,7 @@
 // position in a step follows from the trial temperature too.
 
 import type { DoorOpening, FixedOpening, Model, Opening, VentOpening } from '../../model/model.ts';
+import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import { doorwayExchange } from '../../physics/doorway.ts';
 import {
   combinedQuadrature,
@@ -16,72 +17,46 @@ import {
 import { blankMoment, type Moment, momentOf, scheduled } from '../hour/clock.ts';
 import type { DayPart } from '../hour/day-part.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
+import { AIRED_CHANGES, beginAiring } from '../people/airing.ts';
+import { wantDoor } from '../people/heat-giving.ts';
+import { nightFanRuns } from '../people/night-fan.ts';
 import {
   closeAgainstCold,
   closedOpening,
   easing,
+  isBedtime,
+  isForNight,
+  isMinded,
   meanEasing,
   type OpeningState,
   operate,
   resetCounts,
-} from './occupant-control.ts';
+} from '../people/occupant-control.ts';
+import type { Will } from '../people/will.ts';
 import {
   feelDamp,
   isMildNight,
   needsAir,
+  settleOpener,
+  settleVent,
   switchOpener,
   ventTarget,
-  wantDoor,
+  WALLS_W_PER_M2K,
   wantVent,
-} from './opening-rules.ts';
+} from '../people/window-rules.ts';
+import type { ZoneAir } from '../people/zone-air.ts';
+import type { AirFlow } from './air-flow-interface.ts';
+import { createExchangeSum } from './exchange-sum.ts';
 import { uncontrolledFlow } from './uncontrolled-flow.ts';
 import { askedByHumidity, blankUnitHour, humidityEasing, readUnitHour } from './ventilation-unit.ts';
-import type { ZoneAir } from './zone-air.ts';
 
 /** An opener this little open lets nothing through. */
 const SHUT = 1e-6;
-
-export interface AirFlow {
-  /** take a model's openings in, all shut */
-  load(model: Model, stepS: number): void;
-  /** zone: mass exchanged with outdoors [kg/s] */
-  readonly outdoors: Float64Array;
-  /** zone: of it so much gives all its heat back to what comes in [kg/s] */
-  readonly recovered: Float64Array;
-  /** zone: heat of the hour from supply fans and heaters against frost [W]; of it what leaves with the old air [W] */
-  readonly givenW: Float64Array;
-  readonly lostW: Float64Array;
-  /** zone · zones + zone, symmetric [kg/s] */
-  readonly between: Float64Array;
-  /** opening: volume flow each way [m³/s]; how far open what moves is in the mean of the step, 0…1 */
-  readonly volume: Float64Array;
-  readonly share: Float64Array;
-  openingStates(): readonly OpeningState[];
-  /** steps of another length from now on [s] */
-  setStep(stepS: number): void;
-  /** from now on until endLongSteps(), whoever moves a vent does so as an opener does; after it all vents are shut */
-  beginLongSteps(): void;
-  endLongSteps(): void;
-  /** before a long step, after beginHour() at the middle of its day part */
-  beginLongStep(dayPart: DayPart, dryBulbC: Float64Array): void;
-  /** before the steps of an hour */
-  beginHour(moment: Moment): void;
-  /** whether anything that moves is open, or may be within the hour that has begun */
-  mayMove(): boolean;
-  /** before each step, from the temperatures it starts at; people at home look up at quarter hours */
-  beginStep(moment: Moment, isQuarter: boolean): void;
-  /** flows for the trial temperatures in zoneC; false when they depend on none, with all that moves shut */
-  renew(): boolean;
-  /** the last renewal changed a flow */
-  isNew(): boolean;
-  /** whether an opener, shut as everything is, would open at these temperatures [°C] */
-  wouldOpen(zoneC: Float64Array): boolean;
-  /** moves start to count */
-  startCounting(): void;
-}
+/** An opener further open than this cools a room. */
+const LITTLE = 0.02;
 
 /** Openings of a run, with room for so many; load() before use. */
-export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
+export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will): AirFlow {
   let zones = 0;
   let count = 0;
   let openings: readonly Opening[] = [];
@@ -91,8 +66,11 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   const givenW = new Float64Array(capacity.zones);
   const lostW = new Float64Array(capacity.zones);
   const between = new Float64Array(capacity.zones * capacity.zones);
-  /** 1 where people live */
-  const livedIn = new Float64Array(capacity.zones);
+  const outdoorsForWater = new Float64Array(capacity.zones);
+  /** of each zone: air [kg]; what its walls give colder air [W/K] */
+  const airKg = new Float64Array(capacity.zones);
+  const wallsWK = new Float64Array(capacity.zones);
+  let stepLengthS = 0;
   const byOpening = {
     zoneOf: new Int32Array(capacity.openings),
     otherOf: new Int32Array(capacity.openings),
@@ -101,7 +79,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     /** share of the heat in its flow that an exchanger gives back */
     recovers: new Float64Array(capacity.openings),
     /** share of its flow that a fan led by humidity runs at */
-    runs: new Float64Array(capacity.openings),
+    ledShare: new Float64Array(capacity.openings),
     /** an opener's position before the step */
     openBefore: new Float64Array(capacity.openings),
     /** vents and doors; cracks and most fans flow as the hour's start finds them */
@@ -109,18 +87,29 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     /** 1 for vents; 1 for those that an opener moves */
     isVent: new Int32Array(capacity.openings),
     opensItself: new Int32Array(capacity.openings),
+    /** 1 for fans that cool by night; 1 while one runs */
+    coolsByNight: new Int32Array(capacity.openings),
+    runs: new Int32Array(capacity.openings),
     /** 1 for doors that an opener moves as heat is wanted */
     easesDoor: new Int32Array(capacity.openings),
     /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
     pairM2: new Float64Array(capacity.openings),
     windM2: new Float64Array(capacity.openings),
   };
-  const { zoneOf, otherOf, volume, share, recovers, runs } = byOpening;
+  const { zoneOf, otherOf, volume, share, recovers, ledShare } = byOpening;
+  const sumExchange = createExchangeSum(
+    byOpening,
+    { outdoors, outdoorsForWater, recovered, between, airKg },
+    air,
+  );
   const at = blankMoment();
   const unit = blankUnitHour();
   let movables = 0;
-  /** fans between zones and fans led by humidity, led by the quarter hour: they soon use up what they run on */
+  /** fans between zones, led by humidity, or cooling by night; switched by the quarter hour: they soon use up what they run on */
   const switched = new Int32Array(capacity.openings);
+  /** what a night fan moves in the hour while it runs; what a vent wide open would let through [m³/s] */
+  const nightFlow = new Float64Array(capacity.openings);
+  const wholeM3 = new Float64Array(16);
   let switches = 0;
   /** share of its way that an opener goes in a step, and is at in the mean */
   let ease = 0;
@@ -133,7 +122,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   let stale = true;
   let changed = true;
 
-  function load(model: Model, stepS: number): void {
+  function load(model: Model, roomDensity: number, stepS: number): void {
     zones = model.zones.length;
     openings = model.openings;
     count = openings.length;
@@ -142,11 +131,13 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     anyOpen = false;
     movables = 0;
     switches = 0;
-    for (const array of [outdoors, recovered, givenW, lostW, between, volume, share, recovers, runs])
+    for (const array of [outdoors, outdoorsForWater, recovered, givenW, lostW, between, volume, share])
       array.fill(0);
+    for (const array of [recovers, ledShare, byOpening.runs]) array.fill(0);
     anyUnit = openings.some((opening) => opening.kind === 'fixed' && opening.recovery !== undefined);
-    model.zones.forEach(({ people }, z) => {
-      livedIn[z] = people === null ? 0 : 1;
+    model.zones.forEach((zone, z) => {
+      airKg[z] = zone.volumeM3 * roomDensity;
+      wallsWK[z] = WALLS_W_PER_M2K * zone.floorAreaM2;
     });
     const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
     openings.forEach((opening, i) => {
@@ -164,23 +155,31 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
         byOpening.pairM2[i] = isPair ? effectiveArea(lowM2, highM2) : 0;
         byOpening.windM2[i] = windCoefficient * (isPair ? Math.min(lowM2, highM2) : lowM2 + highM2);
       }
-      if (opening.kind === 'fixed' && (opening.gives || opening.byHumidity)) switched[switches++] = i;
+      byOpening.coolsByNight[i] = opening.kind === 'fixed' && opening.onlyAboveC !== undefined ? 1 : 0;
+      if (
+        opening.kind === 'fixed' &&
+        (opening.gives || opening.byHumidity || opening.onlyAboveC !== undefined)
+      )
+        switched[switches++] = i;
     });
   }
 
   function setStep(stepS: number): void {
+    stepLengthS = stepS;
     ease = easing(stepS);
     meanEase = meanEasing(stepS);
     humidityEase = humidityEasing(stepS);
   }
 
   function beginLongSteps(): void {
+    will.setLongSteps(true);
     openings.forEach((opening, i) => {
       if (opening.kind === 'vent' && opening.control !== 'never') byOpening.opensItself[i] = 1;
     });
   }
 
   function endLongSteps(): void {
+    will.setLongSteps(false);
     openings.forEach((opening, i) => {
       if (opening.kind !== 'vent') return;
       byOpening.opensItself[i] = opening.control === 'automatic' ? 1 : 0;
@@ -202,20 +201,24 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   }
 
   function mayMove(): boolean {
-    const { movable, isVent, easesDoor, opensItself, zoneOf } = byOpening;
-    if (switches > 0) return true;
+    const { movable, isVent, easesDoor, opensItself, zoneOf, coolsByNight, volume } = byOpening;
+    for (let k = 0; k < switches; k++) {
+      const i = switched[k]!;
+      if (coolsByNight[i] === 0 || nightFlow[i]! > 0 || volume[i]! > 0) return true;
+    }
     for (let k = 0; k < movables; k++) {
       const i = movable[k]!;
       const state = states[i]!;
       const isMoving = isVent[i] === 1 ? state.open > SHUT : state.open > SHUT || state.wanted > 0;
       if (isMoving && (isVent[i] === 1 || easesDoor[i] === 1)) return true;
-      if (opensItself[i] === 1 && needsAir(openings[i] as VentOpening, air, zoneOf[i]!)) return true;
+      if (state.airingS > 0) return true;
+      if (opensItself[i] === 1 && needsAir(openings[i] as VentOpening, state, air, zoneOf[i]!)) return true;
     }
     return wouldOpen(air.zoneC);
   }
 
   function beginHour(moment: Moment): void {
-    const { zoneOf, otherOf, volume } = byOpening;
+    const { zoneOf, otherOf, volume, coolsByNight } = byOpening;
     const all = openings;
     const allStates = states;
     const last = count;
@@ -226,18 +229,26 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       if (opening.kind === 'vent') {
         state.allowed = scheduled(opening.rule.schedule, moment);
         state.mildNightShare = isMildNight(opening, moment, air.weather.dryBulbC) ? 1 : 0;
-        feelDamp(state, air, zone);
-        wantVent(opening, state, moment, air, zone);
-        operate(state, opening.control, moment);
+        feelDamp(state, air, will, zone);
+        settleOpener(opening, state, air, will, zone);
+        if (byOpening.opensItself[i] === 0) {
+          limitByWalls(i, isBedtime(moment) ? state.nightFloorC : state.floorC);
+          wantVent(opening, state, moment, air, will, zone);
+          operate(state, opening.control, moment);
+        }
+        beginAiring(opening, state, moment, air, will, zone);
       } else if (opening.kind === 'door') {
-        wantDoor(opening, state, air, zone, otherOf[i]!);
+        wantDoor(opening, state, air, will, zone, otherOf[i]!);
         operate(state, opening.control, moment);
+      } else if (coolsByNight[i] === 1) {
+        nightFlow[i] = scheduled((opening as FixedOpening).flow, moment);
       } else {
-        volume[i] = uncontrolledFlow(opening, moment, air, zone, otherOf[i]!);
-        if (opening.kind === 'fixed' && opening.byHumidity) volume[i]! *= runs[i]!;
+        volume[i] = uncontrolledFlow(opening, moment, air, will, zone, otherOf[i]!);
+        if (opening.kind === 'fixed' && opening.byHumidity) volume[i]! *= ledShare[i]!;
       }
     }
     if (anyUnit) readUnits();
+    markCooled(moment);
     stale = true;
   }
 
@@ -257,10 +268,10 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
     }
   }
 
-  function beginStep(moment: Moment, isQuarter: boolean): void {
+  function beginStep(moment: Moment, isQuarter: boolean, secondsGone: number): void {
     const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
     const { zoneC } = air;
-    const people = livedIn;
+    const { isRoom, feltC } = will.rooms;
     const all = openings;
     const allStates = states;
     const last = movables;
@@ -274,23 +285,69 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
         setDoor(all[i] as DoorOpening, state, ease);
         continue;
       }
-      if (!isQuarter) continue;
       const vent = all[i] as VentOpening;
-      if (opensItself[i] === 1) switchOpener(vent, state, air, zone);
-      else if (state.open > 0) {
-        const colderK = vent.rule.opensAboveC - zoneC[zone]!;
-        closeAgainstCold(state, vent.control, moment, colderK, people[zone] === 1);
+      state.airingShare =
+        state.airingS > secondsGone ? Math.min(1, (state.airingS - secondsGone) / stepLengthS) : 0;
+      if (opensItself[i] === 1) {
+        settleOpener(vent, state, air, will, zone);
+        if (isQuarter) switchOpener(vent, state, air, zone);
+      } else if (state.open > 0 && isQuarter) {
+        settleVent(vent, state, will, zone);
+        limitByWalls(i, isForNight(moment) ? state.nightFloorC : state.floorC);
+        closeAgainstCold(state, vent.control, moment, isRoom[zone] === 1, zoneC[zone]!, feltC[zone]!);
       }
+    }
+    markCooled(moment);
+  }
+
+  /** Zones that a window somebody minds, or a night fan, cools: for whoever heats them. */
+  function markCooled(moment: Moment): void {
+    const { zoneOf, movable, isVent, opensItself, runs } = byOpening;
+    const { isCooled } = will.rooms;
+    const allStates = states;
+    const last = movables;
+    for (let z = 0; z < zones; z++) isCooled[z] = 0;
+    for (let k = 0; k < last; k++) {
+      const i = movable[k]!;
+      const state = allStates[i]!;
+      if (isVent[i] === 0 || state.open <= LITTLE) continue;
+      if (opensItself[i] === 1 || isMinded(state, (openings[i] as VentOpening).control, moment))
+        isCooled[zoneOf[i]!] = 1;
+    }
+    for (let k = 0; k < switches; k++) {
+      const i = switched[k]!;
+      if (runs[i] === 1) isCooled[zoneOf[i]!] = 1;
     }
   }
 
+  /** How far a vent may be open for the walls of its zone to warm the air to a floor [°C]; none warm a sunspace's. */
+  function limitByWalls(i: number, floorC: number): void {
+    const { zoneOf } = byOpening;
+    const zone = zoneOf[i]!;
+    const { isRoom, feltC } = will.rooms;
+    const { dryBulbC, airDensity } = air.weather;
+    const state = states[i]!;
+    state.mostShare = 1;
+    if (isRoom[zone] === 0 || dryBulbC >= floorC) return;
+    wholeVent(i);
+    const wattPerK = wholeM3[0]! * airDensity * SPECIFIC_HEAT_AIR;
+    state.mostShare = (wallsWK[zone]! * (feltC[zone]! - floorC)) / (wattPerK * (floorC - dryBulbC));
+  }
+
   function runFans(moment: Moment): void {
+    const { zoneOf, otherOf, volume, coolsByNight, runs } = byOpening;
     for (let k = 0; k < switches; k++) {
       const i = switched[k]!;
+      const zone = zoneOf[i]!;
       const fan = openings[i] as FixedOpening;
-      runs[i]! += humidityEase * (askedByHumidity(fan, air, zoneOf[i]!) - runs[i]!);
-      const flow = uncontrolledFlow(fan, moment, air, zoneOf[i]!, otherOf[i]!);
-      volume[i] = fan.byHumidity ? runs[i]! * flow : flow;
+      if (coolsByNight[i] === 0) {
+        const flow = uncontrolledFlow(fan, moment, air, will, zone, otherOf[i]!);
+        ledShare[i]! += humidityEase * (askedByHumidity(fan, air, zone) - ledShare[i]!);
+        volume[i] = fan.byHumidity ? ledShare[i]! * flow : flow;
+        continue;
+      }
+      runs[i] = nightFlow[i]! > 0 && nightFanRuns(fan, runs[i] === 1, air, will, zone) ? 1 : 0;
+      volume[i] = runs[i] === 1 ? nightFlow[i]! : 0;
     }
     stale = true;
   }
@@ -315,14 +372,14 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
         share[i] = openBefore[i]! + meanEase * (state.wanted - openBefore[i]!);
       } else share[i] = state.open;
       volume[i] = 0;
-      if (share[i]! <= SHUT) continue;
+      if (share[i]! <= SHUT && (isVent[i] === 0 || state.airingShare === 0)) continue;
       isOpen = true;
       if (isVent[i] === 1) letThroughVent(i);
       else letThroughDoor(i);
     }
     anyOpen = isOpen;
     changed = isOpen || wasOpen || stale;
-    if (changed) sum();
+    if (changed) sumExchange(zones, count, states, stepLengthS);
     stale = false;
     return isOpen;
   }
@@ -344,7 +401,22 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
 
   /** A vent: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
   function letThroughVent(i: number): void {
-    const { zoneOf, volume, share, pairM2, windM2 } = byOpening;
+    const { zoneOf, volume, share } = byOpening;
+    const { airingShare } = states[i]!;
+    const { airing } = openings[i] as VentOpening;
+    wholeVent(i);
+    const whole = wholeM3[0]!;
+    const steady = share[i]! * whole;
+    volume[i] = steady;
+    if (airingShare === 0 || airing === undefined) return;
+    // Wide open for a part of the step, and until the air has been changed: the mean of the step.
+    const changed = (AIRED_CHANGES * airKg[zoneOf[i]!]!) / (60 * airing.minutes * air.weather.airDensity);
+    volume[i] = steady + airingShare * Math.max(0, Math.min(whole, changed) - steady);
+    share[i]! += airingShare * (1 - share[i]!);
+  }
+
+  function wholeVent(i: number): void {
+    const { zoneOf, pairM2, windM2 } = byOpening;
     const { lowM2, highM2, stackM, openingHeightM, discharge } = openings[i] as VentOpening;
     const { dryBulbC, windSpeed } = air.weather;
     const insideC = air.zoneC[zoneOf[i]!]!;
@@ -352,7 +424,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       pairM2[i]! > 0
         ? stackFlow(pairM2[i]!, stackM, insideC, dryBulbC, discharge)
         : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, dryBulbC, discharge);
-    volume[i] = share[i]! * combinedQuadrature(stack, windM2[i]! * windSpeed);
+    wholeM3[0] = combinedQuadrature(stack, windM2[i]! * windSpeed);
   }
 
   function letThroughDoor(i: number): void {
@@ -363,34 +435,6 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
       share[i]! * doorwayExchange(widthM, heightM, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!, discharge);
   }
 
-  function sum(): void {
-    const { zoneOf, otherOf, volume, recovers } = byOpening;
-    const toOutdoors = outdoors;
-    const givenBack = recovered;
-    const toZones = between;
-    const { airDensity } = air.weather;
-    const zoneCount = zones;
-    const last = count;
-    // Loops, not fill(): on arrays this short the call costs more than the work.
-    for (let z = 0; z < zoneCount; z++) {
-      toOutdoors[z] = 0;
-      givenBack[z] = 0;
-    }
-    for (let z = 0; z < zoneCount * zoneCount; z++) toZones[z] = 0;
-    for (let i = 0; i < last; i++) {
-      const zone = zoneOf[i]!;
-      const other = otherOf[i]!;
-      const mass = volume[i]! * airDensity;
-      if (other < 0) {
-        toOutdoors[zone]! += mass;
-        givenBack[zone]! += mass * recovers[i]!;
-      } else {
-        toZones[zone * zoneCount + other]! += mass;
-        toZones[other * zoneCount + zone]! += mass;
-      }
-    }
-  }
-
   function startCounting(): void {
     for (const state of states) resetCounts(state);
   }
@@ -398,6 +442,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir): AirFlow {
   return {
     load,
     outdoors,
+    outdoorsForWater,
     recovered,
     givenW,
     lostW,

@@ -5,7 +5,7 @@
 import type { FixedOpening } from '../../model/model.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import { bypassShare, preheatRise, thawShare } from '../../physics/heat-recovery.ts';
-import type { ZoneAir } from './zone-air.ts';
+import type { ZoneAir } from '../people/zone-air.ts';
 
 /** Of two fans alike, one blows into the rooms and warms what it blows; the other's heat leaves with the old air. */
 const SUPPLY_FAN_SHARE = 0.5;

@@ -2,7 +2,7 @@
 // and carried by air, humidity, condensation, flows. What stands still within an hour is not summed here but read at its end.
 
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
-import type { AirFlow } from '../air/air-flow.ts';
+import type { AirFlow } from '../air/air-flow-interface.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub } from '../layout/layout.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';

@@ -5,7 +5,7 @@ import type { Model, Opening } from '../../model/model.ts';
 import { carbonDioxideRelease } from '../../physics/carbon-dioxide.ts';
 import { operativeTemperature } from '../../physics/operative-temperature.ts';
 import { surfaceTemperature } from '../../physics/surface-humidity.ts';
-import type { AirFlow } from '../air/air-flow.ts';
+import type { AirFlow } from '../air/air-flow-interface.ts';
 import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import { coveredPanes } from '../layout/covered-panes.ts';
@@ -16,6 +16,7 @@ import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
 import type { MoistureBalance } from '../water/moisture-balance.ts';
 import type { ElementHistory, OpeningYear, Year, ZoneYear } from '../year.ts';
+import type { HeatedOpen } from './heated-open.ts';
 import type { HourlySums } from './hourly-sums.ts';
 import { createMonthlySums } from './monthly-sums.ts';
 import {
@@ -43,12 +44,14 @@ export interface Recorder {
    * @param lend hand out columns that the next run writes over
    */
   load(model: Model, layout: Layout, keepHistory: boolean, lend: boolean): void;
+  /** carbon dioxide of an hour that has run, counted or not */
+  breathe(moment: Moment): void;
   endHour(hour: number, moment: Moment, weather: HourWeather): void;
   releasedKg(): number;
   year(): Omit<Year, 'heat' | 'books'>;
 }
 
-/** A recorder with room for so much; load() before use. */
+/** A recorder with room for so much; load() before use. `co2` is where it writes the carbon dioxide of each zone [ppm]. */
 export function createRecorder(
   capacity: EngineCapacity,
   stepper: Stepper,
@@ -56,6 +59,8 @@ export function createRecorder(
   moisture: MoistureBalance,
   gains: HourlyGains,
   sums: HourlySums,
+  heatedOpen: HeatedOpen,
+  co2: Float64Array,
 ): Recorder {
   let zones = 0;
   let causes = 0;
@@ -75,7 +80,6 @@ export function createRecorder(
   let coveredW: Float64Array[] = [];
   /** water given off by zone · causes + cause [kg] */
   const givenOffKg = createMonthlySums(capacity.zones * capacity.causes);
-  const co2 = new Float64Array(capacity.zones);
   /** carbon dioxide given off by zone and schedule index [ppm·kg of air in the hour] */
   const breath = new Float64Array(capacity.zones * SCHEDULE_LENGTH);
   const airKg = new Float64Array(capacity.zones);
@@ -176,7 +180,6 @@ export function createRecorder(
       year.moistureG[hour] = givenOff * 1000;
       releasedSum[0]! += givenOff;
     }
-    breathe(moment, perStep);
     for (let z = 0; z < zones; z++) years[z]!.co2Ppm[hour] = co2[z]!;
     for (let p = 0; p < innerC.length; p++) {
       const faceC = nodeC[innerNode[p]!]!;
@@ -205,8 +208,9 @@ export function createRecorder(
   }
 
   /** Carbon dioxide of the hour, zone after zone, implicit in its own concentration. */
-  function breathe(moment: Moment, perStep: number): void {
+  function breathe(moment: Moment): void {
     const { outdoorKg, betweenKg } = sums;
+    const perStep = 1 / sums.steps();
     for (let z = 0; z < zones; z++) {
       const mass = airKg[z]!;
       let gain = (mass * co2[z]!) / 3600 + outdoorKg[z]! * perStep * OUTDOOR_CO2_PPM;
@@ -245,6 +249,9 @@ export function createRecorder(
           moves: state.moves,
           movesByDay: state.movesByDay,
           neglectedHours: state.neglectedHours,
+          airings: state.airings,
+          heatedOpenHours: heatedOpen.seconds[o]! / 3600,
+          heatedOpenJ: heatedOpen.joules[o]!,
         };
       }),
       history,
@@ -252,5 +259,5 @@ export function createRecorder(
     };
   }
 
-  return { load, endHour, releasedKg: () => releasedSum[0]!, year };
+  return { load, breathe, endHour, releasedKg: () => releasedSum[0]!, year };
 }

@@ -5,8 +5,8 @@
 // no source; for the sun, controls reopen 50 to 100 W/m² lower (from memory, medium confidence).
 
 import type { CoverRule, OpeningControl } from '../../model/model.ts';
-import { isAwake, isBedtime, isHome } from '../air/occupant-control.ts';
 import type { Moment } from '../hour/clock.ts';
+import { isAwake, isBedtime, isHome } from '../people/occupant-control.ts';
 
 /** Of the sun it is drawn at, it is opened again below. */
 const RELEASE_SUN = 0.6;

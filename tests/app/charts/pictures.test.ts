@@ -51,6 +51,9 @@ function opening(
     moves,
     movesByDay,
     neglectedHours,
+    airings: 0,
+    heatedOpenHours: 0,
+    heatedOpenJ: 0,
   };
 }
 

@@ -241,7 +241,8 @@ test('a fan from the sunspace runs only while the rooms want heat it has, and sa
   // Hours in which it ran throughout: of the others the mean says little.
   const rated = fan.flow.reduce((a, b) => Math.max(a, b));
   const running = [...fan.flow.keys()].filter((hour) => fan.flow[hour]! > 0.99 * rated);
-  expect(running.length).toBeGreaterThan(300);
+  // In the half-year that is not summer, in which nobody warms rooms that open windows cool.
+  expect(running.length).toBeGreaterThan(200);
   for (const hour of running) {
     expect(sunspace!.airC[hour]!).toBeGreaterThan(room!.airC[hour]!);
     expect(room!.airC[hour]!).toBeLessThan(22 + 1.5);
@@ -252,9 +253,11 @@ test('a fan from the sunspace runs only while the rooms want heat it has, and sa
 describe('rules of a vent', () => {
   const ruled = (rule: Partial<VentOpening['rule']>, hand: Habit = 'automatic'): VentYear => {
     const model = modelOf(withHabit(leaning, hand), site, denver.ground);
-    const openings = model.openings.map((opening) =>
-      opening.kind === 'vent' ? { ...opening, rule: { ...opening.rule, ...rule } } : opening,
-    );
+    const openings = model.openings.map((opening) => {
+      if (opening.kind !== 'vent') return opening;
+      const { airing: _, ...unaired } = opening;
+      return { ...unaired, rule: { ...opening.rule, ...rule } };
+    });
     const year = simulate({ ...model, openings }, dryDenver);
     return { vent: year.openings.find(({ id }) => id === 'sunspace vents')!, sunspace: year.zones[1]! };
   };

@@ -12,5 +12,7 @@ export interface ZoneAir {
   readonly zoneRatio: Float64Array;
   /** relative humidity of each zone, 0…1 */
   readonly zoneHumidity: Float64Array;
+  /** carbon dioxide of each zone in the hour before [ppm] */
+  readonly co2Ppm: Float64Array;
   readonly weather: HourWeather;
 }

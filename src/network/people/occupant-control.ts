@@ -1,8 +1,8 @@
 // Occupant control of openings: what the rule wants, what whoever controls an opening makes of it, and how many moves
 // that costs. Five kinds of control: an automatic opener (follows at once, nobody's work), an attentive person (at home
 // and awake, acts within the hour), the same person away on workdays, a forgetful one (acts three hours late), and
-// nobody. A person opens by notches, less far the colder it is outside, and anyone at home, awake or woken by it, shuts
-// what has made the room plainly cold.
+// nobody. A person opens by notches, less far the colder it is outside, and anyone at home, awake or woken by it, narrows
+// what has made the room too cold, and shuts it when the heater comes on; but the forgetful one, who waits there too.
 // Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
 
 import type { OpeningControl } from '../../model/model.ts';
@@ -23,9 +23,14 @@ const NOTCHES = [0, 0.25, 0.5, 1] as const;
 export const HALF_BELOW_K = 12;
 const AJAR_BELOW_K = 20;
 
-/** A vent or window that has brought the room this far below the rule's temperature is shut; or wakes a sleeper [K]. */
+/** A vent beside the rooms that has brought its zone this far below where it opens is shut by whoever is awake [K]. */
 const PLAINLY_COLD_K = 4;
-const WAKING_COLD_K = 5;
+/** A window that has brought a room's air this far below its floor is narrowed [K]. */
+const UNDER_FLOOR_K = 0.5;
+/** Air this far below the floor of a night wakes a sleeper, who shuts half of what is open [K]. */
+export const WAKING_COLD_K = 1;
+/** The least that a window is set ajar. */
+const LEAST_NOTCH = 1 / 32;
 
 /** State of an opening that is moved; changes each step. */
 export interface OpeningState {
@@ -35,12 +40,31 @@ export interface OpeningState {
   wanted: number;
   /** share its schedule lets open in the hour, 0…1 */
   allowed: number;
+  /** by the will of the rooms (window-rules.ts): opens at, cools to by day and by night, and by walls and air of a night [°C] */
+  opensC: number;
+  floorC: number;
+  nightFloorC: number;
+  nightFeltC: number;
+  /** the room's heater is at work; a night may be used to cool */
+  heats: boolean;
+  mayCoolByNight: boolean;
+  /** how far warm walls count beside the air, 0…1, and what they add for an opener in this step [K] */
+  wallsCount: number;
+  liftK: number;
+  /** an opener is shut in this step, whatever its trials */
+  barred: boolean;
+  /** as far open as the walls can warm what comes in, 0…1 and more */
+  mostShare: number;
   /** share of the time that is a mild night: 0 or 1 in an hour */
   mildNightShare: number;
   /** open for drier air, whatever its warmth */
   airsDamp: boolean;
   /** hours for which want and state have differed */
   waitingH: number;
+  /** of the hour, from its start, it is opened wide to air [s]; and of the step so much, 0…1 */
+  airingS: number;
+  airingShare: number;
+  airings: number;
   moves: number;
   neglectedHours: number;
   readonly movesByDay: Float64Array;
@@ -51,9 +75,22 @@ export function closedOpening(): OpeningState {
     open: 0,
     wanted: 0,
     allowed: 0,
+    opensC: 0,
+    floorC: 0,
+    nightFloorC: 0,
+    nightFeltC: 0,
+    heats: false,
+    mayCoolByNight: false,
+    wallsCount: 0,
+    liftK: 0,
+    barred: false,
+    mostShare: 1,
     mildNightShare: 0,
     airsDamp: false,
     waitingH: 0,
+    airingS: 0,
+    airingShare: 0,
+    airings: 0,
     moves: 0,
     neglectedHours: 0,
     movesByDay: new Float64Array(365),
@@ -63,6 +100,7 @@ export function closedOpening(): OpeningState {
 /** Forget the moves of the warm-up, keep where things stand. */
 export function resetCounts(state: OpeningState): void {
   state.moves = 0;
+  state.airings = 0;
   state.neglectedHours = 0;
   state.movesByDay.fill(0);
 }
@@ -78,6 +116,14 @@ export function notchFor(need: number, colderK: number): number {
   const most = colderK > AJAR_BELOW_K ? 0.25 : colderK > HALF_BELOW_K ? 0.5 : 1;
   const notch = NOTCHES.find((share) => share >= need) ?? 1;
   return Math.min(notch, most);
+}
+
+/** The notch that a limit allows: full, or half of it again and again down to LEAST_NOTCH; 0 below that. */
+export function notchWithin(most: number): number {
+  if (most < LEAST_NOTCH) return 0;
+  let notch = 1;
+  while (notch > most) notch /= 2;
+  return notch;
 }
 
 /** Once an hour, before the steps: a person looks, and acts or does not. Automatic control acts by easing(). */
@@ -97,23 +143,35 @@ export function operate(state: OpeningState, control: OpeningControl, moment: Mo
 }
 
 /**
- * Every quarter hour: a person at home shuts what has made the room plainly cold, forgetful or not; asleep, when the
- * cold wakes them.
+ * Every quarter hour: whoever is at home narrows a room's window that has brought the air below its floor, as far as the
+ * walls can warm what comes in, awake or woken by it, and shuts it when the heater comes on or when the walls too are as cool
+ * as a night should leave them. A forgetful person leaves it to the heater for as long as anything else. Vents beside the
+ * rooms are shut when their zone has become plainly cold, by whoever is awake, or is woken by cold rooms or the
+ * heater.
  *
- * @param colderK the room below the temperature the rule opens at [K]
- * @param isLivedIn whether people live in the room
+ * @param airC the zone's air, @param feltC air and walls together [°C]
  */
 export function closeAgainstCold(
   state: OpeningState,
   control: OpeningControl,
   moment: Moment,
-  colderK: number,
-  isLivedIn: boolean,
+  isRoom: boolean,
+  airC: number,
+  feltC: number,
 ): void {
   if (state.open === 0 || control === 'automatic' || control === 'never' || !isHome(control, moment)) return;
-  if (colderK < (isAwake(moment) ? PLAINLY_COLD_K : isLivedIn ? WAKING_COLD_K : Number.POSITIVE_INFINITY))
-    return;
-  state.wanted = 0;
+  const awake = !isForNight(moment);
+  let share = state.open;
+  if (!isRoom) {
+    if ((awake || state.heats) && airC < state.opensC - PLAINLY_COLD_K) share = 0;
+  } else if (state.heats && control !== 'forgetful') share = 0;
+  else if (!awake && feltC < state.nightFeltC) share = 0;
+  else if (!awake && airC < state.nightFloorC - WAKING_COLD_K)
+    share = notchWithin(Math.min(share / 2, state.mostShare));
+  else if (airC < (awake ? state.floorC : state.nightFloorC) - UNDER_FLOOR_K)
+    share = Math.min(share, notchWithin(state.mostShare));
+  if (share === state.open) return;
+  state.wanted = share;
   move(state, moment);
 }
 
@@ -122,6 +180,12 @@ function move(state: OpeningState, moment: Moment): void {
   state.moves++;
   state.movesByDay[moment.day]!++;
   state.waitingH = 0;
+}
+
+/** Opened and shut again within the hour, as to air: two moves that leave things as they were. */
+export function moveThereAndBack(state: OpeningState, moment: Moment): void {
+  state.moves += 2;
+  state.movesByDay[moment.day]! += 2;
 }
 
 /** Share of the way an opener has gone at a step's end toward where its rule would have it. */
@@ -138,9 +202,24 @@ function isAvailable(control: OpeningControl, moment: Moment): boolean {
   return isAwake(moment) && isHome(control, moment);
 }
 
+/** Whether somebody who is here, and has not forgotten it, knows that it is open. */
+export function isMinded(state: OpeningState, control: OpeningControl, moment: Moment): boolean {
+  return control !== 'never' && isHome(control, moment) && state.waitingH === 0;
+}
+
+/** The last look before somebody leaves for the day. */
+export function isLeaving(control: OpeningControl, { hourOfDay, weekend }: Moment): boolean {
+  return control === 'away' && !weekend && hourOfDay === LEAVES - 1;
+}
+
 /** The last look of the day. */
 export function isBedtime({ hourOfDay }: Moment): boolean {
   return hourOfDay === SLEEPS - 1;
+}
+
+/** What is open is open for the night: from the last look on. */
+export function isForNight(moment: Moment): boolean {
+  return !isAwake(moment) || isBedtime(moment);
 }
 
 export function isAwake({ hourOfDay }: Moment): boolean {

@@ -1,0 +1,59 @@
+// Airing: a window opened wide for some minutes to change the air, at any outdoor temperature, because the room is damp or
+// stale at one of the times of day when somebody looks, or by habit whatever the air is like. It takes the room's air once
+// and a little, and is over. A vent's habit of airing, the hour and the zone's air in; whether to air in this hour out.
+// Limits of damp, and the changes after which a room is aired: common practice, no source. Hours and
+// minutes stand in the model.
+
+import type { Airing, VentOpening } from '../../model/model.ts';
+import { STALE_AIR_PPM } from '../../physics/carbon-dioxide.ts';
+import type { Moment } from '../hour/clock.ts';
+import { isAwake, isHome, moveThereAndBack, type OpeningState } from './occupant-control.ts';
+import type { Will } from './will.ts';
+import { isShutBy } from './window-rules.ts';
+import type { ZoneAir } from './zone-air.ts';
+
+/** Relative humidity of a room, and of a zone beside the rooms, that asks for airing. */
+const DAMP_ROOM = 0.7;
+const DAMP_BESIDE = 0.85;
+/** Beyond those limits, and that of stale air, by this much an airing takes all its minutes; at them this share. */
+const MUCH_DAMPER = 0.05;
+const MUCH_STALER_PPM = 500;
+const LEAST_SHARE = 0.3;
+/** Outdoors must be drier by so much to help [kg/kg]. */
+const DRIER_BY = 0.0005;
+/** Air changes after which a room is aired: 70 % of its air is new. */
+export const AIRED_CHANGES = 1.2;
+/** A window further open than this airs as it is. */
+const AJAR = 1 / 8;
+
+/** Settle whether a vent is used to air in this hour; counts somebody's two moves. */
+export function beginAiring(
+  vent: VentOpening,
+  state: OpeningState,
+  moment: Moment,
+  air: ZoneAir,
+  will: Will,
+  zone: number,
+): void {
+  state.airingS = 0;
+  const { airing, control } = vent;
+  if (airing === undefined || control === 'never' || !airing.hours.includes(moment.hourOfDay)) return;
+  if (state.open > AJAR || isShutBy(vent, state, air)) return;
+  if (control !== 'automatic' && !(isAwake(moment) && isHome(control, moment))) return;
+  const share = shareOfAiring(airing, air, will, zone);
+  if (share === 0) return;
+  state.airingS = 60 * airing.minutes * share;
+  state.airings++;
+  if (control !== 'automatic') moveThereAndBack(state, moment);
+}
+
+/** How much of its minutes an airing takes: the damper or staler, the longer; 0 for none. */
+function shareOfAiring({ byHabit }: Airing, air: ZoneAir, will: Will, zone: number): number {
+  if (byHabit) return 1;
+  const isRoom = will.rooms.isRoom[zone] === 1;
+  const stale = isRoom ? (air.co2Ppm[zone]! - STALE_AIR_PPM) / MUCH_STALER_PPM : -1;
+  const helps = air.weather.humidityRatio < air.zoneRatio[zone]! - DRIER_BY;
+  const damp = helps ? (air.zoneHumidity[zone]! - (isRoom ? DAMP_ROOM : DAMP_BESIDE)) / MUCH_DAMPER : -1;
+  const most = Math.max(stale, damp);
+  return most <= 0 ? 0 : Math.min(1, LEAST_SHARE + (1 - LEAST_SHARE) * most);
+}

@@ -1,0 +1,62 @@
+// A few of the fine scans, one of each knob, and a few of the random houses; `npm run scans` runs them all. What is judged
+// and why: scan-faults.ts, no-fight.ts. The sum of a scan's judge is checked on made-up points.
+import { describe, expect, test } from 'vitest';
+import { findFights } from './no-fight.ts';
+import { allScans, nameOf, runScan, type ScanPoint } from './scan.ts';
+import { faultsOf } from './scan-faults.ts';
+
+const IN_THE_SUITE = [
+  'day set-point, modest, denver, attentive',
+  'opens above, leaning, denver, automatic',
+  'windows, modest, madrid, forgetful',
+  'sunspace vents, closed, burlington, attentive',
+  'night fan, closed, denver, away',
+  'door, closed, quillayute, attentive',
+];
+const RANDOM_HOUSES = 100;
+
+test.each(IN_THE_SUITE)('no cliff and no wrong sign: %s', (name) => {
+  const scan = allScans().find((each) => nameOf(each) === name)!;
+  expect(faultsOf(scan, runScan(scan))).toEqual([]);
+});
+
+test('heater and windows never work against each other in houses drawn at random', () => {
+  const { runs, heatedAtAll, openedAtAll, faults } = findFights(RANDOM_HOUSES, 7);
+  expect(faults).toEqual([]);
+  expect(heatedAtAll).toBeGreaterThan(0.8 * runs);
+  expect(openedAtAll).toBeGreaterThan(0.8 * runs);
+});
+
+describe('the judge of a scan', () => {
+  const scanOf = (knob: string) => allScans().find((scan) => scan.knob.id === knob)!;
+  const points = (change: Partial<Record<'heatKWh' | 'hotHours' | 'summerHotHours', readonly number[]>>) =>
+    Array.from({ length: 13 }, (_, n) => n).map(
+      (value): ScanPoint => ({
+        value,
+        heatKWh: change.heatKWh?.[value] ?? change.heatKWh?.at(-1) ?? 500 + 20 * value,
+        hotHours: change.hotHours?.[value] ?? change.hotHours?.at(-1) ?? 100,
+        summerHotHours: change.summerHotHours?.[value] ?? change.summerHotHours?.at(-1) ?? 80,
+        summerHeatKWh: 0,
+        humidHours: 0,
+        moves: 0,
+        heatedWhileOpenHours: 0,
+      }),
+    );
+
+  test('lets a smooth scan pass', () => {
+    expect(faultsOf(scanOf('day set-point'), points({}))).toEqual([]);
+  });
+
+  test.each([
+    ['opens above', { heatKWh: [500, 500, 500, 545, 545] }, 'moves by 45 kWh at 3'],
+    ['day set-point', { heatKWh: [500, 520, 515, 530, 540] }, 'saves 5.0 kWh at 2'],
+    ['day set-point', { summerHotHours: [80, 80, 92, 92, 92] }, 'from 80 to 92'],
+    ['windows', { hotHours: [100, 90, 80, 97, 80] }, '3 m² has 97 hot hours'],
+    ['sunspace vents', { heatKWh: [500, 501, 525, 515, 515] }, '2 adds 25.0 kWh'],
+    ['night fan', { heatKWh: [500, 501, 519, 514, 514] }, '2 adds 19.0 kWh'],
+  ] as const)('finds what is wrong with %s', (knob, change, words) => {
+    const faults = faultsOf(scanOf(knob), points(change));
+    expect(faults).toHaveLength(1);
+    expect(faults[0]).toContain(words);
+  });
+});
