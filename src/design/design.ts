@@ -13,6 +13,8 @@ export type Living = 'dry' | 'moist' | 'wet';
 export type Habit = 'automatic' | 'attentive' | 'away' | 'forgetful' | 'never';
 export type BedSoil = 'mulched' | 'bare' | 'open-water';
 export type ExtractRuns = 'always' | 'hours' | 'humidity';
+/** When rooms are aired for some minutes: as they are damp or stale, whatever their air is like, or not at all. */
+export type AiredWhen = 'by-need' | 'by-habit' | 'never';
 export type FrostGuard = 'preheat' | 'recirculate';
 export type EndWalls = 'insulated' | 'glazed';
 export type TooHotChoice =
@@ -156,6 +158,12 @@ export interface Design {
     readonly sunspaceFanAch: number;
   };
   readonly ventilation: {
+    /** windows opened wide for some minutes, by whoever moves the vents */
+    readonly aired: AiredWhen;
+    /** at most so long at a time */
+    readonly airedMinutes: number;
+    /** times of the day at which somebody thinks of it, 1 to 6 */
+    readonly airedTimes: number;
     /** the extract fan: all the time, in the hours of cooking and washing, or as the rooms grow damp */
     readonly extractRuns: ExtractRuns;
     /** relative humidity at which a fan led by it runs in full, 0…1 */

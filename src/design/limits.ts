@@ -14,6 +14,7 @@ export type Quantity =
   | 'powerKW'
   | 'airChanges'
   | 'fanPower'
+  | 'minutes'
   | 'speed'
   | 'number';
 
@@ -80,6 +81,11 @@ export const LIMITS: readonly Limit[] = [
   limit('vents.nightPurgeAch', 'Night purge fan', 'airChanges', 0, 30, 0.5, [0, 10]),
   limit('vents.extractAch', 'Extract fan', 'airChanges', 0, 5, 0.05, [0, 0.5]),
   limit('vents.sunspaceFanAch', 'Fan from the sunspace to the rooms', 'airChanges', 0, 30, 0.1, [0, 5]),
+  {
+    ...limit('ventilation.airedMinutes', 'Each airing at most', 'minutes', 3, 30, 1, [5, 15]),
+    whole: true,
+  },
+  { ...limit('ventilation.airedTimes', 'Airings a day at most', 'count', 1, 6, 1, [2, 4]), whole: true },
   limit('ventilation.extractHumidity', 'Extract fan in full above', 'share', 0.4, 0.9, 0.01, [0.5, 0.7]),
   limit('ventilation.recoveryAch', 'Ventilation with heat recovery', 'airChanges', 0, 2, 0.05, [0, 0.5]),
   limit(

@@ -165,6 +165,9 @@ const DesignSchema = v.strictObject({
   // Files from before there were such units have none, and an extract fan, if any, that runs all the time.
   ventilation: v.optional(
     v.strictObject({
+      aired: v.optional(oneOf('by-need', 'by-habit', 'never'), USUAL_VENTILATION.aired),
+      airedMinutes: v.optional(numberAt('ventilation.airedMinutes'), USUAL_VENTILATION.airedMinutes),
+      airedTimes: v.optional(numberAt('ventilation.airedTimes'), USUAL_VENTILATION.airedTimes),
       extractRuns: oneOf('always', 'hours', 'humidity'),
       extractHumidity: numberAt('ventilation.extractHumidity'),
       recoveryAch: numberAt('ventilation.recoveryAch'),

@@ -79,6 +79,7 @@ function cracks(design: Design, zone: string, volumeM3: number, ach50: number): 
 function houseWindows(design: Design): VentOpening | null {
   const { houseM2 } = design.vents;
   if (houseM2 <= LEAST_AREA_M2) return null;
+  const airing = roomAiring(design);
   return {
     kind: 'vent',
     id: 'house windows',
@@ -92,13 +93,14 @@ function houseWindows(design: Design): VentOpening | null {
     windCoefficient: 0.5 * ventWind(design),
     rule: ruleOf(design),
     control: design.vents.habit,
-    airing: roomAiring(design),
+    ...(airing && { airing }),
   };
 }
 
 function sunspaceVents(design: Design): VentOpening | null {
   const { sunspaceM2, stackM } = design.vents;
   if (sunspaceM2 <= LEAST_AREA_M2) return null;
+  const airing = sunspaceAiring(design);
   return {
     kind: 'vent',
     id: 'sunspace vents',
@@ -111,7 +113,7 @@ function sunspaceVents(design: Design): VentOpening | null {
     windCoefficient: ventWind(design),
     rule: ruleOf(design),
     control: design.vents.habit,
-    airing: sunspaceAiring(),
+    ...(airing && { airing }),
   };
 }
 

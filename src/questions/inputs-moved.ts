@@ -25,6 +25,7 @@ const UNITS: Readonly<Record<Quantity, string>> = {
   power: 'W',
   powerKW: 'kW',
   airChanges: '1/h',
+  minutes: 'min',
   fanPower: 'W per m³/h',
   speed: 'm/s',
   number: '',
@@ -44,6 +45,7 @@ const CHOICES: readonly Omit<MovedInput, 'unit'>[] = [
     label: 'Who opens the vents',
     values: ['automatic', 'attentive', 'away', 'forgetful', 'never'],
   },
+  { path: 'ventilation.aired', label: 'When rooms are aired', values: ['by-need', 'by-habit', 'never'] },
   {
     path: 'ventilation.extractRuns',
     label: 'When the extract fan runs',
@@ -82,6 +84,8 @@ function isUsed(path: string, { sunspace, plants, glass, mass, vents, ventilatio
   if (path === 'vents.sunspaceM2' || path === 'vents.stackM' || path === 'air.sunspaceAch50') {
     return hasSunspace;
   }
+  if (path === 'ventilation.aired') return vents.habit !== 'never';
+  if (path.startsWith('ventilation.aired')) return vents.habit !== 'never' && ventilation.aired !== 'never';
   if (path === 'ventilation.extractRuns') return vents.extractAch > 0;
   if (path === 'ventilation.extractHumidity')
     return vents.extractAch > 0 && ventilation.extractRuns === 'humidity';

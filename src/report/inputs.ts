@@ -71,6 +71,10 @@ const CHOICES: Readonly<
       never: 'nobody',
     },
   },
+  'ventilation.aired': {
+    label: 'Rooms are aired for some minutes',
+    words: { 'by-need': 'when they are damp or stale', 'by-habit': 'every day', never: 'never' },
+  },
   'ventilation.extractRuns': {
     label: 'The extract fan runs',
     words: {
@@ -115,6 +119,7 @@ export function habitWords(habit: Habit): string {
 /** Inputs that mean nothing without a wall between sunspace and rooms. */
 const NEEDS_WALL = /^(sunspace\.(common|doorRule)|vents\.sunspaceFanAch)/;
 /** Inputs that mean nothing without the fan they are of. */
+const NEEDS_AIRING = /^ventilation\.aired(Minutes|Times)/;
 const NEEDS_EXTRACT = /^ventilation\.extractRuns/;
 const NEEDS_HUMIDITY = /^ventilation\.extractHumidity/;
 const NEEDS_UNIT = /^ventilation\.(recoveryEffectiveness|fanWPerM3H|frost)/;
@@ -139,6 +144,8 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([field, value]) => [`${group}.${field}`, value] as const)
       .filter(([path]) => design.sunspace.join !== 'none' || !NEEDS_SUNSPACE.test(path))
       .filter(([path]) => design.sunspace.join === 'closed' || !NEEDS_WALL.test(path))
+      .filter(([path]) => isAired(design) || !NEEDS_AIRING.test(path))
+      .filter(([path]) => design.vents.habit !== 'never' || path !== 'ventilation.aired')
       .filter(([path]) => design.vents.extractAch > 0 || !NEEDS_EXTRACT.test(path))
       .filter(([path]) => isLedByHumidity(design) || !NEEDS_HUMIDITY.test(path))
       .filter(([path]) => design.ventilation.recoveryAch > 0 || !NEEDS_UNIT.test(path))
@@ -155,6 +162,10 @@ function coversOf(design: Design): readonly InputGroup[] {
     coverWords(cover, design),
   ]);
   return rows.length === 0 ? [] : [{ title: 'Shades and covers', rows }];
+}
+
+function isAired({ vents, ventilation }: Design): boolean {
+  return vents.habit !== 'never' && ventilation.aired !== 'never';
 }
 
 function isLedByHumidity({ vents, ventilation }: Design): boolean {
@@ -208,6 +219,8 @@ function numberIn(limit: Limit, value: number, design: Design, words: Wording): 
       return `${plain(value, 1)} kW`;
     case 'airChanges':
       return `${plain(value, 1)} air changes an hour${limit.path.startsWith('air.') ? ' at 50 Pa' : ''}`;
+    case 'minutes':
+      return `${value} minutes`;
     case 'fanPower':
       return words.fanPower(value);
     default:

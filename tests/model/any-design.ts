@@ -27,6 +27,7 @@ const CHOICES: Readonly<Record<string, readonly (string | boolean)[]>> = {
   'floor.cover': ['bare', 'tile', 'carpet', 'wood'],
   'envelope.wallLining': ANY_MATERIAL,
   'vents.habit': ['automatic', 'attentive', 'away', 'forgetful', 'never'],
+  'ventilation.aired': ['by-need', 'by-habit', 'never'],
   'ventilation.extractRuns': ['always', 'hours', 'humidity'],
   'ventilation.frost': ['preheat', 'recirculate'],
   'people.living': ['dry', 'moist', 'wet'],

@@ -98,3 +98,20 @@ test('fans move the air changes asked for: out of the house, and from a closed-o
   const open = exampleOf('leaning');
   expect(find({ ...open, vents: { ...open.vents, sunspaceFanAch: 2 } }, 'sunspace fan')).toBeUndefined();
 });
+
+test('airing: need or habit, how often and how long as the design says; nobody airs a house that is never aired', () => {
+  const modest = exampleOf('modest');
+  const airing = (ventilation: Partial<Design['ventilation']>, vents: Partial<Design['vents']> = {}) => {
+    const design = {
+      ...modest,
+      ventilation: { ...modest.ventilation, ...ventilation },
+      vents: { ...modest.vents, ...vents },
+    };
+    return find<VentOpening>(design, 'house windows')!.airing;
+  };
+  expect(airing({})).toEqual({ minutes: 10, hours: [7, 12, 18, 21], byHabit: false });
+  for (const airedTimes of [1, 2, 3, 4, 5, 6]) expect(airing({ airedTimes })!.hours).toHaveLength(airedTimes);
+  expect(airing({ airedMinutes: 5, aired: 'by-habit' })).toMatchObject({ minutes: 5, byHabit: true });
+  expect(airing({}, { habit: 'forgetful' })!.hours).toEqual([18]);
+  expect(airing({ aired: 'never' })).toBeUndefined();
+});

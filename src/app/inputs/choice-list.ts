@@ -81,6 +81,13 @@ const CHOICES: readonly Choice[] = [
     ['never', 'by nobody, ever'],
   ),
   choice(
+    'ventilation.aired',
+    'Rooms are aired for some minutes',
+    ['by-need', 'when they are damp or stale'],
+    ['by-habit', 'every day, whatever the air is like'],
+    ['never', 'never'],
+  ),
+  choice(
     'ventilation.extractRuns',
     'The extract fan runs',
     ['always', 'all the time'],

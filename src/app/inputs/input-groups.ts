@@ -27,6 +27,8 @@ const hasSunspace = (design: Design) => design.sunspace.join !== 'none';
 const isClosed = (design: Design) => design.sunspace.join === 'closed';
 const hasMass = (design: Design) => design.mass.areaM2 > 0;
 const hasBed = (design: Design) => design.plants.bedM2 > 0;
+const isMoved = (design: Design) => design.vents.habit !== 'never';
+const isAired = (design: Design) => isMoved(design) && design.ventilation.aired !== 'never';
 const hasExtract = (design: Design) => design.vents.extractAch > 0;
 const isLedByHumidity = (design: Design) =>
   hasExtract(design) && design.ventilation.extractRuns === 'humidity';
@@ -102,6 +104,9 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       number('vents.stackM'),
       number('vents.opensAboveC'),
       choice('vents.habit'),
+      choice('ventilation.aired', isMoved),
+      number('ventilation.airedMinutes', isAired),
+      number('ventilation.airedTimes', isAired),
       number('vents.nightPurgeAch'),
       number('vents.extractAch'),
       choice('ventilation.extractRuns', hasExtract),

@@ -71,6 +71,7 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   temperature: unit('°C', 'degrees Celsius', 1, 1),
   temperatureStep: unit('K', 'kelvin', 1, 1),
   powerKW: unit('kW', 'kilowatts', 1, 1),
+  minutes: unit('min', 'minutes', 1, 0),
   fanPower: unit('W per m³/h', 'watts for each cubic metre an hour', 1, 2),
   energy: unit('kWh', 'kilowatt hours', 1, 0),
   energyPerArea: unit('kWh/m²', 'kilowatt hours per square metre', 1, 0),
@@ -97,6 +98,7 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   temperature: unit('°F', 'degrees Fahrenheit', 1.8, 0, 32),
   temperatureStep: unit('°F', 'degrees Fahrenheit', 1.8, 1),
   powerKW: unit('kW', 'kilowatts', 1, 1),
+  minutes: unit('min', 'minutes', 1, 0),
   fanPower: unit('W per cfm', 'watts for each cubic foot a minute', 60 / (FT * FT * FT), 2),
   // Heat is billed in kilowatt hours there too when it is electric, and the findings say it so.
   energy: unit('kWh', 'kilowatt hours', 1, 0),

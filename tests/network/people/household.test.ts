@@ -26,6 +26,29 @@ function sinceHeat(year: Year): Float64Array {
   });
 }
 
+test('a house is the drier for each airing: never, when damp, every day', () => {
+  const outcomeOf = (aired: Design['ventilation']['aired']) => {
+    const design = houseOf('closed', {});
+    const { figures } = runYear(
+      { ...design, ventilation: { ...design.ventilation, aired } },
+      climateOf('burlington'),
+    );
+    return { airings: figures.vents.airings, humidHours: figures.zones.house.humidHours };
+  };
+  const [never, need, habit] = (['never', 'by-need', 'by-habit'] as const).map(outcomeOf) as [
+    ReturnType<typeof outcomeOf>,
+    ReturnType<typeof outcomeOf>,
+    ReturnType<typeof outcomeOf>,
+  ];
+  expect(never.airings).toBe(0);
+  expect(need.airings).toBeGreaterThan(100);
+  expect(habit.airings).toBeGreaterThan(need.airings);
+  // Four times a day in the rooms, once in the sunspace.
+  expect(habit.airings).toBeLessThanOrEqual(5 * 365);
+  expect(need.humidHours).toBeLessThan(0.9 * never.humidHours);
+  expect(habit.humidHours).toBeLessThan(need.humidHours);
+});
+
 describe('who heats does not cool', () => {
   test.each(['attentive', 'automatic'] as const)(
     'a night fan and %s hands leave a heated house alone',
