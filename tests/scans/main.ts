@@ -56,7 +56,7 @@ function pageOf(): string {
   const lines = [
     '# Scans of the household',
     '',
-    'Made by `npm run scans -- --write`. One number of a house is moved in fine steps, all else the same; a cell says the heat of the year at the first and at the last value, the largest step and, in brackets, the step allowed: four times the mean step or 40 kWh, whichever is more [kWh]. Beside cliffs, signs are judged: a higher set-point never saves heat and in July and August, where these need none, hardly moves the hot hours; larger windows never add more than 2 % of hot hours; vents of a closed-off sunspace add at most 2 % of heat, a night fan at most 1 %, and 10 kWh for chance and for the ground, which a cooler summer leaves cooler.',
+    'Made by `npm run scans -- --write`. One number of a house is moved in fine steps, all else the same; a cell says the heat of the year at the first and at the last value, the largest step and, in brackets, the step allowed: four times the mean step or 40 kWh, whichever is more [kWh]. Beside cliffs, signs are judged: a higher set-point never saves heat (0.2 % or 2 kWh is chance) and in a July and August without heat moves the hot hours by no more than 3 % or 10 h a step; larger windows never add more than 2 % of hot hours and 12 h; vents of a closed-off sunspace add at most 2 % of heat, a night fan at most 1 %, and 10 kWh for chance and for the ground, which a cooler summer leaves cooler.',
     '',
     `${run.length} scans, ${run.length - run.filter(({ scan, points }) => faultsOf(scan, points).length > 0).length} passed.`,
   ];
