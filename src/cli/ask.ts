@@ -55,8 +55,10 @@ export const askCommand: Command = {
     if (typeof workers === 'string') return refused(workers);
     const read = await readDesign(place!);
     if (!read.ok) return read;
-    const design = hotterDesign(args, read.design);
-    if ('faults' in design) return { ok: false, faults: design.faults };
+    const hotter = hotterDesign(args, read.design);
+    if ('faults' in hotter) return { ok: false, faults: hotter.faults };
+    // What is proposed stands in the climate it was asked in.
+    const design = { ...hotter, climate: args.values.get('climate') ?? hotter.climate };
     const fault = criterionAsked(args, design, 0);
     if (typeof fault === 'string') return refused(fault);
     const weather = await chooseWeather(args, design.climate);

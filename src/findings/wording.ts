@@ -42,7 +42,7 @@ const METRIC: Wording = {
   water: (kg) => `${plain(kg, kg < 10 ? 1 : 0)} litres`,
   weight: (kg) => (kg < 2000 ? `${round(kg, 10)} kg` : `${plain(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
   weightPerArea: (kgPerM2) => `${round(kgPerM2, 10)} kg`,
-  energy: (kWh) => `${round(kWh, kWh < 1000 ? 10 : 50)} kWh`,
+  energy: (kWh) => `${plain(kWh, 0)} kWh`,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, kWhPerM2 < 10 ? 1 : 0)} kWh`,
   power: (watts) => `${plain(watts / 1000, 1)} kW`,
   fanPower: (wPerM3H) => `${plain(wPerM3H, 2)} W for each m³/h`,
@@ -78,10 +78,9 @@ export function wordingOf(units: Units): Wording {
   return units === 'us' ? US : METRIC;
 }
 
-/** Hours of a year, rounded to what a person remembers: 7, 85, 640, 1250. */
+/** Hours of a year, to the hour, as tables and the head of the page have them. */
 export function hours(count: number): string {
-  const value = Math.round(count);
-  const shown = value < 100 ? value : value < 1000 ? round(value, 10) : round(value, 50);
+  const shown = Math.round(count);
   if (shown === 0) return 'no hours';
   return shown === 1 ? '1 hour' : `${shown} hours`;
 }

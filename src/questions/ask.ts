@@ -3,6 +3,7 @@
 
 import { countedBy } from './criterion.ts';
 import { figuresOf } from './figures.ts';
+import { proposalsOf } from './proposals.ts';
 import type { Answer, Basis, Question, Run, Runs } from './question.ts';
 import type { RunJob, RunResult } from './run-job.ts';
 import type { Runner, StopSignal } from './runner.ts';
@@ -114,6 +115,7 @@ function answerOf(question: Question, basis: Basis, runs: Runs, complete: boolea
       at: job.at,
       figures,
     })),
+    proposals: complete ? proposalsOf(basis, runs) : [],
   };
 }
 

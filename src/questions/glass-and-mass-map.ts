@@ -15,7 +15,8 @@ import {
   type GlassMassMap,
   linesOf,
 } from './glass-mass-grid.ts';
-import { massAmounts } from './mass-amounts.ts';
+import { howMuchGlass, mostGlass } from './how-much-glass.ts';
+import { type MassAmount, massAmounts } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { varied, withGlassM2 } from './variation.ts';
@@ -27,19 +28,25 @@ export const glassAndMassMap: Question = {
   asks: 'Which pairs of glass and mass keep this house from overheating?',
   plan: (basis) => {
     const stride = strideOf(basis);
-    return cellsCoarseToFine(basis.mapSide)
+    const cells = cellsCoarseToFine(basis.mapSide)
       .filter(([column, row]) => column % stride === 0 && row % stride === 0)
       .map((cell) => jobAt(basis, cell));
+    return [...cells, ...howMuchGlass.plan(basis).filter(isAtAnEnd)];
   },
   refine: (basis, runs) => {
     const { filled, tooHotHours } = mapOf(basis, runs);
-    if (filled === null) return [];
-    return cellsBesideLimit(filled, tooHotHours, basis.mapSide, basis.criterion.hours).map((cell) =>
-      jobAt(basis, cell),
-    );
+    const edges = howMuchGlass.refine!(basis, runs).filter(isAtAnEnd);
+    if (filled === null) return edges;
+    const beside = cellsBesideLimit(filled, tooHotHours, basis.mapSide, basis.criterion.hours);
+    return [...beside.map((cell) => jobAt(basis, cell)), ...edges];
   },
   answer,
 };
+
+/** Runs of the curves along the map's lowest and highest row, whose limits the closing sentence tells: one search for both. */
+function isAtAnEnd({ at }: RunJob): boolean {
+  return at.mass === 'none' || at.mass === 'plenty';
+}
 
 /** Every cell, or every second where the grid allows it. */
 function strideOf({ everyCell, mapSide }: Basis): number {
@@ -78,7 +85,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   const map = mapOf(basis, runs);
   const { mapSide } = basis;
   return {
-    finding: complete ? finding(basis, map) : null,
+    finding: complete ? finding(basis, map, runs) : null,
     charts: [],
     tables: [],
     map,
@@ -86,7 +93,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
       `The limit line is ${criterionInWords(basis.criterion, basis.words)} (${basis.criterion.source}).`,
       ...(complete && map.filledErrorHours !== null
         ? [
-            `${runs.size} of the ${mapSide * mapSide} cells are run, with all beside the limit; those between are drawn through, and are off by about ${hoursInWords(map.filledErrorHours)}.`,
+            `${map.tooHotHours.filter((value) => value !== null).length} of the ${mapSide * mapSide} cells are run, with all beside the limit; those between are drawn through, and are off by about ${hoursInWords(map.filledErrorHours)}.`,
           ]
         : []),
       'Material, thickness and place of the extra mass, tilt, vents and habits stay as drawn.',
@@ -101,6 +108,7 @@ function mapOf(basis: Basis, runs: Runs): GlassMassMap {
   const tooHotHours = new Array<number | null>(mapSide * mapSide).fill(null);
   const overheatedHours = [...tooHotHours];
   for (const { job, figures } of runs.values()) {
+    if (job.at.row === undefined) continue;
     const at = Number(job.at.row) * mapSide + Number(job.at.column);
     tooHotHours[at] = figures.tooHotHours;
     overheatedHours[at] = figures.overheatedHours;
@@ -118,22 +126,12 @@ function mapOf(basis: Basis, runs: Runs): GlassMassMap {
   };
 }
 
-/** The most glass that keeps to the limit at every smaller area, on one row of the map [m²]; null when none does. */
-function mostGlass(map: GlassMassMap, row: number, limitHours: number): number | null {
-  let most: number | null = null;
-  for (let column = 0; column < map.glassM2.length; column++) {
-    const hours = map.filled?.[row * map.glassM2.length + column] ?? Number.POSITIVE_INFINITY;
-    if (hours > limitHours) break;
-    most = map.glassM2[column]!;
-  }
-  return most;
-}
-
-function finding(basis: Basis, map: GlassMassMap): Sentence {
+function finding(basis: Basis, map: GlassMassMap, runs: Runs): Sentence {
   const { design, criterion, words } = basis;
   const last = map.massM2.length - 1;
-  const bare = mostGlass(map, 0, criterion.hours);
-  const massive = mostGlass(map, last, criterion.hours);
+  const [none, , plenty] = massAmounts(design) as [MassAmount, MassAmount, MassAmount];
+  const bare = mostGlass(basis, none, runs);
+  const massive = mostGlass(basis, plenty, runs);
   const figures = {
     mostGlassWithoutMassM2: bare,
     mostGlassWithMostMassM2: massive,

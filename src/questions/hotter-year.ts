@@ -2,10 +2,12 @@
 // than in winter, and with a heat wave put into the hottest spell (weather/hotter-year.ts). The shifts are what-ifs
 // to try a design against, not a forecast for the site.
 
-import { seasonalShift, uniformShift } from '../weather/hotter-year.ts';
+import type { Design, Hotter } from '../design/design.ts';
+import { NO_CHANGE, withHotter } from '../design/hotter.ts';
+import { seasonalShift } from '../weather/hotter-year.ts';
 import { hotInWords } from './criterion.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
-import type { ClimateChange, RunJob } from './run-job.ts';
+import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { countInWords, hoursInWords } from './words.ts';
 
@@ -17,46 +19,61 @@ export const hotterYear: Question = {
   title: 'And in a hotter year?',
   asks: 'How does this design fare when its climate grows hotter, and in a heat wave?',
   plan: ({ design, site, words }) => {
-    const warmer = (shiftK: number): RunJob => ({
-      id: `plus ${shiftK} K`,
-      label: `every month ${words.degrees(shiftK)} warmer`,
-      design,
-      change: { shiftK: uniformShift(shiftK) },
-      at: { shiftK },
+    const made = (id: string, label: string, hotter: Partial<Hotter>, at: RunJob['at']): RunJob => ({
+      id,
+      label,
+      ...madeHotter(design, { ...NO_CHANGE, ...hotter }, site.latitudeDeg),
+      at,
     });
-    const seasons: ClimateChange = {
-      shiftK: seasonalShift(SEASONS_K.winter, SEASONS_K.summer, site.latitudeDeg),
-    };
+    const warmer = (shiftK: number) =>
+      made(
+        `plus ${shiftK} K`,
+        `every month ${words.degrees(shiftK)} warmer`,
+        { winterK: shiftK, summerK: shiftK },
+        { shiftK },
+      );
+    const seasons = { winterK: SEASONS_K.winter, summerK: SEASONS_K.summer };
+    const wave = { waveDays: WAVE.days, waveK: WAVE.extraK };
     return [
       { id: 'as it is', label: 'the typical year as it is', design, at: { shiftK: 0 } },
       warmer(2),
-      {
-        id: 'wave',
-        label: `a heat wave of ${WAVE.days} days, ${words.degrees(WAVE.extraK)} hotter`,
-        design,
-        change: { wave: WAVE },
-        at: { wave: 'yes' },
-      },
+      made('wave', `a heat wave of ${WAVE.days} days, ${words.degrees(WAVE.extraK)} hotter`, wave, {
+        wave: 'yes',
+      }),
       warmer(1),
       warmer(3),
-      {
-        id: 'seasons',
-        label: `${words.degrees(SEASONS_K.winter)} warmer in winter, ${words.degrees(SEASONS_K.summer)} in summer`,
-        design,
-        change: seasons,
-        at: { seasons: 'yes' },
-      },
-      {
-        id: 'seasons and wave',
-        label: 'the same with the heat wave in it',
-        design,
-        change: { ...seasons, wave: WAVE },
-        at: { seasons: 'yes', wave: 'yes' },
-      },
+      made(
+        'seasons',
+        `${words.degrees(SEASONS_K.winter)} warmer in winter, ${words.degrees(SEASONS_K.summer)} in summer`,
+        seasons,
+        { seasons: 'yes' },
+      ),
+      made(
+        'seasons and wave',
+        'the same with the heat wave in it',
+        { ...seasons, ...wave },
+        {
+          seasons: 'yes',
+          wave: 'yes',
+        },
+      ),
     ];
   },
   answer,
 };
+
+/** The house in a hotter year, as a design of its own; one that asks for a hotter year already is run in that year made hotter still. */
+function madeHotter(design: Design, hotter: Hotter, latitudeDeg: number): Pick<RunJob, 'design' | 'change'> {
+  if (design.hotter === undefined) return { design: withHotter(design, hotter) };
+  const { winterK, summerK, waveDays, waveK } = hotter;
+  return {
+    design,
+    change: {
+      ...((winterK > 0 || summerK > 0) && { shiftK: seasonalShift(winterK, summerK, latitudeDeg) }),
+      ...(waveK > 0 && { wave: { days: waveDays, extraK: waveK } }),
+    },
+  };
+}
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   const shifted = [...runs.values()]

@@ -77,6 +77,16 @@ function glassOf({ job }: Run): number {
   return Number(job.at.glassM2);
 }
 
+/**
+ * The most glass with an amount of mass that keeps to the limit at every smaller area [m²].
+ *
+ * @returns null where no glass does
+ */
+export function mostGlass(basis: Basis, amount: MassAmount, runs: Runs): number | null {
+  const bracket = bracketFor(basis, amount, runs);
+  return bracket?.passesAtStart ? bracket.before : null;
+}
+
 /** Where hours too hot pass the limit, by rising glass; null before any run is in. */
 function bracketFor({ criterion }: Basis, amount: MassAmount, runs: Runs): Bracket | null {
   const trials = ofAmount(runs, amount).map((run) => ({

@@ -32,7 +32,6 @@ const SUMMER_SHADE = 0.7;
 const NIGHT_RESISTANCE = 1;
 const MORE_MASS_M2 = 30;
 const PURGE_ACH = 5;
-const DOOR_M2 = 2;
 /** air at people below a fan at middling speed [m/s]: 0.5 to 0.8, common practice, no source */
 const FAN_MS = 0.6;
 /** windows that open, as a share of the floor; a twentieth is common practice, no source */
@@ -122,12 +121,7 @@ export function leversOf(design: Design): readonly Lever[] {
       'close-off',
       sunspace.join === 'open',
       'shut the sunspace off from the rooms by a wall and a door',
-      {
-        'sunspace.join': 'closed',
-        'sunspace.doorM2': Math.min(DOOR_M2, sunspace.doorM2),
-        // An open sunspace may keep a door that always stands open: that would shut nothing off.
-        'sunspace.doorRule': 'by-need',
-      },
+      { 'sunspace.join': 'closed' },
     ),
     ...lever(
       'more-mass',

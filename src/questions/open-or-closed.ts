@@ -1,26 +1,27 @@
-// Open or closed off? The sunspace open to the rooms, closed with a door that is opened when the rooms want heat,
-// always shut, and no sunspace at all, the glass then upright in the house wall.
+// Open, closed off or left out? The sunspace open to the rooms; closed with a door that is opened when the rooms want heat,
+// with one left shut and one left open; and no sunspace at all: its glass upright in the house wall, its bed gone with it.
 
+import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
+import { bestHouse, CHOICE_RULE } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
+import type { Figures } from './figures.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
-import { type Changes, varied, withGlassAsArea } from './variation.ts';
+import { varied, withGlassAsArea } from './variation.ts';
 import { countInWords, hoursInWords } from './words.ts';
 
-/** A door that a person opens, where the drawn opening is a missing wall [m²]. */
-const USUAL_DOOR_M2 = 2;
-const LARGEST_DOOR_M2 = 6;
 /** A difference below this share is none worth a sentence. */
 const SMALL_SHARE = 0.02;
 
-const WAYS = ['by-need', 'open', 'shut', 'none'] as const;
+const WAYS = ['by-need', 'open', 'shut', 'left-open', 'none'] as const;
 type Way = (typeof WAYS)[number];
 
 const LABELS: Readonly<Record<Way, string>> = {
   'by-need': 'closed, door opened when the rooms want heat',
   open: 'open to the rooms',
   shut: 'closed, door always shut',
+  'left-open': 'closed, door always left open',
   none: 'no sunspace, the glass upright in the house wall',
 };
 
@@ -32,17 +33,17 @@ export const openOrClosed: Question = {
     WAYS.map((way) => ({
       id: way,
       label: LABELS[way],
-      design: varied(withGlassAsArea(design), changesFor(way, design.sunspace.doorM2)),
+      design: houseOf(way, withGlassAsArea(design)),
       at: { way },
     })),
   answer,
 };
 
-function changesFor(way: Way, doorM2: number): Changes {
-  if (way === 'none') return { 'sunspace.join': 'none', 'glass.tiltDeg': 90 };
-  if (way === 'open') return { 'sunspace.join': 'open', 'sunspace.doorRule': 'open' };
-  const door = doorM2 > 0 && doorM2 <= LARGEST_DOOR_M2 ? doorM2 : USUAL_DOOR_M2;
-  return { 'sunspace.join': 'closed', 'sunspace.doorM2': door, 'sunspace.doorRule': way };
+/** As the page's own choice gives it, with the door used that way. */
+function houseOf(way: Way, drawn: Design): Design {
+  if (way === 'none' || way === 'open') return varied(drawn, { 'sunspace.join': way });
+  const doorRule = way === 'left-open' ? 'open' : way;
+  return varied(varied(drawn, { 'sunspace.join': 'closed' }), { 'sunspace.doorRule': doorRule });
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
@@ -83,16 +84,23 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             `The house wall holds ${words.area(fits)} of upright glass, less than the ${words.area(drawn)} of the sunspace.`,
           ]
         : []),
-      'The door moves by the same hands as the vents. Plants, vents and glass stay as drawn.',
+      'The door moves by the same hands as the vents. Vents stay as drawn, and so do plants where there is a sunspace.',
+      CHOICE_RULE,
     ],
     proposal: null,
   };
 }
 
 function finding(basis: Basis, runs: Runs): Sentence {
-  const { words, criterion } = basis;
+  const { words, criterion, design } = basis;
   const of = (way: Way) => runAt(runs, way).figures;
-  const [closed, open, shut, none] = [of('by-need'), of('open'), of('shut'), of('none')];
+  const [closed, open, shut, leftOpen, none] = [
+    of('by-need'),
+    of('open'),
+    of('shut'),
+    of('left-open'),
+    of('none'),
+  ];
   const figures = {
     closedOverheatedHours: closed.tooHotHours,
     closedHeatingKWh: closed.heatingKWh,
@@ -102,25 +110,59 @@ function finding(basis: Basis, runs: Runs): Sentence {
     openHumidHours: open.humidHours,
     shutOverheatedHours: shut.tooHotHours,
     shutHeatingKWh: shut.heatingKWh,
+    leftOpenHeatingKWh: leftOpen.heatingKWh,
+    leftOpenHumidHours: leftOpen.humidHours,
+    leftOpenOverheatedHours: leftOpen.tooHotHours,
     noneOverheatedHours: none.tooHotHours,
     noneHeatingKWh: none.heatingKWh,
+    noneHumidHours: none.humidHours,
     limitC: criterion.aboveC,
   };
-  const door = shut.heatingKWh - closed.heatingKWh;
-  const doorSays =
-    Math.abs(door) < SMALL_SHARE * shut.heatingKWh
-      ? 'A door opened when the rooms want heat saves no more than one left shut.'
-      : door > 0
-        ? `Opening the door when the rooms want heat saves ${words.energy(door)} over leaving it shut.`
-        : `The door used as drawn costs ${words.energy(-door)} more than leaving it shut.`;
-  const without = `With no sunspace and the glass in the house wall it would need ${words.energy(none.heatingKWh)}, and be ${hotInWords(basis)} for ${hoursInWords(none.tooHotHours)}.`;
-  const better = closed.tooHotHours <= open.tooHotHours && closed.humidHours <= open.humidHours;
+  const best = bestHouse(['none', 'by-need', 'open'] as const, of);
+  const { advice, house } = ADVICE[best];
+  const told = (way: 'none' | 'by-need' | 'open') => {
+    const { tooHotHours, humidHours, heatingKWh } = of(way);
+    return `${hoursInWords(tooHotHours)}, ${countInWords(humidHours)} and ${words.energy(heatingKWh)}`;
+  };
+  const { tooHotHours, humidHours, heatingKWh } = of(best);
+  const others = (['none', 'by-need', 'open'] as const).filter((way) => way !== best);
+  const bed =
+    design.plants.bedM2 > 0 && design.sunspace.join !== 'none' ? ' Left out, its plants go with it.' : '';
   return {
     figures,
     text:
-      `Open to the rooms, the house is ${hotInWords(basis)} for ${hoursInWords(open.tooHotHours)} a year and humid for ${countInWords(open.humidHours)}. ` +
-      `Closed off with a door, it is ${countInWords(closed.tooHotHours)} and ${countInWords(closed.humidHours)} hours. ` +
-      `Back-up heat is ${words.energy(open.heatingKWh)} open and ${words.energy(closed.heatingKWh)} closed. ${doorSays} ${without} ` +
-      (better ? 'Close it off.' : 'Neither is better in everything, so weigh warmth against damp.'),
+      `${advice}: ${house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)} of back-up heat. ` +
+      `${others.map((way) => `${ADVICE[way].otherwise} it would be ${told(way)}.`).join(' ')}${bed} ` +
+      doorInWords(basis, closed, shut, leftOpen),
   };
+}
+
+const ADVICE = {
+  none: {
+    advice: 'Leave the sunspace out',
+    house: 'with the glass upright in its own wall the house',
+    otherwise: 'Left out,',
+  },
+  'by-need': {
+    advice: 'Close the sunspace off with a door',
+    house: 'with the door used well the house',
+    otherwise: 'Closed off,',
+  },
+  open: {
+    advice: 'Leave the sunspace open to the rooms',
+    house: 'the house',
+    otherwise: 'Open to the rooms,',
+  },
+} as const;
+
+/** What the door brings, used well and badly. */
+function doorInWords({ words }: Basis, well: Figures, shut: Figures, leftOpen: Figures): string {
+  const saved = shut.heatingKWh - well.heatingKWh;
+  const used =
+    Math.abs(saved) < SMALL_SHARE * shut.heatingKWh
+      ? 'A door opened when the rooms want heat saves no more than one left shut'
+      : saved > 0
+        ? `Opening the door when the rooms want heat saves ${words.energy(saved)} over leaving it shut`
+        : `The door used as drawn costs ${words.energy(-saved)} more than leaving it shut`;
+  return `${used}; always open, it is ${hoursInWords(leftOpen.tooHotHours)}, ${countInWords(leftOpen.humidHours)} and ${words.energy(leftOpen.heatingKWh)}.`;
 }

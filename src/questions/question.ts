@@ -121,11 +121,20 @@ export type Cell = number | string | null;
 
 export interface Table {
   readonly id: string;
+  /** id of the run that each row tells of; null for none */
+  readonly rowRuns?: readonly (string | null)[];
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
   /** unit of each row where it is not the columns'; its first cell ends in it too */
   readonly rowUnits?: readonly string[];
+}
+
+/** A changed house that an answer promises something of, with the figures of its run, unrounded. */
+export interface ProposedHouse {
+  readonly words: string;
+  readonly design: Design;
+  readonly figures: Figures;
 }
 
 /** A design that the answer proposes. */
@@ -151,4 +160,6 @@ export interface Answer extends AnswerBody {
   /** false while runs are still coming */
   readonly complete: boolean;
   readonly runs: readonly RunLine[];
+  /** every changed house that can be drawn, once all runs are in; running its design in its climate gives its figures */
+  readonly proposals: readonly ProposedHouse[];
 }

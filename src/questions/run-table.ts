@@ -20,6 +20,7 @@ export function runTable(
     id,
     title,
     columns: [{ label: first, unit: '', digits: 0 }, ...figureColumns(keys)],
+    rowRuns: runs.map(({ job }) => job.id),
     rows: runs.map(({ job, figures }) => [job.label, ...keys.map((key) => figures[key])]),
   };
 }

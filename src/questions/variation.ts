@@ -1,8 +1,10 @@
 // Designs varied from a design: values replaced by their dotted paths, then drawn back to what can be built, so
 // that every design a question runs is one the schema accepts. Nothing here knows which question asks.
 
+import { withCarried } from '../design/choice-carried.ts';
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
+import { glassThatFits } from '../design/glass-that-fits.ts';
 import { LIMITS, limitOf } from '../design/limits.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
@@ -13,7 +15,7 @@ export function valueAt(design: Design, path: string): unknown {
 }
 
 /**
- * A design with values replaced.
+ * A design with values replaced, each choice with what it needs.
  *
  * @param changes dotted path → value; numbers are held to limits.ts
  * @returns the design, its sunspace no longer than its wall and its glass no larger than its front
@@ -29,7 +31,7 @@ export function varied(design: Design, changes: Changes): Design {
       mayBeAbsent,
     ) as unknown as Design;
   }
-  return fitted(next);
+  return fitted(withCarried(design, next).design);
 }
 
 /** The same design with its equator-facing glass given as an area, so that other changes leave it alone. */
@@ -67,9 +69,6 @@ function fitted(design: Design): Design {
   if (sunspace.join !== 'none' && sunspace.lengthM > house.equatorWallM) {
     next = { ...next, sunspace: { ...sunspace, lengthM: house.equatorWallM } };
   }
-  const { glassM2, largestGlassM2 } = geometryOf(next);
-  if (glassM2 > largestGlassM2) {
-    next = { ...next, glass: { ...glass, value: (glass.value * largestGlassM2) / glassM2 } };
-  }
-  return next;
+  const value = glassThatFits(next);
+  return value === glass.value ? next : { ...next, glass: { ...glass, value } };
 }

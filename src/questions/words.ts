@@ -26,7 +26,7 @@ export const METRIC_WORDS: Words = {
   weight: (kg) => (kg < 2000 ? `${signed(kg, 0)} kg` : `${signed(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
   speed: (metresPerSecond) => `${signed(metresPerSecond, 1)} m/s`,
   resistance: (si) => `R ${signed(si, 1)} m²K/W`,
-  energy: (kWh) => `${signed(rounded(kWh, kWh < 1000 ? 10 : 50), 0)} kWh`,
+  energy: (kWh) => `${signed(kWh, 0)} kWh`,
 };
 
 /** With a capital at its head. */
@@ -34,13 +34,12 @@ export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** A count of hours to what a person remembers: "7", "85", "640", "1250". */
+/** A count of hours, to the hour, as every table and the head of the page have it. */
 export function countInWords(hours: number): string {
-  const value = Math.round(hours);
-  return String(value < 100 ? value : rounded(value, value < 1000 ? 10 : 50));
+  return String(Math.round(hours));
 }
 
-/** "1 hour", "85 hours", "640 hours". */
+/** "1 hour", "85 hours", "643 hours". */
 export function hoursInWords(hours: number): string {
   const count = countInWords(hours);
   return count === '1' ? '1 hour' : `${count} hours`;
@@ -55,8 +54,4 @@ export function percentInWords(share: number): string {
 function signed(value: number, digits: number): string {
   const text = value.toFixed(digits);
   return (Number(text) === 0 ? (0).toFixed(digits) : text).replace('-', '−');
-}
-
-function rounded(value: number, step: number): number {
-  return step * Math.round(value / step);
 }

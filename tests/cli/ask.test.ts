@@ -21,7 +21,13 @@ test('an answer as JSON holds site, limit, the runs behind it and the finding', 
     criterion: { id: 'adaptive-II', aboveC: null, hours: 262 },
   });
   expect(answer.site.name).toContain('Denver');
-  expect(answer.runs.map(({ id }: { id: string }) => id)).toEqual(['by-need', 'open', 'shut', 'none']);
+  expect(answer.runs.map(({ id }: { id: string }) => id)).toEqual([
+    'by-need',
+    'open',
+    'shut',
+    'left-open',
+    'none',
+  ]);
   for (const { figures } of answer.runs) expect(figures.heatingKWh).toBeGreaterThan(0);
   expect(answer.finding.text).toMatch(/\d/);
   expect(answer.finding.figures.closedHeatingKWh).toBe(answer.runs[0].figures.heatingKWh);

@@ -31,14 +31,14 @@ describe('months as a person names them', () => {
 });
 
 describe('numbers as an adviser says them', () => {
-  it('rounds hours to what a person remembers', () => {
+  it('says hours to the hour, as the head of the page and every table do', () => {
     expect([0, 1, 7, 85, 643, 1262].map(hours)).toEqual([
       'no hours',
       '1 hour',
       '7 hours',
       '85 hours',
-      '640 hours',
-      '1250 hours',
+      '643 hours',
+      '1262 hours',
     ]);
   });
 
@@ -85,6 +85,6 @@ describe('units', () => {
     expect(metric.temperature(25.6)).toBe('26 °C');
     expect(metric.weight(52_000)).toBe('52 tonnes');
     expect(metric.water(4)).toBe('4.0 litres');
-    expect(metric.energy(1234)).toBe('1250 kWh');
+    expect(metric.energy(1234)).toBe('1234 kWh');
   });
 });

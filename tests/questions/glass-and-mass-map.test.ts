@@ -3,6 +3,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { designAt, glassAndMassMap } from '../../src/questions/glass-and-mass-map.ts';
+import { howMuchGlass } from '../../src/questions/how-much-glass.ts';
 import { madeBasis, madeRunner, plausible } from './made-runner.ts';
 
 const MODEST = EXAMPLES[2]!.design;
@@ -10,7 +11,8 @@ const MODEST = EXAMPLES[2]!.design;
 async function mapped(everyCell: boolean) {
   const runner = madeRunner(plausible);
   const answer = await ask(glassAndMassMap, madeBasis(MODEST, { everyCell }), runner);
-  return { answer, map: answer.map!, ran: runner.ran };
+  // Besides the cells, the curves along the lowest and the highest row are searched for their limit.
+  return { answer, map: answer.map!, ran: runner.ran.filter(({ at }) => at.row !== undefined) };
 }
 
 test('on asking, every one of 441 cells is run', async () => {
@@ -72,4 +74,16 @@ test('the design as drawn is marked where it stands', async () => {
   expect(map.glassM2).toHaveLength(21);
   expect(map.massM2).toHaveLength(21);
   expect(map.lines.filter(({ kind }) => kind === 'limit')).toHaveLength(1);
+});
+
+test('the most glass it tells is the one that "how much glass" tells', async () => {
+  const basis = madeBasis(MODEST);
+  const { answer } = await mapped(false);
+  const curves = await ask(howMuchGlass, basis, madeRunner(plausible));
+  const limitOf = (mass: string) =>
+    curves.charts[0]!.marks.find(({ id }) => id === `limit-${mass}`)?.x ?? null;
+  const { mostGlassWithoutMassM2, mostGlassWithMostMassM2 } = answer.finding!.figures;
+  expect(mostGlassWithoutMassM2).toBeGreaterThan(0);
+  expect(mostGlassWithoutMassM2).toBe(limitOf('none'));
+  expect(mostGlassWithMostMassM2).toBe(limitOf('plenty'));
 });

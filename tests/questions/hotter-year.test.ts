@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { withHotter } from '../../src/design/hotter.ts';
 import { withChoiceKept } from '../../src/design/too-hot-criterion.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { hotterYear } from '../../src/questions/hotter-year.ts';
@@ -7,26 +8,35 @@ import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
 
 const byWarmth =
   (perKelvin: number): Formula =>
-  (_, { change }) => ({
-    overheatedHours: 50 + perKelvin * (change?.shiftK?.[6] ?? 0) + (change?.wave ? 2 * perKelvin : 0),
+  ({ hotter }) => ({
+    overheatedHours: 50 + perKelvin * (hotter?.summerK ?? 0) + (hotter?.waveK ? 2 * perKelvin : 0),
   });
 
-test('the design stays as drawn; only the climate changes, and the first run is the year as it is', async () => {
+test('the house stays as drawn; only its year changes, and the first run is the year as it is', async () => {
   const { design } = EXAMPLES[1]!;
   const runner = madeRunner(byWarmth(10));
   await ask(hotterYear, madeBasis(design), runner);
   // What it counts as too hot is written down, so that it stays that.
-  for (const job of runner.ran) expect(job.design).toEqual(withChoiceKept(design));
-  expect(runner.ran[0]!.change).toBeUndefined();
-  expect(new Set(runner.ran.map(({ change }) => JSON.stringify(change ?? null))).size).toBe(7);
+  for (const job of runner.ran) {
+    expect(withHotter(job.design, undefined)).toEqual(withChoiceKept(design));
+    expect(job.change).toBeUndefined();
+  }
+  expect(runner.ran[0]!.design.hotter).toBeUndefined();
+  expect(new Set(runner.ran.map((job) => JSON.stringify(job.design.hotter ?? null))).size).toBe(7);
 });
 
-test('in the southern hemisphere January is warmed more than July', async () => {
+test('a design that asks for a hotter year already is tried in that year made hotter still', async () => {
+  const hotter = { winterK: 1, summerK: 2, waveDays: 10, waveK: 0 };
   const runner = madeRunner(byWarmth(10));
   const site = { ...madeBasis().site, latitudeDeg: -38 };
-  await ask(hotterYear, madeBasis(EXAMPLES[1]!.design, { site }), runner);
+  const answer = await ask(hotterYear, madeBasis(withHotter(EXAMPLES[1]!.design, hotter), { site }), runner);
+  for (const job of runner.ran) expect(job.design.hotter).toEqual(hotter);
+  expect(new Set(runner.ran.map(({ change }) => JSON.stringify(change ?? null))).size).toBe(7);
+  // In the southern hemisphere January is warmed more than July.
   const { shiftK } = runner.ran.find(({ id }) => id === 'seasons')!.change!;
   expect(shiftK![0]).toBeGreaterThan(shiftK![6]!);
+  // No design says such a year, so none is proposed.
+  expect(answer.proposals).toEqual([]);
 });
 
 test.each([

@@ -24,7 +24,7 @@ export const plausible: Formula = (design, job) => {
   const { mass, glass, vents, sunspace } = design;
   const lean = 1 + (90 - glass.tiltDeg) / 40;
   const hands = { automatic: 0.9, attentive: 1, away: 1.5, forgetful: 2, never: 6 }[vents.habit];
-  const warmer = job.change?.shiftK?.[6] ?? 0;
+  const warmer = design.hotter?.summerK ?? job.change?.shiftK?.[6] ?? 0;
   const load = 14 * glassM2 * lean * hands * (1 - 0.7 * glass.summerShade) * (1 - 0.05 * glass.overhangM);
   const stored = 1 + (mass.areaM2 * Math.min(mass.thicknessM, 0.15)) / 10;
   return {

@@ -7,27 +7,34 @@ import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
 const formula =
   (saving: number): Formula =>
   ({ sunspace }) => {
-    if (sunspace.join === 'none') return { overheatedHours: 400, heatingKWh: 700, humidHours: 50 };
+    if (sunspace.join === 'none') return { overheatedHours: 700, heatingKWh: 700, humidHours: 50 };
     if (sunspace.join === 'open') return { overheatedHours: 300, heatingKWh: 1500, humidHours: 900 };
     const shut = sunspace.doorRule === 'shut';
     return { overheatedHours: 60, heatingKWh: shut ? 1400 : 1400 - saving, humidHours: 100 };
   };
 
-test('four ways are run: a door by need, open, always shut, none', async () => {
+test('five ways are run: a door by need, open, always shut, left open, none', async () => {
   const runner = madeRunner(formula(200));
   await ask(openOrClosed, madeBasis(EXAMPLES[0]!.design), runner);
   const ways = runner.ran.map(({ design: { sunspace, glass } }) => [
     sunspace.join,
-    sunspace.join === 'none' ? glass.tiltDeg : sunspace.doorRule,
+    sunspace.join === 'closed' ? sunspace.doorRule : glass.tiltDeg,
   ]);
   expect(ways).toEqual([
     ['closed', 'by-need'],
-    ['open', 'open'],
+    ['open', 60],
     ['closed', 'shut'],
+    ['closed', 'open'],
     ['none', 90],
   ]);
   // The open side of the drawn design, 18 m², is no door that a person opens.
   expect(runner.ran[0]!.design.sunspace.doorM2).toBe(2);
+});
+
+test('left out, the sunspace takes its bed with it and moves none of it into the rooms', async () => {
+  const runner = madeRunner(formula(200));
+  await ask(openOrClosed, madeBasis(EXAMPLES[0]!.design), runner);
+  expect(runner.ran.map(({ design }) => design.plants.bedM2)).toEqual([16, 16, 16, 16, 0]);
 });
 
 test.each([
@@ -37,17 +44,26 @@ test.each([
 ])('a door that saves %i kWh is told so', async (saving, words) => {
   const { finding } = await ask(openOrClosed, madeBasis(EXAMPLES[1]!.design), madeRunner(formula(saving)));
   expect(finding!.text).toContain(words);
-  expect(finding!.text).toContain('Close it off.');
+  expect(finding!.text).toContain('Close the sunspace off with a door:');
 });
 
-test('where open is drier, it is not told to close', async () => {
+test('where open is drier, it is told to stay open', async () => {
   const { finding } = await ask(
     openOrClosed,
     madeBasis(EXAMPLES[1]!.design),
     madeRunner(({ sunspace }) => ({
       overheatedHours: 10,
-      humidHours: sunspace.join === 'open' ? 5 : 500,
+      humidHours: sunspace.join === 'open' ? 5 : 900,
     })),
   );
-  expect(finding!.text).toContain('weigh warmth against damp');
+  expect(finding!.text).toContain('Leave the sunspace open');
+});
+
+test('where it is best left out, it is told so, and so where all are alike', async () => {
+  const { finding } = await ask(
+    openOrClosed,
+    madeBasis(EXAMPLES[1]!.design),
+    madeRunner(() => ({ overheatedHours: 10, humidHours: 20, heatingKWh: 900 })),
+  );
+  expect(finding!.text).toContain('Leave the sunspace out:');
 });

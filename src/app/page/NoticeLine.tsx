@@ -32,6 +32,11 @@ export function NoticeLine() {
           {text}
         </p>
       ))}
+      {workspace.carried.value.map((text) => (
+        <p key={text} class="is-news">
+          {text}
+        </p>
+      ))}
       {notices.value.map((notice) => (
         <p key={notice.id} class={`is-${notice.kind}`}>
           {notice.text}

@@ -3,8 +3,8 @@
 // are within limits. Out: a design the schema accepts, and a sentence for each number drawn back.
 
 import type { Design } from '../../design/design.ts';
-import { geometryOf } from '../../design/geometry.ts';
-import { LIMITS, limitOf } from '../../design/limits.ts';
+import { glassThatFits } from '../../design/glass-that-fits.ts';
+import { LIMITS } from '../../design/limits.ts';
 import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
@@ -42,20 +42,11 @@ export function fittedDesign(design: Design): FittedDesign {
       reason: 'The sunspace is no longer than the wall it leans on.',
     });
   }
-  const { glassM2, largestGlassM2 } = geometryOf(fitted);
-  const { min } = limitOf('glass.value');
-  const overFull = fitted.glass.basis !== 'area' && fitted.glass.value > 1;
-  if (glassM2 > largestGlassM2 || overFull) {
-    const { value } = fitted.glass;
-    const share = overFull ? Math.min(1 / value, largestGlassM2 / glassM2) : largestGlassM2 / glassM2;
-    const now = Math.max(min, roundedDown(value * share));
+  const was = fitted.glass.value;
+  const now = glassThatFits(fitted);
+  if (now !== was) {
     fitted = { ...fitted, glass: { ...fitted.glass, value: now } };
-    notes.push({ path: 'glass.value', was: value, now, reason: 'The glass fills its front; no more fits.' });
+    notes.push({ path: 'glass.value', was, now, reason: 'The glass fills its front; no more fits.' });
   }
   return { design: fitted, notes };
-}
-
-/** Three significant decimals, never above the value. */
-function roundedDown(value: number): number {
-  return Math.floor(value * 1000 + 1e-9) / 1000;
 }

@@ -4,6 +4,7 @@
 
 import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
+import { withCarried } from '../../design/choice-carried.ts';
 import type { Design } from '../../design/design.ts';
 import { yearOfDesign } from '../../model/design-climate.ts';
 import type { Outcome } from '../../outcomes/outcome.ts';
@@ -38,6 +39,8 @@ export interface Workspace {
   readonly stale: ReadonlySignal<boolean>;
   readonly runFault: ReadonlySignal<string | null>;
   readonly fitNotes: ReadonlySignal<readonly FitNote[]>;
+  /** what the last choice brought with it, a sentence each */
+  readonly carried: ReadonlySignal<readonly string[]>;
   readonly units: Signal<UnitSystem>;
   /** hour of the year put into the section, null for the plain drawing */
   readonly hour: Signal<number | null>;
@@ -71,6 +74,7 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
   const answer = signal<NumberedAnswer | null>(null);
   const runFault = signal<string | null>(null);
   const fitNotes = signal<readonly FitNote[]>([]);
+  const carried = signal<readonly string[]>([]);
   const outcomes = new WeakMap<Design, Outcome>();
   const climateKey = computed(() => design.value.climate);
   const hotter = computed(() => design.value.hotter);
@@ -159,18 +163,22 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
     stale: computed(() => answer.value?.job.design !== design.value),
     runFault,
     fitNotes,
+    carried,
     units,
     hour,
     set(path, value, gesture = path) {
-      const fitted = fittedDesign(withValueAt(design.value, path, value));
+      const chosen = withCarried(design.value, withValueAt(design.value, path, value));
+      const fitted = fittedDesign(chosen.design);
       batch(() => {
         fitNotes.value = fitted.notes;
+        carried.value = chosen.carried;
         history.change(fitted.design, gesture);
       });
     },
     replace(next, notes = []) {
       batch(() => {
         fitNotes.value = notes;
+        carried.value = [];
         history.change(next, '');
       });
     },
