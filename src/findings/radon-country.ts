@@ -56,8 +56,9 @@ const INSIDE: readonly (readonly [RadonCountry, readonly Box[]])[] = [
   [
     'European Union',
     [
-      // the Iberian peninsula, France, Italy, the middle of the continent: away from states that are no members
-      [36.3, 42.3, -9.5, 3.3],
+      // the Iberian peninsula, France, Italy, the middle of the continent: away from states that are no members, and from Africa
+      [36.3, 42.3, -9.5, -1],
+      [37.6, 42.3, -1, 3.3],
       [43.5, 48.8, -1.6, 5.7],
       [44.1, 45.6, 8, 13.4],
       [37, 43.7, 8, 15.5],
@@ -66,15 +67,43 @@ const INSIDE: readonly (readonly [RadonCountry, readonly Box[]])[] = [
   ],
 ];
 
-/** Wide enough that whoever lives near a border finds the own country among those told. */
-const NEAR: readonly (readonly [readonly RadonCountry[], Box])[] = [
-  [
-    ['US', 'Canada'],
-    [24, 84, -170, -50],
-  ],
+/** Lands that lie in none of those countries and might be taken for their neighbours: drawn inside their own borders. */
+const OUTSIDE: readonly Box[] = [
+  // Switzerland, Norway, Iceland
+  [46.6, 47.4, 7.2, 9.3],
+  [58.2, 62.5, 5, 10.9],
+  [63, 67, -25, -13],
+  // the west of Russia, Belarus, Ukraine
+  [59.4, 60.6, 29, 35],
+  [52.2, 55.4, 27, 35],
+  [46.5, 52.2, 30, 35],
+  // Bosnia, Serbia, Turkey
+  [43.4, 44.8, 17.2, 18.9],
+  [43, 44.6, 19.6, 21.5],
+  [36, 40.8, 29.5, 35],
+  // Mexico, Greenland
+  [24, 28.8, -113, -101],
+  [24, 25.75, -101, -98],
+  [24, 32.3, -116.5, -113.5],
+  [59.5, 84, -56, -17],
+];
+
+/** Wide enough that whoever lives near a border finds the own country among those told. Africa's north coast is left out. */
+const NEAR: readonly (readonly [readonly RadonCountry[], readonly Box[]])[] = [
+  [['US', 'Canada'], [[24, 84, -170, -50]]],
   [
     ['United Kingdom', 'Ireland', 'European Union'],
-    [34, 72, -25, 35],
+    [
+      [37.6, 72, -25, 35],
+      // the south of Iberia, Sicily and Malta, the south of Greece, Cyprus
+      [35.9, 37.6, -9.6, -1.5],
+      [35.7, 37.6, 11.8, 16],
+      [34.7, 37.6, 20, 28.3],
+      [34.5, 35.8, 32.2, 34.7],
+      // Madeira and the Canary Islands
+      [32, 33.5, -17.5, -16],
+      [27.6, 29.5, -18.3, -13.3],
+    ],
   ],
 ];
 
@@ -90,5 +119,6 @@ export function radonCountries(latitudeDeg: number, longitudeDeg: number): reado
     latitudeDeg >= south && latitudeDeg <= north && longitudeDeg >= west && longitudeDeg <= east;
   const sure = INSIDE.find(([, boxes]) => boxes.some(holds));
   if (sure !== undefined) return [sure[0]];
-  return NEAR.find(([, box]) => holds(box))?.[0] ?? [];
+  if (OUTSIDE.some(holds)) return [];
+  return NEAR.find(([, boxes]) => boxes.some(holds))?.[0] ?? [];
 }

@@ -6,6 +6,7 @@ import { BUILDING_CAUTIONS } from './rules/cautions-building.ts';
 import { GLASS_CAUTIONS } from './rules/cautions-glass.ts';
 import { LIVING_CAUTIONS } from './rules/cautions-living.ts';
 import { RADON_CAUTIONS } from './rules/cautions-radon.ts';
+import { SUNSPACE_CAUTIONS } from './rules/cautions-sunspace.ts';
 import { COVER_CAUTIONS, COVER_RULES } from './rules/covers.ts';
 import { FRESH_AIR_FAN_RULES } from './rules/fresh-air-fans.ts';
 import { GLASS_RULES } from './rules/glass.ts';
@@ -34,6 +35,7 @@ export const RULES: readonly Rule[] = [
   ...FRESH_AIR_FAN_RULES,
   ...COVER_RULES,
   ...HOW_SURE_RULES,
+  ...SUNSPACE_CAUTIONS,
   ...LIVING_CAUTIONS,
   ...BUILDING_CAUTIONS,
   ...GLASS_CAUTIONS,

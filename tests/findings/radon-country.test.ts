@@ -90,6 +90,62 @@ test.each(NOT_MEMBERS)('%s is claimed for nobody', (_, latitude, longitude) => {
   expect(radonCountries(latitude, longitude)).not.toHaveLength(1);
 });
 
+/** Beyond the borders of those whose levels are kept, and not told another's. Coordinates from an atlas. */
+const OUTSIDE = [
+  ['Algiers', 36.8, 3.1],
+  ['Oran', 35.7, -0.6],
+  ['Annaba', 36.9, 7.8],
+  ['Tunis', 36.8, 10.2],
+  ['Tangier', 35.8, -5.8],
+  ['Tripoli', 32.9, 13.2],
+  ['Zurich', 47.4, 8.5],
+  ['Oslo', 59.9, 10.7],
+  ['Reykjavik', 64.1, -21.9],
+  ['Kyiv', 50.4, 30.5],
+  ['Minsk', 53.9, 27.6],
+  ['Ankara', 39.9, 32.9],
+  ['Sarajevo', 43.9, 18.4],
+  ['Chihuahua', 28.6, -106.1],
+  ['Monterrey', 25.7, -100.3],
+  ['Nuuk', 64.2, -51.7],
+] as const;
+
+/** Members close to such lands still find their own level. */
+const MEMBERS_NEAR_OUTSIDE = [
+  ['Tarifa', 36, -5.6],
+  ['Valletta', 35.9, 14.5],
+  ['Palermo', 38.1, 13.4],
+  ['Heraklion', 35.3, 25.1],
+  ['Nicosia', 35.2, 33.4],
+  ['Las Palmas', 28.1, -15.4],
+  ['Constance', 47.7, 9.2],
+  ['Bregenz', 47.5, 9.7],
+  ['Stromstad', 58.9, 11.2],
+  ['Narva', 59.4, 28.2],
+  ['Daugavpils', 55.9, 26.5],
+  ['Galati', 45.4, 28],
+  ['Alexandroupoli', 40.8, 25.9],
+  ['Dubrovnik', 42.6, 18.1],
+] as const;
+
+test.each(OUTSIDE)('%s, in none of them, is told none of their levels', (_, latitude, longitude) => {
+  expect(radonCountries(latitude, longitude)).toEqual([]);
+});
+
+test.each(MEMBERS_NEAR_OUTSIDE)('%s still finds the level of the Union', (_, latitude, longitude) => {
+  expect(radonCountries(latitude, longitude)).toContain('European Union');
+});
+
+test.each([
+  ['Brownsville', 25.9, -97.5],
+  ['Big Bend', 29.2, -103.3],
+  ['Yuma', 32.7, -114.6],
+  ['San Diego', 32.7, -117.2],
+  ['Laredo', 27.5, -99.5],
+])('%s still finds the level of the United States', (_, latitude, longitude) => {
+  expect(radonCountries(latitude, longitude)).toContain('US');
+});
+
 test('the far side of the world has none', () => {
   expect(radonCountries(-38.3, -72)).toEqual([]);
   expect(radonCountries(-33.9, 151.2)).toEqual([]);

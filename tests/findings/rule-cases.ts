@@ -65,7 +65,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'too-cold': { speaks: { house: { airC: (hour) => (hour < 500 ? 11 : 20) } }, silent: CALM },
   'cool-rooms': { speaks: { design: { heating: { dayC: 16 } } }, silent: CALM },
   'heat-needed': { speaks: { house: { heatingW: 900 } }, silent: CALM },
-  'little-heat-needed': { speaks: CALM, silent: { house: { heatingW: 900 } } },
+  'little-heat-needed': { speaks: { house: { ventAch: 0.5 } }, silent: { house: { heatingW: 900 } } },
   'too-damp': { speaks: { house: { ...DAMP, moistureByCause: plants(4) } }, silent: CALM },
   'damp-from-plants': {
     speaks: { design: OPEN, house: DAMP, sunspace: { moistureByCause: plants(6) } },
@@ -220,7 +220,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: { ...UNIT, air: { ach50: 8 } } },
     silent: { design: { ...UNIT, air: { ach50: 1 } } },
   },
-  'caution-extract-fan': { speaks: { design: { vents: { extractAch: 0.3 } } }, silent: CALM },
+  'caution-extract-fan': { speaks: { design: { vents: { nightPurgeAch: 5 } } }, silent: CALM },
   'caution-ventilation-unit': {
     speaks: {
       design: { ventilation: { ...UNIT.ventilation, frost: 'recirculate' } },
@@ -245,13 +245,26 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { house: { airC: (hour) => (hour > 5000 && hour < 5040 ? 36 : 21), relativeHumidity: 0.6 } },
     silent: CALM,
   },
+  'caution-hot-sunspace': {
+    speaks: {
+      design: CLOSED,
+      sunspace: { airC: (hour) => (hour > 5000 && hour < 5040 ? 44 : 21), relativeHumidity: 0.4 },
+    },
+    silent: { design: CLOSED, sunspace: { airC: 26 } },
+  },
   'caution-fire': { speaks: CALM, silent: { design: { air: { ach50: 8 } } } },
   'caution-carbon-monoxide': { speaks: { design: { air: { ach50: 8 } } }, silent: CALM },
+  'caution-no-heater': { speaks: { design: { heating: { capacityKW: 0 } } }, silent: CALM },
+  'caution-bedroom-escape': {
+    speaks: { design: { ...CLOSED, envelope: { bermShare: 1 } } },
+    silent: CALM,
+  },
   'caution-mould-health': { speaks: { houseOutcome: { mouldIndexMax: 4 } }, silent: CALM },
   'caution-codes-first': { speaks: CALM, silent: CALM },
   'caution-retaining': {
     speaks: { design: { envelope: { bermShare: 1 } } },
-    silent: { design: { envelope: { bermShare: 0.3 } } },
+    // 0.91 m of earth: little against a framed wall, much against one of tyres.
+    silent: { design: { envelope: { bermShare: 0.35 } } },
   },
   'caution-berm-damp': { speaks: { design: { envelope: { bermShare: 0.5 } } }, silent: CALM },
   'caution-foundation-damp': { speaks: CALM, silent: { design: { envelope: { bermShare: 0.5 } } } },
@@ -259,13 +272,21 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'caution-beams': { speaks: CALM, silent: { design: { envelope: { bermShare: 1 } } } },
   'caution-water-weight': { speaks: { design: { mass: { material: 'water' } } }, silent: CALM },
   'caution-pounding': { speaks: { design: { mass: { material: 'rammed-earth' } } }, silent: CALM },
+  'caution-heavy-walls': {
+    speaks: { design: { mass: { material: 'adobe', areaM2: 20 } } },
+    silent: { design: { mass: { areaM2: 0 } } },
+  },
+  'caution-tyres': {
+    speaks: { design: { envelope: { wallLining: 'earth-tyres' } } },
+    silent: { design: { mass: { material: 'earth-tyres', areaM2: 0 } } },
+  },
   'caution-overhead-glass': { speaks: { design: LEANING }, silent: { design: { glass: { tiltDeg: 76 } } } },
   'caution-leaks': { speaks: { design: LEANING }, silent: CALM },
   'caution-snow': {
     speaks: { design: LEANING, climate: { dryBulbC: (hour) => (hour < 900 ? -6 : 12), dewPointC: -8 } },
     silent: { design: LEANING },
   },
-  'caution-large-panes': { speaks: CALM, silent: { design: LEANING } },
+  'caution-large-panes': { speaks: { design: LEANING }, silent: { design: { glass: { value: 0 } } } },
   'caution-escape-window': {
     speaks: { design: covered('shutter', 'all', 'night') },
     silent: { design: covered('curtain', 'all', 'night') },
@@ -286,7 +307,12 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
 };
 
 /** Rules that every design deserves; they have no silent case. */
-export const ALWAYS: readonly string[] = ['how-sure', 'caution-codes-first', 'caution-radon'];
+export const ALWAYS: readonly string[] = [
+  'how-sure',
+  'caution-codes-first',
+  'caution-radon',
+  'caution-bedroom-escape',
+];
 
 function sunny(hour: number): number {
   return Math.max(0, 600 * Math.sin((Math.PI * ((hour % 24) - 6)) / 12));

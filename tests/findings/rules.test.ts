@@ -85,6 +85,29 @@ describe('the findings of a run', () => {
     expect(grave.find(({ id }) => id === 'too-hot')?.severity).toBe('danger');
   });
 
+  it('ask for an engineer from 0.9 m of earth against a wall laid up loose, and praise no sunspace that can kill', () => {
+    const idsOf = (made: Parameters<typeof madeRun>[0]) => findingsOf(madeRun(made)).map(({ id }) => id);
+    const lined = (wallLining: string) => ({ design: { envelope: { bermShare: 0.35, wallLining } } });
+    expect(idsOf(lined('earth-tyres'))).toContain('caution-retaining');
+    expect(idsOf(lined('plasterboard'))).not.toContain('caution-retaining');
+    const hot = (hour: number) => (hour > 5000 && hour < 5040 ? 46 : 21);
+    const shut = {
+      design: { sunspace: { join: 'closed' as const } },
+      sunspace: { airC: hot, relativeHumidity: 0.4 },
+    };
+    expect(idsOf(shut)).not.toContain('sunspace-pleasant');
+    const said = findingsOf(madeRun(shut)).find(({ id }) => id === 'caution-hot-sunspace')!;
+    expect(said.severity).toBe('danger');
+    expect(said.text).toContain('never leave a child, a pet');
+  });
+
+  it('do not praise little heat where too little air comes in', () => {
+    const idsOf = (made: Parameters<typeof madeRun>[0]) => findingsOf(madeRun(made)).map(({ id }) => id);
+    expect(idsOf({ house: { ventAch: 0.5 } })).toContain('little-heat-needed');
+    expect(idsOf({ house: { ventAch: 0.1 } })).not.toContain('little-heat-needed');
+    expect(idsOf({ house: { ventAch: 0.5, co2Ppm: 2200 } })).not.toContain('little-heat-needed');
+  });
+
   it('name the radon level of the country where the site is, and its body', () => {
     const said = (latitudeDeg: number, longitudeDeg: number) =>
       findingsOf(madeRun({ climate: { latitudeDeg, longitudeDeg } })).find(

@@ -56,10 +56,12 @@ export const GLASS_CAUTIONS: readonly Rule[] = [
   }),
   caution({
     id: 'caution-large-panes',
-    severity: 'note',
-    applies: (context) => context.geometry.glassM2 > 0 && !isSloped(context),
-    figures: () => ({ source: 'common to model building codes; local codes decide' }),
+    severity: 'warning',
+    applies: (context) => context.geometry.glassM2 > 0,
+    figures: () => ({
+      source: 'International Building Code, section 2406 (from memory, high confidence); local codes decide',
+    }),
     says: () =>
-      'Panes near the floor, near doors and next to a bath have to be safety glass under most codes. Ask your glazier or your building office before you order.',
+      'Panes near the floor, near doors and next to a bath have to be safety glass under most codes, upright or leaning. People fall against them, and children do not see them. Ask your glazier or your building office before you order.',
   }),
 ];

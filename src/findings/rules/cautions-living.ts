@@ -10,6 +10,8 @@ import { hours, moment, percent } from '../wording.ts';
 const TIGHT_ACH50 = 5;
 /** Humidity from which damp makes warm air feel plainly hotter. House rule. */
 const DAMP_AIR = 0.5;
+/** Least clear opening [m²] and highest sill [m] of a window to escape by: 5.7 ft² and 44 in (IRC R310; from memory, high confidence). */
+const ESCAPE = { openM2: 0.53, sillM: 1.1 } as const;
 /** Where a cool room lies. Common practice, no source. */
 const COOL_ROOM =
   'Give them one room that stays cool: on the shaded side, against the earth if a wall is, with no sun through its glass. Have someone look in on hot days, and ask a doctor or your health department beforehand what to do.';
@@ -80,5 +82,34 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
     figures: () => ({ source: 'our own rule' }),
     says: () =>
       'Your building code and the people licensed to design and build where you live come before anything this tool says. It helps you ask them better questions.',
+  }),
+  caution({
+    id: 'caution-no-heater',
+    severity: 'warning',
+    applies: ({ design }) => design.heating.capacityKW === 0,
+    figures: () => ({
+      source:
+        'US Centers for Disease Control, carbon monoxide (from memory, high confidence); local codes decide',
+    }),
+    says: () =>
+      'A house with no heater still cooks, heats water and burns something in a cold week. Any flame can give off carbon monoxide, which you cannot smell and which kills people in their sleep. Give each flame a flue and air of its own, fit carbon monoxide alarms where people sleep, and never burn charcoal, a camp stove or an engine indoors. Have a licensed fitter check what burns gas or wood.',
+  }),
+  caution({
+    id: 'caution-bedroom-escape',
+    severity: 'warning',
+    applies: () => true,
+    figures: ({ design, geometry }) => ({
+      openM2: ESCAPE.openM2,
+      sillM: ESCAPE.sillM,
+      buried: design.envelope.bermShare * geometry.heightM > ESCAPE.sillM ? 'yes' : 'no',
+      behindGlass: design.sunspace.join === 'none' ? 'no' : 'yes',
+      source:
+        'International Residential Code, section R310 (from memory, high confidence); local codes decide',
+    }),
+    says: (f, { words }) =>
+      `Each bedroom needs a second way out in a fire: a window or door to the open air that opens from inside with no key or tool. A US model code asks for a clear opening of ${words.area(f.openM2)} with its sill no higher than ${words.length(f.sillM)}.` +
+      `${f.buried === 'yes' ? ' Earth against the walls leaves few places for one, so plan the bedrooms round it.' : ''}` +
+      `${f.behindGlass === 'yes' ? ' A window into the sunspace does not count in most codes.' : ''}` +
+      ' Fit smoke alarms in and outside the bedrooms, and ask your building office before you draw the rooms.',
   }),
 ];

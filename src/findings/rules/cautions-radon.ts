@@ -93,6 +93,6 @@ function levelText({ countries, levels, whoBqPerM3, whoMostBqPerM3 }: LevelFigur
   const own =
     countries === 1
       ? `The level that calls for action is ${levels}.`
-      : `The level that calls for action is ${levels}: take the one of your country.`;
+      : `The level that calls for action is ${levels}: take the one of your country, and ask there if none is yours.`;
   return `${own} ${world}`;
 }

@@ -51,14 +51,15 @@ export const FRESH_AIR_FAN_RULES: readonly Rule[] = [
   caution({
     id: 'caution-extract-fan',
     severity: 'warning',
-    applies: ({ design }) => design.vents.extractAch > 0,
-    figures: () => ({
+    applies: ({ design }) => design.vents.extractAch > 0 || design.vents.nightPurgeAch > 0,
+    figures: ({ design }) => ({
       mostPa: STOVE_PA,
+      fan: design.vents.extractAch > 0 ? 'An extract fan' : 'A fan that blows out the warm air at night',
       source:
         'German rule for stoves and fans in one flat (from memory, high confidence); local codes decide',
     }),
     says: (f) =>
-      `An extract fan pulls air in wherever it can: down a flue and out of the ground. It can bring back smoke and carbon monoxide from a stove, and draw radon up through the floor. Give it inlets of its own. Where a stove stands it must not pull more than ${f.mostPa} Pa: have that measured with all doors and windows shut. Fit carbon monoxide alarms, and test for radon with the fan running.`,
+      `${f.fan} pulls air in wherever it can: down a flue and out of the ground. It can bring back smoke and carbon monoxide from a stove, and draw radon up through the floor. Give it inlets of its own. Where a stove stands it must not pull more than ${f.mostPa} Pa: have that measured with all doors and windows shut. Fit carbon monoxide alarms, and test for radon with the fan running.`,
   }),
   caution({
     id: 'caution-ventilation-unit',

@@ -12,6 +12,7 @@ import type { Context } from '../context.ts';
 import { hotPhrase } from '../hot-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { hours, moment, percent } from '../wording.ts';
+import { sunspaceIsDangerous } from './cautions-sunspace.ts';
 
 /** Air in which people like to sit in a sunspace by day [°C]. House rule. */
 const PLEASANT = { low: 16, high: 30 } as const;
@@ -131,7 +132,9 @@ export const SUNSPACE_RULES: readonly Rule[] = [
   finding({
     id: 'sunspace-pleasant',
     severity: 'good',
-    applies: (context) => context.sunspace !== null && pleasantShare(context) >= 0.6,
+    // A place that can kill on one afternoon is not praised for the others.
+    applies: (context) =>
+      context.sunspace !== null && pleasantShare(context) >= 0.6 && !sunspaceIsDangerous(context),
     figures: (context) => ({
       pleasantShare: pleasantShare(context),
       lowC: PLEASANT.low,

@@ -8,6 +8,7 @@ import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, moment } from '../wording.ts';
 import { calmHours, monthsThatMatter } from './season.ts';
+import { FEW_STALE_HOURS, MOST_OF_THE_YEAR } from './too-damp.ts';
 
 const LOW_DEMAND_KWH_PER_M2 = 15;
 /** A heater within this share of its capacity runs flat out. */
@@ -78,8 +79,12 @@ export const TOO_COLD_RULES: readonly Rule[] = [
   finding({
     id: 'little-heat-needed',
     severity: 'good',
+    // Little heat is no feat in a house that gets too little air.
     applies: (context) =>
-      heatPerFloor(context) <= LOW_DEMAND_KWH_PER_M2 && context.house.underheatedHours <= calmHours(),
+      heatPerFloor(context) <= LOW_DEMAND_KWH_PER_M2 &&
+      context.house.underheatedHours <= calmHours() &&
+      context.house.freshAir.staleAirHours <= FEW_STALE_HOURS &&
+      context.house.freshAir.belowVentilationHours <= MOST_OF_THE_YEAR,
     figures: (context) => ({
       energyKWh: context.outcome.heating.energyKWh,
       peakW: context.outcome.heating.peakW,

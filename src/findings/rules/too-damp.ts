@@ -14,7 +14,7 @@ import { monthsThatMatter } from './season.ts';
 /** Hours of stale air worth a word: the same share as of damp. House rule. */
 export const FEW_STALE_HOURS = ACCEPTABLE_DAMP_HOURS;
 /** Hours that are the rule and not the exception. */
-const MOST_OF_THE_YEAR = 0.5 * HOURS;
+export const MOST_OF_THE_YEAR = 0.5 * HOURS;
 const MANY_HUMID_HOURS = 0.25 * HOURS;
 const LOW_SOURCE = 'ASHRAE 62 (1989): 0.35 air changes an hour in dwellings (from memory, high confidence)';
 /** Mean humidity of the heated rooms below which air feels dry. Common practice, no source. */

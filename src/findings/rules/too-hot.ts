@@ -24,6 +24,8 @@ interface HotHours {
   readonly byMonth: readonly number[];
   /** share of the hot hours with outdoor air at least USEFUL_DIFFERENCE_K below the limit */
   readonly coolOutsideShare: number;
+  /** with outdoor air below the limit at all */
+  readonly coolerOutsideShare: number;
   /** share of the hot hours outside the three warmest months */
   readonly offSeasonShare: number;
   /** share of the light that entered in hot hours that came through the equator-facing glass */
@@ -40,11 +42,12 @@ function countHotHours(context: Context): HotHours {
   const byMonth = hoursByMonth(over, (value) => value > 0);
   const warmest = warmestMonths(climate);
   const panes = year.panes.filter(({ from }) => from === 'outdoors');
-  let [all, cool, off, front, light] = [0, 0, 0, 0, 0];
+  let [all, cool, cooler, off, front, light] = [0, 0, 0, 0, 0, 0];
   for (let hour = 0; hour < HOURS; hour++) {
     if (over[hour]! <= 0) continue;
     all++;
     if (climate.year.dryBulbC[hour]! <= limitC[hour]! - USEFUL_DIFFERENCE_K) cool++;
+    if (climate.year.dryBulbC[hour]! < limitC[hour]!) cooler++;
     if (!warmest[monthOfHour(hour)]) off++;
     for (const pane of panes) {
       light += pane.transmittedW[hour]!;
@@ -55,6 +58,7 @@ function countHotHours(context: Context): HotHours {
   return {
     byMonth,
     coolOutsideShare: share(cool, all),
+    coolerOutsideShare: share(cooler, all),
     offSeasonShare: share(off, all),
     frontShare: share(front, light),
   };
@@ -78,6 +82,7 @@ export const TOO_HOT_RULES: readonly Rule[] = [
         maxOperativeC: house.maxOperativeC,
         hottest: moment(house.hottestHour),
         coolOutsideShare: hot.coolOutsideShare,
+        coolerOutsideShare: hot.coolerOutsideShare,
         usefulDifferenceK: USEFUL_DIFFERENCE_K,
         frontShare: hot.frontShare,
       };
@@ -91,7 +96,9 @@ export const TOO_HOT_RULES: readonly Rule[] = [
       const cause =
         f.coolOutsideShare > 0.5
           ? `In ${percent(f.coolOutsideShare)} of those hours the air outside is at least ${words.degrees(f.usefulDifferenceK)} cooler than that limit. So the sun does it, and ${percent(f.frontShare)} of the sun that gets in then comes through the equator-facing glass. Less of that glass, shade outside it or more air will cure it.`
-          : `In most of those hours the air outside is warm too. Keep the sun off the glass from outside, close up by day, and let cool air through at night.`;
+          : f.coolerOutsideShare > 0.5
+            ? `In ${percent(f.coolerOutsideShare)} of those hours the air outside is cooler than that limit, though not by much. Keep the sun off the glass from outside, open wide while it is cooler out, and let the night air through.`
+            : `In most of those hours the air outside is warm too. Keep the sun off the glass from outside, close up by day, and let cool air through at night.`;
       return opening + cause;
     },
   }),
