@@ -96,7 +96,7 @@ describe.each(CHOICES)('by %s', (choice) => {
     const layer = yearLayer('house', run.year, run.climate.year, run.design, 'metric');
     expect(layer.sentence).toContain(`${tooHot.hours} hours`);
 
-    const table = outcomeTable({ ...run.outcome, findings: findingsOf(run) });
+    const table = outcomeTable({ ...run.outcome, findings: findingsOf(run) }, true);
     expect(table).not.toMatch(TELL_TALE);
     expect(table).toMatch(new RegExp(`hours .* ${tooHot.hours}\\b`));
 

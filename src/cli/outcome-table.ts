@@ -2,8 +2,9 @@
 // findings. Every figure with its unit.
 
 import { hotLabel } from '../findings/hot-words.ts';
+import { shortForm } from '../findings/short-form.ts';
 import { wordingOf } from '../findings/wording.ts';
-import type { Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
+import type { Finding, Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
 import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { type Cell, textTable } from './text-table.ts';
 
@@ -12,8 +13,12 @@ const lowered = (text: string) => `${text.charAt(0).toLowerCase()}${text.slice(1
 /** Widest line of a finding; terminals of 80 columns hold it. */
 const LINE = 78;
 
-/** The table `year` prints. */
-export function outcomeTable(outcome: Outcome): string {
+/**
+ * The table `year` prints.
+ *
+ * @param all every finding in full, not the short form of those that matter
+ */
+export function outcomeTable(outcome: Outcome, all: boolean): string {
   const { house, sunspace } = outcome.zones;
   const zones: readonly ZoneOutcome[] = sunspace === undefined ? [house] : [house, sunspace];
   const heads = sunspace === undefined ? ['house'] : ['house', 'sunspace'];
@@ -52,7 +57,7 @@ export function outcomeTable(outcome: Outcome): string {
     textTable(rows),
     '',
     ...wholeHouse(outcome),
-    ...findingLines(outcome),
+    ...(all ? findingLines(outcome.findings) : shortLines(outcome)),
   ].join('\n');
 }
 
@@ -83,7 +88,23 @@ function fanLine(
   return `Fans for fresh air: ${kWh(fansKWh)} of electricity a year${heater}${back}`;
 }
 
-function findingLines({ findings }: Outcome): string[] {
+function shortLines({ findings }: Outcome): string[] {
+  const { first, serious, moreFindings, moreCautions } = shortForm(findings);
+  const more = moreFindings.length + moreCautions.length;
+  return [
+    ...findingLines([...first, ...serious]),
+    ...(more === 0
+      ? []
+      : [
+          '',
+          ...wrap(
+            `That is the short form. --all tells these at length, ${moreFindings.length} more findings and ${moreCautions.length} more cautions.`,
+          ),
+        ]),
+  ];
+}
+
+function findingLines(findings: readonly Finding[]): string[] {
   return findings.flatMap(({ severity, text }) => ['', ...wrap(`${severity.toUpperCase()}: ${text}`)]);
 }
 

@@ -1,5 +1,5 @@
-// `year DESIGN`: one design through one year. A table for people, one JSON object with --json, the hours in a
-// file with --hourly.
+// `year DESIGN`: one design through one year. A table for people with the findings that matter in short, all of them at
+// length with --all, one JSON object with --json, the hours in a file with --hourly.
 
 import { writeFile } from 'node:fs/promises';
 import { runYear } from '../daystone.ts';
@@ -14,10 +14,10 @@ import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 export const yearCommand: Command = {
   name: 'year',
   usage:
-    'year DESIGN [--climate ID | --weather FILE] [--hotter K] [--heat-wave DAYS,K] [--hourly OUT.csv] [--json]',
+    'year DESIGN [--climate ID | --weather FILE] [--hotter K] [--heat-wave DAYS,K] [--hourly OUT.csv] [--all] [--json]',
   line: 'one year of a design: a file, or an example by its id',
   valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'hourly'],
-  switches: ['json'],
+  switches: ['json', 'all'],
   repeated: REPEATED_WEATHER_FLAGS,
   details: [...HOTTER_USAGE, ...WEATHER_USAGE],
   positionals: [1, 1],
@@ -40,6 +40,11 @@ export const yearCommand: Command = {
         );
       }
     }
-    return { ok: true, output: args.switches.has('json') ? JSON.stringify(outcome) : outcomeTable(outcome) };
+    return {
+      ok: true,
+      output: args.switches.has('json')
+        ? JSON.stringify(outcome)
+        : outcomeTable(outcome, args.switches.has('all')),
+    };
   },
 };

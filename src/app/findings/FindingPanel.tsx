@@ -1,50 +1,47 @@
-// What the year says, in sentences: findings of this run, the gravest first, then the cautions that come with the
-// design. The first few stand open; the rest is one click away.
+// What the year says, in sentences: the three findings that matter and every serious caution in short, open; the rest, and
+// these at length, one click away.
 
 import { useRef } from 'preact/hooks';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
+import { shortForm } from '../../findings/short-form.ts';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
 import { unbroken } from '../parts/unbroken.ts';
-
-const SHOWN = 5;
 
 export function FindingPanel() {
   const ref = useRef<HTMLElement>(null);
   const answer = useChartAnswer(ref);
   if (!answer) return <section ref={ref} class="chart" />;
-  const all = answer.outcome.findings;
-  const cautions = all.filter(({ id }) => id.startsWith('caution-'));
-  const findings = all.filter((finding) => !cautions.includes(finding));
-  // Good news is not buried under notes.
-  const good = findings.filter(({ severity }) => severity === 'good');
-  const first = findings.filter(({ severity }) => severity !== 'good').slice(0, SHOWN);
-  const shown = [...first, ...good.slice(0, 2)];
-  const rest = findings.filter((finding) => !shown.includes(finding));
+  const { first, serious, moreFindings, moreCautions } = shortForm(answer.outcome.findings);
   return (
     <section ref={ref} class="chart findings" id="findings" aria-labelledby="findings-title">
       <div class="chart-head">
         <h2 id="findings-title">What this year says</h2>
       </div>
-      <FindingList findings={shown} />
-      {rest.length > 0 && (
+      <FindingList findings={first} />
+      {serious.length > 0 && (
+        <>
+          <h3>Take care</h3>
+          <FindingList findings={serious} />
+        </>
+      )}
+      {moreFindings.length > 0 && (
         <details>
-          <summary>{rest.length} more</summary>
-          <FindingList findings={rest} />
+          <summary>{moreFindings.length} more, and these at length</summary>
+          <FindingList findings={answer.outcome.findings.filter(({ id }) => !id.startsWith('caution-'))} />
         </details>
       )}
       <details>
-        <summary>{cautionsSummary(cautions)}</summary>
-        <FindingList findings={cautions} />
+        <summary>{cautionsSummary(serious.length, moreCautions.length)}</summary>
+        <FindingList findings={answer.outcome.findings.filter(({ id }) => id.startsWith('caution-'))} />
       </details>
     </section>
   );
 }
 
-function cautionsSummary(cautions: readonly Finding[]): string {
-  const serious = cautions.filter(({ severity }) => severity === 'danger').length;
+function cautionsSummary(serious: number, others: number): string {
   const ofThem = serious === 0 ? '' : `, ${serious} of them serious`;
-  return `Before you build: ${cautions.length} cautions for this design${ofThem}`;
+  return `Before you build: ${serious + others} cautions for this design${ofThem}`;
 }
 
 function FindingList({ findings }: { findings: readonly Finding[] }) {

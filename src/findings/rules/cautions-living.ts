@@ -37,7 +37,7 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
       };
     },
     says: (f, { words }) =>
-      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. The air is ${words.temperature(f.airThenC, 1)} then, at ${percent(f.humidityThen)} humidity${f.humidityThen >= DAMP_AIR ? ': sweat dries slowly in air so damp' : ''}. The US weather service calls that "${f.band}". It is a danger to life for some: the old, babies, and people who are ill or take certain medicines. ${COOL_ROOM}`,
+      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. It is a danger to life for some: the old, babies, and people who are ill or take certain medicines. The US weather service calls it "${f.band}". The air is ${words.temperature(f.airThenC, 1)} then, at ${percent(f.humidityThen)} humidity${f.humidityThen >= DAMP_AIR ? ': sweat dries slowly in air so damp' : ''}. ${COOL_ROOM}`,
   }),
   caution({
     id: 'caution-fire',

@@ -31,6 +31,6 @@ export const SUNSPACE_CAUTIONS: readonly Rule[] = [
       };
     },
     says: (f, { words }) =>
-      `The sunspace feels like ${words.temperature(f.fromC)} or more for ${hours(f.hours)} a year, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}, in the shade; in the sun it is hotter. The US weather service calls that "${f.band}". It is like a parked car: never leave a child, a pet, or an old or sick person in it while the sun shines, and let none of them be shut in. Give it vents that open by themselves, and ask a doctor or your health department if you are in doubt.`,
+      `The sunspace feels like ${words.temperature(f.fromC)} or more for ${hours(f.hours)} a year, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}, in the shade; in the sun it is hotter. Like a parked car it can kill: never leave a child, a pet, or an old or sick person in it while the sun shines, and let none of them be shut in. The US weather service calls that "${f.band}". Give it vents that open by themselves, and ask a doctor or your health department if you are in doubt.`,
   }),
 ];

@@ -95,7 +95,7 @@ export const TOO_HOT_RULES: readonly Rule[] = [
         `The hottest hour reaches ${words.temperature(f.maxOperativeC, 1)}, on ${f.hottest}. `;
       const cause =
         f.coolOutsideShare > 0.5
-          ? `In ${percent(f.coolOutsideShare)} of those hours the air outside is at least ${words.degrees(f.usefulDifferenceK)} cooler than that limit. So the sun does it, and ${percent(f.frontShare)} of the sun that gets in then comes through the equator-facing glass. Less of that glass, shade outside it or more air will cure it.`
+          ? `In ${percent(f.coolOutsideShare)} of those hours the air outside is at least ${words.degrees(f.usefulDifferenceK)} cooler than that limit. So the sun does it, and ${percent(f.frontShare)} of the sun that gets in then comes through the equator-facing glass. Less glass to the sun, shade outside it or more air will cure it.`
           : f.coolerOutsideShare > 0.5
             ? `In ${percent(f.coolerOutsideShare)} of those hours the air outside is cooler than that limit, though not by much. Keep the sun off the glass from outside, open wide while it is cooler out, and let the night air through.`
             : `In most of those hours the air outside is warm too. Keep the sun off the glass from outside, close up by day, and let cool air through at night.`;
