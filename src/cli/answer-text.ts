@@ -20,12 +20,12 @@ export function answerText(answer: Answer): string {
   return blocks.join('\n\n');
 }
 
-function tableText({ title, columns, rows }: Table): string {
+function tableText({ title, columns, rows, rowDigits }: Table): string {
   const head = columns.map(({ label, unit }) => (unit === '' ? label : `${label} ${unit}`));
-  const printed = rows.map((row) =>
+  const printed = rows.map((row, r) =>
     row.map(
       (cell, column): Cell =>
-        typeof cell === 'number' ? cell.toFixed(columns[column]!.digits) : (cell ?? '–'),
+        typeof cell === 'number' ? cell.toFixed(rowDigits?.[r] ?? columns[column]!.digits) : (cell ?? '–'),
     ),
   );
   return `${title}\n${textTable([head, ...printed])}`;

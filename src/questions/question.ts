@@ -126,6 +126,8 @@ export interface Table {
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
+  /** decimals of each row where they are not the columns' */
+  readonly rowDigits?: readonly number[];
   /** unit of each row where it is not the columns'; its first cell ends in it too */
   readonly rowUnits?: readonly string[];
 }

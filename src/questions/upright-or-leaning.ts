@@ -3,9 +3,12 @@
 // and snow stand beside the figures: model building codes call glass sloped when it is more than 15° from upright.
 
 import { geometryOf } from '../design/geometry.ts';
+import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
 import { highSunMonths, lowSunMonths, sumOver } from '../weather/seasons.ts';
+import { trouble } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
+import type { Figures } from './figures.ts';
 import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
@@ -13,6 +16,8 @@ import { varied, withGlassAsArea, withGlassM2 } from './variation.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 const TILTS = [90, 45, 75, 60, 30] as const;
+/** Back-up heat saved [kWh a year, share], and what may be left of the hours too hot and too damp. House rules. */
+const WORTH_A_SLOPE = { kWh: 500, heatShare: 1 / 3, troubleShare: 0.5 } as const;
 /** Overhang tried where none is drawn [m]. */
 const USUAL_OVERHANG_M = 0.6;
 const SLOPED_BELOW_DEG = 75;
@@ -21,9 +26,16 @@ export const uprightOrLeaning: Question = {
   id: 'upright-or-leaning',
   title: 'Upright or leaning?',
   asks: 'Should the same glass stand upright or lean, and what can an overhang do for it?',
-  plan: (basis) => TILTS.flatMap((tiltDeg) => [jobAt(basis, tiltDeg, true), jobAt(basis, tiltDeg, false)]),
+  plan: (basis) =>
+    tilts(basis).flatMap((tiltDeg) => [jobAt(basis, tiltDeg, true), jobAt(basis, tiltDeg, false)]),
   answer,
 };
+
+/** Upright and the usual leans, and the drawn one where it leans otherwise. */
+function tilts({ design }: Basis): readonly number[] {
+  const { tiltDeg } = design.glass;
+  return (TILTS as readonly number[]).includes(tiltDeg) ? TILTS : [...TILTS, tiltDeg];
+}
 
 function overhangM({ design }: Basis): number {
   return design.glass.overhangM > 0 ? design.glass.overhangM : USUAL_OVERHANG_M;
@@ -104,6 +116,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             `The front holds ${words.area(held)} upright, so that much is compared, not the ${words.area(drawn)} drawn.`,
           ]
         : []),
+      'Leaning is advised only where it earns its keep: within the limit of hours too hot or no hotter than upright, and with a third and 500 kWh less back-up heat, or half the hours too hot and too damp beyond what is allowed. A house rule.',
       'Sun let in is after overhang, frames and dirt; the loss of dark hours is what the rooms hand to the glass while the sun is down.',
       'Leaning glass has a name for leaking: have it built as a drained, capped glazing system, not as windows laid on rafters.',
       'Glass more than 15° from upright counts as sloped in model building codes: laminated or otherwise safe glass over people, snow and sliding snow reckoned with, and the local code decides.',
@@ -169,16 +182,13 @@ function total(monthly: readonly number[]): number {
 function finding(basis: Basis, runs: Runs): Sentence {
   const { words, criterion, site, design } = basis;
   // The tilt to set beside upright: the drawn one where it leans, else the usual dream of 60°.
-  const drawnLeans = design.glass.tiltDeg < SLOPED_BELOW_DEG;
-  const leanDeg = drawnLeans
-    ? TILTS.reduce((best, tilt) =>
-        Math.abs(tilt - design.glass.tiltDeg) < Math.abs(best - design.glass.tiltDeg) ? tilt : best,
-      )
-    : 60;
-  const upright = runAt(runs, idOf(90, true));
-  const leaning = runAt(runs, idOf(leanDeg, true));
-  const bare = runAt(runs, idOf(leanDeg, false));
-  const uprightBare = runAt(runs, idOf(90, false));
+  const leanDeg = design.glass.tiltDeg < SLOPED_BELOW_DEG ? design.glass.tiltDeg : 60;
+  // The same house in both: an overhang where one is drawn, and none where none is.
+  const hasOverhang = design.glass.overhangM > 0;
+  const upright = runAt(runs, idOf(90, hasOverhang));
+  const leaning = runAt(runs, idOf(leanDeg, hasOverhang));
+  const shaded = [runAt(runs, idOf(90, true)), runAt(runs, idOf(leanDeg, true))] as const;
+  const bare = [runAt(runs, idOf(90, false)), runAt(runs, idOf(leanDeg, false))] as const;
   const low = lowSunMonths(site.latitudeDeg);
   const high = highSunMonths(site.latitudeDeg);
   const sun = (run: Run, months: readonly number[]) => sumOver(run.result.frontGlass!.transmittedKWh, months);
@@ -190,11 +200,13 @@ function finding(basis: Basis, runs: Runs): Sentence {
     leaningOverheatedHours: leaning.figures.tooHotHours,
     uprightHeatingKWh: upright.figures.heatingKWh,
     leaningHeatingKWh: leaning.figures.heatingKWh,
+    uprightHumidHours: upright.figures.humidHours,
+    leaningHumidHours: leaning.figures.humidHours,
     winterSunTimes: ratio(sun(leaning, low), sun(upright, low)),
     summerSunTimes: ratio(sun(leaning, high), sun(upright, high)),
     nightLossTimes: ratio(loss(leaning), loss(upright)),
-    overhangLeavesUpright: ratio(sun(upright, high), sun(uprightBare, high)),
-    overhangLeavesLeaning: ratio(sun(leaning, high), sun(bare, high)),
+    overhangLeavesUpright: ratio(sun(shaded[0], high), sun(bare[0], high)),
+    overhangLeavesLeaning: ratio(sun(shaded[1], high), sun(bare[1], high)),
     limitC: criterion.aboveC,
   };
   if (figures.glassM2 === 0) {
@@ -203,20 +215,53 @@ function finding(basis: Basis, runs: Runs): Sentence {
       text: 'There is no equator-facing glass, so there is nothing to lean. Draw some first.',
     };
   }
-  const heat =
-    Math.abs(figures.leaningHeatingKWh - figures.uprightHeatingKWh) < 0.05 * figures.uprightHeatingKWh
-      ? 'back-up heat is the same'
-      : `back-up heat is ${words.energy(figures.leaningHeatingKWh)} instead of ${words.energy(figures.uprightHeatingKWh)}`;
   const { winterSunTimes, summerSunTimes, nightLossTimes } = figures;
   return {
     figures,
     text:
-      `Leaned to ${leanDeg}°, the same ${words.area(figures.glassM2)} takes in ${moreInWords(winterSunTimes, 'sun')} in the dark months and ${summerSunTimes === null ? 'none' : `${summerSunTimes.toFixed(1)} times as much`} in the bright ones. ` +
-      `It loses ${moreInWords(nightLossTimes, 'heat')} at night. ` +
-      `The rooms are ${hotInWords(basis)} for ${hoursInWords(figures.leaningOverheatedHours)} instead of ${countInWords(figures.uprightOverheatedHours)}, and ${heat}. ` +
-      overhangInWords(figures.overhangLeavesUpright, figures.overhangLeavesLeaning) +
-      verdict(upright.figures.tooHotHours, leaning.figures.tooHotHours, criterion.hours),
+      `${adviceInWords(basis, upright, leaning, leanDeg)} ` +
+      `Leaned, the same ${words.area(figures.glassM2)} takes in ${moreInWords(winterSunTimes, 'sun')} in the dark months and ${summerSunTimes === null ? 'none' : `${summerSunTimes.toFixed(1)} times as much`} in the bright ones. ` +
+      `It loses ${moreInWords(nightLossTimes, 'heat')} at night.` +
+      overhangInWords(figures.overhangLeavesUpright, figures.overhangLeavesLeaning),
   };
+}
+
+/** Whether leaning is worth laminated glass, drains and leaks: the house rule told in the notes. */
+function earnsItsKeep(upright: Figures, leaning: Figures): boolean {
+  const { tooHotHours, tooHotLimitHours } = leaning;
+  if (tooHotHours > Math.max(tooHotLimitHours, upright.tooHotHours)) return false;
+  const saved = upright.heatingKWh - leaning.heatingKWh;
+  const [before, after] = [trouble(upright), trouble(leaning)];
+  const warms = saved >= WORTH_A_SLOPE.kWh && saved >= WORTH_A_SLOPE.heatShare * upright.heatingKWh;
+  return after <= before && (warms || after < WORTH_A_SLOPE.troubleShare * before);
+}
+
+/** What to do, and what it costs: hours too hot, damp, heat, and the leaks of a slope. */
+function adviceInWords(basis: Basis, upright: Run, leaning: Run, leanDeg: number): string {
+  const { words } = basis;
+  const best = earnsItsKeep(upright.figures, leaning.figures) ? leaning : upright;
+  const other = best === upright ? leaning : upright;
+  const advice = best === upright ? 'Stand it upright' : `Lean it to ${leanDeg}°`;
+  const { tooHotHours, humidHours, heatingKWh } = best.figures;
+  const heat = heatingKWh - other.figures.heatingKWh;
+  const price =
+    Math.round(heat) === 0
+      ? 'Back-up heat is the same'
+      : heat > 0
+        ? `The price is ${words.energy(heat)} more back-up heat a year, ${words.energy(heatingKWh)} in all`
+        : `It saves ${words.energy(-heat)} of back-up heat a year, and takes ${words.energy(heatingKWh)}`;
+  const slope =
+    best === upright
+      ? 'It also spares the leaks and the safety glass of a slope.'
+      : 'The price is a slope: safety glass, drained bars, leaks and snow.';
+  const damp =
+    Math.min(humidHours, other.figures.humidHours) > ACCEPTABLE_DAMP_HOURS
+      ? ' Damp is cured where the water starts, not by the tilt.'
+      : '';
+  return (
+    `${advice}: the rooms are then ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year instead of ${countInWords(other.figures.tooHotHours)}, and damp for ${countInWords(humidHours)} instead of ${countInWords(other.figures.humidHours)}. ` +
+    `${price}.${damp} ${slope}`
+  );
 }
 
 /** Null where there is nothing to compare with: no sun in a polar night, no loss without a night. */
@@ -233,12 +278,5 @@ function moreInWords(times: number | null, what: string): string {
 function overhangInWords(leavesUpright: number | null, leavesLeaning: number | null): string {
   if (leavesUpright === null || leavesLeaning === null) return '';
   const only = leavesLeaning > leavesUpright ? 'but only ' : 'and ';
-  return `An overhang keeps ${percentInWords(1 - leavesUpright)} of the summer sun from upright glass, ${only}${percentInWords(1 - leavesLeaning)} from leaning. `;
-}
-
-function verdict(uprightHours: number, leaningHours: number, limitHours: number): string {
-  if (leaningHours <= uprightHours) return 'Leaning does no harm by these figures; the cautions still hold.';
-  if (leaningHours <= limitHours) return 'Both keep to the limit; the cautions speak for upright.';
-  if (uprightHours <= limitHours) return 'Stand it upright.';
-  return 'Neither keeps to the limit; upright is nearer to it.';
+  return ` An overhang keeps ${percentInWords(1 - leavesUpright)} of the summer sun from upright glass, ${only}${percentInWords(1 - leavesLeaning)} from leaning.`;
 }

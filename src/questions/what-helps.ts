@@ -5,6 +5,7 @@
 import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
+import { type HotAndDamp, trouble } from './choice-of-houses.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
@@ -27,19 +28,18 @@ const MOST_STEPS = 3;
 /** A step is worth a word when it takes away a tenth of the hours, and no less than these. House rules. */
 const LEAST_HOURS = 40;
 const LEAST_SHARE = 0.1;
+/** Hours, mould index and heat [kWh] that nobody would tell apart. House rules. */
+const ALIKE_HOURS = 10;
+const ALIKE_MOULD = 0.2;
+const ALIKE_KWH = 50;
+/** Steps that do this share of what all of them do are enough. House rule. */
+const ENOUGH_SHARE = 0.9;
 /** Whether neither heat nor damp is worth a change. */
 export function isCalm({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): boolean {
   return (
     tooHotHours <= NEARLY_ACCEPTABLE * tooHotLimitHours &&
     humidHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS
   );
-}
-
-type HotAndDamp = Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>;
-
-/** Hours of discomfort beyond those that are allowed, or that nobody minds. */
-function trouble({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): number {
-  return Math.max(0, tooHotHours - tooHotLimitHours) + Math.max(0, humidHours - ACCEPTABLE_DAMP_HOURS);
 }
 
 /** Pull every lever of a design alone; all are judged by what the design as drawn counts as too hot. */
@@ -74,7 +74,17 @@ export async function helpFor(
     const left = leversOf(at).filter(({ id }) => !taken.has(id));
     tried = await pullEach(left, at, runner);
   }
-  return { drawn, pulled, steps, ...(await milderThan(steps, design, runner)) };
+  const told = enoughOf(steps, drawn);
+  return { drawn, pulled, steps: told, ...(await milderThan(told, design, runner)) };
+}
+
+/** The steps as far as they are worth the work: one that does nearly all of it stands alone. */
+function enoughOf(steps: readonly Pulled[], drawn: Figures): readonly Pulled[] {
+  const before = trouble(drawn);
+  const won = ({ figures }: Pulled) => before - trouble(figures);
+  const all = steps.length === 0 ? 0 : won(steps.at(-1)!);
+  const enough = steps.findIndex((step) => won(step) >= ENOUGH_SHARE * all);
+  return steps.slice(0, enough + 1);
 }
 
 /** All steps again with one of them in its milder form, where there is one. */
@@ -107,12 +117,26 @@ function jobOf(id: string, design: Design): RunJob {
   return { id, label: id, design, at: {} };
 }
 
-/** The lever that leaves the least trouble, no milder form of another; of equals the first. */
+/**
+ * The lever that leaves the least trouble: of those that are alike in that (no more than a few hours) the one that leaves
+ * the least mould, then the least heat to add. No milder form of another unless it is better than that other.
+ */
 export function bestOf(pulled: readonly Pulled[]): Pulled | null {
-  return pulled
-    .filter(({ lever }) => lever.milderThan === undefined)
-    .reduce<Pulled | null>(
-      (best, entry) => (best === null || trouble(entry.figures) < trouble(best.figures) ? entry : best),
-      null,
-    );
+  const of = (id: string) => pulled.find(({ lever }) => lever.id === id);
+  const fair = pulled.filter(({ lever, figures }) => {
+    const harder = lever.milderThan === undefined ? undefined : of(lever.milderThan);
+    return harder === undefined ? lever.milderThan === undefined : isBetter(figures, harder.figures);
+  });
+  return fair.reduce<Pulled | null>(
+    (best, entry) => (best === null || isBetter(entry.figures, best.figures) ? entry : best),
+    null,
+  );
+}
+
+function isBetter(one: Figures, other: Figures): boolean {
+  const less = trouble(other) - trouble(one);
+  if (Math.abs(less) > ALIKE_HOURS) return less > 0;
+  const mould = other.worstMouldIndex - one.worstMouldIndex;
+  if (Math.abs(mould) > ALIKE_MOULD) return mould > 0;
+  return one.heatingKWh < other.heatingKWh - ALIKE_KWH;
 }

@@ -26,6 +26,9 @@ const SPREAD: readonly FigureKey[] = [
   'mouldIndex',
 ];
 
+/** What comes with the family and the plot: ranked in the tables, and not named as what to change. */
+const GIVEN: readonly string[] = ['house.floorAreaM2', 'people.count', 'air.shelter'];
+
 /** An input with what its moves do. */
 export interface Effect {
   readonly input: MovedInput;
@@ -173,7 +176,7 @@ function spreadTable(runs: Runs): Table[] {
   const drawn = runs.get(DRAWN);
   const count = samplesOf(runs, 'tooHotHours').length;
   if (drawn === undefined || count === 0) return [];
-  const column = (label: string) => ({ label, unit: '', digits: 1 });
+  const column = (label: string) => ({ label, unit: '', digits: 0 });
   return [
     {
       id: 'spread',
@@ -187,6 +190,7 @@ function spreadTable(runs: Runs): Table[] {
         column('least'),
         column('most'),
       ],
+      rowDigits: SPREAD.map((key) => FIGURE_NAMES[key].digits),
       rowUnits: SPREAD.map((key) => FIGURE_NAMES[key].unit),
       rows: SPREAD.map((key) => {
         const values = samplesOf(runs, key);
@@ -200,7 +204,8 @@ function spreadTable(runs: Runs): Table[] {
 
 function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence {
   const { words, criterion } = basis;
-  const top = (key: Ranked, count: number) => ranked(effects, key).slice(0, count);
+  const open = effects.filter(({ input }) => !GIVEN.includes(input.path));
+  const top = (key: Ranked, count: number) => ranked(open, key).slice(0, count);
   const [hot, second, third] = top('tooHotHours', 3) as [Effect, Effect, Effect];
   const [cold] = top('heatingKWh', 1) as [Effect];
   const [damp] = top('humidHours', 1) as [Effect];

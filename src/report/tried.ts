@@ -68,6 +68,7 @@ export function triedSection({ words }: Context, { drawn, pulled, steps, milder 
     'A typical year with one change at a time, all else as drawn.' +
     (steps.length > 1 ? ' The last rows hold the steps of the answer together.' : '') +
     ' A cooler room is a damper one, all else alike, for cool air holds less water: read the columns together.' +
+    ' The best is what leaves the fewest hours too hot or too damp beyond those allowed, an hour for an hour; of changes alike in that, what leaves less mould, then less heat to add.' +
     ' Mould shows from an index of 3 up. What a change costs in money we do not know: ask your builder.';
   return { title: 'What we tried', blocks: [{ kind: 'text', text: lead }, table] };
 }
@@ -131,7 +132,7 @@ function openersTold(then: Figures | undefined): string {
 
 function fanTold(then: Figures | undefined, drawn: Figures, words: Wording): string | null {
   if (then === undefined) return null;
-  return `We ran a plain fan: ${hours(then.staleAirHours)} of stale air, and ${words.energy(then.heatingKWh)} of back-up heat instead of ${words.energy(drawn.heatingKWh)}. One that saves heat would need less; that is not in this tool.`;
+  return `We ran a plain fan: ${hours(then.staleAirHours)} of stale air, and ${words.energy(then.heatingKWh)} of back-up heat instead of ${words.energy(drawn.heatingKWh)}. It pulls on the ground too: test for radon with it running.`;
 }
 
 /**

@@ -6,7 +6,7 @@ import type { Figures } from '../../src/questions/figures.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
 import type { RunResult } from '../../src/questions/run-job.ts';
 import type { Runner } from '../../src/questions/runner.ts';
-import { helpFor, isCalm, pullLevers } from '../../src/questions/what-helps.ts';
+import { bestOf, helpFor, isCalm, pullLevers } from '../../src/questions/what-helps.ts';
 import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
@@ -180,5 +180,35 @@ describe('what helps', () => {
   it('fails with its runner', async () => {
     const broken: Runner = { run: () => Promise.reject(new Error('no thread')) };
     await expect(pullLevers(design, broken)).rejects.toThrow('no thread');
+  });
+});
+
+describe('what helps most', () => {
+  const lever = (id: string, milderThan?: string): Lever => ({
+    id,
+    words: id,
+    apply: (to) => to,
+    ...(milderThan !== undefined && { milderThan }),
+  });
+  const with_ = (id: string, of: Figures, milderThan?: string) => ({
+    lever: lever(id, milderThan),
+    figures: of,
+  });
+  const made = (tooHotHours: number, humidHours: number, heatingKWh: number, worstMouldIndex = 0) =>
+    ({ ...figures(tooHotHours, humidHours, heatingKWh), worstMouldIndex }) as Figures;
+
+  it('is never beaten in its own table, by a milder form either', () => {
+    const hard = with_('no-plants', made(500, 100, 1000));
+    const mild = with_('smaller-bed', made(200, 100, 1000), 'no-plants');
+    expect(bestOf([hard, mild])!.lever.id).toBe('smaller-bed');
+    expect(bestOf([hard, with_('smaller-bed', made(700, 100, 1000), 'no-plants')])!.lever.id).toBe(
+      'no-plants',
+    );
+  });
+
+  it('goes by mould and then by heat where hours are alike', () => {
+    const one = with_('one', made(100, 100, 3000, 2));
+    expect(bestOf([one, with_('other', made(102, 100, 3000, 0.5))])!.lever.id).toBe('other');
+    expect(bestOf([one, with_('other', made(102, 100, 900, 2))])!.lever.id).toBe('other');
   });
 });

@@ -23,16 +23,35 @@ test('every tilt from upright to 30° is run with and without an overhang, with 
 });
 
 test.each([
-  [100, 300, 'Stand it upright.'],
-  [300, 900, 'Neither keeps to the limit; upright is nearer to it.'],
-  [10, 200, 'Both keep to the limit; the cautions speak for upright.'],
-  [50, 50, 'Leaning does no harm by these figures; the cautions still hold.'],
-])('with %i hours upright and %i leaning it says: %s', async (uprightHours, leaningHours, words) => {
+  [100, 300, 900, 900, 'Stand it upright: the rooms are then too hot for 100 hours'],
+  [300, 900, 900, 400, 'The price is 500 kWh more back-up heat a year, 900 kWh in all.'],
+  [10, 200, 900, 870, 'Stand it upright:'],
+  [10, 200, 1900, 870, 'Lean it to 60°: the rooms are then too hot for 200 hours a year instead of 10'],
+  [50, 50, 900, 900, 'Back-up heat is the same. It also spares the leaks'],
+])(
+  'with %i hours upright and %i leaning, %i and %i kWh, it recommends and names the price',
+  async (uprightHours, leaningHours, uprightKWh, leaningKWh, words) => {
+    const formula: Formula = ({ glass }) => ({
+      overheatedHours: glass.tiltDeg === 90 ? uprightHours : leaningHours,
+      heatingKWh: glass.tiltDeg === 90 ? uprightKWh : leaningKWh,
+    });
+    const { finding } = await ask(uprightOrLeaning, madeBasis(LEANING), madeRunner(formula));
+    expect(finding!.text).toContain(words);
+  },
+);
+
+test('the same house is set beside itself: no overhang that it does not have, and the very lean drawn', async () => {
+  const drawn = { ...LEANING, glass: { ...LEANING.glass, tiltDeg: 52 } };
   const formula: Formula = ({ glass }) => ({
-    overheatedHours: glass.tiltDeg === 90 ? uprightHours : leaningHours,
+    overheatedHours: 10 + glass.tiltDeg + (glass.overhangM > 0 ? 1000 : 0),
+    heatingKWh: 1000,
   });
-  const { finding } = await ask(uprightOrLeaning, madeBasis(LEANING), madeRunner(formula));
-  expect(finding!.text.endsWith(words)).toBe(true);
+  const { finding } = await ask(uprightOrLeaning, madeBasis(drawn), madeRunner(formula));
+  expect(finding!.figures).toMatchObject({
+    leanDeg: 52,
+    uprightOverheatedHours: 100,
+    leaningOverheatedHours: 62,
+  });
 });
 
 test('sun by month has twelve columns for every tilt', async () => {

@@ -6,7 +6,7 @@ import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { cellText, unitShown } from './answer-units.ts';
 
 export function AnswerTable({ table, system }: { table: Table; system: UnitSystem }) {
-  const { columns, rowUnits } = table;
+  const { columns, rowUnits, rowDigits } = table;
   return (
     <ScrollTable label={table.title}>
       <table>
@@ -30,7 +30,15 @@ export function AnswerTable({ table, system }: { table: Table; system: UnitSyste
                   const column = columns[i]!;
                   const text =
                     typeof cell === 'number'
-                      ? cellText(cell, { ...column, unit: rowUnit ?? column.unit }, system)
+                      ? cellText(
+                          cell,
+                          {
+                            ...column,
+                            unit: rowUnit ?? column.unit,
+                            digits: rowDigits?.[r] ?? column.digits,
+                          },
+                          system,
+                        )
                       : rowUnit
                         ? cell?.replace(`, ${rowUnit}`, `, ${unitShown(rowUnit, system).sign}`)
                         : cell;
