@@ -6,6 +6,8 @@ import { EARTH_WORK, type EarthWork, TYRE_PRACTICE } from '../physics/labour.ts'
 import type { Words } from './words.ts';
 
 export interface WayToBuild {
+  /** the material, with what is built thinner than usual told apart */
+  readonly id: string;
   readonly material: string;
   /** thickness tried [m]: what is usually built, near where a day's heat turns back */
   readonly thicknessM: number;
@@ -31,6 +33,7 @@ const hoursFor = (start: string) =>
 /** Common practice, no source, all of it. */
 export const WAYS_TO_BUILD: readonly WayToBuild[] = [
   {
+    id: 'rammed-earth',
     material: 'rammed-earth',
     thicknessM: 0.3,
     piece: () => 'barrows of damp earth',
@@ -38,6 +41,7 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     hoursPerM3: hoursFor('rammed earth'),
   },
   {
+    id: 'concrete',
     material: 'concrete',
     thicknessM: 0.15,
     piece: () => 'barrows of concrete',
@@ -45,6 +49,7 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     hoursPerM3: hoursFor('concrete'),
   },
   {
+    id: 'adobe',
     material: 'adobe',
     thicknessM: 0.25,
     piece: () => 'adobe bricks',
@@ -52,6 +57,7 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     hoursPerM3: hoursFor('adobe'),
   },
   {
+    id: 'stone',
     material: 'stone',
     thicknessM: 0.3,
     piece: (words) => `stones of ${words.weight(50)}`,
@@ -59,6 +65,7 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     hoursPerM3: [15, 30],
   },
   {
+    id: 'water',
     material: 'water',
     thicknessM: 0.4,
     piece: () => 'drums of 200 litres (53 gallons)',
@@ -66,6 +73,7 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     hoursPerM3: [1, 3],
   },
   {
+    id: 'earth-tyres',
     material: 'earth-tyres',
     thicknessM: TYRE_WALL_M,
     piece: () => 'tyres',
@@ -73,6 +81,22 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     hoursPerM3: [HOURS_PER_DAY / TYRES_HIGH / TYRE_M3, HOURS_PER_DAY / TYRES_LOW / TYRE_M3],
   },
 ];
+
+const thinner = (material: string, thicknessM: number): WayToBuild => ({
+  ...WAYS_TO_BUILD.find((way) => way.material === material)!,
+  id: `${material}, thin`,
+  thicknessM,
+});
+
+/** The same by a thinner wall, as a facing or a half-brick skin is built: more face for less weight. Common practice, no source. */
+export const THIN_WAYS: readonly WayToBuild[] = [
+  thinner('concrete', 0.08),
+  thinner('adobe', 0.12),
+  thinner('stone', 0.1),
+];
+
+/** Every way of which the least is sought. */
+export const ALL_WAYS: readonly WayToBuild[] = [...WAYS_TO_BUILD, ...THIN_WAYS];
 
 export interface BuildingWork {
   readonly volumeM3: number;
@@ -85,7 +109,7 @@ export interface BuildingWork {
 /**
  * Pieces, weight and work in a face area of mass.
  *
- * @param way one of WAYS_TO_BUILD
+ * @param way one of ALL_WAYS
  * @param areaM2 face [m²]; ≥ 0
  */
 export function buildingWork(way: WayToBuild, areaM2: number): BuildingWork {

@@ -6,7 +6,7 @@ import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
 import { usefulThickness } from '../physics/wall-response.ts';
 import { nextPlaces } from './bracket.ts';
-import { WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
+import { ALL_WAYS, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { leastMassTable, massFinding } from './least-mass.ts';
 import { bracketFor, byArea, mostArea } from './mass-runs.ts';
 import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Runs } from './question.ts';
@@ -14,6 +14,7 @@ import type { RunJob } from './run-job.ts';
 import { runTable } from './run-table.ts';
 import { type Changes, varied } from './variation.ts';
 
+const DRAWN = 'as drawn';
 const AREA_STEPS = [0, 1, 0.5, 0.25, 0.125, 0.75];
 const THICKNESSES_M = [0.05, 0.3, 0.15, 0.1, 0.2, 0.5];
 const PLACES = 3;
@@ -24,15 +25,14 @@ export const howMuchMass: Question = {
   title: 'How much mass?',
   asks: 'How much mass does this glass ask for, and in what form?',
   plan: (basis) => [
-    ...AREA_STEPS.flatMap((share) =>
-      WAYS_TO_BUILD.map((way) => areaJob(basis, way, share * mostArea(basis))),
-    ),
+    { id: DRAWN, label: 'as drawn', design: basis.design, at: { drawn: 'yes' } },
+    ...AREA_STEPS.flatMap((share) => ALL_WAYS.map((way) => areaJob(basis, way, share * mostArea(basis)))),
     ...THICKNESSES_M.flatMap((thicknessM) =>
       WAYS_TO_BUILD.map((way) => thicknessJob(basis, way, thicknessM)),
     ),
   ],
   refine: (basis, runs) => {
-    const brackets = WAYS_TO_BUILD.map((way) => [way, bracketFor(basis, way, runs)] as const);
+    const brackets = ALL_WAYS.map((way) => [way, bracketFor(basis, way, runs)] as const);
     const sought = brackets.flatMap(([way, bracket]) =>
       bracket.passesAtStart
         ? []
@@ -52,14 +52,14 @@ function areaJob({ design, words }: Basis, way: WayToBuild, areaM2: number): Run
   const none = areaM2 === 0;
   const name = materialById(way.material).name.toLowerCase();
   return {
-    id: none ? 'none' : `${way.material}, ${areaM2.toFixed(3)} m²`,
+    id: none ? 'none' : `${way.id}, ${areaM2.toFixed(3)} m²`,
     label: none ? 'no extra mass' : `${words.area(areaM2)} of ${name}, ${words.thickness(way.thicknessM)}`,
     design: varied(design, {
       'mass.material': way.material,
       'mass.thicknessM': way.thicknessM,
       'mass.areaM2': areaM2,
     }),
-    at: { material: none ? 'any' : way.material, areaM2 },
+    at: { way: none ? 'any' : way.id, areaM2 },
   };
 }
 
@@ -140,10 +140,10 @@ function areaChart(basis: Basis, runs: Runs): Chart {
     title: 'Each further square metre of mass takes away less',
     x: { label: 'face area of extra mass', unit: 'm²' },
     y: ['tooHotHours', 'swingK', 'heatingKWh', 'coldestC'],
-    curves: WAYS_TO_BUILD.map((way): Curve => {
+    curves: ALL_WAYS.map((way): Curve => {
       const name = materialById(way.material).name.toLowerCase();
       return {
-        id: way.material,
+        id: way.id,
         label: `${name}, ${basis.words.thickness(way.thicknessM)}`,
         points: byArea(way, runs).map((run) => ({
           x: Number(run.job.at.areaM2),

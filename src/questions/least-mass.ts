@@ -3,11 +3,16 @@
 
 import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
-import { type BuildingWork, buildingWork, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
+import { ALL_WAYS, type BuildingWork, buildingWork, type WayToBuild } from './building-work.ts';
 import { hotInWords } from './criterion.ts';
-import { bracketFor, mostArea } from './mass-runs.ts';
+import { bracketFor, byArea, mostArea } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
-import { capitalised, countInWords, hoursInWords } from './words.ts';
+import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
+
+/** Heat [kWh a year, share] and daily swing [K] that mass must take away to be worth building for them. House rules. */
+const WORTH_KWH = 150;
+const WORTH_SHARE = 0.1;
+const WORTH_SWING_K = 1;
 
 interface LeastMass {
   readonly way: WayToBuild;
@@ -17,7 +22,7 @@ interface LeastMass {
 }
 
 function leastMass(basis: Basis, runs: Runs): LeastMass[] {
-  return WAYS_TO_BUILD.map((way) => {
+  return ALL_WAYS.map((way) => {
     const bracket = bracketFor(basis, way, runs);
     const areaM2 = bracket.passesAtStart ? 0 : bracket.after;
     return { way, areaM2, work: areaM2 === null ? null : buildingWork(way, areaM2) };
@@ -65,40 +70,93 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
     withoutMassHours: bare,
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
-    ...Object.fromEntries(rows.map(({ way, areaM2 }) => [`${way.material}M2`, areaM2])),
+    ...Object.fromEntries(rows.map(({ way, areaM2 }) => [`${way.id}M2`, areaM2])),
   };
-  if (bare <= criterion.hours) {
-    return {
-      figures,
-      text: `This glass asks for no extra mass. Without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare)} a year, and ${countInWords(criterion.hours)} are allowed.`,
-    };
-  }
+  if (bare <= criterion.hours) return noneIsNeeded(basis, runs, figures);
   if (possible.length === 0) return noMassIsEnough(basis, runs, bare, figures);
-  const easiest = possible.reduce((best, row) => (row.work!.days[1] < best.work!.days[1] ? row : best));
-  const earth = possible.find(({ way }) => way.material === 'rammed-earth');
-  const chosen = earth ?? easiest;
-  const { way, areaM2, work } = chosen;
-  const days = `${work!.days[0].toFixed(0)} to ${work!.days[1].toFixed(0)} days of one person's work`;
+  const least = (amount: (row: LeastMass) => number) =>
+    possible.reduce((best, row) => (amount(row) < amount(best) ? row : best));
+  const easiest = least(({ work }) => work!.days[1]);
+  const lightest = least(({ work }) => work!.weightKg);
+  const smallest = least(({ work }) => work!.volumeM3);
+  const { way, areaM2, work } = easiest;
+  const { areaM2: drawnM2 } = basis.design.mass;
+  const drawn = runs.get('as drawn')!.figures;
+  const withIt = byArea(way, runs).find(({ job }) => job.at.areaM2 === areaM2)!.figures;
+  const without = runs.get('none')!.figures;
+  const others = [...new Set([lightest, smallest])].filter((row) => row !== easiest);
   return {
     figures: {
       ...figures,
+      drawnHours: drawn.tooHotHours,
       areaM2,
+      thicknessM: way.thicknessM,
       volumeM3: work!.volumeM3,
       weightKg: work!.weightKg,
       daysLow: work!.days[0],
       daysHigh: work!.days[1],
+      lightestKg: lightest.work!.weightKg,
+      smallestM3: smallest.work!.volumeM3,
+      heatingKWh: withIt.heatingKWh,
+      humidHours: withIt.humidHours,
     },
     text:
-      `Without extra mass this glass gives ${hoursInWords(bare)} a year ${hotInWords(basis)}; ${countInWords(criterion.hours)} are allowed. ` +
-      `The least that keeps to it is ${words.area(areaM2!)} of ${materialById(way.material).name.toLowerCase()}, ${words.thickness(way.thicknessM)} thick. ` +
-      `That is ${words.volume(work!.volumeM3)} or ${words.weight(work!.weightKg)}, and ${days} (common practice, no source).`,
+      `${drawnM2 > 0 ? `What is drawn gives ${hoursInWords(drawn.tooHotHours)} a year ${hotInWords(basis)}, and no` : 'No'} extra mass ${hoursInWords(bare)}${drawnM2 > 0 ? '' : ` a year ${hotInWords(basis)}`}; ${countInWords(criterion.hours)} are allowed. ` +
+      `The least work that keeps to it is ${builtInWords(easiest, words)}: ${work!.days[0].toFixed(0)} to ${work!.days[1].toFixed(0)} days of one person, ${words.weight(work!.weightKg)}, ${words.volume(work!.volumeM3)}. ` +
+      others.map((row) => `${otherwiseInWords(row, lightest, smallest, words)} `).join('') +
+      `Back-up heat then goes from ${words.energy(without.heatingKWh)} to ${words.energy(withIt.heatingKWh)}, and damp from ${countInWords(without.humidHours)} to ${hoursInWords(withIt.humidHours)}. Days of work are common practice, no source.`,
+  };
+}
+
+/** "72 m² of adobe, 12 cm thick". */
+function builtInWords({ way, areaM2 }: LeastMass, words: Words): string {
+  return `${words.area(areaM2!)} of ${materialById(way.material).name.toLowerCase()}, ${words.thickness(way.thicknessM)} thick`;
+}
+
+function otherwiseInWords(row: LeastMass, lightest: LeastMass, smallest: LeastMass, words: Words): string {
+  const { weightKg, volumeM3 } = row.work!;
+  const best =
+    row === lightest && row === smallest
+      ? 'Lightest and smallest'
+      : row === lightest
+        ? 'Lightest'
+        : 'Smallest';
+  return `${best} is ${builtInWords(row, words)}: ${words.weight(weightKg)}, ${words.volume(volumeM3)}.`;
+}
+
+/** Enough without: what mass would still do for warmth and swing. */
+function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): Sentence {
+  const { criterion, words } = basis;
+  const bare = runs.get('none')!.figures;
+  const most = [...runs.values()]
+    .filter(({ job }) => job.at.way !== undefined && job.at.areaM2 === mostArea(basis))
+    .reduce((best, run) => (run.figures.heatingKWh < best.figures.heatingKWh ? run : best));
+  const { heatingKWh, swingK, sunspaceColdestC } = most.figures;
+  const saves =
+    bare.heatingKWh - heatingKWh > Math.max(WORTH_KWH, WORTH_SHARE * bare.heatingKWh) ||
+    bare.swingK - swingK > WORTH_SWING_K;
+  const sunspace =
+    sunspaceColdestC === null
+      ? ''
+      : ` The coldest hour of the sunspace goes from ${words.temperature(bare.sunspaceColdestC!, 1)} to ${words.temperature(sunspaceColdestC, 1)}.`;
+  return {
+    figures: {
+      ...figures,
+      bareHeatingKWh: bare.heatingKWh,
+      massHeatingKWh: heatingKWh,
+      bareSwingK: bare.swingK,
+      massSwingK: swingK,
+    },
+    text:
+      `This glass asks for no extra mass against heat: without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare.tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed. ` +
+      `${saves ? 'It pays in other ways' : 'Nor does it do much else'}: ${most.job.label} would take back-up heat from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`,
   };
 }
 
 function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentence['figures']): Sentence {
   const { criterion } = basis;
   const most = [...runs.values()]
-    .filter(({ job }) => job.at.areaM2 === mostArea(basis))
+    .filter(({ job }) => job.at.way !== undefined && job.at.areaM2 === mostArea(basis))
     .reduce<Run | null>(
       (best, run) => (best === null || run.figures.tooHotHours < best.figures.tooHotHours ? run : best),
       null,

@@ -15,7 +15,7 @@ export function mostArea({ design }: Basis): number {
 /** Runs of one way to build, by rising area; the run without mass belongs to all. */
 export function byArea(way: WayToBuild, runs: Runs): Run[] {
   return [...runs.values()]
-    .filter(({ job }) => job.at.material === way.material || job.at.material === 'any')
+    .filter(({ job }) => job.at.way === way.id || job.at.way === 'any')
     .sort((one, other) => Number(one.job.at.areaM2) - Number(other.job.at.areaM2));
 }
 

@@ -24,11 +24,10 @@ function question(id: string): Question {
   };
 }
 
-const WAYS = [undefined, 'any', 'adobe', 'rammed-earth'];
+const WAYS = [undefined, 'any', 'adobe', 'adobe, thin'];
 const INPUTS = [undefined, 'sunspace.join', 'vents.habit', 'glass.tiltDeg', 'sunspace.doorRule'];
 const KEPT: Readonly<Record<string, (job: RunJob) => boolean>> = {
-  'how-much-mass': ({ at }) =>
-    [at.material, at.thicknessOf, at.thinOf].every((way) => WAYS.includes(way as string)),
+  'how-much-mass': ({ at }) => [at.way, at.thicknessOf].every((way) => WAYS.includes(way as string)),
   'what-matters-most': ({ at }) => INPUTS.includes(at.path as string),
 };
 

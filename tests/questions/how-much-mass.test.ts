@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { ask } from '../../src/questions/ask.ts';
-import { buildingWork, WAYS_TO_BUILD } from '../../src/questions/building-work.ts';
+import { ALL_WAYS, buildingWork, WAYS_TO_BUILD } from '../../src/questions/building-work.ts';
 import { howMuchMass, usefulThicknessOf } from '../../src/questions/how-much-mass.ts';
 import { mostArea } from '../../src/questions/mass-runs.ts';
 import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
@@ -20,8 +20,13 @@ test('the least mass of every way to build is within one step of the true one, a
   const step = mostArea(basis) / 64;
   // The formula crosses the limit where 1000/(1 + V/5) rounds to it.
   const volumeM3 = 5 * (1000 / (hours + 0.5) - 1);
-  for (const { material, thicknessM } of WAYS_TO_BUILD) {
-    const least = answer.finding!.figures[`${material}M2`] as number;
+  for (const { id, thicknessM } of ALL_WAYS) {
+    const least = answer.finding!.figures[`${id}M2`] as number;
+    // A thin wall may need more face than there is.
+    if (volumeM3 / thicknessM > mostArea(basis)) {
+      expect(least).toBeNull();
+      continue;
+    }
     expect(least).toBeGreaterThanOrEqual(volumeM3 / thicknessM - 1e-9);
     expect(least - volumeM3 / thicknessM).toBeLessThanOrEqual(step + 1e-9);
   }
@@ -54,7 +59,7 @@ describe('where no mass is enough', () => {
 
   test('or vents and shade together', async () => {
     const { finding } = await ask(howMuchMass, madeBasis(MODEST), madeRunner(hot(0.5, 0.5)));
-    expect(finding!.text).toContain('automatic opener, and a seasonal shade, would do it, with 230.');
+    expect(finding!.text).toContain('automatic opener, and a seasonal shade, would do it, with 225.');
   });
 
   test('or that neither is enough', async () => {
