@@ -156,6 +156,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
           { label: 'coldest', unit: '°C', digits: 1 },
           { label: 'humid', unit: 'h', digits: 0 },
         ],
+        rowRuns: amounts.flatMap((amount) => ofAmount(runs, amount).map(({ job }) => job.id)),
         rows: amounts.flatMap((amount) =>
           ofAmount(runs, amount).map((run) => [
             massInWords(amount, design, words),

@@ -46,6 +46,9 @@ export function leastMassTable(basis: Basis, runs: Runs): Table {
       column('days, at least', ''),
       column('days, at most', ''),
     ],
+    rowRuns: leastMass(basis, runs).map(
+      ({ way, areaM2 }) => byArea(way, runs).find(({ job }) => job.at.areaM2 === areaM2)?.job.id ?? null,
+    ),
     rows: leastMass(basis, runs).map(({ way, areaM2, work }) => [
       materialById(way.material).name,
       way.thicknessM,

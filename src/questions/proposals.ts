@@ -9,5 +9,5 @@ export function proposalsOf({ design, criterion }: Basis, runs: Runs): readonly 
   const drawn = JSON.stringify(countedBy(design, criterion));
   return [...runs.values()]
     .filter(({ job }) => job.change === undefined && JSON.stringify(job.design) !== drawn)
-    .map(({ job, figures }) => ({ words: job.label, design: job.design, figures }));
+    .map(({ job, figures }) => ({ id: job.id, words: job.label, design: job.design, figures }));
 }

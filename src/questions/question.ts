@@ -134,6 +134,8 @@ export interface Table {
 
 /** A changed house that an answer promises something of, with the figures of its run, unrounded. */
 export interface ProposedHouse {
+  /** of its run */
+  readonly id: string;
   readonly words: string;
   readonly design: Design;
   readonly figures: Figures;

@@ -144,3 +144,23 @@ test('what matters most is answered in a table', async () => {
   expect(complaints).toEqual([]);
   await close();
 });
+
+test('closing the sunspace off by hand gives the house that the answer promised, says what came along, and a row can be drawn', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-humid');
+  await page.selectOption('select[data-path="sunspace.join"]', 'closed');
+  expect(await page.locator('.notices').textContent()).toContain('an ordinary door');
+  const byHand = await settledFigure(page, 'house-humid');
+  await page.click('button:has-text("Undo")');
+  const open = await settledFigure(page, 'house-humid');
+  expect(open).toBeGreaterThan(2 * byHand);
+  await ask(page, 'open-or-closed');
+  const row = page.locator('.ask-answer tbody tr').first();
+  expect((await row.locator('td').allTextContents()).map((text) => text.replaceAll(/\D/g, ''))).toContain(
+    String(byHand),
+  );
+  await row.locator('button[data-ask="draw"]').click();
+  expect(await settledFigure(page, 'house-humid')).toBe(byHand);
+  expect(complaints).toEqual([]);
+  await close();
+});

@@ -5,8 +5,20 @@ import type { UnitSystem } from '../parts/display-unit.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { cellText, unitShown } from './answer-units.ts';
 
-export function AnswerTable({ table, system }: { table: Table; system: UnitSystem }) {
-  const { columns, rowUnits, rowDigits } = table;
+interface AnswerTableProps {
+  readonly table: Table;
+  readonly system: UnitSystem;
+  /** draws the house of a run; null where none can be drawn */
+  readonly drawerOf: (run: string) => (() => void) | null;
+}
+
+export function AnswerTable({ table, system, drawerOf }: AnswerTableProps) {
+  const { columns, rowUnits, rowDigits, rowRuns } = table;
+  const drawers = table.rows.map((_, r) => {
+    const run = rowRuns?.[r] ?? null;
+    return run === null ? null : drawerOf(run);
+  });
+  const hasDrawers = drawers.some((draw) => draw !== null);
   return (
     <ScrollTable label={table.title}>
       <table>
@@ -19,6 +31,7 @@ export function AnswerTable({ table, system }: { table: Table; system: UnitSyste
                 {unit === '' ? '' : `, ${unitShown(unit, system).sign}`}
               </th>
             ))}
+            {hasDrawers && <th scope="col">on the sheet</th>}
           </tr>
         </thead>
         <tbody>
@@ -51,6 +64,20 @@ export function AnswerTable({ table, system }: { table: Table; system: UnitSyste
                     </td>
                   );
                 })}
+                {hasDrawers && (
+                  <td>
+                    {drawers[r] && (
+                      <button
+                        type="button"
+                        data-ask="draw"
+                        aria-label={`Draw it: ${row[0]}`}
+                        onClick={drawers[r]}
+                      >
+                        Draw it
+                      </button>
+                    )}
+                  </td>
+                )}
               </tr>
             );
           })}

@@ -36,6 +36,10 @@ export function AnswerView({
   onMove,
 }: AnswerViewProps) {
   const { proposal } = answer;
+  const drawerOf = (run: string) => {
+    const house = answer.proposals.find(({ id }) => id === run);
+    return house === undefined ? null : () => onPropose(house.design);
+  };
   return (
     <div class="ask-answer" data-answer={answer.complete ? 'whole' : 'part'} data-runs={answer.runs.length}>
       <h3>{answer.title}</h3>
@@ -59,10 +63,10 @@ export function AnswerView({
         table.rows.length > MOST_ROWS_OPEN ? (
           <details key={table.id}>
             <summary>{table.title}</summary>
-            <AnswerTable table={table} system={system} />
+            <AnswerTable table={table} system={system} drawerOf={drawerOf} />
           </details>
         ) : (
-          <AnswerTable key={table.id} table={table} system={system} />
+          <AnswerTable key={table.id} table={table} system={system} drawerOf={drawerOf} />
         ),
       )}
       {answer.notes.length > 0 && (
