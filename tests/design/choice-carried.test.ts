@@ -4,7 +4,9 @@ import { withCarried } from '../../src/design/choice-carried.ts';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 
-const [LEANING, CLOSED] = EXAMPLES.map(({ design }) => design) as [Design, Design];
+const [DRAWN, CLOSED] = EXAMPLES.map(({ design }) => design) as [Design, Design];
+/** With windows enough in the rooms themselves, so that what counts as too hot does not hang on the sunspace. */
+const LEANING: Design = { ...DRAWN, vents: { ...DRAWN.vents, houseM2: 3 } };
 const join = (design: Design, to: Design['sunspace']['join']): Design => ({
   ...design,
   sunspace: { ...design.sunspace, join: to },
@@ -39,6 +41,12 @@ test('what counts as too hot is kept where nobody opens the windows any more', (
   // Somebody who chooses the limit has it.
   const own = { ...after, comfort: { ...after.comfort, criterion: 'fixed' as const } };
   expect(withCarried(CLOSED, own)).toEqual({ design: own, carried: [] });
+});
+
+test('what counts as too hot is kept where the windows of the rooms are those of the sunspace, now shut off', () => {
+  const { design, carried } = chosen(DRAWN, 'closed');
+  expect(design.comfort.criterion).toBe('adaptive-II');
+  expect(carried).toHaveLength(2);
 });
 
 test('any other change carries nothing', () => {
