@@ -20,6 +20,8 @@ const STEPS = 8;
 const PLACES = 3;
 /** The search ends when the limit is known to this share of the whole front. */
 const RESOLUTION = 1 / 64;
+/** Hours without any front glass worth a sentence, as a share of those with it. House rule. */
+const OTHERS_SHARE = 0.25;
 const HANDBOOK = ['sun-tempered', 'direct-gain', 'all-passive'] as const;
 
 export const howMuchGlass: Question = {
@@ -220,6 +222,12 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     humidHours > ACCEPTABLE_DAMP_HOURS
       ? ` This judges heat alone: the rooms are then also above ${percentInWords(design.comfort.humidLimit)} humidity for ${hoursInWords(humidHours)} a year.`
       : '';
+  const withoutGlassHours = ofAmount(runs, amount)[0]!.figures.tooHotHours;
+  // What the other windows do is not the front's fault.
+  const others =
+    withoutGlassHours > OTHERS_SHARE * tooHotHours && withoutGlassHours > 0
+      ? ` With no glass to the sun at all it would still be ${countInWords(withoutGlassHours)}: that part comes by the other windows and from within.`
+      : '';
   const mass = massInWords(amount, design, words);
   const shares = (areaM2: number) =>
     `That is ${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor, or ${percentInWords(areaM2 / equatorWallM2)} of the equator-facing wall.`;
@@ -232,22 +240,22 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     humidHours,
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
+    withoutGlassHours,
     drawnM2: glassM2,
     largestM2: largestGlassM2,
     firstFailingM2: bracket.after,
   };
   const above = hotInWords(basis);
   if (!bracket.passesAtStart) {
-    const withoutGlassHours = ofAmount(runs, amount)[0]!.figures.tooHotHours;
     return {
-      figures: { ...figures, withoutGlassHours },
+      figures,
       text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}. Even with none they are so for ${hoursInWords(withoutGlassHours)} a year. Look to vents and shade first.`,
     };
   }
   if (bracket.after === null) {
     return {
       figures,
-      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed.${damp}`,
+      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed.${others}${damp}`,
     };
   }
   const drawn =
@@ -256,7 +264,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
       : `You have drawn ${words.area(glassM2)}, so there is room for ${words.area(bracket.before - glassM2)} more.`;
   return {
     figures,
-    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(tooHotHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${damp}`,
+    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(tooHotHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${others}${damp}`,
   };
 }
 
