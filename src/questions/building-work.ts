@@ -89,7 +89,7 @@ const thinner = (material: string, thicknessM: number): WayToBuild => ({
 });
 
 /** The same by a thinner wall, as a facing or a half-brick skin is built: more face for less weight. Common practice, no source. */
-export const THIN_WAYS: readonly WayToBuild[] = [
+const THIN_WAYS: readonly WayToBuild[] = [
   thinner('concrete', 0.08),
   thinner('adobe', 0.12),
   thinner('stone', 0.1),

@@ -132,9 +132,9 @@ describe('what was tried, in the report', () => {
     expect(words).toContain(
       'Two other things are worth one. Openers that work the vents would spare you those',
     );
-    expect(words).toContain('the air is stale for 270 hours instead of 602 hours.');
+    expect(words).toContain('the air is stale for 270 hours instead of 600 hours.');
     expect(words).toContain(
-      'would leave no hours of stale air instead of 602 hours. The heater then adds 2200 kWh instead of 1300 kWh.',
+      'would leave no hours of stale air instead of 600 hours. The heater then adds 2200 kWh instead of 1300 kWh.',
     );
     expect(words).not.toContain('helps most');
   });
