@@ -39,7 +39,7 @@ function isCaution({ id }: Finding): boolean {
 }
 
 /** Two sentences and the last, which says what to do. */
-function inShort(finding: Finding): Finding {
+export function inShort(finding: Finding): Finding {
   const sentences = finding.text.split(/(?<=[.?])\s+(?=[A-Z\d])/);
   if (sentences.length <= SENTENCES + 1) return finding;
   return { ...finding, text: [...sentences.slice(0, SENTENCES), sentences.at(-1)].join(' ') };

@@ -5,6 +5,7 @@
 import { contextOf, type Run } from '../findings/context.ts';
 import { findingsOf } from '../findings/findings.ts';
 import { RULES } from '../findings/rules.ts';
+import { inShort } from '../findings/short-form.ts';
 import { moment, percent, wordingOf } from '../findings/wording.ts';
 import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
@@ -48,14 +49,21 @@ export interface ReportOrder {
   readonly findings?: readonly Finding[];
 }
 
+/** Of this gravity a finding stands on paper in short. */
+const CALM: readonly Finding['severity'][] = ['note', 'good'];
+
 /** The report's content. */
 export function reportOf(order: ReportOrder): Report {
   const { run } = order;
   const units = run.units ?? 'metric';
   const words = wordingOf(units);
   const context = contextOf(run);
-  const findings = withTried(order.findings ?? findingsOf(run), context, order.help);
   const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
+  // Cautions stand whole.
+  const told = (order.findings ?? findingsOf(run)).map((finding) =>
+    CALM.includes(finding.severity) && !isCaution.has(finding.id) ? inShort(finding) : finding,
+  );
+  const findings = withTried(told, context, order.help);
   const { hottestHour, coldestHour } = context.house;
   const { geometry, design, climate } = context;
   const who = [
