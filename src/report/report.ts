@@ -50,7 +50,7 @@ export interface ReportOrder {
 }
 
 /** Of this gravity a finding stands on paper in short. */
-const CALM: readonly Finding['severity'][] = ['note', 'good'];
+const IN_SHORT: readonly Finding['severity'][] = ['warning', 'note', 'good'];
 
 /** The report's content. */
 export function reportOf(order: ReportOrder): Report {
@@ -61,7 +61,7 @@ export function reportOf(order: ReportOrder): Report {
   const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
   // Cautions stand whole.
   const told = (order.findings ?? findingsOf(run)).map((finding) =>
-    CALM.includes(finding.severity) && !isCaution.has(finding.id) ? inShort(finding) : finding,
+    IN_SHORT.includes(finding.severity) && !isCaution.has(finding.id) ? inShort(finding) : finding,
   );
   const findings = withTried(told, context, order.help);
   const { hottestHour, coldestHour } = context.house;
