@@ -86,10 +86,14 @@ const keeper = keepSheet({
   onFault: () =>
     session.tell('trouble', 'This browser keeps nothing for this page; save the design as a file.'),
 });
-window.addEventListener('pagehide', keeper.writeNow);
+const keepNow = () => {
+  workspace.drafts.takeAll();
+  keeper.writeNow();
+};
+window.addEventListener('pagehide', keepNow);
 // A tab in the background may be thrown away without another word.
 document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'hidden') keeper.writeNow();
+  if (document.visibilityState === 'hidden') keepNow();
 });
 window.addEventListener('storage', ({ key }) => {
   if (key !== SHEET_KEY) return;
@@ -98,7 +102,7 @@ window.addEventListener('storage', ({ key }) => {
 });
 keepOfflineCopy((change) =>
   session.offer('A newer version of this page is ready. Your sheet is kept.', 'Change to it', () => {
-    keeper.writeNow();
+    keepNow();
     change();
   }),
 );

@@ -203,6 +203,7 @@ test('a worker that is killed is replaced: told at once, and when it dies withou
     .evaluate(() => self.close())
     .catch(() => {});
   await page.fill(TILT, '45');
+  await page.press(TILT, 'Enter');
   await page.waitForSelector('.figures[aria-busy="true"]');
   await page.clock.fastForward(31_000);
   expect(await settled(page)).not.toBe(after);

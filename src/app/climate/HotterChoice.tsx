@@ -21,7 +21,7 @@ export function HotterChoice() {
   const id = useId();
   const set = (next: Hotter, gesture: string) => {
     const changed = withHotter(design, next);
-    if (changed.hotter === undefined) workspace.replace(changed);
+    if (changed.hotter === undefined) workspace.replace(changed, [], gesture);
     else workspace.set('hotter', changed.hotter, gesture);
   };
   return (
@@ -80,7 +80,7 @@ export function HotterChoice() {
               whole={limit.whole ?? false}
               system={workspace.units.value}
               disabled={limit.key === 'waveDays' && hotter.waveK === 0}
-              onChange={(value) => set({ ...hotter, [limit.key]: value }, `type hotter.${limit.key}`)}
+              onChange={(value, gesture) => set({ ...hotter, [limit.key]: value }, gesture)}
             />
           ))}
         </div>

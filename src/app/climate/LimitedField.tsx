@@ -1,9 +1,9 @@
-// A number typed into a field: it takes effect as soon as it is a number within its limits; otherwise the limits are
-// said and nothing changes.
+// A number typed into a field, as a draft that is taken when it is whole and within its limits (state/number-draft.ts).
 
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { type ShownQuantity, toShown, toSi, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { numberText, typedNumber } from '../parts/number-text.ts';
+import { useNumberDraft } from '../state/use-number-draft.ts';
 
 export interface LimitedFieldProps {
   readonly name: string;
@@ -17,12 +17,11 @@ export interface LimitedFieldProps {
   readonly system: UnitSystem;
   /** it has no meaning now */
   readonly disabled: boolean;
-  readonly onChange: (value: number) => void;
+  readonly onChange: (value: number, gesture: string) => void;
 }
 
 export function LimitedField(props: LimitedFieldProps) {
   const { name, label, quantity, value, min, max, whole, system, disabled, onChange } = props;
-  const [typing, setTyping] = useState<string | null>(null);
   const id = useId();
   const shown = (si: number) => numberText(toShown(si, quantity, system), whole ? 0 : 1);
   const siOf = (text: string) => {
@@ -31,28 +30,29 @@ export function LimitedField(props: LimitedFieldProps) {
   };
   const isSound = (si: number | null): si is number =>
     si !== null && si >= min && si <= max && (!whole || Number.isInteger(si));
-  const wrong = typing !== null && !isSound(siOf(typing));
+  const read = (text: string) => {
+    const si = siOf(text);
+    return isSound(si) ? si : null;
+  };
+  const take = (si: number, gesture: string) => {
+    if (si !== value) onChange(si, gesture);
+  };
+  const { text, refused, on } = useNumberDraft(name, { read, take });
   const limits = `${shown(min)} to ${shown(max)} ${unitOf(quantity, system).sign}`.trim();
   return (
-    <label class={`limited-field${wrong ? ' is-wrong' : ''}`}>
+    <label class={`limited-field${refused ? ' is-wrong' : ''}`}>
       {label}
       <input
         type="text"
         inputMode="decimal"
         data-field={name}
         disabled={disabled}
-        value={typing ?? shown(value)}
-        aria-invalid={wrong}
+        value={text ?? shown(value)}
+        aria-invalid={text !== null && read(text) === null}
         aria-describedby={id}
-        onInput={(event) => {
-          const text = event.currentTarget.value;
-          setTyping(text);
-          const si = siOf(text);
-          if (isSound(si) && si !== value) onChange(si);
-        }}
-        onBlur={() => setTyping(null)}
+        {...on}
       />
-      <small id={id}>{wrong ? `Give a${whole ? ' whole' : ''} number from ${limits}` : limits}</small>
+      <small id={id}>{refused ? `Give a${whole ? ' whole' : ''} number from ${limits}` : limits}</small>
     </label>
   );
 }

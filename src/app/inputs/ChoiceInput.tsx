@@ -17,7 +17,11 @@ export function ChoiceInput({ path }: { path: string }) {
     const chosen = options.find((option) => String(option.value) === text);
     if (!chosen) return;
     if (path === 'glass.basis') {
-      const { design, notes } = rebasedGlass(workspace.design.value, chosen.value as GlassBasis);
+      const { design, notes } = rebasedGlass(
+        workspace.design.value,
+        chosen.value as GlassBasis,
+        workspace.fitNotes.value,
+      );
       workspace.replace(design, notes);
     } else workspace.set(path, chosen.value === ABSENT ? undefined : chosen.value, '');
   };

@@ -21,7 +21,8 @@ export function CoverList() {
   const workspace = useWorkspace();
   const design = workspace.design.value;
   const covers = design.covers ?? [];
-  const put = (next: readonly Cover[]) => workspace.replace(withCovers(design, next));
+  const put = (next: readonly Cover[], gesture = '') =>
+    workspace.replace(withCovers(workspace.design.value, next), [], gesture);
   return (
     <div class="cover-list">
       {covers.length === 0 && <p>No blinds, curtains or other covers hang at the windows.</p>}
@@ -33,7 +34,12 @@ export function CoverList() {
               <CoverItem
                 cover={cover}
                 design={design}
-                change={(next) => put(covers.map((one, j) => (j === i ? next : one)))}
+                change={(next, gesture) =>
+                  put(
+                    covers.map((one, j) => (j === i ? next : one)),
+                    gesture,
+                  )
+                }
                 remove={() => put(covers.filter((_, j) => j !== i))}
               />
             </li>
@@ -61,7 +67,7 @@ function withCovers(design: Design, covers: readonly Cover[]): Design {
 interface ItemProps {
   readonly cover: Cover;
   readonly design: Design;
-  readonly change: (next: Cover) => void;
+  readonly change: (next: Cover, gesture?: string) => void;
   readonly remove: () => void;
 }
 
@@ -125,7 +131,7 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
           limit={COVER_LIMITS.sunW}
           value={cover.sunW}
           quantity="irradiance"
-          change={(sunW) => change(withNumber(cover, 'sunW', sunW))}
+          change={(sunW, gesture) => change(withNumber(cover, 'sunW', sunW), gesture)}
         />
       )}
       {isDrawn && cover.drawnBy === 'heat' && (
@@ -134,7 +140,7 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
           limit={COVER_LIMITS.aboveC}
           value={cover.aboveC}
           quantity="temperature"
-          change={(aboveC) => change(withNumber(cover, 'aboveC', aboveC))}
+          change={(aboveC, gesture) => change(withNumber(cover, 'aboveC', aboveC), gesture)}
         />
       )}
       <button type="button" data-action="remove-cover" onClick={remove}>

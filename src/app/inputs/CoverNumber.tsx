@@ -1,11 +1,12 @@
-// A number a cover may have of its own: typed, or left empty for the usual one. It takes effect as soon as it is a number
-// within its limits.
+// A number a cover may have of its own: typed, or left empty for the usual one. What is typed is a draft
+// (state/number-draft.ts).
 
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import type { CoverLimit } from '../../design/cover-rules.ts';
 import { type ShownQuantity, toShown, toSi, unitOf } from '../parts/display-unit.ts';
 import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
+import { useNumberDraft } from '../state/use-number-draft.ts';
 
 export interface CoverNumberProps {
   readonly name: string;
@@ -13,12 +14,11 @@ export interface CoverNumberProps {
   readonly quantity: ShownQuantity;
   /** SI; undefined for the usual */
   readonly value: number | undefined;
-  readonly change: (value: number | undefined) => void;
+  readonly change: (value: number | undefined, gesture: string) => void;
 }
 
 export function CoverNumber({ name, limit, quantity, value, change }: CoverNumberProps) {
   const system = useWorkspace().units.value;
-  const [typing, setTyping] = useState<string | null>(null);
   const id = useId();
   const { sign, digits } = unitOf(quantity, system);
   const siOf = (text: string) => {
@@ -26,17 +26,19 @@ export function CoverNumber({ name, limit, quantity, value, change }: CoverNumbe
     return typed === null ? null : Number(toSi(typed, quantity, system).toFixed(4));
   };
   const isSound = (si: number | null): si is number => si !== null && si >= limit.min && si <= limit.max;
-  const wrong = typing !== null && typing.trim() !== '' && !isSound(siOf(typing));
+  const read = (text: string): { readonly si: number | undefined } | null => {
+    if (text.trim() === '') return { si: undefined };
+    const si = siOf(text);
+    return isSound(si) ? { si } : null;
+  };
+  const take = ({ si }: { readonly si: number | undefined }, gesture: string) => {
+    if (si !== value) change(si, gesture);
+  };
+  const { text, refused, on } = useNumberDraft(name, { read, take });
   const limits = `${quantityText(limit.min, quantity, system)} to ${quantityText(limit.max, quantity, system)}, or nothing for the usual`;
   const shown = value === undefined ? '' : numberText(toShown(value, quantity, system), digits);
-  const onType = (text: string) => {
-    setTyping(text);
-    const si = siOf(text);
-    if (text.trim() === '' && value !== undefined) change(undefined);
-    else if (isSound(si) && si !== value) change(si);
-  };
   return (
-    <div class={`input${wrong ? ' is-wrong' : ''}`}>
+    <div class={`input${refused ? ' is-wrong' : ''}`}>
       <label class="input-label" for={`${id}-field`}>
         {limit.label}
       </label>
@@ -49,18 +51,17 @@ export function CoverNumber({ name, limit, quantity, value, change }: CoverNumbe
           autocomplete="off"
           data-cover-field={name}
           placeholder="usual"
-          value={typing ?? shown}
-          aria-invalid={wrong}
+          value={text ?? shown}
+          aria-invalid={text !== null && read(text) === null}
           aria-describedby={`${id}-limits`}
-          onInput={(event) => onType(event.currentTarget.value)}
-          onBlur={() => setTyping(null)}
+          {...on}
         />
         <span class="input-unit" aria-hidden="true">
           {sign}
         </span>
       </span>
       <span class="input-limits" id={`${id}-limits`}>
-        {limits}
+        {refused ? `Give a number from ${limits}` : limits}
       </span>
     </div>
   );

@@ -1,11 +1,14 @@
-// A number of the design: its name, a field to type in with the unit behind, a slider under it. Typing takes effect
-// as soon as the text is a number within limits; otherwise the limits are said beside it and nothing changes.
+// A number of the design: its name, a field to type in with the unit behind, a slider under it. A typed number is a
+// draft (state/number-draft.ts); one that cannot be taken stays in the field with the limit beside it, and so does what
+// was asked for and does not fit the house as it stands.
 
-import { useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import { toShown, toSi } from '../parts/display-unit.ts';
 import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
 import { useSameRecord } from '../state/same-record.ts';
 import { useWorkspace } from '../state/session-context.ts';
+import { useNumberDraft } from '../state/use-number-draft.ts';
+import { FitChoice } from './FitChoice.tsx';
 import { numberRange } from './number-range.ts';
 
 export function NumberInput({ path }: { path: string }) {
@@ -13,37 +16,44 @@ export function NumberInput({ path }: { path: string }) {
   const system = workspace.units.value;
   const range = useSameRecord(() => numberRange(path, workspace.design.value, workspace.units.value));
   const id = useId();
-  const [typing, setTyping] = useState<string | null>(null);
   const dragCount = useRef(0);
   const shown = toShown(range.value, range.quantity, system);
-  const limits = `${quantityText(range.min, range.quantity, system, range.digits)} to ${quantityText(range.max, range.quantity, system, range.digits)}`;
+  const say = (si: number) => quantityText(si, range.quantity, system, range.digits);
 
-  const typed = typing === null ? null : typedNumber(typing);
-  const typedSi = typed === null ? null : tidy(toSi(typed, range.quantity, system));
-  const isAllowed = (si: number) =>
-    si >= range.min - 1e-9 && si <= range.max + 1e-9 && (!range.whole || Number.isInteger(si));
-  const wrong = typing !== null && (typedSi === null || !isAllowed(typedSi));
-
-  // Text stays as typed while it is not yet a number, or while it is the number there is.
-  const isHeld = wrong || typedSi === null || Math.abs(typedSi - range.value) < 1e-9;
-  const fieldText = typing !== null && isHeld ? typing : fieldNumber(shown, range.digits);
-
-  const onType = (text: string) => {
-    setTyping(text);
-    const number = typedNumber(text);
-    if (number === null) return;
-    const si = tidy(toSi(number, range.quantity, system));
-    if (!isAllowed(si) || si === range.value) return;
-    workspace.set(path, Math.min(range.max, Math.max(range.min, si)), `type ${path}`);
+  const siOf = (text: string) => {
+    const typed = typedNumber(text);
+    return typed === null ? null : tidy(toSi(typed, range.quantity, system));
   };
-  const onSlide = (text: string) => {
-    setTyping(null);
-    const si = tidy(toSi(Number(text), range.quantity, system));
-    workspace.set(path, Math.min(range.max, Math.max(range.min, si)), `slide ${path} ${dragCount.current}`);
+  const within = (si: number) => Math.min(range.max, Math.max(range.min, si));
+  const isAllowed = (si: number) =>
+    Math.abs(si - within(si)) < 1e-9 && (!range.whole || Number.isInteger(si));
+  const read = (text: string) => {
+    const si = siOf(text);
+    return si === null || !isAllowed(si) ? null : within(si);
+  };
+  const put = (si: number, gesture: string) => {
+    if (Math.abs(si - range.value) > 1e-9) workspace.set(path, si, gesture);
+  };
+  const { draft, text, refused, on } = useNumberDraft(path, { read, take: put }, (by) => {
+    const now = numberRange(path, workspace.design.value, system).value;
+    const step = range.whole ? Math.sign(by) * Math.max(1, Math.abs(by)) : by;
+    const next = Math.round((toShown(now, range.quantity, system) + step * range.step) * 1e6) / 1e6;
+    workspace.set(path, within(tidy(toSi(next, range.quantity, system))), draft.gesture());
+  });
+  // A number changed elsewhere goes before a draft that could not be taken.
+  useEffect(() => draft.giveUp(), [range.value, draft]);
+
+  const typed = text === null ? null : siOf(text);
+  const wrong = text !== null && read(text) === null;
+  const isHeld = wrong || draft.waits.value || near(typed, range.value);
+  const onSlide = (moved: string) => {
+    draft.giveUp();
+    const si = tidy(toSi(Number(moved), range.quantity, system));
+    workspace.set(path, within(si), `slide ${path} ${dragCount.current}`);
   };
 
   return (
-    <div class={`input${wrong ? ' is-wrong' : ''}`}>
+    <div class={`input${refused ? ' is-wrong' : ''}`}>
       <label class="input-label" for={`${id}-field`}>
         {range.label}
       </label>
@@ -52,14 +62,14 @@ export function NumberInput({ path }: { path: string }) {
           id={`${id}-field`}
           class="input-text"
           type="text"
-          inputMode="decimal"
+          inputMode={range.min < 0 ? 'text' : 'decimal'}
           autocomplete="off"
           data-path={path}
-          value={fieldText}
+          data-draft={text === null ? undefined : ''}
+          value={text !== null && isHeld ? text : fieldNumber(shown, range.digits)}
           aria-invalid={wrong}
           aria-describedby={`${id}-unit ${id}-limits`}
-          onInput={(event) => onType(event.currentTarget.value)}
-          onBlur={() => setTyping(null)}
+          {...on}
         />
         <span class="input-unit" aria-hidden="true">
           {range.sign}
@@ -72,7 +82,7 @@ export function NumberInput({ path }: { path: string }) {
         class="input-slider"
         type="range"
         aria-label={`${range.label}, slider`}
-        aria-valuetext={quantityText(range.value, range.quantity, system, range.digits)}
+        aria-valuetext={say(range.value)}
         min={range.sliderMin}
         max={range.sliderMax}
         step={range.step}
@@ -84,10 +94,38 @@ export function NumberInput({ path }: { path: string }) {
         }}
       />
       <span class="input-limits" id={`${id}-limits`}>
-        {wrong ? `Give a ${range.whole ? 'whole ' : ''}number from ${limits}` : limits}
+        {refused
+          ? `Give a ${range.whole ? 'whole ' : ''}number from ${say(range.min)} to ${say(range.max)}. ${say(range.value)} stands.`
+          : `${say(range.min)} to ${say(range.max)}`}
+        {range.mostBecause !== '' && ` ${range.mostBecause}`}
       </span>
+      {refused && (
+        <span class="input-choices">
+          {typed !== null && !near(nearest(typed), range.value) && (
+            <button
+              type="button"
+              data-take={path}
+              onClick={() => {
+                draft.restore();
+                put(nearest(typed), '');
+              }}
+            >
+              Take {say(nearest(typed))}
+            </button>
+          )}
+          <button type="button" data-restore={path} onClick={() => draft.restore()}>
+            Back to {say(range.value)}
+          </button>
+        </span>
+      )}
+      <FitChoice path={path} isNamed={false} />
     </div>
   );
+
+  function nearest(si: number): number {
+    const inside = within(si);
+    return range.whole ? Math.round(inside) : inside;
+  }
 }
 
 /** One decimal more than the step has, when the number needs it: 10 ft are 3.05 m. */
@@ -99,4 +137,8 @@ function fieldNumber(shown: number, digits: number): string {
 /** Unit conversion leaves dust; a design keeps at most six decimals. */
 function tidy(value: number): number {
   return Number(value.toFixed(6));
+}
+
+function near(one: number | null, other: number): boolean {
+  return one !== null && Math.abs(one - other) < 1e-9;
 }

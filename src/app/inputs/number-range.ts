@@ -29,12 +29,17 @@ export interface NumberRange {
   readonly sliderMin: number;
   readonly sliderMax: number;
   readonly step: number;
+  /** why no more is allowed, where that follows from another number; '' elsewhere */
+  readonly mostBecause: string;
   /** nothing between whole numbers is allowed */
   readonly whole: boolean;
 }
 
 /** Steps offered in shown units, smallest first. */
 const ROUND_STEPS = [0.01, 0.05, 0.1, 0.25, 0.5, 1, 5, 10, 25, 50, 100];
+
+const ALONG_WALL = 'No longer than the wall it leans on.';
+const IN_FRONT = 'No more fits its front.';
 
 /** How a number is asked for. */
 export function numberRange(path: string, design: Design, system: UnitSystem): NumberRange {
@@ -43,7 +48,9 @@ export function numberRange(path: string, design: Design, system: UnitSystem): N
   const glass = path === 'glass.value' ? glassRange(design) : null;
   const quantity = glass?.quantity ?? quantityOfLimit(limit);
   const min = limit.min;
-  const max = glass?.max ?? limit.max;
+  const { join } = design.sunspace;
+  const isAlongWall = path === 'sunspace.lengthM' && join !== 'none';
+  const max = isAlongWall ? Math.min(limit.max, design.house.equatorWallM) : (glass?.max ?? limit.max);
   const [low, high] = glass?.plausible ?? limit.plausible;
   const unit = unitOf(quantity, system);
   const step = limit.whole
@@ -64,6 +71,7 @@ export function numberRange(path: string, design: Design, system: UnitSystem): N
     sliderMin: Math.max(toShown(min, quantity, system), snap(Math.min(low, value), Math.floor)),
     sliderMax: Math.min(toShown(max, quantity, system), snap(Math.max(high, value), Math.ceil)),
     step,
+    mostBecause: isAlongWall ? ALONG_WALL : glass ? IN_FRONT : '',
     whole: limit.whole === true,
   };
 }

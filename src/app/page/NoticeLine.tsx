@@ -1,7 +1,5 @@
-// What the person should know now: a climate that could not be loaded, a run that failed, a number that was drawn
-// back to what fits, news of files and versions. Read aloud as it comes.
+// What the person should know now: a climate that could not be loaded, a run that failed, news of files and versions. Read aloud as it comes.
 
-import { limitOf } from '../../design/limits.ts';
 import { useSession } from '../state/session-context.ts';
 
 export function NoticeLine() {
@@ -11,7 +9,6 @@ export function NoticeLine() {
     ...(workspace.runFault.value === null
       ? []
       : [`This year could not be computed: ${workspace.runFault.value}`]),
-    ...workspace.fitNotes.value.map((note) => `${limitOf(note.path).label} drawn back. ${note.reason}`),
   ];
   return (
     <div class="notices" role="status">

@@ -11,6 +11,7 @@ import { FigureBar } from '../figures/FigureBar.tsx';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { HeadlineFigure } from '../figures/headline-figures.ts';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
+import { FitLines } from '../inputs/FitChoice.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
 import { Late } from '../parts/Late.tsx';
 import { AskPanel } from '../questions/AskPanel.tsx';
@@ -64,6 +65,7 @@ function Sheet() {
             </h2>
             <SectionDrawing />
             <FactLine />
+            <FitLines />
           </section>
           <CompareView />
           <FindingPanel />

@@ -1,4 +1,4 @@
-// Ctrl-Z and its like, outside of fields where the browser's own undo belongs to the text.
+// Ctrl-Z and its like, outside of fields with text under way, where the browser's own undo belongs to the text.
 
 import type { DesignHistory } from '../state/design-history.ts';
 
@@ -6,7 +6,10 @@ export function listenForUndo(target: Window, history: DesignHistory): void {
   target.addEventListener('keydown', (event) => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
     const field = event.target as HTMLElement | null;
-    if (field instanceof HTMLInputElement && field.type === 'text') return;
+    if (field instanceof HTMLInputElement && field.type === 'text') {
+      // A number field at rest holds the design's number, not a text of its own.
+      if (field.dataset.path === undefined || field.dataset.draft !== undefined) return;
+    }
     const key = event.key.toLowerCase();
     const redo = key === 'y' || (key === 'z' && event.shiftKey);
     if (key !== 'z' && !redo) return;

@@ -14,6 +14,8 @@ export interface DesignHistory {
   readonly canRedo: ReadonlySignal<boolean>;
   /** @param gesture changes in a row with the same gesture count as one step; '' never merges */
   change(next: Design, gesture: string): void;
+  /** Take back what the gesture under way has changed, as if it had not begun; nothing if another step came since. */
+  cancel(gesture: string): void;
   undo(): void;
   redo(): void;
   /** the designs undo goes back to, the latest last */
@@ -53,6 +55,12 @@ export function createDesignHistory(initial: Design, earlier: readonly Design[] 
       lastGesture = gesture;
       future.length = 0;
       settle(next);
+    },
+    cancel(gesture) {
+      if (gesture === '' || gesture !== lastGesture) return;
+      const start = past.pop();
+      lastGesture = '';
+      if (start !== undefined) settle(start);
     },
     undo() {
       const previous = past.pop();

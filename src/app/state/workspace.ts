@@ -4,16 +4,16 @@
 
 import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
-import { withCarried } from '../../design/choice-carried.ts';
 import type { Design } from '../../design/design.ts';
 import { yearOfDesign } from '../../model/design-climate.ts';
 import type { Outcome } from '../../outcomes/outcome.ts';
 import { describeFault } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
-import { type FitNote, fittedDesign } from './design-fit.ts';
+import { changedAsAsked, stillAsked } from './asked-numbers.ts';
+import type { FitNote } from './design-fit.ts';
 import { createDesignHistory, type DesignHistory } from './design-history.ts';
-import { withValueAt } from './design-path.ts';
+import { createDraftKeeper, type DraftKeeper } from './draft-keeper.ts';
 
 export type ClimateState =
   | { readonly state: 'loading'; readonly key: string }
@@ -35,19 +35,24 @@ export interface Workspace {
   readonly answer: ReadonlySignal<NumberedAnswer | null>;
   /** outcome of the design before the last step, if it was run */
   readonly previous: ReadonlySignal<Outcome | null>;
-  /** the answer shown belongs to an older design than the one on screen */
+  /** the answer shown belongs to an older design than the one on screen, or a number is typed and not yet taken */
   readonly stale: ReadonlySignal<boolean>;
   readonly runFault: ReadonlySignal<string | null>;
+  /** numbers asked for that do not fit the design as it stands, with what is built instead */
   readonly fitNotes: ReadonlySignal<readonly FitNote[]>;
   /** what the last choice brought with it, a sentence each */
   readonly carried: ReadonlySignal<readonly string[]>;
+  /** numbers that are typed and not yet taken */
+  readonly drafts: DraftKeeper;
   readonly units: Signal<UnitSystem>;
   /** hour of the year put into the section, null for the plain drawing */
   readonly hour: Signal<number | null>;
   /** Change one value; the same gesture in a row is one step of undo. */
   set(path: string, value: unknown, gesture?: string): void;
-  /** Replace the whole design, as one step; notes tell what had to be drawn back. */
-  replace(design: Design, notes?: readonly FitNote[]): void;
+  /** Replace the whole design, as one step unless it is part of a gesture; notes tell what does not fit. */
+  replace(design: Design, notes?: readonly FitNote[], gesture?: string): void;
+  /** Ask no longer for a number that does not fit; what is built stays. */
+  settle(path: string): void;
   /** Load a climate if need be; false when it cannot be had. */
   climateReady(key: string): Promise<boolean>;
   /** The climate a design stands in, made hotter where it asks for that; null while it is not loaded. */
@@ -55,6 +60,9 @@ export interface Workspace {
   /** Take in a climate from a file, under its key. */
   keepClimate(key: string, year: TypicalYear): void;
 }
+
+const NO_NOTES: readonly FitNote[] = [];
+const NOTHING_CARRIED: readonly string[] = [];
 
 export interface WorkspaceOptions {
   readonly initial: Design;
@@ -73,8 +81,16 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
   const failures = signal<ReadonlyMap<string, string>>(new Map());
   const answer = signal<NumberedAnswer | null>(null);
   const runFault = signal<string | null>(null);
-  const fitNotes = signal<readonly FitNote[]>([]);
-  const carried = signal<readonly string[]>([]);
+  // They belong to a design, so that undo and redo bring them back with it.
+  const notesOf = new WeakMap<Design, readonly FitNote[]>();
+  const carriedOf = new WeakMap<Design, readonly string[]>();
+  const fitNotes = computed(() => notesOf.get(design.value) ?? NO_NOTES);
+  const carried = computed(() => carriedOf.get(design.value) ?? NOTHING_CARRIED);
+  const drafts = createDraftKeeper();
+  const change = (next: Design, notes: readonly FitNote[], gesture: string) => {
+    if (notes.length > 0) notesOf.set(next, notes);
+    history.change(next, gesture);
+  };
   const outcomes = new WeakMap<Design, Outcome>();
   const climateKey = computed(() => design.value.climate);
   const hotter = computed(() => design.value.hotter);
@@ -160,27 +176,25 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
       const before = history.before.value;
       return before === null ? null : (outcomes.get(before) ?? null);
     }),
-    stale: computed(() => answer.value?.job.design !== design.value),
+    stale: computed(() => drafts.waiting.value > 0 || answer.value?.job.design !== design.value),
     runFault,
     fitNotes,
     carried,
     units,
     hour,
+    drafts,
     set(path, value, gesture = path) {
-      const chosen = withCarried(design.value, withValueAt(design.value, path, value));
-      const fitted = fittedDesign(chosen.design);
-      batch(() => {
-        fitNotes.value = fitted.notes;
-        carried.value = chosen.carried;
-        history.change(fitted.design, gesture);
-      });
+      const chosen = changedAsAsked(design.value, fitNotes.value, path, value);
+      if (chosen.carried.length > 0) carriedOf.set(chosen.design, chosen.carried);
+      change(chosen.design, chosen.notes, gesture);
     },
-    replace(next, notes = []) {
-      batch(() => {
-        fitNotes.value = notes;
-        carried.value = [];
-        history.change(next, '');
-      });
+    replace(next, notes = [], gesture = '') {
+      drafts.takeAll();
+      change(next, [...notes, ...stillAsked(design.value, next, fitNotes.value)], gesture);
+    },
+    settle(path) {
+      const left = fitNotes.value.filter((note) => note.path !== path);
+      change({ ...design.value }, left, '');
     },
     climateReady,
     yearFor(asking) {

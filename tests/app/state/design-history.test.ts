@@ -57,3 +57,18 @@ test('replacing one value leaves the old design and all other blocks alone', () 
   expect(next.glass.tiltDeg).toBe(45);
   expect(next.house).toBe(start.house);
 });
+
+test('a gesture that is cancelled leaves the design and no step behind; one that has ended is not touched', () => {
+  const history = createDesignHistory(EXAMPLES[0]!.design);
+  const first = history.design.value;
+  history.change({ ...first, name: 'a' }, 'drag');
+  history.change({ ...first, name: 'b' }, 'drag');
+  history.cancel('drag');
+  expect(history.design.value).toBe(first);
+  expect(history.canUndo.value).toBe(false);
+  expect(history.canRedo.value).toBe(false);
+  history.change({ ...first, name: 'c' }, 'drag');
+  history.change({ ...first, name: 'd' }, 'other');
+  history.cancel('drag');
+  expect(history.design.value.name).toBe('d');
+});

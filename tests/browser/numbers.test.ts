@@ -1,0 +1,133 @@
+// Numbers typed on the built page, key by key: what is half typed is applied nowhere, what is out of limits stays beside
+// its limit, and what no longer fits comes back when there is room.
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
+
+const served = await sharedSite('plain');
+
+const DEPTH = 'input[data-path="sunspace.depthM"]';
+const LENGTH = 'input[data-path="sunspace.lengthM"]';
+const GLASS = 'input[data-path="glass.value"]';
+
+/** What the drawing says of a number: the design's own, whatever stands in the field. */
+const drawn = async (page: Page, id: string) =>
+  Number(await page.getAttribute(`[data-handle="${id}"]`, 'aria-valuenow'));
+
+/** Clear a field and type, key by key. */
+async function type(page: Page, field: string, text: string): Promise<void> {
+  await page.focus(field);
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type(text);
+}
+
+/** The text that stands beside a field. */
+const beside = (page: Page, field: string) =>
+  page.locator('.input', { has: page.locator(field) }).locator('.input-limits');
+
+test('a number is taken whole, refused beside its limit, and no other number pays for it', async () => {
+  const { page, complaints, close } = await openPage(served);
+  const steps: number[] = [];
+  await settledFigure(page, 'house-overheated');
+  const glass = await drawn(page, 'glass.value');
+
+  // Two digits pass through "1", which would leave a sunspace of one metre and a tenth of the glass.
+  const length = await page.inputValue(LENGTH);
+  expect(length).toMatch(/^1\d/);
+  await type(page, LENGTH, length);
+  await page.keyboard.press('Enter');
+  await settledFigure(page, 'house-overheated');
+  expect(await page.inputValue(LENGTH)).toBe(length);
+  expect(await drawn(page, 'glass.value')).toBe(glass);
+  expect(await page.locator('.head-tools >> text=Undo').isDisabled()).toBe(true);
+
+  // Out of limits: the draft and the house stay; Tab, a look elsewhere and Escape.
+  const depth = await drawn(page, 'sunspace.depthM');
+  await type(page, DEPTH, '60');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+  await page.keyboard.press('Tab');
+  expect(await page.inputValue(DEPTH)).toBe('60');
+  expect(await page.getAttribute(DEPTH, 'aria-invalid')).toBe('true');
+  expect(await beside(page, DEPTH).textContent()).toMatch(/Give a number from 0\.6.*to 10/);
+  expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+  await page.focus(DEPTH);
+  await page.keyboard.press('Escape');
+  expect(Number(await page.inputValue(DEPTH))).toBe(depth);
+  await type(page, DEPTH, '60');
+  await page.keyboard.press('Enter');
+  await page.click('button[data-take="sunspace.depthM"]');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(10);
+  await page.click('.head-tools >> text=Undo');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+
+  // Arrows, with Shift and Alt, are one step of undo and one Escape.
+  await page.focus(DEPTH);
+  for (const key of ['ArrowUp', 'ArrowUp', 'Alt+ArrowDown', 'Shift+ArrowUp']) {
+    await page.keyboard.press(key);
+    steps.push(Number(((await drawn(page, 'sunspace.depthM')) - depth).toFixed(2)));
+  }
+  expect(steps).toEqual([0.1, 0.2, 0.19, 1.19]);
+  await page.keyboard.press('Escape');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+
+  // The wheel scrolls the page and changes nothing, in the field and over its slider.
+  await page.mouse.wheel(0, 120);
+  for (const place of [DEPTH, 'input[data-slider="sunspace.depthM"]']) {
+    await page.hover(place);
+    const before = await page.evaluate(() => {
+      const seen = new Promise((done) => window.addEventListener('wheel', done, { once: true }));
+      (window as unknown as { wheeled: Promise<unknown> }).wheeled = seen;
+      return null;
+    });
+    expect(before).toBeNull();
+    await page.mouse.wheel(0, -40);
+    await page.evaluate(() => (window as unknown as { wheeled: Promise<unknown> }).wheeled.then(() => null));
+    expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+  }
+
+  // A rest takes a sound draft; Escape takes even that back and leaves no step behind.
+  await type(page, DEPTH, '3');
+  await page.waitForFunction(
+    () => document.querySelector('[data-handle="sunspace.depthM"]')?.getAttribute('aria-valuenow') === '3',
+  );
+  await page.keyboard.press('Escape');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+  // Of a field at rest Ctrl-Z is the page's own undo.
+  await type(page, DEPTH, '3');
+  await page.keyboard.press('Enter');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(3);
+  await page.keyboard.press('Control+Z');
+  expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('what no longer fits is told beside its field with a choice, and comes back when there is room', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'house-overheated');
+  const glass = await drawn(page, 'glass.value');
+  const length = await page.inputValue(LENGTH);
+  await type(page, LENGTH, '3');
+  await page.keyboard.press('Enter');
+  const fit = page.locator('.inputs [data-fit="glass.value"]');
+  expect(await fit.textContent()).toMatch(/38.* asked for, .* built\. The glass fills its front/);
+  expect(await page.locator('.section-panel .fit-lines').textContent()).toContain('Equator-facing glass: 38');
+  expect(await drawn(page, 'glass.value')).toBeLessThan(glass);
+  await type(page, LENGTH, length);
+  await page.keyboard.press('Enter');
+  expect(await drawn(page, 'glass.value')).toBe(glass);
+  expect(await fit.count()).toBe(0);
+
+  // Undo and redo carry what was asked; staying with what fits ends it.
+  await page.click('.head-tools >> text=Undo');
+  expect(await fit.count()).toBe(1);
+  const built = await page.inputValue(GLASS);
+  await page.click('.inputs button[data-settle="glass.value"]');
+  await fit.waitFor({ state: 'detached' });
+  await type(page, LENGTH, length);
+  await page.keyboard.press('Enter');
+  expect(await page.inputValue(GLASS)).toBe(built);
+  expect(complaints).toEqual([]);
+  await close();
+});
