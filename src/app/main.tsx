@@ -11,6 +11,7 @@ import './style/compare.css';
 import './style/questions.css';
 import './style/take.css';
 import './style/climate.css';
+import './style/touch.css';
 import './style/print.css';
 import { render } from 'preact';
 import { SimulationBridge } from '../../workers/bridge.ts';

@@ -7,11 +7,14 @@ import { shortForm } from '../../findings/short-form.ts';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
 import { unbroken } from '../parts/unbroken.ts';
+import { useWorkspace } from '../state/session-context.ts';
 
 export function FindingPanel() {
   const ref = useRef<HTMLElement>(null);
-  const answer = useChartAnswer(ref);
-  if (!answer) return <section ref={ref} class="chart" />;
+  const { answer: newest } = useWorkspace();
+  // The first year's findings are there when the year is, in sight or not: what stands below them must not move later.
+  const answer = useChartAnswer(ref) ?? newest.value;
+  if (!answer) return <section ref={ref} class="chart findings" />;
   const { first, serious, moreFindings, moreCautions } = shortForm(answer.outcome.findings);
   return (
     <section ref={ref} class="chart findings" id="findings" aria-labelledby="findings-title">

@@ -27,7 +27,7 @@ function Group({ group }: { group: InputGroup }) {
   ).value;
   const entries = group.entries.filter((_, i) => shown[i] === '1');
   return (
-    <details class="input-group" open={group.open}>
+    <details class="input-group" data-group={group.id} open={group.open}>
       <summary>{group.title}</summary>
       <div class="input-fields">
         {entries.map(({ path, kind }) =>

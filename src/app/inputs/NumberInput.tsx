@@ -10,6 +10,7 @@ import { useWorkspace } from '../state/session-context.ts';
 import { useNumberDraft } from '../state/use-number-draft.ts';
 import { FitChoice } from './FitChoice.tsx';
 import { numberRange } from './number-range.ts';
+import { TouchTrack } from './TouchTrack.tsx';
 
 export function NumberInput({ path }: { path: string }) {
   const workspace = useWorkspace();
@@ -34,22 +35,34 @@ export function NumberInput({ path }: { path: string }) {
   const put = (si: number, gesture: string) => {
     if (Math.abs(si - range.value) > 1e-9) workspace.set(path, si, gesture);
   };
-  const { draft, text, refused, on } = useNumberDraft(path, { read, take: put }, (by) => {
+  const stepBy = (by: number, gesture: string) => {
     const now = numberRange(path, workspace.design.value, system).value;
     const step = range.whole ? Math.sign(by) * Math.max(1, Math.abs(by)) : by;
     const next = Math.round((toShown(now, range.quantity, system) + step * range.step) * 1e6) / 1e6;
-    workspace.set(path, within(tidy(toSi(next, range.quantity, system))), draft.gesture());
-  });
+    workspace.set(path, within(tidy(toSi(next, range.quantity, system))), gesture);
+  };
+  const { draft, text, refused, on } = useNumberDraft(path, { read, take: put }, stepBy);
   // A number changed elsewhere goes before a draft that could not be taken.
   useEffect(() => draft.giveUp(), [range.value, draft]);
 
   const typed = text === null ? null : siOf(text);
   const wrong = text !== null && read(text) === null;
   const isHeld = wrong || draft.waits.value || near(typed, range.value);
-  const onSlide = (moved: string) => {
+  const slideTo = (moved: number, gesture: string) => {
     draft.giveUp();
-    const si = tidy(toSi(Number(moved), range.quantity, system));
-    workspace.set(path, within(si), `slide ${path} ${dragCount.current}`);
+    put(within(tidy(toSi(moved, range.quantity, system))), gesture);
+  };
+  // Where the slider stood when the finger landed.
+  const touched = useRef({ gesture: '', from: 0 });
+  const onTouchSlide = (share: number, gesture: string) => {
+    if (touched.current.gesture !== gesture) touched.current = { gesture, from: shown };
+    const { sliderMin: low, sliderMax: high, step } = range;
+    const wanted = Math.min(high, Math.max(low, touched.current.from + share * (high - low)));
+    slideTo(Math.round(wanted / step) * step, gesture);
+  };
+  const tap = (by: number) => {
+    draft.leave();
+    stepBy(by, `tap ${path}`);
   };
 
   return (
@@ -78,21 +91,38 @@ export function NumberInput({ path }: { path: string }) {
           {range.words}
         </span>
       </span>
-      <input
-        class="input-slider"
-        type="range"
-        aria-label={`${range.label}, slider`}
-        aria-valuetext={say(range.value)}
-        min={range.sliderMin}
-        max={range.sliderMax}
-        step={range.step}
-        value={shown}
-        data-slider={path}
-        onInput={(event) => onSlide(event.currentTarget.value)}
-        onChange={() => {
-          dragCount.current += 1;
-        }}
-      />
+      <span class="input-steps">
+        <button type="button" aria-label={`${range.label}: one step less`} onClick={() => tap(-1)}>
+          −
+        </button>
+        <button type="button" aria-label={`${range.label}: one step more`} onClick={() => tap(1)}>
+          +
+        </button>
+      </span>
+      <div class="input-track">
+        <input
+          class="input-slider"
+          type="range"
+          aria-label={`${range.label}, slider`}
+          aria-valuetext={say(range.value)}
+          min={range.sliderMin}
+          max={range.sliderMax}
+          step={range.step}
+          value={shown}
+          data-slider={path}
+          onInput={(event) =>
+            slideTo(Number(event.currentTarget.value), `slide ${path} ${dragCount.current}`)
+          }
+          onChange={() => {
+            dragCount.current += 1;
+          }}
+        />
+        <TouchTrack
+          name={path}
+          onMove={onTouchSlide}
+          onCancel={(gesture) => workspace.history.cancel(gesture)}
+        />
+      </div>
       <span class="input-limits" id={`${id}-limits`}>
         {refused
           ? `Give a ${range.whole ? 'whole ' : ''}number from ${say(range.min)} to ${say(range.max)}. ${say(range.value)} stands.`

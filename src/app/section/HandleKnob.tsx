@@ -1,8 +1,10 @@
 // One handle: a round knob that is dragged, or moved with the arrow keys (Shift for fine, Page for ten steps), and
-// tells its figure while it moves. It is a slider to a screen reader.
+// tells its figure while it moves. It is a slider to a screen reader. A finger has to set out along the handle's own
+// line; one that sets out beside it, or that the browser takes back for scrolling, changes nothing.
 
 import { useRef } from 'preact/hooks';
 import { toShown, toSi, type UnitSystem } from '../parts/display-unit.ts';
+import { isAlong } from '../parts/first-way.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { type Handle, snapped, stepOf } from './handles.ts';
 import type { Point } from './section-shape.ts';
@@ -19,6 +21,15 @@ export interface HandleKnobProps {
   readonly onStart: () => void;
   readonly onMove: (value: number, gesture: string) => void;
   readonly onEnd: () => void;
+  readonly onCancel: (gesture: string) => void;
+}
+
+interface Drag {
+  readonly gesture: string;
+  readonly from: Point;
+  readonly offset: Point;
+  /** a finger has shown where it wants to go; a mouse need not */
+  isUnderWay: boolean;
 }
 
 const KEY_STEPS: Readonly<Record<string, number>> = {
@@ -32,7 +43,7 @@ const KEY_STEPS: Readonly<Record<string, number>> = {
 
 export function HandleKnob(props: HandleKnobProps) {
   const { handle, px, system, active } = props;
-  const drag = useRef<{ gesture: string; offset: Point } | null>(null);
+  const drag = useRef<Drag | null>(null);
   const text = quantityText(handle.value, handle.quantity, system);
 
   const onPointerDown = (event: PointerEvent) => {
@@ -44,13 +55,28 @@ export function HandleKnob(props: HandleKnobProps) {
     const at = props.toDrawing(event);
     drag.current = {
       gesture: `drag ${handle.id} ${event.timeStamp}`,
+      from: at,
       offset: { x: at.x - px.x, y: at.y - px.y },
+      isUnderWay: event.pointerType !== 'touch',
     };
-    props.onStart();
+    if (drag.current.isUnderWay) props.onStart();
+  };
+  const setsOutAlong = (at: Point, { from }: Drag) => {
+    const valueAt = (dx: number, dy: number) =>
+      handle.valueAt(props.toMetres({ x: px.x + dx, y: px.y + dy }));
+    const line = { x: valueAt(1, 0) - valueAt(-1, 0), y: valueAt(0, 1) - valueAt(0, -1) };
+    return isAlong({ x: at.x - from.x, y: at.y - from.y }, line);
   };
   const onPointerMove = (event: PointerEvent) => {
     if (!drag.current) return;
     const at = props.toDrawing(event);
+    if (!drag.current.isUnderWay) {
+      const along = setsOutAlong(at, drag.current);
+      if (along === false) drag.current = null;
+      if (!along || !drag.current) return;
+      drag.current.isUnderWay = true;
+      props.onStart();
+    }
     const place = props.toMetres({ x: at.x - drag.current.offset.x, y: at.y - drag.current.offset.y });
     props.onMove(snapped(handle.valueAt(place), handle, system, event.shiftKey), drag.current.gesture);
   };
@@ -58,6 +84,14 @@ export function HandleKnob(props: HandleKnobProps) {
     if (!drag.current) return;
     drag.current = null;
     props.onEnd();
+  };
+  const onPointerCancel = () => {
+    if (drag.current?.isUnderWay) props.onCancel(drag.current.gesture);
+    onPointerEnd();
+  };
+  // Some browsers turn to scrolling when a finger drifts in the middle of a drag.
+  const onTouchMove = (event: TouchEvent) => {
+    if (drag.current?.isUnderWay && event.cancelable) event.preventDefault();
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const value = valueByKey(event, handle, system);
@@ -81,7 +115,8 @@ export function HandleKnob(props: HandleKnobProps) {
       onPointerDown={onPointerDown}
       onPointerMove={onPointerMove}
       onPointerUp={onPointerEnd}
-      onPointerCancel={onPointerEnd}
+      onPointerCancel={onPointerCancel}
+      onTouchMove={onTouchMove}
       onKeyDown={onKeyDown}
       onPointerEnter={() => props.onShow(true)}
       onPointerLeave={() => props.onShow(false)}

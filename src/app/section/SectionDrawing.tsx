@@ -165,6 +165,7 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
             frozen.current = null;
             setActiveId(null);
           }}
+          onCancel={(gesture) => workspace.history.cancel(gesture)}
         />
       ))}
       {active && (

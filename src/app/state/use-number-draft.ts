@@ -22,12 +22,12 @@ export interface DraftField {
 /**
  * A field of its own draft.
  *
- * @param step what an arrow key does: how many steps up, and whether they are large, plain or fine
+ * @param step what an arrow key does, by how many steps up, in which step of undo
  */
 export function useNumberDraft<T>(
   name: string,
   rules: Pick<DraftRules<T>, 'read' | 'take'>,
-  step?: (by: number) => void,
+  step?: (by: number, gesture: string) => void,
 ): DraftField {
   const workspace = useWorkspace();
   const latest = useRef(rules);
@@ -59,7 +59,7 @@ export function useNumberDraft<T>(
           selectAll(field);
         } else if (step && by !== 0 && (text === null || latest.current.read(text) !== null)) {
           if (text !== null) draft.confirm();
-          step(by);
+          step(by, draft.gesture());
           selectAll(field);
         } else return;
         event.preventDefault();
