@@ -117,6 +117,17 @@ function jobOf(id: string, design: Design): RunJob {
   return { id, label: id, design, at: {} };
 }
 
+/** Other levers that are worth a word alone, the one that leaves the least trouble first. */
+export function otherWays({ drawn, pulled, steps }: Help): readonly Pulled[] {
+  const before = trouble(drawn);
+  const least = Math.max(Math.min(LEAST_HOURS, before), LEAST_SHARE * before);
+  const taken = new Set(steps.map(({ lever }) => lever.id));
+  return pulled
+    .filter(({ lever }) => !taken.has(lever.id) && lever.milderThan === undefined)
+    .filter(({ figures }) => before > 0 && before - trouble(figures) >= least)
+    .sort((one, other) => trouble(one.figures) - trouble(other.figures));
+}
+
 /**
  * The lever that leaves the least trouble: of those that are alike in that (no more than a few hours) the one that leaves
  * the least mould, then the least heat to add. No milder form of another unless it is better than that other.

@@ -21,7 +21,7 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
   if (!answer)
     return (
       <section class="figures" aria-label="Headline figures" aria-busy="true">
-        <p class="figures-wait">Computing the first year…</p>
+        <p class="figures-wait">Computing the year…</p>
       </section>
     );
   const figures = headlineFigures(answer.outcome, answer.job.design, system);
@@ -38,6 +38,9 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
       data-run={answer.number}
       data-took={answer.tookMs.toFixed(1)}
     >
+      <p class="figures-old" aria-hidden="true">
+        Of the design before; the new year is being computed.
+      </p>
       <HotterMark design={answer.job.design} />
       {zones.map((zone) => (
         <div class="figure-zone" key={zone}>

@@ -21,6 +21,7 @@ import { useSession } from '../state/session-context.ts';
 import { TakePanel } from '../take/TakePanel.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
+import { VerdictPanel } from '../why/VerdictPanel.tsx';
 import { WhyPlace } from '../why/WhyPlace.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
@@ -44,7 +45,13 @@ export function Page() {
 }
 
 function Sheet() {
-  const { asked } = useSession();
+  const { asked, workspace } = useSession();
+  const startOwn = () => {
+    workspace.set('name', 'My house', '');
+    const group = document.querySelector<HTMLDetailsElement>('[data-group="house"]');
+    if (group) group.open = true;
+    document.querySelector<HTMLElement>('[data-path="house.floorAreaM2"]')?.focus();
+  };
   const showReasons = ({ id, opens }: HeadlineFigure) => {
     asked.value = { figure: id, picture: opens };
   };
@@ -59,6 +66,7 @@ function Sheet() {
           <VersionStrip />
         </div>
         <div class="sheet-middle">
+          <VerdictPanel onOwn={startOwn} />
           <section class="section-panel" aria-labelledby="section-title">
             <h2 id="section-title" class="visually-hidden">
               The house in section

@@ -44,7 +44,7 @@ export interface Session {
   readonly list: VersionList;
   readonly notices: ReadonlySignal<readonly Notice[]>;
   tell(kind: Notice['kind'], text: string): void;
-  /** A message with a button. */
+  /** A message with a button; pressing it closes the message. */
   offer(text: string, label: string, run: () => void): void;
   dismiss(id: number): void;
   openFile(file: File): Promise<void>;
@@ -99,7 +99,15 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     notices,
     tell,
     offer(text, label, run) {
-      notices.value = [...notices.value, { id: ++notice, kind: 'news', text, action: { label, run } }];
+      const id = ++notice;
+      const close = () => {
+        notices.value = notices.value.filter((entry) => entry.id !== id);
+      };
+      const act = () => {
+        close();
+        run();
+      };
+      notices.value = [...notices.value, { id, kind: 'news', text, action: { label, run: act } }];
     },
     dismiss(id) {
       notices.value = notices.value.filter((entry) => entry.id !== id);

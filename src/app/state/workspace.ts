@@ -31,7 +31,7 @@ export interface Workspace {
   readonly history: DesignHistory;
   readonly design: ReadonlySignal<Design>;
   readonly climate: ReadonlySignal<ClimateState>;
-  /** the newest answer; null before the first */
+  /** the newest answer; null before the first, and before the first in another place */
   readonly answer: ReadonlySignal<NumberedAnswer | null>;
   /** outcome of the design before the last step, if it was run */
   readonly previous: ReadonlySignal<Outcome | null>;
@@ -170,7 +170,7 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
     history,
     design,
     climate,
-    answer,
+    answer: computed(() => (answer.value?.job.climateKey === climateKey.value ? answer.value : null)),
     previous: computed(() => {
       void answer.value;
       const before = history.before.value;

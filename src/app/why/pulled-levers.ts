@@ -2,6 +2,7 @@
 // want each lever alone, the report the steps that help most.
 
 import type { Design } from '../../design/design.ts';
+import type { Runner, StopSignal } from '../../questions/runner.ts';
 import { type Help, helpFor, type PulledLevers, pullLevers } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { pageRunner } from '../questions/page-runner.ts';
@@ -14,11 +15,20 @@ export function pulledLevers(design: Design, year: TypicalYear): Promise<PulledL
   return remembered(levers, design, () => pullLevers(design, pageRunner(design.climate, year)));
 }
 
-/** The steps that help most. */
-export function helpOf(design: Design, year: TypicalYear): Promise<Help> {
-  return remembered(helps, design, async () =>
-    helpFor(design, await pulledLevers(design, year), pageRunner(design.climate, year)),
-  );
+/**
+ * The steps that help most.
+ *
+ * @param signal gives up what still runs
+ */
+export function helpOf(design: Design, year: TypicalYear, signal?: StopSignal): Promise<Help> {
+  return remembered(helps, design, async () => {
+    const runner = pageRunner(design.climate, year);
+    const stoppable: Runner = { run: (jobs, options) => runner.run(jobs, { ...options, signal }) };
+    const known = levers.get(design);
+    const pulled = known ? await known : await pullLevers(design, stoppable);
+    levers.set(design, Promise.resolve(pulled));
+    return helpFor(design, pulled, stoppable);
+  });
 }
 
 /** What failed is run anew when it is asked for again. */

@@ -1,0 +1,169 @@
+// Above the drawing: what this is and whose house is drawn, one sentence on how it does, and the changes that help most.
+// The changes are run in the background once the design has come to rest, and given up when it moves again.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { wordingOf } from '../../findings/wording.ts';
+import { type Help, isCalm } from '../../questions/what-helps.ts';
+import { capitalised } from '../../questions/words.ts';
+import { type Act, actsOf } from '../../report/acts.ts';
+import { verdictOf } from '../../report/verdict.ts';
+import { browserStore } from '../keeping/browser-store.ts';
+import { exampleOf } from '../state/example-place.ts';
+import { useSession, useWorkspace } from '../state/session-context.ts';
+import { helpOf } from './pulled-levers.ts';
+
+const store = browserStore(() => localStorage);
+const FOLD_KEY = 'daystone-acts';
+const FOLDED = 'folded';
+
+/** The hand has left the design when nothing has moved for so long [ms]. */
+const REST_MS = 600;
+
+const TRY = ['Try it', 'Try both', 'Try all three'] as const;
+const TRIED = ['Tried', 'Tried with the one before it', 'Tried with the two before it'] as const;
+
+/** How a change stands to those above it. */
+function titleOf({ onTopOf, words }: Act, i: number): string {
+  if (onTopOf === null && i > 0) return `Or else: ${words}`;
+  return onTopOf ? `Then ${words}` : capitalised(words);
+}
+
+export function VerdictPanel({ onOwn }: { onOwn: () => void }) {
+  const workspace = useWorkspace();
+  const design = workspace.design.value;
+  const answer = workspace.answer.value;
+  const stale = workspace.stale.value;
+  const words = wordingOf(workspace.units.value);
+  const verdict = answer ? verdictOf(answer.outcome, answer.job.design, words) : '';
+  const isSample = exampleOf(design) !== undefined;
+  return (
+    <section class="verdict" aria-labelledby="verdict-title" aria-busy={stale}>
+      <p class="verdict-what">
+        Daystone computes, hour by hour, a year in a house that the sun heats: how hot, how cold, how damp,
+        and how much heat it takes.
+      </p>
+      {isSample && (
+        <p class="verdict-sample">
+          This is a made-up sample house, not yours.{' '}
+          <button type="button" data-act="own" onClick={onOwn}>
+            Start with your own
+          </button>
+        </p>
+      )}
+      <h2 id="verdict-title" class="visually-hidden">
+        How it does, and what helps most
+      </h2>
+      <p class="verdict-line">{verdict || 'Computing the year…'}</p>
+      <ActsFold />
+      <LiveVerdict text={stale ? '' : verdict} />
+    </section>
+  );
+}
+
+/** Folded away nothing is run for it, and so it stays from visit to visit. */
+function ActsFold() {
+  const [open, setOpen] = useState(() => store.getItem(FOLD_KEY) !== FOLDED);
+  return (
+    <details
+      class="acts-fold"
+      open={open}
+      onToggle={({ currentTarget }) => {
+        if (currentTarget.open === open) return;
+        setOpen(currentTarget.open);
+        try {
+          store.setItem(FOLD_KEY, currentTarget.open ? 'open' : FOLDED);
+        } catch {
+          // A browser that keeps nothing asks again next time.
+        }
+      }}
+    >
+      <summary>What helps most</summary>
+      {open && <Acts />}
+    </details>
+  );
+}
+
+function Acts() {
+  const { workspace, offer } = useSession();
+  const design = workspace.design.value;
+  const help = useHelp();
+  if (help === null) return <p class="acts-wait">Trying what would help most…</p>;
+  if (help === 'failed') return <p class="acts-wait">What would help could not be computed.</p>;
+  const acts = actsOf(help, wordingOf(workspace.units.value));
+  if (acts.length === 0)
+    return (
+      <p class="acts-wait">
+        {isCalm(help.drawn)
+          ? 'Neither heat nor damp is worth a change.'
+          : 'No single change of those tried helps much: change several together.'}
+      </p>
+    );
+  const tryAct = (act: Act) => {
+    const tried = act.apply(design);
+    workspace.replace(tried);
+    offer(`${TRIED[act.onTopOf ?? 0]}: ${act.words}.`, 'Take it back', () => {
+      if (workspace.design.value === tried) workspace.history.undo();
+      else workspace.replace(design);
+    });
+  };
+  return (
+    <ol class="acts" data-acts={acts.length}>
+      {acts.map((act, i) => (
+        <li key={act.id} data-act-id={act.id}>
+          <p>
+            <b>{titleOf(act, i)}</b>
+            <span>{act.brings}</span>
+          </p>
+          <button type="button" data-act="try" onClick={() => tryAct(act)}>
+            {TRY[act.onTopOf ?? 0]}
+          </button>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** What helps the design on screen; null while it is run or waits for the hand to rest. */
+function useHelp(): Help | 'failed' | null {
+  const workspace = useWorkspace();
+  const design = workspace.design.value;
+  const climate = workspace.climate.value;
+  const year = climate.state === 'ready' ? climate.typical : null;
+  const isReady = year !== null && !workspace.stale.value;
+  const [found, setFound] = useState<{ readonly of: object; readonly help: Help | 'failed' } | null>(null);
+  useEffect(() => {
+    if (!isReady || year === null) return;
+    const stop = new AbortController();
+    const timer = setTimeout(() => {
+      helpOf(design, year, stop.signal).then(
+        (help) => {
+          if (!stop.signal.aborted) setFound({ of: design, help });
+        },
+        () => {
+          if (!stop.signal.aborted) setFound({ of: design, help: 'failed' });
+        },
+      );
+    }, REST_MS);
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [design, year, isReady]);
+  return found?.of === design ? found.help : null;
+}
+
+/** The newest verdict, told once it stands; what is seen changes too often to be read out. */
+function LiveVerdict({ text }: { text: string }) {
+  const [told, setTold] = useState('');
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  useEffect(() => {
+    if (text === '') return;
+    timer.current = setTimeout(() => setTold(text), REST_MS);
+    return () => clearTimeout(timer.current);
+  }, [text]);
+  return (
+    <p class="visually-hidden" role="status" data-live="verdict">
+      {told}
+    </p>
+  );
+}

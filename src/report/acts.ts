@@ -1,0 +1,55 @@
+// The changes that help most: the steps, one on top of the other, and beside them others that help alone, until there are
+// three. Each with what it brings and the design it makes. In: what was run (questions/what-helps.ts). Out: words, designs.
+
+import type { Design } from '../design/design.ts';
+import { plain, type Wording } from '../findings/wording.ts';
+import type { Figures } from '../questions/figures.ts';
+import { type Help, otherWays } from '../questions/what-helps.ts';
+import { capitalised, countInWords } from '../questions/words.ts';
+import { leverWords } from './answer.ts';
+
+export interface Act {
+  readonly id: string;
+  /** as said to a person: "stand the glass upright under an overhang" */
+  readonly words: string;
+  /** how many steps before it are made with it; null for one that is tried alone instead */
+  readonly onTopOf: number | null;
+  /** what it changes, from what stands before it; one sentence */
+  readonly brings: string;
+  /** the drawn design with this change, and the steps before it */
+  readonly apply: (design: Design) => Design;
+}
+
+const MOST_ACTS = 3;
+
+/** The changes, in the order in which they are made; others after them. */
+export function actsOf(help: Help, words: Wording): readonly Act[] {
+  const { drawn, steps } = help;
+  const made: Act[] = steps.map(({ lever, figures }, i) => ({
+    id: lever.id,
+    words: leverWords(lever, words),
+    onTopOf: i,
+    brings: bringsOf(i === 0 ? drawn : steps[i - 1]!.figures, figures, words),
+    apply: (design) => steps.slice(0, i + 1).reduce((at, step) => step.lever.apply(at), design),
+  }));
+  const others: Act[] = otherWays(help).map(({ lever, figures }) => ({
+    id: lever.id,
+    words: leverWords(lever, words),
+    onTopOf: null,
+    brings: bringsOf(drawn, figures, words),
+    apply: (design) => lever.apply(design),
+  }));
+  return [...made, ...others].slice(0, MOST_ACTS);
+}
+
+/** What changes, from and to; what stays is left out. */
+function bringsOf(before: Figures, after: Figures, words: Wording): string {
+  const pairs: readonly (readonly [string, string, string])[] = [
+    ['hours too hot', countInWords(before.tooHotHours), countInWords(after.tooHotHours)],
+    ['hours too damp', countInWords(before.humidHours), countInWords(after.humidHours)],
+    ['mould index', plain(before.worstMouldIndex, 1), plain(after.worstMouldIndex, 1)],
+    ['back-up heat', words.energy(before.heatingKWh), words.energy(after.heatingKWh)],
+  ];
+  const changed = pairs.filter(([, from, to]) => from !== to);
+  return `${capitalised(changed.map(([name, from, to]) => `${name} ${from} → ${to}`).join('; '))}.`;
+}

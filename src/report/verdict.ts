@@ -1,0 +1,55 @@
+// One sentence on a house in its year: heat, damp, cold, and the heat it takes. In: an outcome and its design. Out: the
+// sentence. Bounds of heat are those of the design's own criterion; those of damp and cold are the findings'; how much
+// heat is little or much is common practice, no source.
+
+import type { Design } from '../design/design.ts';
+import { hours, type Wording } from '../findings/wording.ts';
+import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
+import type { OutcomeFigures } from '../outcomes/outcome.ts';
+import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
+
+/** Back-up heat of a year for each square metre of floor [kWh/m²]: up to this it is little, up to the next some. */
+const LITTLE_HEAT = 15;
+const SOME_HEAT = 50;
+/** Hours below the limit of cold that nobody minds; a fiftieth of the year is cold. House rules. */
+const FEW_COLD_HOURS = 18;
+const COLD_HOURS = 175;
+/** Hours of damp that nobody minds. House rule. */
+const FEW_DAMP_HOURS = 175;
+
+/** The sentence, with its stop. */
+export function verdictOf(outcome: OutcomeFigures, design: Design, words: Wording): string {
+  const { house } = outcome.zones;
+  return `${[
+    heatOf(house.tooHot.hours, house.tooHot.limitHours),
+    dampOf(house.humidHours, house.mouldIndexMax),
+    coldOf(house.underheatedHours),
+    heatingOf(outcome.heating.energyKWh, design.house.floorAreaM2, words),
+  ]
+    .filter((part) => part !== '')
+    .join(', ')}.`;
+}
+
+function heatOf(hot: number, allowed: number): string {
+  if (hot > allowed) return `Too hot for ${hours(hot)}, where ${allowed} are allowed`;
+  if (hot > allowed / 3) return `Warm at times, but within what is allowed`;
+  return 'Cool enough in summer';
+}
+
+function dampOf(damp: number, mouldIndex: number): string {
+  const mould = mouldIndex >= MOULD_INDEX_LIMIT ? ' with mould in the corners' : '';
+  if (damp > ACCEPTABLE_DAMP_HOURS) return `damp for ${hours(damp)}${mould}`;
+  if (mould !== '') return 'mouldy in the corners';
+  return damp > FEW_DAMP_HOURS ? 'damp at times' : 'dry enough';
+}
+
+function coldOf(cold: number): string {
+  if (cold > COLD_HOURS) return `too cold for ${hours(cold)}`;
+  return cold > FEW_COLD_HOURS ? 'cool at times' : '';
+}
+
+function heatingOf(energyKWh: number, floorM2: number, words: Wording): string {
+  const perM2 = energyKWh / floorM2;
+  const amount = perM2 <= LITTLE_HEAT ? 'little' : perM2 <= SOME_HEAT ? 'some' : 'much';
+  return `${amount} back-up heat (${words.energy(energyKWh)})`;
+}

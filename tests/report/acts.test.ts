@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
+import { wordingOf } from '../../src/findings/wording.ts';
+import type { Figures } from '../../src/questions/figures.ts';
+import type { Pulled } from '../../src/questions/levers.ts';
+import type { Help } from '../../src/questions/what-helps.ts';
+import { actsOf } from '../../src/report/acts.ts';
+
+const figures = (tooHotHours: number, humidHours: number) =>
+  ({ tooHotHours, tooHotLimitHours: 262, humidHours, worstMouldIndex: 0, heatingKWh: 1000 }) as Figures;
+
+/** A lever that only leaves its name on the design. */
+const pulled = (id: string, hot: number, damp: number, milderThan?: string): Pulled => ({
+  lever: {
+    id,
+    words: `do ${id}`,
+    apply: (design) => ({ ...design, name: `${design.name} ${id}` }),
+    ...(milderThan !== undefined && { milderThan }),
+  },
+  figures: figures(hot, damp),
+});
+
+const drawn = figures(2000, 0);
+const house = { name: 'house' } as Design;
+const of = (help: Partial<Help>) => actsOf({ drawn, pulled: [], steps: [], ...help }, wordingOf('metric'));
+
+test('each step is told from the one before it, and is made with those before it', () => {
+  const acts = of({ steps: [pulled('a', 1000, 0), pulled('b', 500, 0), pulled('c', 200, 0)] });
+  expect(acts.map(({ brings }) => brings)).toEqual([
+    'Hours too hot 2000 → 1000.',
+    'Hours too hot 1000 → 500.',
+    'Hours too hot 500 → 200.',
+  ]);
+  expect(acts[2]!.apply(house).name).toBe('house a b c');
+});
+
+test('where one step is enough, others that help alone fill up to three, the best first, milder forms and idle ones not', () => {
+  const acts = of({
+    steps: [pulled('a', 100, 0)],
+    pulled: [
+      pulled('a', 100, 0),
+      pulled('mild', 120, 0, 'a'),
+      pulled('idle', 1990, 0),
+      pulled('worse', 100, 5000),
+      pulled('c', 900, 0),
+      pulled('b', 400, 0),
+      pulled('d', 1200, 0),
+    ],
+  });
+  expect(acts.map(({ id, onTopOf }) => [id, onTopOf])).toEqual([
+    ['a', 0],
+    ['b', null],
+    ['c', null],
+  ]);
+  expect(acts[1]!.apply(house).name).toBe('house b');
+});
