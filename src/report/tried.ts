@@ -44,13 +44,21 @@ const COLUMNS: readonly Column[] = [
 
 /** A change that takes away less of a danger is not named as what does most against it. House rule. */
 const LEAST_SHARE_TOLD = 0.25;
+/** A change that moves no figure by this share, or by this many hours, index or kWh where that is more, did little. House rule. */
+const LITTLE_SHARE = 0.05;
+const LITTLE_HOURS = 20;
+const LITTLE_MOULD = 0.2;
+const LITTLE_KWH = 50;
 const TOGETHER = ['The first two steps together', 'All three steps together'] as const;
 
 /** The section. */
 export function triedSection({ words }: Context, { drawn, pulled, steps, milder }: Help): Section {
+  const little = pulled.filter(({ figures }) => didLittle(figures, drawn));
   const tried: readonly (readonly [string, Figures])[] = [
     ['As drawn', drawn],
-    ...pulled.map(({ lever, figures }) => [capitalised(leverWords(lever, words)), figures] as const),
+    ...pulled
+      .filter((entry) => !little.includes(entry))
+      .map(({ lever, figures }) => [capitalised(leverWords(lever, words)), figures] as const),
     ...steps.slice(1).map(({ figures }, i) => [TOGETHER[i]!, figures] as const),
     ...(milder === undefined
       ? []
@@ -70,7 +78,27 @@ export function triedSection({ words }: Context, { drawn, pulled, steps, milder 
     ' A cooler room is a damper one, all else alike, for cool air holds less water: read the columns together.' +
     ' The best is what leaves the fewest hours too hot or too damp beyond those allowed, an hour for an hour; of changes alike in that, what leaves less mould, then less heat to add.' +
     ' Mould shows from an index of 3 up. What a change costs in money we do not know: ask your builder.';
-  return { title: 'What we tried', blocks: [{ kind: 'text', text: lead }, table] };
+  const rest: Block[] =
+    little.length === 0
+      ? []
+      : [
+          {
+            kind: 'text',
+            text: `These did little: ${little.map(({ lever }) => leverWords(lever, words)).join('; ')}.`,
+          },
+        ];
+  return { title: 'What we tried', blocks: [{ kind: 'text', text: lead }, table, ...rest] };
+}
+
+function didLittle(now: Figures, drawn: Figures): boolean {
+  const hoursAlike = (
+    ['tooHotHours', 'feltHotHours', 'hotNightHours', 'humidHours', 'staleAirHours'] as const
+  ).every((key) => Math.abs(now[key] - drawn[key]) <= Math.max(LITTLE_HOURS, LITTLE_SHARE * drawn[key]));
+  return (
+    hoursAlike &&
+    Math.abs(now.worstMouldIndex - drawn.worstMouldIndex) < LITTLE_MOULD &&
+    Math.abs(now.heatingKWh - drawn.heatingKWh) <= Math.max(LITTLE_KWH, LITTLE_SHARE * drawn.heatingKWh)
+  );
 }
 
 interface Ran {

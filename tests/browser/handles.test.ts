@@ -21,6 +21,13 @@ const DRAGS: readonly (readonly [string, number, number])[] = [
 const shownValue = (page: Page, id: string) =>
   page.getAttribute(`[data-handle="${id}"]`, 'aria-valuenow').then((text) => Number(text));
 
+/** Where a handle's knob stands, once nothing above the drawing changes and all of it is in sight. */
+async function boxInSight(page: Page, id: string) {
+  await settledFigure(page, 'heating');
+  await page.locator('.section-drawing').scrollIntoViewIfNeeded();
+  return page.locator(`[data-handle="${id}"] .handle-knob`).boundingBox();
+}
+
 async function openClosed() {
   const opened = await openPage(served);
   await settledFigure(opened.page, 'house-overheated');
@@ -34,7 +41,7 @@ test('every handle moves its number under the mouse, undo takes the drag back in
   expect(await page.locator('[data-handle]').count()).toBe(DRAGS.length);
   for (const [id, dx, dy] of DRAGS) {
     const before = await shownValue(page, id);
-    const knob = await page.locator(`[data-handle="${id}"] .handle-knob`).boundingBox();
+    const knob = await boxInSight(page, id);
     const x = knob!.x + knob!.width / 2;
     const y = knob!.y + knob!.height / 2;
     await page.mouse.move(x, y);
@@ -48,7 +55,7 @@ test('every handle moves its number under the mouse, undo takes the drag back in
     expect(await shownValue(page, id), `${id} undone`).toBe(before);
   }
   const before = await settledFigure(page, 'heating');
-  const knob = await page.locator('[data-handle="glass.value"] .handle-knob').boundingBox();
+  const knob = await boxInSight(page, 'glass.value');
   await page.mouse.move(knob!.x + 6, knob!.y + 6);
   await page.mouse.down();
   await page.mouse.move(knob!.x + 6, knob!.y - 40, { steps: 4 });

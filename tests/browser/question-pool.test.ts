@@ -7,13 +7,15 @@ const open = await openPoolAt(inject('browserHost').poolAddress, await sharedBro
 
 test('a map comes whole from two workers, with no complaint, and the same when one of them dies on the way', async () => {
   const whole = await open.page.evaluate(() => window.pool.map('modest', 5, true, 2));
-  expect(whole.runs).toBe(25);
+  // Every cell, and the search for the edge that the curve shares.
+  expect(whole.runs).toBeGreaterThanOrEqual(25);
+  expect(whole.tooHotHours).toHaveLength(25);
   expect(whole.tooHotHours).not.toContain(null);
   expect(whole.firstPictureAt).toBeGreaterThan(0);
   expect(whole.firstPictureAt).toBeLessThan(whole.runs);
   const wounded = await open.page.evaluate(() => window.pool.map('modest', 5, true, 2, 6));
   expect(wounded.tooHotHours).toEqual(whole.tooHotHours);
-  expect(wounded.runs).toBe(25);
+  expect(wounded.runs).toBe(whole.runs);
   expect(open.complaints).toEqual([]);
 });
 

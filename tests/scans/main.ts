@@ -63,7 +63,7 @@ function pageOf(): string {
   if (fights)
     lines.push(
       '',
-      `${fights.runs} random houses, attentive hands and openers by turn: ${fights.heatedAtAll} needed heat, in ${fights.openedAtAll} something was opened to cool, and in ${fights.faults.length} the heater ran beside something that stood open for longer than anybody needs to notice.`,
+      `${fights.runs} random houses, attentive hands and openers by turn: ${fights.heatedAtAll} needed heat, in ${fights.openedAtAll} something was opened to cool, and in ${fights.faults.length} the heater ran for an hour or more of the year beside something that stood open to cool for longer than anybody needs to notice.`,
     );
   if (failed.length > 0) lines.push('', 'Failed:', '', ...failed.map((fault) => `- ${fault}`));
   for (const knob of KNOBS) {

@@ -42,14 +42,13 @@ export function VerdictPanel({ onOwn }: { onOwn: () => void }) {
         Daystone computes, hour by hour, a year in a house that the sun heats: how hot, how cold, how damp,
         and how much heat it takes.
       </p>
-      {isSample && (
-        <p class="verdict-sample">
-          This is a made-up sample house, not yours.{' '}
-          <button type="button" data-act="own" onClick={onOwn}>
-            Start with your own
-          </button>
-        </p>
-      )}
+      {/* Always there, so that the drawing below does not move when the first number of a sample is changed. */}
+      <p class="verdict-sample">
+        {isSample ? 'This is a made-up sample house, not yours.' : 'This house is as you have drawn it.'}{' '}
+        <button type="button" data-act="own" onClick={onOwn}>
+          Start with your own
+        </button>
+      </p>
       <h2 id="verdict-title" class="visually-hidden">
         How it does, and what helps most
       </h2>
