@@ -136,9 +136,10 @@ test('an answer is marked old when design, climate or year changes, and told in 
   await close();
 });
 
-test('what matters most is answered in a table', async () => {
+// Of the questions answered by a table alone the one with the fewest runs.
+test('who opens the vents is answered in a table', async () => {
   const { page, complaints, close } = await openModest();
-  await ask(page, 'what-matters-most');
+  await ask(page, 'who-opens-the-vents');
   expect(await page.locator('.ask-finding').textContent()).toMatch(/\d/);
   await expectForEveryone(page);
   expect(complaints).toEqual([]);
