@@ -1,7 +1,6 @@
 // The list of shades and covers: each a sentence, its details behind a fold, and a button that adds one. Every change is
 // one step of undo.
 
-import { useId } from 'preact/hooks';
 import { COVER_KINDS, coverKindById } from '../../design/cover-catalogue.ts';
 import { COVER_LIMITS, MOST_COVERS } from '../../design/cover-rules.ts';
 import type { Cover, Design } from '../../design/design.ts';
@@ -14,6 +13,7 @@ import {
 } from '../../findings/cover-words.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { CoverNumber } from './CoverNumber.tsx';
+import { LabelledMenu } from './LabelledMenu.tsx';
 
 const FIRST: Cover = { kind: 'outside-blind', on: 'east-and-west', drawnBy: 'heat', season: 'year' };
 
@@ -86,15 +86,15 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
   return (
     <details>
       <summary>{coverWords(cover, design)}</summary>
-      <Menu
-        name="kind"
+      <LabelledMenu
+        known={{ 'data-cover-field': 'kind' }}
         label="Kind"
         value={cover.kind}
         options={COVER_KINDS.map(({ id, name }) => [id, name])}
         choose={setKind}
       />
-      <Menu
-        name="on"
+      <LabelledMenu
+        known={{ 'data-cover-field': 'on' }}
         label="Hangs"
         value={cover.on}
         options={Object.entries(SIDE_WORDS)}
@@ -102,22 +102,22 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
       />
       {isDrawn && (
         <>
-          <Menu
-            name="drawnBy"
+          <LabelledMenu
+            known={{ 'data-cover-field': 'drawnBy' }}
             label="Drawn"
             value={cover.drawnBy}
             options={possible.map((by) => [by, DRAWN_BY_WORDS[by]])}
             choose={(drawnBy) => change({ ...cover, drawnBy: drawnBy as Cover['drawnBy'] })}
           />
-          <Menu
-            name="season"
+          <LabelledMenu
+            known={{ 'data-cover-field': 'season' }}
             label="In use"
             value={cover.season}
             options={Object.entries(SEASON_WORDS)}
             choose={(season) => change({ ...cover, season: season as Cover['season'] })}
           />
-          <Menu
-            name="habit"
+          <LabelledMenu
+            known={{ 'data-cover-field': 'habit' }}
             label="Who"
             value={cover.habit ?? ''}
             options={[['', 'by whoever moves the vents'], ...Object.entries(COVER_HABIT_WORDS)]}
@@ -154,35 +154,4 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
 function withNumber(cover: Cover, key: 'sunW' | 'aboveC', value: number | undefined): Cover {
   const { [key]: _, ...rest } = cover;
   return value === undefined ? rest : { ...rest, [key]: value };
-}
-
-interface MenuProps {
-  readonly name: string;
-  readonly label: string;
-  readonly value: string;
-  readonly options: readonly (readonly [value: string, label: string])[];
-  readonly choose: (value: string) => void;
-}
-
-function Menu({ name, label, value, options, choose }: MenuProps) {
-  const id = useId();
-  return (
-    <div class="input input-choice">
-      <label class="input-label" for={id}>
-        {label}
-      </label>
-      <select
-        id={id}
-        data-cover-field={name}
-        value={value}
-        onChange={(event) => choose(event.currentTarget.value)}
-      >
-        {options.map(([each, words]) => (
-          <option key={each} value={each}>
-            {words}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
 }

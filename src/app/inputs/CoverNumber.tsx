@@ -7,6 +7,7 @@ import { type ShownQuantity, toShown, toSi, unitOf } from '../parts/display-unit
 import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useNumberDraft } from '../state/use-number-draft.ts';
+import { TypedField } from './TypedField.tsx';
 
 export interface CoverNumberProps {
   readonly name: string;
@@ -39,27 +40,20 @@ export function CoverNumber({ name, limit, quantity, value, change }: CoverNumbe
   const shown = value === undefined ? '' : numberText(toShown(value, quantity, system), digits);
   return (
     <div class={`input${refused ? ' is-wrong' : ''}`}>
-      <label class="input-label" for={`${id}-field`}>
-        {limit.label}
-      </label>
-      <span class="input-field">
-        <input
-          id={`${id}-field`}
-          class="input-text"
-          type="text"
-          inputMode="decimal"
-          autocomplete="off"
-          data-cover-field={name}
-          placeholder="usual"
-          value={text ?? shown}
-          aria-invalid={text !== null && read(text) === null}
-          aria-describedby={`${id}-limits`}
-          {...on}
-        />
-        <span class="input-unit" aria-hidden="true">
-          {sign}
-        </span>
-      </span>
+      <TypedField
+        id={`${id}-field`}
+        label={limit.label}
+        sign={sign}
+        field={{
+          inputMode: 'decimal',
+          'data-cover-field': name,
+          placeholder: 'usual',
+          value: text ?? shown,
+          'aria-invalid': text !== null && read(text) === null,
+          'aria-describedby': `${id}-limits`,
+          ...on,
+        }}
+      />
       <span class="input-limits" id={`${id}-limits`}>
         {refused ? `Give a number from ${limits}` : limits}
       </span>

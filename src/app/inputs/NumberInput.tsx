@@ -11,6 +11,7 @@ import { useNumberDraft } from '../state/use-number-draft.ts';
 import { FitChoice } from './FitChoice.tsx';
 import { numberRange } from './number-range.ts';
 import { TouchTrack } from './TouchTrack.tsx';
+import { TypedField } from './TypedField.tsx';
 
 export function NumberInput({ path }: { path: string }) {
   const workspace = useWorkspace();
@@ -67,30 +68,24 @@ export function NumberInput({ path }: { path: string }) {
 
   return (
     <div class={`input${refused ? ' is-wrong' : ''}`}>
-      <label class="input-label" for={`${id}-field`}>
-        {range.label}
-      </label>
-      <span class="input-field">
-        <input
-          id={`${id}-field`}
-          class="input-text"
-          type="text"
-          inputMode={range.min < 0 ? 'text' : 'decimal'}
-          autocomplete="off"
-          data-path={path}
-          data-draft={text === null ? undefined : ''}
-          value={text !== null && isHeld ? text : fieldNumber(shown, range.digits)}
-          aria-invalid={wrong}
-          aria-describedby={`${id}-unit ${id}-limits`}
-          {...on}
-        />
-        <span class="input-unit" aria-hidden="true">
-          {range.sign}
-        </span>
+      <TypedField
+        id={`${id}-field`}
+        label={range.label}
+        sign={range.sign}
+        field={{
+          inputMode: range.min < 0 ? 'text' : 'decimal',
+          'data-path': path,
+          'data-draft': text === null ? undefined : '',
+          value: text !== null && isHeld ? text : fieldNumber(shown, range.digits),
+          'aria-invalid': wrong,
+          'aria-describedby': `${id}-unit ${id}-limits`,
+          ...on,
+        }}
+      >
         <span class="visually-hidden" id={`${id}-unit`}>
           {range.words}
         </span>
-      </span>
+      </TypedField>
       <span class="input-steps">
         <button type="button" aria-label={`${range.label}: one step less`} onClick={() => tap(-1)}>
           −
