@@ -34,7 +34,7 @@ export function shortForm(findings: readonly Finding[]): ShortForm {
   };
 }
 
-function isCaution({ id }: Finding): boolean {
+export function isCaution({ id }: Finding): boolean {
   return id.startsWith('caution-');
 }
 

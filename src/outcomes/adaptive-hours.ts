@@ -1,22 +1,27 @@
 // Hours above the adaptive comfort limit. In: operative and outdoor temperature by hour. Out: hours a year.
-// Source: EN 16798-1:2019 annex B, category II (physics/adaptive-comfort.ts): upper limit by the exponentially
+// Source: EN 16798-1:2019 annex B, category II unless another is asked for (physics/adaptive-comfort.ts): upper limit by the exponentially
 // weighted running mean of the outdoor daily means. The standard gives upper limits for running means from 10 to
 // 30 °C; outside that range the limit is held at the range's end, so that winter hours are judged as on a 10 °C
 // spring day. It was made for people free to open windows and to dress as they like.
 
-import { EN_RUNNING_MEAN_RANGE, enUpperLimit, runningMeans } from '../physics/adaptive-comfort.ts';
+import {
+  type ComfortCategory,
+  EN_RUNNING_MEAN_RANGE,
+  enUpperLimit,
+  runningMeans,
+} from '../physics/adaptive-comfort.ts';
 import { DAYS, dailyMeans } from './calendar.ts';
 
 /**
- * Upper adaptive limit of every day, category II.
+ * Upper adaptive limit of every day.
  *
  * @param outdoorC outdoor air by hour [°C], 8760 hours
- * @returns operative temperature [°C], 365 days, between 25.1 and 31.7
+ * @returns operative temperature [°C], 365 days; of category II between 25.1 and 31.7
  */
-export function adaptiveLimits(outdoorC: Float64Array): Float64Array {
+export function adaptiveLimits(outdoorC: Float64Array, category: ComfortCategory = 'II'): Float64Array {
   const { minC, maxC } = EN_RUNNING_MEAN_RANGE;
   return runningMeans(dailyMeans(outdoorC)).map((mean) =>
-    enUpperLimit(Math.min(Math.max(mean, minC), maxC), 'II'),
+    enUpperLimit(Math.min(Math.max(mean, minC), maxC), category),
   );
 }
 

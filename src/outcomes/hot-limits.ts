@@ -8,7 +8,7 @@ import { criterionOf, type TooHotCriterion } from '../design/too-hot-criterion.t
 import { peopleAtHome } from '../model/household.ts';
 import { blankMoment, momentOf, scheduled } from '../network/hour/clock.ts';
 import type { ZoneYear } from '../network/year.ts';
-import { EN_RUNNING_MEAN_RANGE, enUpperLimit, runningMeans } from '../physics/adaptive-comfort.ts';
+import { runningMeans } from '../physics/adaptive-comfort.ts';
 import {
   ADAPTIVE_AIR_MS,
   coolingTable,
@@ -18,6 +18,7 @@ import {
 } from '../physics/moving-air.ts';
 import { summerDays, tm52Limit } from '../physics/overheating-criteria.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
+import { adaptiveLimits } from './adaptive-hours.ts';
 import { DAYS, dailyMeans } from './calendar.ts';
 
 /** TM52 rounds the excess to whole kelvin and counts from one: half a kelvin is the least that does. */
@@ -72,11 +73,10 @@ function dailyLimits(
   latitudeDeg: number,
 ): Float64Array {
   if (limit.kind === 'fixed') return new Float64Array(DAYS).fill(limit.aboveC);
-  const { minC, maxC } = EN_RUNNING_MEAN_RANGE;
-  const limits = runningMeans(dailyMeans(outdoorC)).map((mean) => {
-    if (limit.kind === 'tm52') return tm52Limit(mean) + TM52_COUNTS_FROM_K;
-    return enUpperLimit(Math.min(Math.max(mean, minC), maxC), limit.category);
-  });
+  const limits =
+    limit.kind === 'tm52'
+      ? runningMeans(dailyMeans(outdoorC)).map((mean) => tm52Limit(mean) + TM52_COUNTS_FROM_K)
+      : adaptiveLimits(outdoorC, limit.category);
   if (season === 'year') return limits;
   const { firstDay, days } = summerDays(latitudeDeg);
   return limits.map((value, day) =>

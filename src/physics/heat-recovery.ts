@@ -2,6 +2,7 @@
 // does in frost. Temperatures in; shares and rises out. The temperature ratio is that of EN 308 and EN 13141-7, on the
 // supply side: supply = outdoor + ratio · (extract − outdoor), with equal flows and dry air.
 
+import { clamp01 } from './clamp.ts';
 import { requireRange } from './require-range.ts';
 
 /** Outdoors this cold, an exchanger would freeze [°C]: a maker's sheet of a unit for cold places, 23 °F, medium confidence. */
@@ -33,7 +34,7 @@ export function preheatRise(outdoorC: number): number {
  */
 export function thawShare(outdoorC: number): number {
   requireRange('outdoorC', outdoorC, -90, 90, '°C');
-  return LONGEST_THAW_SHARE * within((FROST_C - outdoorC) / (FROST_C - LONGEST_THAW_C));
+  return LONGEST_THAW_SHARE * clamp01((FROST_C - outdoorC) / (FROST_C - LONGEST_THAW_C));
 }
 
 /**
@@ -47,7 +48,5 @@ export function bypassShare(indoorC: number, outdoorC: number, aboveC: number): 
   if (outdoorC >= indoorC) return 0;
   const byRoom = (indoorC - aboveC) / BYPASS_BAND_K;
   const byOutdoors = (outdoorC - BYPASS_COLD_C) / (BYPASS_MILD_C - BYPASS_COLD_C);
-  return within(Math.min(byRoom, byOutdoors));
+  return clamp01(Math.min(byRoom, byOutdoors));
 }
-
-const within = (share: number) => Math.min(1, Math.max(0, share));

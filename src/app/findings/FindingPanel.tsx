@@ -3,7 +3,7 @@
 
 import { useRef } from 'preact/hooks';
 import { SEVERITY_WORDS } from '../../findings/severity-words.ts';
-import { shortForm } from '../../findings/short-form.ts';
+import { isCaution, shortForm } from '../../findings/short-form.ts';
 import type { Finding } from '../../outcomes/outcome.ts';
 import { useChartAnswer } from '../charts/chart-turns.ts';
 import { unbroken } from '../parts/unbroken.ts';
@@ -15,7 +15,8 @@ export function FindingPanel() {
   // The first year's findings are there when the year is, in sight or not: what stands below them must not move later.
   const answer = useChartAnswer(ref) ?? newest.value;
   if (!answer) return <section ref={ref} class="chart findings" />;
-  const { first, serious, moreFindings, moreCautions } = shortForm(answer.outcome.findings);
+  const { findings } = answer.outcome;
+  const { first, serious, moreFindings, moreCautions } = shortForm(findings);
   return (
     <section ref={ref} class="chart findings" id="findings" aria-labelledby="findings-title">
       <div class="chart-head">
@@ -31,12 +32,12 @@ export function FindingPanel() {
       {moreFindings.length > 0 && (
         <details>
           <summary>{moreFindings.length} more, and these at length</summary>
-          <FindingList findings={answer.outcome.findings.filter(({ id }) => !id.startsWith('caution-'))} />
+          <FindingList findings={findings.filter((finding) => !isCaution(finding))} />
         </details>
       )}
       <details>
         <summary>{cautionsSummary(serious.length, moreCautions.length)}</summary>
-        <FindingList findings={answer.outcome.findings.filter(({ id }) => id.startsWith('caution-'))} />
+        <FindingList findings={findings.filter(isCaution)} />
       </details>
     </section>
   );

@@ -1,10 +1,10 @@
 // Dangers of living in such a house: heat for the old and the very young, fires in a tight house, mould for
 // people with weak lungs. Sources on each rule. A warning, not medical advice; local codes and doctors come first.
 
-import { HEAT_INDEX_CHART_END_C, heatBand } from '../../physics/heat-index.ts';
 import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
 import { caution, type Rule } from '../rule.ts';
-import { hours, moment, percent } from '../wording.ts';
+import { hours, percent } from '../wording.ts';
+import { feltFigures } from './felt-heat.ts';
 
 /** Houses tighter than this need air brought in for any fire [air changes an hour at 50 Pa]. House rule. */
 const TIGHT_ACH50 = 5;
@@ -22,14 +22,9 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
     severity: 'danger',
     applies: ({ house }) => house.feltHeat.hours > 0,
     figures: ({ house, houseYear }) => {
-      const { hours: count, limitC, maxC, maxHour } = house.feltHeat;
+      const { maxHour } = house.feltHeat;
       return {
-        hours: count,
-        fromC: limitC,
-        worstC: maxC!,
-        beyondChart: maxC === HEAT_INDEX_CHART_END_C ? 'yes' : 'no',
-        band: heatBand(maxC!),
-        worst: moment(maxHour!),
+        ...feltFigures(house.feltHeat),
         airThenC: houseYear.airC[maxHour!]!,
         humidityThen: houseYear.relativeHumidity[maxHour!]!,
         source:

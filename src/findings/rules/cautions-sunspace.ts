@@ -1,10 +1,11 @@
 // Heat in a sunspace that can kill, whatever the rooms do: people go in, and children, pets and the old are left there. Felt
 // heat by the US National Weather Service, in the shade; in the sun behind glass it is hotter yet.
 
-import { HEAT_INDEX_CHART_END_C, heatBand } from '../../physics/heat-index.ts';
+import { heatBand } from '../../physics/heat-index.ts';
 import type { Context } from '../context.ts';
 import { caution, type Rule } from '../rule.ts';
-import { hours, moment } from '../wording.ts';
+import { hours } from '../wording.ts';
+import { feltFigures } from './felt-heat.ts';
 
 /** Whether the sunspace comes to what the service calls "danger". */
 export function sunspaceIsDangerous({ sunspace }: Pick<Context, 'sunspace'>): boolean {
@@ -17,19 +18,11 @@ export const SUNSPACE_CAUTIONS: readonly Rule[] = [
     id: 'caution-hot-sunspace',
     severity: (context) => (sunspaceIsDangerous(context) ? 'danger' : 'warning'),
     applies: ({ sunspace }) => (sunspace?.feltHeat.hours ?? 0) > 0,
-    figures: ({ sunspace }) => {
-      const { hours: count, limitC, maxC, maxHour } = sunspace!.feltHeat;
-      return {
-        hours: count,
-        fromC: limitC,
-        worstC: maxC!,
-        beyondChart: maxC === HEAT_INDEX_CHART_END_C ? 'yes' : 'no',
-        band: heatBand(maxC!),
-        worst: moment(maxHour!),
-        source:
-          'US National Weather Service, heat index, in the shade; hot cars: the same service (from memory, high confidence)',
-      };
-    },
+    figures: ({ sunspace }) => ({
+      ...feltFigures(sunspace!.feltHeat),
+      source:
+        'US National Weather Service, heat index, in the shade; hot cars: the same service (from memory, high confidence)',
+    }),
     says: (f, { words }) =>
       `The sunspace feels like ${words.temperature(f.fromC)} or more for ${hours(f.hours)} a year, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}, in the shade; in the sun it is hotter. Like a parked car it can kill: never leave a child, a pet, or an old or sick person in it while the sun shines, and let none of them be shut in. The US weather service calls that "${f.band}". Give it vents that open by themselves, and ask a doctor or your health department if you are in doubt.`,
   }),

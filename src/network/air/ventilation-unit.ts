@@ -3,6 +3,7 @@
 // the hour's air in; one record, used again, out.
 
 import type { FixedOpening } from '../../model/model.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import { bypassShare, preheatRise, thawShare } from '../../physics/heat-recovery.ts';
 import type { ZoneAir } from '../people/zone-air.ts';
@@ -58,5 +59,5 @@ export function askedByHumidity({ byHumidity }: FixedOpening, air: ZoneAir, zone
   if (byHumidity === undefined) return 1;
   if (air.weather.humidityRatio >= air.zoneRatio[zone]!) return 0;
   const { from, full } = byHumidity;
-  return Math.min(1, Math.max(0, (air.zoneHumidity[zone]! - from) / (full - from)));
+  return clamp01((air.zoneHumidity[zone]! - from) / (full - from));
 }

@@ -5,8 +5,9 @@
 // no source; for the sun, controls reopen 50 to 100 W/m² lower (from memory, medium confidence).
 
 import type { CoverRule, OpeningControl } from '../../model/model.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 import type { Moment } from '../hour/clock.ts';
-import { isAwake, isBedtime, isHome } from '../people/occupant-control.ts';
+import { actsNow, isBedtime, isLeaving } from '../people/occupant-control.ts';
 
 /** Of the sun it is drawn at, it is opened again below. */
 const RELEASE_SUN = 0.6;
@@ -15,7 +16,6 @@ const RELEASE_K = 1.5;
 /** Outdoors below which it is cold, and above which it is not; heating limits in use lie there. Common practice, no source [°C]. */
 const COLD_C = 12;
 const MILD_C = 16;
-const FORGETFUL_HOURS = 3;
 
 /** What a cover's rule looks at. */
 export interface CoverSigns {
@@ -48,7 +48,7 @@ export function openCover(): CoverState {
  * Share wanted drawn.
  *
  * @param isDrawn whether it is wanted drawn already, which holds it to the lower bar
- * @param isBedtime the last look of the day, when people draw for the night
+ * @param isLastLook the last look of the day, when people draw for the night
  */
 export function wantedShare(
   rule: CoverRule,
@@ -80,7 +80,7 @@ function isSunny({ sunW }: CoverRule, signs: CoverSigns, isDrawn: boolean): bool
 function isWarm(rule: CoverRule, signs: CoverSigns, isDrawn: boolean): boolean {
   const { aboveC, coldAboveC = aboveC, spares } = rule;
   const lower = isDrawn ? RELEASE_K : 0;
-  const cold = Math.min(1, Math.max(0, (MILD_C - signs.outdoorC) / (MILD_C - COLD_C)));
+  const cold = clamp01((MILD_C - signs.outdoorC) / (MILD_C - COLD_C));
   const bar = aboveC + cold * (coldAboveC - aboveC);
   return signs.roomC > bar - lower && (spares === undefined || signs.takerC > spares.belowC - lower);
 }
@@ -106,10 +106,7 @@ export function tend(
     state.drawn = state.wanted;
     return;
   }
-  const patience = control === 'forgetful' ? FORGETFUL_HOURS : 0;
-  const acts =
-    control !== 'never' && isAwake(moment) && isHome(control, moment) && state.waitingH >= patience;
-  if (!acts) {
+  if (!actsNow(control, state.waitingH, moment)) {
     state.waitingH++;
     state.neglectedHours++;
     return;
@@ -118,10 +115,4 @@ export function tend(
   state.moves++;
   state.movesByDay[moment.day]!++;
   state.waitingH = 0;
-}
-
-/** The last hour at home before a day away. */
-function isLeaving(control: OpeningControl, moment: Moment): boolean {
-  if (control !== 'away' || !isHome(control, moment)) return false;
-  return !isHome(control, { ...moment, hourOfDay: moment.hourOfDay + 1 });
 }

@@ -133,8 +133,7 @@ export function operate(state: OpeningState, control: OpeningControl, moment: Mo
     state.waitingH = 0;
     return;
   }
-  const patience = control === 'forgetful' ? FORGETFUL_HOURS : 0;
-  if (control !== 'never' && isAvailable(control, moment) && state.waitingH >= patience) {
+  if (actsNow(control, state.waitingH, moment)) {
     move(state, moment);
     return;
   }
@@ -198,8 +197,10 @@ export function meanEasing(stepS: number): number {
   return 1 - (easing(stepS) * OPENER_S) / stepS;
 }
 
-function isAvailable(control: OpeningControl, moment: Moment): boolean {
-  return isAwake(moment) && isHome(control, moment);
+/** Whether a person acts in this hour on what has been wanted for so long: at home, awake, and not too forgetful. */
+export function actsNow(control: OpeningControl, waitingH: number, moment: Moment): boolean {
+  const patience = control === 'forgetful' ? FORGETFUL_HOURS : 0;
+  return control !== 'never' && isAwake(moment) && isHome(control, moment) && waitingH >= patience;
 }
 
 /** Whether somebody who is here, and has not forgotten it, knows that it is open. */

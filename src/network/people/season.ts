@@ -3,7 +3,7 @@
 // Source of the running mean: EN 16798-1, each day counting 0.8 of the next. Where summer begins: common practice, no source
 // (heating limits in use lie between 12 and 16 °C).
 
-import { clamp01 } from './share.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 
 /** Of a mean whose days count 0.8 of the next [h]. */
 const MEMORY_H = 24 / -Math.log(0.8);

@@ -6,10 +6,10 @@
 // Constants: common practice, no source, unless said.
 
 import type { Model, Zone } from '../../model/model.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
 import { isAwake, WAKING_COLD_K } from './occupant-control.ts';
 import { blankSeason, passHours, type Season } from './season.ts';
-import { clamp01 } from './share.ts';
 import type { ZoneAir } from './zone-air.ts';
 
 /** What people without a heater would hold, by day and asleep [°C]. */

@@ -7,6 +7,7 @@
 // Constants: common practice, no source, unless said.
 
 import type { VentOpening } from '../../model/model.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 import type { Moment } from '../hour/clock.ts';
 import {
   HALF_BELOW_K,
@@ -17,7 +18,6 @@ import {
   notchWithin,
   type OpeningState,
 } from './occupant-control.ts';
-import { clamp01 } from './share.ts';
 import { HEATED_LATELY_H, NIGHT_RUN_DOWN_K, RUN_DOWN_K, tied, type Will } from './will.ts';
 import type { ZoneAir } from './zone-air.ts';
 
