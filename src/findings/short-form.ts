@@ -34,7 +34,8 @@ export function shortForm(findings: readonly Finding[]): ShortForm {
   };
 }
 
-export function isCaution({ id }: Finding): boolean {
+/** A caution's id says that it is one. */
+export function isCaution({ id }: Pick<Finding, 'id'>): boolean {
   return id.startsWith('caution-');
 }
 

@@ -4,8 +4,8 @@
 import { withCarried } from '../design/choice-carried.ts';
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
-import { glassThatFits } from '../design/glass-that-fits.ts';
 import { LIMITS, limitOf } from '../design/limits.ts';
+import { glassThatFits, lengthThatFits } from '../design/numbers-that-fit.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
 
@@ -64,11 +64,9 @@ function held(path: string, value: number | string | boolean): number | string |
 }
 
 function fitted(design: Design): Design {
-  const { house, sunspace, glass } = design;
-  let next = design;
-  if (sunspace.join !== 'none' && sunspace.lengthM > house.equatorWallM) {
-    next = { ...next, sunspace: { ...sunspace, lengthM: house.equatorWallM } };
-  }
+  const { sunspace, glass } = design;
+  const lengthM = lengthThatFits(design);
+  const next = lengthM === sunspace.lengthM ? design : { ...design, sunspace: { ...sunspace, lengthM } };
   const value = glassThatFits(next);
   return value === glass.value ? next : { ...next, glass: { ...glass, value } };
 }

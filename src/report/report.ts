@@ -4,8 +4,7 @@
 
 import { contextOf, type Run } from '../findings/context.ts';
 import { findingsOf } from '../findings/findings.ts';
-import { RULES } from '../findings/rules.ts';
-import { inShort } from '../findings/short-form.ts';
+import { inShort, isCaution } from '../findings/short-form.ts';
 import { moment, percent, wordingOf } from '../findings/wording.ts';
 import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
@@ -58,10 +57,9 @@ export function reportOf(order: ReportOrder): Report {
   const units = run.units ?? 'metric';
   const words = wordingOf(units);
   const context = contextOf(run);
-  const isCaution = new Set(RULES.filter(({ kind }) => kind === 'caution').map(({ id }) => id));
   // Cautions stand whole.
   const told = (order.findings ?? findingsOf(run)).map((finding) =>
-    IN_SHORT.includes(finding.severity) && !isCaution.has(finding.id) ? inShort(finding) : finding,
+    IN_SHORT.includes(finding.severity) && !isCaution(finding) ? inShort(finding) : finding,
   );
   const findings = withTried(told, context, order.help);
   const { hottestHour, coldestHour } = context.house;
@@ -143,13 +141,13 @@ export function reportOf(order: ReportOrder): Report {
       blocks: [
         {
           kind: 'findings',
-          findings: findings.filter(({ id }) => !isCaution.has(id) && id !== 'how-sure'),
+          findings: findings.filter((finding) => !isCaution(finding) && finding.id !== 'how-sure'),
         },
       ],
     },
     {
       title: 'Take care',
-      blocks: [{ kind: 'findings', findings: findings.filter(({ id }) => isCaution.has(id)) }],
+      blocks: [{ kind: 'findings', findings: findings.filter(isCaution) }],
     },
     {
       title: 'What we assumed',

@@ -1,8 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { contextOf, type Run } from '../../src/findings/context.ts';
 import { findingsOf } from '../../src/findings/findings.ts';
 import type { Rule } from '../../src/findings/rule.ts';
 import { RULES } from '../../src/findings/rules.ts';
+import { isCaution } from '../../src/findings/short-form.ts';
 import { madeRun } from './made-run.ts';
 import { ALWAYS, RULE_CASES } from './rule-cases.ts';
 
@@ -67,6 +68,10 @@ describe('the words of every rule', () => {
       });
     }
   }
+});
+
+test('a caution is told by its id', () => {
+  for (const rule of RULES) expect(isCaution(rule), rule.id).toBe(rule.kind === 'caution');
 });
 
 describe('the findings of a run', () => {

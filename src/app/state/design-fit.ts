@@ -3,8 +3,8 @@
 // are within limits. Out: a design the schema accepts, and a sentence for each number drawn back.
 
 import type { Design } from '../../design/design.ts';
-import { glassThatFits } from '../../design/glass-that-fits.ts';
 import { LIMITS } from '../../design/limits.ts';
+import { glassThatFits, lengthThatFits } from '../../design/numbers-that-fit.ts';
 import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
@@ -32,13 +32,14 @@ export function fittedDesign(design: Design): FittedDesign {
     fitted = withValueAt(fitted, path, now);
     notes.push({ path, was, now, reason: 'This is a whole number.' });
   }
-  const { house, sunspace } = design;
-  if (sunspace.join !== 'none' && sunspace.lengthM > house.equatorWallM) {
-    fitted = { ...fitted, sunspace: { ...sunspace, lengthM: house.equatorWallM } };
+  const { sunspace } = design;
+  const lengthM = lengthThatFits(design);
+  if (lengthM !== sunspace.lengthM) {
+    fitted = { ...fitted, sunspace: { ...sunspace, lengthM } };
     notes.push({
       path: 'sunspace.lengthM',
       was: sunspace.lengthM,
-      now: house.equatorWallM,
+      now: lengthM,
       reason: 'The sunspace is no longer than the wall it leans on.',
     });
   }
