@@ -27,6 +27,19 @@ test('above the drawing stand what this is, a verdict and the changes that help 
   const acts = await page.locator('.acts li b').allTextContents();
   expect(acts.length).toBe(3);
   expect(await violations(page)).toEqual([]);
+
+  // A drag runs them anew; the drawing stays under the hand.
+  const top = async () => (await page.locator('.section-drawing').boundingBox())!.y;
+  const before = await top();
+  const knob = (await page.locator('[data-handle="glass.tiltDeg"] .handle-knob').boundingBox())!;
+  await page.mouse.move(knob.x + 5, knob.y + 5);
+  await page.mouse.down();
+  await page.mouse.move(knob.x - 30, knob.y + 5, { steps: 4 });
+  await page.waitForSelector('.acts-wait');
+  expect(await top()).toBe(before);
+  await page.mouse.up();
+  await page.locator('button', { hasText: /^Undo$/ }).click();
+  await page.waitForSelector('.acts li');
   const humid = await settledFigure(page, 'house-humid');
   await page.locator('button[data-act="try"]').last().click();
   const then = [await settledFigure(page, 'house-overheated'), await settledFigure(page, 'house-humid')];

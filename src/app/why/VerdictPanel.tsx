@@ -1,7 +1,7 @@
 // Above the drawing: what this is and whose house is drawn, one sentence on how it does, and the changes that help most.
 // The changes are run in the background once the design has come to rest, and given up when it moves again.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { wordingOf } from '../../findings/wording.ts';
 import { type Help, isCalm } from '../../questions/what-helps.ts';
 import { capitalised } from '../../questions/words.ts';
@@ -77,15 +77,30 @@ function ActsFold() {
       }}
     >
       <summary>What helps most</summary>
-      {open && <Acts />}
+      {open && <ActsBox />}
     </details>
   );
 }
 
-function Acts() {
+/** Keeps its height while the changes are run anew, so that the drawing below does not move under the hand that drags it. */
+function ActsBox() {
+  const help = useHelp();
+  const box = useRef<HTMLDivElement>(null);
+  const height = useRef<number | null>(null);
+  useLayoutEffect(() => {
+    if (help !== null) height.current = box.current!.getBoundingClientRect().height;
+  });
+  const kept = help !== null || height.current === null ? undefined : `${height.current}px`;
+  return (
+    <div ref={box} class={help === null ? 'acts-box is-waiting' : 'acts-box'} style={{ minHeight: kept }}>
+      <Acts help={help} />
+    </div>
+  );
+}
+
+function Acts({ help }: { help: Help | 'failed' | null }) {
   const { workspace, offer } = useSession();
   const design = workspace.design.value;
-  const help = useHelp();
   if (help === null) return <p class="acts-wait">Trying what would help most…</p>;
   if (help === 'failed') return <p class="acts-wait">What would help could not be computed.</p>;
   const acts = actsOf(help, wordingOf(workspace.units.value));
