@@ -52,13 +52,18 @@ export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
       areas.push(area);
       emissivities.push(Math.min(1, Math.max(0.01, emissivity)));
     };
-    for (const { element, chain, zoneA, zoneB } of layout.elements) {
-      if (zoneA === zone && element.a.kind === 'zone') add(endA(chain), element.areaM2, element.a.emissivity);
-      if (zoneB === zone) add(endB(chain), element.areaM2, element.b.emissivity);
+    // What stands in one chain may still be several faces, which see each other.
+    for (const { element, members, chain, zoneA, zoneB } of layout.elements) {
+      for (const { areaM2 } of members) {
+        if (zoneA === zone && element.a.kind === 'zone') add(endA(chain), areaM2, element.a.emissivity);
+        if (zoneB === zone) add(endB(chain), areaM2, element.b.emissivity);
+      }
     }
-    for (const { pane, chain, zoneFrom, zoneTo, glassM2 } of layout.panes) {
-      if (zoneFrom === zone) add(endA(chain), glassM2, pane.glass.outsideEmissivity);
-      if (zoneTo === zone) add(endB(chain), glassM2, pane.glass.insideEmissivity);
+    for (const { pane, members, chain, zoneFrom, zoneTo } of layout.panes) {
+      for (const { glassM2 } of members) {
+        if (zoneFrom === zone) add(endA(chain), glassM2, pane.glass.outsideEmissivity);
+        if (zoneTo === zone) add(endB(chain), glassM2, pane.glass.insideEmissivity);
+      }
     }
     model.openings.forEach((opening, i) => {
       if (opening.kind !== 'door' || !opening.seeThrough) return;
@@ -66,7 +71,7 @@ export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
     });
     if (areas.length === 0) return;
     radiantConductances(areas, emissivities).forEach((area, k) => {
-      if (ends[k]! >= 0) faces.set(ends[k]!, area);
+      if (ends[k]! >= 0) faces.set(ends[k]!, (faces.get(ends[k]!) ?? 0) + area);
       else openSides.push({ opening: -1 - ends[k]!, zone, areaM2: area });
     });
   });
