@@ -31,8 +31,9 @@ const collectPackages = (): Plugin => ({
   },
 });
 
-// A test opens a page for a few years of one house; compiling the loops to the last costs it more than they give back.
-const args = [...CHROMIUM_ARGS, '--js-flags=--no-turbofan'];
+// A test opens a page for a few years of one house; compiling the loops to the last, and threads that compile and sweep
+// beside the page's own, cost it more than they give back.
+const args = [...CHROMIUM_ARGS, '--js-flags=--no-turbofan --single-threaded'];
 const [browser, site, oneFile, pool] = await Promise.all([
   chromium.launchServer({ executablePath: findChromium(), args, host: '127.0.0.1' }),
   serveSite(collectPackages),
