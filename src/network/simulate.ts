@@ -281,12 +281,13 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   function linkAir(): void {
     const { hubBoundary, hubLink } = stepper;
-    const { outdoors, recovered, between } = flows;
+    const { outdoors, recovered, spared, between } = flows;
     const { frameConductance } = gains;
     const count = zones;
     for (let z = 0; z < count; z++) {
       const air = airHub(z, count);
-      hubBoundary[air] = (outdoors[z]! - recovered[z]!) * SPECIFIC_HEAT_AIR + frameConductance[z]!;
+      hubBoundary[air] =
+        (outdoors[z]! - recovered[z]! - spared[z]!) * SPECIFIC_HEAT_AIR + frameConductance[z]!;
       for (let y = 0; y < count; y++) {
         if (y === z) continue;
         hubLink[air * 2 * count + airHub(y, count)] = between[z * count + y]! * SPECIFIC_HEAT_AIR;

@@ -12,6 +12,8 @@ export interface AirFlow {
   readonly outdoors: Float64Array;
   /** zone: of it so much gives all its heat back to what comes in [kg/s] */
   readonly recovered: Float64Array;
+  /** zone: of it so much leaves with no heat of the zone's [kg/s] */
+  readonly spared: Float64Array;
   /** zone: heat of the hour from supply fans and heaters against frost [W]; of it what leaves with the old air [W] */
   readonly givenW: Float64Array;
   readonly lostW: Float64Array;

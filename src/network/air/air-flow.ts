@@ -17,7 +17,7 @@ import {
 import { blankMoment, type Moment, momentOf, scheduled } from '../hour/clock.ts';
 import type { DayPart } from '../hour/day-part.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
-import { AIRED_CHANGES, beginAiring } from '../people/airing.ts';
+import { AIRED_CHANGES, airedHeat, airingLengthened, beginAiring } from '../people/airing.ts';
 import { wantDoor } from '../people/heat-giving.ts';
 import { nightFanRuns } from '../people/night-fan.ts';
 import {
@@ -63,12 +63,14 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
   let states: OpeningState[] = [];
   const outdoors = new Float64Array(capacity.zones);
   const recovered = new Float64Array(capacity.zones);
+  const spared = new Float64Array(capacity.zones);
   const givenW = new Float64Array(capacity.zones);
   const lostW = new Float64Array(capacity.zones);
   const between = new Float64Array(capacity.zones * capacity.zones);
   const outdoorsForWater = new Float64Array(capacity.zones);
-  /** of each zone: air [kg]; what its walls give colder air [W/K] */
+  /** of each zone: air [kg]; furniture kept with the air by the air's own heat [–]; what its walls give colder air [W/K] */
   const airKg = new Float64Array(capacity.zones);
+  const furnitureByAir = new Float64Array(capacity.zones);
   const wallsWK = new Float64Array(capacity.zones);
   let stepLengthS = 0;
   const byOpening = {
@@ -78,6 +80,8 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
     share: new Float64Array(capacity.openings),
     /** share of the heat in its flow that an exchanger gives back */
     recovers: new Float64Array(capacity.openings),
+    /** share of its flow that leaves with no heat of its zone's, since an airing cools the air before the furniture */
+    spares: new Float64Array(capacity.openings),
     /** share of its flow that a fan led by humidity runs at */
     ledShare: new Float64Array(capacity.openings),
     /** an opener's position before the step */
@@ -99,7 +103,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
   const { zoneOf, otherOf, volume, share, recovers, ledShare } = byOpening;
   const sumExchange = createExchangeSum(
     byOpening,
-    { outdoors, outdoorsForWater, recovered, between, airKg },
+    { outdoors, outdoorsForWater, recovered, spared, between, airKg },
     air,
   );
   const at = blankMoment();
@@ -131,12 +135,23 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
     anyOpen = false;
     movables = 0;
     switches = 0;
-    for (const array of [outdoors, outdoorsForWater, recovered, givenW, lostW, between, volume, share])
+    for (const array of [
+      outdoors,
+      outdoorsForWater,
+      recovered,
+      spared,
+      givenW,
+      lostW,
+      between,
+      volume,
+      share,
+    ])
       array.fill(0);
-    for (const array of [recovers, ledShare, byOpening.runs]) array.fill(0);
+    for (const array of [recovers, byOpening.spares, ledShare, byOpening.runs]) array.fill(0);
     anyUnit = openings.some((opening) => opening.kind === 'fixed' && opening.recovery !== undefined);
     model.zones.forEach((zone, z) => {
       airKg[z] = zone.volumeM3 * roomDensity;
+      furnitureByAir[z] = zone.furnitureCapacity / (airKg[z]! * SPECIFIC_HEAT_AIR);
       wallsWK[z] = WALLS_W_PER_M2K * zone.floorAreaM2;
     });
     const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
@@ -237,6 +252,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
           operate(state, opening.control, moment);
         }
         beginAiring(opening, state, moment, air, will, zone);
+        if (state.airingS > 0) lengthenAiring(i);
       } else if (opening.kind === 'door') {
         wantDoor(opening, state, air, will, zone, otherOf[i]!);
         operate(state, opening.control, moment);
@@ -401,18 +417,42 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
 
   /** A vent: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
   function letThroughVent(i: number): void {
-    const { zoneOf, volume, share } = byOpening;
-    const { airingShare } = states[i]!;
+    const { zoneOf, volume, share, spares } = byOpening;
+    const { airingShare, airingS } = states[i]!;
     const { airing } = openings[i] as VentOpening;
     wholeVent(i);
     const whole = wholeM3[0]!;
     const steady = share[i]! * whole;
     volume[i] = steady;
+    spares[i] = 0;
     if (airingShare === 0 || airing === undefined) return;
     // Wide open for a part of the step, and until the air has been changed: the mean of the step.
-    const changed = (AIRED_CHANGES * airKg[zoneOf[i]!]!) / (60 * airing.minutes * air.weather.airDensity);
-    volume[i] = steady + airingShare * Math.max(0, Math.min(whole, changed) - steady);
+    const zone = zoneOf[i]!;
+    const kg = airKg[zone]!;
+    const { airDensity } = air.weather;
+    const changed = (AIRED_CHANGES * kg) / (60 * airing.minutes * airDensity);
+    const flow = Math.min(whole, changed);
+    const added = airingShare * Math.max(0, flow - steady);
+    volume[i] = steady + added;
+    if (added > 0) {
+      const heat = kg * SPECIFIC_HEAT_AIR;
+      const taken = airedHeat(
+        (flow * airDensity) / kg,
+        wallsWK[zone]! / heat,
+        furnitureByAir[zone]!,
+        airingS,
+      );
+      spares[i] = ((1 - taken) * added) / volume[i]!;
+    }
     share[i]! += airingShare * (1 - share[i]!);
+  }
+
+  /** Who airs for a reason keeps a small window open for longer. */
+  function lengthenAiring(i: number): void {
+    wholeVent(i);
+    const { airing } = openings[i] as VentOpening;
+    const changesAnS = (wholeM3[0]! * air.weather.airDensity) / airKg[zoneOf[i]!]!;
+    states[i]!.airingS *= airingLengthened(airing!, changesAnS);
   }
 
   function wholeVent(i: number): void {
@@ -444,6 +484,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
     outdoors,
     outdoorsForWater,
     recovered,
+    spared,
     givenW,
     lostW,
     between,

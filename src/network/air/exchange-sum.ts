@@ -15,6 +15,8 @@ interface OpeningColumns {
   readonly volume: Float64Array;
   /** share of the heat in its flow that an exchanger gives back */
   readonly recovers: Float64Array;
+  /** share of its flow that leaves with no heat of its zone's */
+  readonly spares: Float64Array;
 }
 
 interface ZoneColumns {
@@ -22,6 +24,7 @@ interface ZoneColumns {
   readonly outdoors: Float64Array;
   readonly outdoorsForWater: Float64Array;
   readonly recovered: Float64Array;
+  readonly spared: Float64Array;
   readonly between: Float64Array;
   /** air of each zone [kg] */
   readonly airKg: Float64Array;
@@ -35,15 +38,16 @@ export function createExchangeSum(byOpening: OpeningColumns, byZone: ZoneColumns
     states: readonly OpeningState[],
     stepS: number,
   ): void {
-    const { zoneOf, otherOf, volume, isVent, recovers } = byOpening;
+    const { zoneOf, otherOf, volume, isVent, recovers, spares } = byOpening;
     const { outdoors: toOutdoors, outdoorsForWater: forWater, between: toZones, airKg } = byZone;
-    const { recovered: givenBack } = byZone;
+    const { recovered: givenBack, spared: leavesCold } = byZone;
     const { airDensity } = air.weather;
     // Loops, not fill(): on arrays this short the call costs more than the work.
     for (let z = 0; z < zoneCount; z++) {
       toOutdoors[z] = 0;
       forWater[z] = 0;
       givenBack[z] = 0;
+      leavesCold[z] = 0;
     }
     for (let z = 0; z < zoneCount * zoneCount; z++) toZones[z] = 0;
     for (let i = 0; i < last; i++) {
@@ -59,6 +63,7 @@ export function createExchangeSum(byOpening: OpeningColumns, byZone: ZoneColumns
       givenBack[zone]! += mass * recovers[i]!;
       forWater[zone]! += mass;
       if (isVent[i] === 0 || states[i]!.airingShare === 0) continue;
+      leavesCold[zone]! += mass * spares[i]!;
       // Of n air changes in a step a room keeps e⁻ⁿ of its old air. Water is exchanged at the step's end, by which 1/(1 + m) is
       // kept: m = eⁿ − 1, of which n is counted already.
       const changes = Math.min(MOST_MIXED, (mass * stepS) / airKg[zone]!);

@@ -23,6 +23,8 @@ const LEAST_SHARE = 0.3;
 const DRIER_BY = 0.0005;
 /** Air changes after which a room is aired: 70 % of its air is new. */
 export const AIRED_CHANGES = 1.2;
+/** Who airs for damp or stale air keeps a small window open for up to so many times its minutes. */
+const LONGEST = 3;
 /** A window further open than this airs as it is. */
 const AJAR = 1 / 8;
 
@@ -56,4 +58,35 @@ function shareOfAiring({ byHabit }: Airing, air: ZoneAir, will: Will, zone: numb
   const damp = helps ? (air.zoneHumidity[zone]! - (isRoom ? DAMP_ROOM : DAMP_BESIDE)) / MUCH_DAMPER : -1;
   const most = Math.max(stale, damp);
   return most <= 0 ? 0 : Math.min(1, LEAST_SHARE + (1 - LEAST_SHARE) * most);
+}
+
+/**
+ * How much longer than its minutes an airing goes on, until the air has been changed. By habit it goes by the clock.
+ *
+ * @param changesAnS air changes a second with the window wide open
+ * @returns 1 to LONGEST
+ */
+export function airingLengthened({ minutes, byHabit }: Airing, changesAnS: number): number {
+  if (byHabit) return 1;
+  return Math.max(1, Math.min(LONGEST, AIRED_CHANGES / (60 * minutes * changesAnS)));
+}
+
+/**
+ * What an airing takes of the heat that as much air would take at the temperature of air and furniture together, which a
+ * zone keeps as one. Air that leaves is colder: outdoors comes in at m changes a second, walls and furniture, which hardly
+ * change in minutes, warm it by g a second, and from 1 it falls to f(t) = a + (1 − a) exp(−(m + g) t), a = g/(m + g). The
+ * zone's own temperature is that of air and furniture by their heat.
+ *
+ * @param changesAnS air changes a second, m
+ * @param warmedAnS what walls and furniture give the air, by its heat [1/s], g
+ * @param furniture heat of the furniture by that of the air; 0 where a zone's temperature is its air's
+ * @param seconds how long it lasts; above 0
+ * @returns 0…1; 1 without furniture
+ * Source: energy balance of a well-mixed volume.
+ */
+export function airedHeat(changesAnS: number, warmedAnS: number, furniture: number, seconds: number): number {
+  const rate = changesAnS + warmedAnS;
+  const rest = warmedAnS / rate;
+  const mean = rest + ((1 - rest) * (1 - Math.exp(-rate * seconds))) / (rate * seconds);
+  return (mean * (1 + furniture)) / (mean + furniture);
 }

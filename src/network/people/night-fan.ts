@@ -13,6 +13,8 @@ const START_COOLER_K = 3;
 const STOP_COOLER_K = 1;
 /** Above where it stops, the room starts it [K]. */
 const START_ABOVE_K = 1;
+/** Outside summer the fan stops so much warmer than where windows do: it keeps going while people sleep [K]. */
+const STOP_ABOVE_K = 1;
 /** The air may fall this far below where walls and air together stop it [K]. */
 const AIR_BELOW_K = 3;
 
@@ -32,8 +34,9 @@ export function nightFanRuns(
   let lowAirC = above - AIR_BELOW_K;
   if (isRoom[zone] === 1) {
     if (heats[zone] === 1 || sinceHeatH[zone]! < HEATED_LATELY_H) return false;
-    stopC = tied(stopC, dayTieC[zone]!, will.rooms.summer[zone]!);
-    lowAirC = tied(lowAirC, nightTieC[zone]!, will.rooms.summer[zone]!);
+    const summer = will.rooms.summer[zone]!;
+    stopC = tied(stopC, dayTieC[zone]!, summer) + (1 - summer) * STOP_ABOVE_K;
+    lowAirC = tied(lowAirC, nightTieC[zone]!, summer);
   }
   if (airC < lowAirC) return false;
   if (isRunning) return feltC[zone]! > stopC && coolerK > STOP_COOLER_K;

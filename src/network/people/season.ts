@@ -10,6 +10,9 @@ const MEMORY_H = 24 / -Math.log(0.8);
 /** Running mean below which it is no summer, and above which it is nothing else [°C]. */
 const HEATING_C = 10;
 const SUMMER_C = 14;
+/** Running mean up to which warmth is still welcome to rooms that are not warm, and above which it is not [°C]. */
+const WELCOME_C = 14;
+const UNWELCOME_C = 18;
 
 /** How fast the heat of a day is forgotten: by the next morning it still counts [K/h]. */
 const FORGETS_K_AN_HOUR = 0.15;
@@ -19,13 +22,15 @@ export interface Season {
   runningMeanC: number;
   /** 0 in the heating season … 1 in summer */
   summer: number;
+  /** 1 while the warmth of a zone beside is welcome to rooms that are not warm … 0 in high summer */
+  welcomes: number;
   /** highest of the last day [°C], forgotten by a kelvin in some hours after it */
   recentHighC: number;
 }
 
 /** A season of which nothing is known yet. */
 export function blankSeason(): Season {
-  return { runningMeanC: Number.NaN, summer: 0, recentHighC: Number.NEGATIVE_INFINITY };
+  return { runningMeanC: Number.NaN, summer: 0, welcomes: 1, recentHighC: Number.NEGATIVE_INFINITY };
 }
 
 /** Live through so many hours of this air outdoors [°C]. */
@@ -33,5 +38,6 @@ export function passHours(season: Season, dryBulbC: number, hours: number): void
   const before = Number.isNaN(season.runningMeanC) ? dryBulbC : season.runningMeanC;
   season.runningMeanC = before + (dryBulbC - before) * (1 - Math.exp(-hours / MEMORY_H));
   season.recentHighC = Math.max(dryBulbC, season.recentHighC - hours * FORGETS_K_AN_HOUR);
+  season.welcomes = clamp01((UNWELCOME_C - season.runningMeanC) / (UNWELCOME_C - WELCOME_C));
   season.summer = clamp01((season.runningMeanC - HEATING_C) / (SUMMER_C - HEATING_C));
 }

@@ -180,7 +180,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       if (felt > highC) wantsCoolth[z] = 1;
       else if (felt < lowC) wantsCoolth[z] = 0;
       if (wantsCoolth[z] === 1) continue;
-      kept = Math.max(kept, 1 - forgotten, (1 - summer[z]!) * clamp01(highC - felt));
+      kept = Math.max(kept, 1 - forgotten, season.welcomes * clamp01(highC - felt));
     }
     keeping.share = kept;
     keeping.heats = anyCold;
