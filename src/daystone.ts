@@ -8,14 +8,18 @@ import type { Units } from './findings/wording.ts';
 import { climateOfDesign } from './model/design-climate.ts';
 import { modelOf } from './model/from-design.ts';
 import type { Model } from './model/model.ts';
+import type { OpeningEvent, RowSeries } from './network/given-series.ts';
 import { type SimulateOptions, simulate } from './network/simulate.ts';
 import type { Year } from './network/year.ts';
 import type { Outcome, OutcomeFigures } from './outcomes/outcome.ts';
+import { type PeriodOutcome, summarisePeriod, type ZonePeriod, zonesOfPeriod } from './outcomes/period.ts';
 import { summarise } from './outcomes/summarise.ts';
 import { type PreparedClimate, preparedOnce } from './weather/prepared/prepared-climate.ts';
 import type { ReadResult } from './weather/read-result.ts';
 import type * as Reader from './weather/reader.ts';
-import type { TypicalYear } from './weather/typical-year.ts';
+import { dateOfMoment, momentOfDate } from './weather/real/moments.ts';
+import { HOUR_MS, type WeatherRecord } from './weather/real/weather-record.ts';
+import { HOURS, type TypicalYear } from './weather/typical-year.ts';
 
 export type { Design } from './design/design.ts';
 export { EXAMPLES } from './design/examples.ts';
@@ -24,9 +28,11 @@ export type { Year, ZoneYear } from './network/year.ts';
 export { hourlyFile } from './outcomes/hourly-file.ts';
 export { ImpossibleYear } from './outcomes/impossible-year.ts';
 export type { Finding, Outcome, ZoneOutcome } from './outcomes/outcome.ts';
+export type { PeriodOutcome, ZonePeriod } from './outcomes/period.ts';
 export { readBundle } from './weather/formats/bundle-form.ts';
 export { type PreparedClimate, prepareClimate } from './weather/prepared/prepared-climate.ts';
 export type { Fault, ReadResult } from './weather/read-result.ts';
+export { type RealHours, recordOf, type WeatherRecord } from './weather/real/weather-record.ts';
 export type { TypicalYear } from './weather/typical-year.ts';
 
 export interface RunYearOptions extends SimulateOptions {
@@ -81,6 +87,126 @@ export function runYear(
       return outcome;
     },
   };
+}
+
+/** A date in local standard time, as 2021-03-14 or 2021-03-14 05:30, or a moment [ms since 1970 UTC]. */
+export type DateText = string | number;
+
+/** What was measured or counted, in place of a schedule or rule: by hour from the start of the period, NaN where not known. */
+export type PeriodSeries =
+  | {
+      readonly kind: 'gain';
+      readonly zone: string;
+      readonly gain: string;
+      readonly values: ArrayLike<number>;
+    }
+  | {
+      readonly kind: 'moisture';
+      readonly zone: string;
+      readonly cause: string;
+      readonly values: ArrayLike<number>;
+    }
+  | { readonly kind: 'people' | 'held'; readonly zone: string; readonly values: ArrayLike<number> }
+  | {
+      readonly kind: 'opening';
+      readonly opening: string;
+      /** share open from each moment on, 0…1; NaN for as its rule has it from there */
+      readonly events: readonly { readonly at: DateText; readonly open: number }[];
+    };
+
+export interface RunPeriodOptions
+  extends Pick<SimulateOptions, 'stepsPerHour' | 'warmUpDays' | 'startC' | 'water'> {
+  /** first hour, and the one after the last; the whole record unless said */
+  readonly from?: DateText;
+  readonly until?: DateText;
+  readonly series?: readonly PeriodSeries[];
+  /** what is changed about the model the drawing means, or another in its place */
+  readonly model?: (drawn: Model) => Model;
+}
+
+export interface PeriodRun {
+  readonly model: Model;
+  readonly climate: PreparedClimate;
+  /** columns of the climate's rows; those outside the period say nothing */
+  readonly year: Year;
+  /** moment at which the period starts [ms since 1970 UTC], its hours, and its first row in `year` */
+  readonly startMs: number;
+  readonly hours: number;
+  readonly firstRow: number;
+  /** hour by hour over the period */
+  readonly zones: readonly ZonePeriod[];
+  readonly outcome: PeriodOutcome;
+}
+
+/** Days run before a period starts to count; the weather before the record is the typical year's, moved to meet it. */
+const DAYS_BEFORE = 28;
+
+/**
+ * Run a design through real days.
+ *
+ * @param design a checked design; what it says of hotter years is left out, for these days were as they were
+ * @param record weather of real days (`recordOf`)
+ * @returns the run; throws RangeError for days the record does not have
+ */
+export function runPeriod(design: Design, record: WeatherRecord, options: RunPeriodOptions = {}): PeriodRun {
+  const { from, until, series = [], model: change = (drawn) => drawn, ...simulation } = options;
+  const first = hourOfRecord(record, 'from', from ?? record.startMs);
+  const end = hourOfRecord(record, 'until', until ?? record.startMs + record.hours * HOUR_MS);
+  const hours = end - first;
+  if (hours < 1) throw new RangeError(`until is '${until}'; allowed: after '${from ?? 'the first hour'}'`);
+  const climate = preparedOnce(record.year);
+  const model = change(modelOf(design, record.year.site, climate.ground));
+  const firstRow = (record.firstRow + first) % HOURS;
+  const startMs = record.startMs + first * HOUR_MS;
+  const year = simulate(model, climate, {
+    warmUpDays: simulation.startC === undefined ? DAYS_BEFORE : 0,
+    ...simulation,
+    period: { firstRow, hours },
+    series: series.map((one) => seriesByRow(one, firstRow, startMs, record.year.site.utcOffsetH)),
+  });
+  const zones = zonesOfPeriod(year, firstRow, hours);
+  return {
+    model,
+    climate,
+    year,
+    startMs,
+    hours,
+    firstRow,
+    zones,
+    outcome: summarisePeriod(zones, year.books),
+  };
+}
+
+/** Hours from the record's start to a date. */
+function hourOfRecord(record: WeatherRecord, name: string, date: DateText): number {
+  const ms = momentOf(date, record.year.site.utcOffsetH);
+  const hour = (ms - record.startMs) / HOUR_MS;
+  if (Number.isInteger(hour) && hour >= 0 && hour <= record.hours) return hour;
+  const day = (moment: number) => dateOfMoment(moment, record.year.site.utcOffsetH);
+  throw new RangeError(
+    `${name} is '${date}'; allowed: a full hour from ${day(record.startMs)} to ${day(record.startMs + record.hours * HOUR_MS)}`,
+  );
+}
+
+function momentOf(date: DateText, utcOffsetH: number): number {
+  return typeof date === 'number' ? date : momentOfDate(date, utcOffsetH);
+}
+
+function seriesByRow(one: PeriodSeries, firstRow: number, startMs: number, utcOffsetH: number): RowSeries {
+  if (one.kind === 'opening') {
+    const events = one.events.map(({ at, open }): OpeningEvent => {
+      const hour = (momentOf(at, utcOffsetH) - startMs) / HOUR_MS;
+      if (Number.isNaN(hour))
+        throw new RangeError(`moment of '${one.opening}' is '${at}'; allowed: a date as 2021-03-14 05:30`);
+      if (open < 0 || open > 1) throw new RangeError(`'${one.opening}' is open by ${open}; allowed: 0 to 1`);
+      return { hour, open };
+    });
+    return { kind: 'opening', opening: one.opening, events };
+  }
+  const values = new Float64Array(HOURS).fill(Number.NaN);
+  for (let hour = 0; hour < Math.min(HOURS, one.values.length); hour++)
+    values[(firstRow + hour) % HOURS] = one.values[hour]!;
+  return { ...one, values };
 }
 
 /**

@@ -13,6 +13,7 @@ import { createHeatedOpen } from './books/heated-open.ts';
 import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
 import { createCovers } from './covers/covers.ts';
+import { createGivenSeries, HOLDING_W, type RowSeries } from './given-series.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
 import { PARTS_OF_DAY } from './hour/day-part.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
@@ -47,6 +48,12 @@ export interface SimulateOptions {
   readonly lend?: boolean;
   /** days run before the year starts to count, after the years lived in long steps; 7 unless said, 0…365 */
   readonly warmUpDays?: number;
+  /** rows of the climate that count, going on past its end; the whole year unless said. Others stay as they were made */
+  readonly period?: { readonly firstRow: number; readonly hours: number };
+  /** what is known of the period's days, in place of schedules and rules */
+  readonly series?: readonly RowSeries[];
+  /** start with everything at this temperature and nothing lived before but the warm-up days, of which there are then none unless said [°C] */
+  readonly startC?: number;
 }
 
 /** Steps of an hour in which something that moves is open, in which the sun shines, and in which neither is so. */
@@ -98,7 +105,8 @@ function createEngine(capacity: EngineCapacity): Engine {
   const co2Ppm = new Float64Array(capacity.zones);
   const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, co2Ppm, weather };
   const will = createWill(capacity.zones, air);
-  const flows = createAirFlow(capacity, air, will);
+  const openAsGiven = new Float64Array(Math.max(9, capacity.openings)).fill(Number.NaN);
+  const flows = createAirFlow(capacity, air, will, openAsGiven);
   const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
   const water: MoistureInputs = {
@@ -157,9 +165,19 @@ function createEngine(capacity: EngineCapacity): Engine {
   let steps = MOVING_STEPS;
   let withWater = true;
   let modelZones: Model['zones'] = [];
+  const given = createGivenSeries(
+    capacity.zones,
+    { ...gains.schedules, moisture: moisture.scheduled, breath: recorder.breath },
+    openAsGiven,
+  );
+  let anyGiven = false;
+  let anyMoved = false;
+  /** of the hour that runs, since the period's start; below 0 in the warm-up */
+  let hourIn = 0;
 
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
+    if (anyGiven) beginGiven();
     readHourWeather(climate, hour, weather);
     readZones();
     will.beginHour(moment, 1);
@@ -185,16 +203,25 @@ function createEngine(capacity: EngineCapacity): Engine {
     }
   }
 
+  /** What is known of the hour and of where openings stand as it begins. */
+  function beginGiven(): void {
+    given.beginHour(moment);
+    if (anyMoved) given.readPositions(hourIn);
+  }
+
   function runStep(n: number): void {
     readZones();
     will.beginStep(stepper.heldW, airHub(0, zones), n === 0 ? 0 : 1 / steps);
     setThermostats(n);
+    if (anyGiven) holdGiven();
+    if (anyMoved) given.readPositions(hourIn + (n + 0.5) / steps);
     flows.beginStep(moment, (4 * n) % steps === 0, (n * 3600) / steps);
     solveStep(n === 0);
   }
 
   function chooseSteps(): void {
-    const needed = flows.mayMove() ? MOVING_STEPS : weather.darkShare < 1 ? SUNNY_STEPS : QUIET_STEPS;
+    const mayMove = flows.mayMove() || (anyMoved && given.opensWithin(hourIn));
+    const needed = mayMove ? MOVING_STEPS : weather.darkShare < 1 ? SUNNY_STEPS : QUIET_STEPS;
     const chosen = fixedSteps > 0 ? fixedSteps : needed;
     if (chosen === steps) return;
     steps = chosen;
@@ -320,6 +347,23 @@ function createEngine(capacity: EngineCapacity): Engine {
     }
   }
 
+  /** Air that is held as it was measured; no longer where that is not known. */
+  function holdGiven(): void {
+    const { holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps } = stepper;
+    const { heldC } = given;
+    if (!given.holds()) return;
+    for (let z = 0; z < zones; z++) {
+      const hub = airHub(z, zones);
+      const isHeld = !Number.isNaN(heldC[z]!);
+      if (!isHeld && modelZones[z]!.thermostat !== null) continue;
+      holdLowC[hub] = isHeld ? heldC[z]! : -Infinity;
+      holdHighC[hub] = isHeld ? heldC[z]! : Infinity;
+      holdMaxW[hub] = isHeld ? HOLDING_W : 0;
+      holdMinW[hub] = isHeld ? -HOLDING_W : 0;
+      holdRamps[hub] = 0;
+    }
+  }
+
   function load(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): void {
     fixedSteps = options.stepsPerHour ?? 0;
     steps = options.stepsPerHour ?? MOVING_STEPS;
@@ -327,22 +371,27 @@ function createEngine(capacity: EngineCapacity): Engine {
     zones = model.zones.length;
     panes = layout.panes.length;
     modelZones = model.zones;
+    moment.calendar = climate.calendar;
     water.stepS = 3600 / steps;
-    stepper.load(layout.network, water.stepS, START_C);
+    const startC = options.startC ?? START_C;
+    stepper.load(layout.network, water.stepS, startC);
     films.load(model, layout);
     gains.load(model, layout, climate);
     covers.load(layout, gains.paneLight());
-    moisture.load(model, layout, START_C);
+    moisture.load(model, layout, startC);
     will.load(model);
     flows.load(model, layout.roomDensity, water.stepS);
     sums.load(zones, model.openings.length);
     heatedOpen.load(model);
     recorder.load(model, layout, options.history === true, options.lend === true);
     heatBalance.load(model, layout);
-    zoneC.fill(START_C);
+    zoneC.fill(startC);
     search.load(zones);
     paneC.fill(0);
     latent.load(layout);
+    given.load(options.series ?? [], model, moisture.causes(), recorder.breathPerPerson());
+    anyGiven = given.any();
+    anyMoved = given.moves();
     modelZones.forEach(({ thermostat }, z) => {
       ramps[z] = thermostat?.heatC?.ramp ? 1 : 0;
     });
@@ -353,15 +402,19 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   function run(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): Year {
     load(model, layout, climate, options);
-    const warmUpDays = Math.min(365, Math.max(0, options.warmUpDays ?? WARM_UP_DAYS));
-    start.liveUntil(365 - warmUpDays, climate, model.zones);
+    const { firstRow, hours } = options.period ?? { firstRow: 0, hours: HOURS };
+    const isGivenStart = options.startC !== undefined;
+    const warmUpDays = Math.min(365, Math.max(0, options.warmUpDays ?? (isGivenStart ? 0 : WARM_UP_DAYS)));
+    if (!isGivenStart) start.liveUntil(365 + Math.floor(firstRow / 24) - warmUpDays, climate, model.zones);
     setStep(3600 / steps);
-    for (let n = 24 * warmUpDays; n > 0; n--) runHour(climate, HOURS - n, false);
+    const warmUpHours = 24 * warmUpDays + (isGivenStart ? 0 : firstRow % 24);
+    for (hourIn = -warmUpHours; hourIn < 0; hourIn++)
+      runHour(climate, (firstRow + hourIn + HOURS) % HOURS, false);
     flows.startCounting();
     covers.startCounting();
     moisture.startCounting();
     heatBalance.open();
-    for (let hour = 0; hour < HOURS; hour++) runHour(climate, hour, true);
+    for (hourIn = 0; hourIn < hours; hourIn++) runHour(climate, (firstRow + hourIn) % HOURS, true);
     const drawn = covers.years();
     const recorded = recorder.year();
     return {

@@ -8,7 +8,7 @@ import type { Model, Schedule } from '../model/model.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import type { AirFlow } from './air/air-flow-interface.ts';
 import type { Covers } from './covers/covers.ts';
-import { addToTable, type Moment, SCHEDULE_INDICES, SCHEDULE_LENGTH } from './hour/clock.ts';
+import { addToTable, type Moment, SCHEDULE_LENGTH } from './hour/clock.ts';
 import { blankDayPart, type DayPart, middleOf, PARTS_OF_DAY, readDayPart } from './hour/day-part.ts';
 import { type HourWeather, readMeanWeather } from './hour/hour-weather.ts';
 import { airHub } from './layout/layout.ts';
@@ -113,11 +113,12 @@ export function createYearStart(parts: StartedParts, zonesMost: number) {
 
   function setMeanBands({ hours, count }: DayPart, zones: number): void {
     const { holdLowC, holdHighC } = stepper;
+    const { monthDayHour } = moment.calendar;
     for (let z = 0; z < zones; z++) {
       let low = 0;
       let high = 0;
       for (let k = 0; k < count; k++) {
-        const at = 2 * z * SCHEDULE_LENGTH + SCHEDULE_INDICES[hours[k]!]!;
+        const at = 2 * z * SCHEDULE_LENGTH + monthDayHour[hours[k]!]!;
         low += bounds[at]! / count;
         high += bounds[at + SCHEDULE_LENGTH]! / count;
       }

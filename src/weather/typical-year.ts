@@ -78,6 +78,8 @@ export interface TypicalYear {
   readonly albedo: Float64Array | null;
   /** rain in the hour [mm]; null where the file has none */
   readonly rainMm: Float64Array | null;
+  /** of real days: the moment at which each row starts [ms since 1970 UTC], rows in their place in the year; absent for a typical year */
+  readonly startMs?: Float64Array;
   /** what was added to a typical year to make it hotter (hotter-year.ts); absent for the year as read */
   readonly hotter?: Hotter;
   /** what was filled, shifted or doubted on the way in, one plain sentence each */
@@ -100,10 +102,11 @@ export function monthOfHour(hour: number): number {
  * @returns milliseconds since 1970-01-01T00:00Z
  */
 export function instantOfHour(
-  year: Pick<TypicalYear, 'site' | 'monthYears'>,
+  year: Pick<TypicalYear, 'site' | 'monthYears' | 'startMs'>,
   hour: number,
   minute: number,
 ): number {
+  if (year.startMs !== undefined) return year.startMs[hour]! + minute * 60_000;
   const month = monthOfHour(hour);
   const intoMonth = hour - MONTH_START_HOUR[month]!;
   const monthStart = Date.UTC(year.monthYears[month]!, month, 1);

@@ -55,8 +55,17 @@ const SHUT = 1e-6;
 /** An opener further open than this cools a room. */
 const LITTLE = 0.02;
 
-/** Openings of a run, with room for so many; load() before use. */
-export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will): AirFlow {
+/**
+ * Openings of a run, with room for so many; load() before use.
+ *
+ * @param given by opening, how far it is known to stand open in the hour or step that begins, 0…1; NaN for as its rule has it
+ */
+export function createAirFlow(
+  capacity: EngineCapacity,
+  air: ZoneAir,
+  will: Will,
+  given: Float64Array,
+): AirFlow {
   let zones = 0;
   let count = 0;
   let openings: readonly Opening[] = [];
@@ -227,7 +236,8 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
       const isMoving = isVent[i] === 1 ? state.open > SHUT : state.open > SHUT || state.wanted > 0;
       if (isMoving && (isVent[i] === 1 || easesDoor[i] === 1)) return true;
       if (state.airingS > 0) return true;
-      if (opensItself[i] === 1 && needsAir(openings[i] as VentOpening, state, air, zoneOf[i]!)) return true;
+      if (opensItself[i] === 1 && !isGiven(i) && needsAir(openings[i] as VentOpening, state, air, zoneOf[i]!))
+        return true;
     }
     return wouldOpen(air.zoneC);
   }
@@ -246,6 +256,10 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
         state.mildNightShare = isMildNight(opening, moment, air.weather.dryBulbC) ? 1 : 0;
         feelDamp(state, air, will, zone);
         settleOpener(opening, state, air, will, zone);
+        if (isGiven(i)) {
+          stand(state, i);
+          continue;
+        }
         if (byOpening.opensItself[i] === 0) {
           limitByWalls(i, isBedtime(moment) ? state.nightFloorC : state.floorC);
           wantVent(opening, state, moment, air, will, zone);
@@ -254,6 +268,10 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
         beginAiring(opening, state, moment, air, will, zone);
         if (state.airingS > 0) lengthenAiring(i);
       } else if (opening.kind === 'door') {
+        if (isGiven(i)) {
+          stand(state, i);
+          continue;
+        }
         wantDoor(opening, state, air, will, zone, otherOf[i]!);
         operate(state, opening.control, moment);
       } else if (coolsByNight[i] === 1) {
@@ -266,6 +284,19 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
     if (anyUnit) readUnits();
     markCooled(moment);
     stale = true;
+  }
+
+  function isGiven(i: number): boolean {
+    return !Number.isNaN(given[i]!);
+  }
+
+  /** As it is known to stand, whatever anybody would want. */
+  function stand(state: OpeningState, i: number): void {
+    state.open = given[i]!;
+    state.wanted = state.open;
+    state.waitingH = 0;
+    state.airingS = 0;
+    state.airingShare = 0;
   }
 
   /** Exchangers, and what goes with them, as the hour finds them. */
@@ -297,6 +328,11 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
       const state = allStates[i]!;
       const zone = zoneOf[i]!;
       openBefore[i] = state.open;
+      if (isGiven(i)) {
+        stand(state, i);
+        openBefore[i] = state.open;
+        continue;
+      }
       if (isVent[i] === 0) {
         setDoor(all[i] as DoorOpening, state, ease);
         continue;
@@ -379,7 +415,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       const state = allStates[i]!;
-      if (opensItself[i] === 1) {
+      if (opensItself[i] === 1 && !isGiven(i)) {
         const target = ventTarget(all[i] as VentOpening, state, air, zoneC, zoneOf[i]!);
         state.open = openBefore[i]! + ease * (target - openBefore[i]!);
         share[i] = openBefore[i]! + meanEase * (target - openBefore[i]!);
@@ -407,7 +443,7 @@ export function createAirFlow(capacity: EngineCapacity, air: ZoneAir, will: Will
     const last = movables;
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
-      if (opensItself[i] === 0) continue;
+      if (opensItself[i] === 0 || isGiven(i)) continue;
       if (ventTarget(all[i] as VentOpening, allStates[i]!, air, zoneC, zoneOf[i]!) > 0) return true;
     }
     return false;

@@ -47,6 +47,9 @@ export interface Recorder {
   /** carbon dioxide of an hour that has run, counted or not */
   breathe(moment: Moment): void;
   endHour(hour: number, moment: Moment, weather: HourWeather): void;
+  /** carbon dioxide given off by zone and schedule index, and of one person [ppm·kg of air in the hour] */
+  readonly breath: Float64Array;
+  breathPerPerson(): number;
   releasedKg(): number;
   year(): Omit<Year, 'heat' | 'books'>;
 }
@@ -82,6 +85,7 @@ export function createRecorder(
   const givenOffKg = createMonthlySums(capacity.zones * capacity.causes);
   /** carbon dioxide given off by zone and schedule index [ppm·kg of air in the hour] */
   const breath = new Float64Array(capacity.zones * SCHEDULE_LENGTH);
+  let onePerson = 0;
   const airKg = new Float64Array(capacity.zones);
   const cornerFactors = new Float64Array(capacity.zones);
   const release = carbonDioxideRelease(ACTIVITY_MET, ADULT_SKIN_M2) / 1000;
@@ -95,11 +99,11 @@ export function createRecorder(
     zones = model.zones.length;
     causes = moisture.causes().length;
     breath.fill(0);
+    onePerson = release * 1e6 * layout.roomDensity;
     model.zones.forEach(({ people, volumeM3, cornerFactor }, z) => {
       airKg[z] = layout.roomDensity * volumeM3;
       cornerFactors[z] = cornerFactor;
-      if (people !== null)
-        addToTable(breath, z * SCHEDULE_LENGTH, people, release * 1e6 * layout.roomDensity);
+      if (people !== null) addToTable(breath, z * SCHEDULE_LENGTH, people, onePerson);
     });
     years = model.zones.map((zone) => blankZone(zone.id, column));
     const records = layout.panes.flatMap(({ members, chain }, place) =>
@@ -259,5 +263,13 @@ export function createRecorder(
     };
   }
 
-  return { load, breathe, endHour, releasedKg: () => releasedSum[0]!, year };
+  return {
+    load,
+    breathe,
+    endHour,
+    breath,
+    breathPerPerson: () => onePerson,
+    releasedKg: () => releasedSum[0]!,
+    year,
+  };
 }

@@ -88,6 +88,7 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
 
   function renewMean({ hours, count }: DayPart, climate: PreparedClimate): void {
     const { dryBulbC, windSpeed } = climate.year;
+    at.calendar = climate.calendar;
     for (let h = 0; h < hands.length; h++) {
       const { state, cover, zone, taker, sunW } = hands[h]!;
       readRooms(zone, taker);

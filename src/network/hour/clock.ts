@@ -1,10 +1,13 @@
-// The clock of a run: hour of the year to hour of day, weekday, month and day, and schedules read by it. The
-// week starts on 1 January, taken as a Monday, so that every run of one design has the same weekends.
+// The clock of a run: row of the climate to hour of day, weekday, month and day, and schedules read by it. What month and
+// day of the week a row has is its climate's to say (src/weather/calendar.ts).
 
 import type { Schedule } from '../../model/model.ts';
-import { HOURS, monthOfHour } from '../../weather/typical-year.ts';
+import { type Calendar, TYPICAL_CALENDAR } from '../../weather/calendar.ts';
+import { HOURS } from '../../weather/typical-year.ts';
 
 export interface Moment {
+  /** of the climate; read by momentOf */
+  readonly calendar: Calendar;
   /** 0…8759 */
   readonly hour: number;
   readonly hourOfDay: number;
@@ -20,9 +23,7 @@ export interface Moment {
 /** A schedule written out: by month, workday or weekend, and hour of the day. */
 export const SCHEDULE_LENGTH = 12 * 2 * 24;
 
-const MONTHS = Uint8Array.from({ length: HOURS }, (_, hour) => monthOfHour(hour));
-
-/** Read the clock at an hour of the year; reuse `into` in loops to allocate nothing. */
+/** Read the clock at a row of the climate whose calendar `into` has; reuse it in loops to allocate nothing. */
 export function momentOf(
   hour: number,
   into: { -readonly [K in keyof Moment]: Moment[K] } = blankMoment(),
@@ -30,21 +31,16 @@ export function momentOf(
   into.hour = hour;
   into.hourOfDay = hour % 24;
   into.day = Math.floor(hour / 24);
-  into.month = MONTHS[hour]!;
-  into.weekend = into.day % 7 >= 5;
-  into.scheduleIndex = scheduleIndex(into);
+  const { month, weekend, monthDayHour } = into.calendar;
+  into.month = month[hour]!;
+  into.weekend = weekend[hour] === 1;
+  into.scheduleIndex = monthDayHour[hour]!;
   return into;
 }
 
-/** Of every hour of the year, in the table of a schedule. */
-export const SCHEDULE_INDICES = Uint16Array.from(
-  { length: HOURS },
-  (_, hour) => momentOf(hour).scheduleIndex,
-);
-
 /** A moment to reuse. */
-export function blankMoment() {
-  return { hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, scheduleIndex: 0 };
+export function blankMoment(calendar: Calendar = TYPICAL_CALENDAR) {
+  return { calendar, hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, scheduleIndex: 0 };
 }
 
 /** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */
@@ -81,6 +77,6 @@ export function scheduled(schedule: Schedule, moment: ScheduleTime): number {
 export function scheduledWithin(schedule: Schedule, moment: Moment, through: number): number {
   const now = scheduled(schedule, moment);
   if (!schedule.ramp) return now;
-  const next = scheduled(schedule, momentOf((moment.hour + 1) % HOURS));
+  const next = scheduled(schedule, momentOf((moment.hour + 1) % HOURS, blankMoment(moment.calendar)));
   return next > now ? now + (next - now) * through : now;
 }

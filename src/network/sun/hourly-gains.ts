@@ -3,8 +3,9 @@
 // stepper each hour. The light of all panes is worked out before the run starts.
 
 import type { Model } from '../../model/model.ts';
+import { type Calendar, TYPICAL_CALENDAR } from '../../weather/calendar.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
-import { addToTable, type Moment, SCHEDULE_INDICES, SCHEDULE_LENGTH } from '../hour/clock.ts';
+import { addToTable, type Moment, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import { type DayPart, meanOver } from '../hour/day-part.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import { type CoveredPane, coveredPanes } from '../layout/covered-panes.ts';
@@ -47,6 +48,8 @@ export interface HourlyGains {
   readonly floorLight: Float64Array;
   /** frames of each zone's panes, zone air to outdoors [W/K] */
   readonly frameConductance: Float64Array;
+  /** people and appliances by zone and schedule index, to the air and by radiation [W] */
+  readonly schedules: { readonly air: Float64Array; readonly radiant: Float64Array };
   /** by place of panes and member, per m² of glass; null for panes between zones */
   paneLight(): PaneLights;
   /** sun taken up by each chain, and of it on its outside [W], by chain, as written this hour */
@@ -108,11 +111,13 @@ export function createHourlyGains(
   let sheets: readonly SheetSun[] = [];
   let outside: readonly OutsideSun[] = [];
   let light: PaneLights = [];
+  let calendar: Calendar = TYPICAL_CALENDAR;
   /** no sun in the hour last renewed */
   let wasDark = true;
 
   function load(model: Model, layout: Layout, climate: PreparedClimate): void {
     zones = model.zones.length;
+    calendar = climate.calendar;
     light = layout.panes.map(({ members, zoneFrom }) =>
       members.map(({ pane }) => (zoneFrom < 0 ? paneLight(pane, climate) : null)),
     );
@@ -196,11 +201,12 @@ export function createHourlyGains(
     const { airGain, radiantGain, zoneSun, floorLight } = given;
     const { air, radiant } = tables;
     const { hubW, nodeW } = stepper;
+    const { monthDayHour } = calendar;
     for (let z = 0; z < zones; z++) {
       let toAir = 0;
       let toFaces = 0;
       for (let k = 0; k < count; k++) {
-        const at = z * SCHEDULE_LENGTH + SCHEDULE_INDICES[hours[k]!]!;
+        const at = z * SCHEDULE_LENGTH + monthDayHour[hours[k]!]!;
         toAir += air[at]! / count;
         toFaces += radiant[at]! / count;
       }
@@ -299,6 +305,7 @@ export function createHourlyGains(
     renew,
     renewMean,
     ...given,
+    schedules: tables,
     coveredPassed: covered.passedW,
     paneLight: () => light,
   };

@@ -8,7 +8,6 @@ import type { Pane } from '../../model/model.ts';
 import { type PlaneIrradiance, planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
-import { momentOf } from '../hour/clock.ts';
 import { atCosine, opticsOf } from './pane-optics.ts';
 import { type ShadeFactors, shadeOf } from './pane-shade.ts';
 
@@ -89,7 +88,7 @@ function lightThrough(pane: Pane, climate: PreparedClimate): PassedLight {
   for (let hour = 0; hour < HOURS; hour++) {
     if (climate.cosZenith[hour]! <= 0) continue;
     light.incidentW[hour] = totalOn(plane, hour);
-    const open = seasonalOpening(pane, hour);
+    const open = seasonalOpening(pane, climate.calendar.month[hour]!);
     const direct = (plane.beam[hour]! + plane.circumsolar[hour]!) * shade.beam[hour]! * open;
     const scattered = open * scatteredOn(plane, shade, hour);
     const cosine = Math.min(1, Math.max(0, plane.cosIncidence[hour]!));
@@ -118,9 +117,9 @@ function scatteredOn(plane: PlaneIrradiance, shade: ShadeFactors, hour: number):
   return Math.max(0, sky + plane.ground[hour]! * shade.ground);
 }
 
-function seasonalOpening(pane: Pane, hour: number): number {
+function seasonalOpening(pane: Pane, month: number): number {
   const months = pane.shading?.seasonal;
-  return months ? 1 - months[momentOf(hour).month]! : 1;
+  return months ? 1 - months[month]! : 1;
 }
 
 /** Share of the beam that reaches the wall behind the room, 0…1. */

@@ -43,6 +43,8 @@ export interface MoistureBalance {
   wetPanes(): number;
   /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
+  /** what follows a schedule, by zone, cause and schedule index [g in the hour] */
+  readonly scheduled: Float64Array;
   /** what gives off water */
   causes(): readonly string[];
   /** net condensation of the last step by zone [kg/s] */
@@ -265,6 +267,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
     paneW: state.pane.paneW,
     wetPanes: paneCondensation.count,
     byCause: sources.byCause,
+    scheduled: sources.scheduled,
     causes: sources.causes,
     condensation,
     byAir,

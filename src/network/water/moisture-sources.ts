@@ -18,6 +18,8 @@ export interface MoistureSources {
   causes(): readonly string[];
   /** by zone · causes + cause, given off in the hour so far; what follows a schedule, in the whole hour [kg] */
   readonly byCause: Float64Array;
+  /** what follows a schedule, by zone, cause and schedule index [g in the hour] */
+  readonly scheduled: Float64Array;
   /** releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start */
   beginHour(): void;
   /** what the bed of a zone gave in the step, by the air's pressure at its end */
@@ -97,7 +99,7 @@ export function createMoistureSources(
     released[z]! += plants + soil;
   }
 
-  return { load, causes: () => causes, byCause, beginHour, endBedStep };
+  return { load, causes: () => causes, byCause, scheduled, beginHour, endBedStep };
 }
 
 /** What gives off water in a model. */

@@ -8,6 +8,7 @@ import { perezCoefficients } from '../../physics/sky-on-plane.ts';
 import { skyTemperatureC, skyTemperatureFromLongwaveC } from '../../physics/sky-temperature.ts';
 import { sunPosition, sunVector } from '../../physics/sun-position.ts';
 import { sunlitMinute } from '../../physics/sunlit-hour.ts';
+import { type Calendar, calendarOf } from '../calendar.ts';
 import { HOURS, instantOfHour, type TypicalYear } from '../typical-year.ts';
 
 /** Ground reflectance where the file has none: grass and soil without snow (0.20–0.25 in handbooks). */
@@ -24,6 +25,7 @@ export interface DeepGround {
 
 export interface PreparedClimate {
   readonly year: TypicalYear;
+  readonly calendar: Calendar;
   /** sun's TRUE elevation at the moment that stands for the hour [°]; at mid-hour when the sun stays down */
   readonly sunElevationDeg: Float64Array;
   /** [° clockwise from north] */
@@ -62,7 +64,13 @@ export interface PreparedClimate {
 
 /** Make a typical year ready for runs; takes about 30 ms. */
 export function prepareClimate(year: TypicalYear): PreparedClimate {
-  return { year, ...sunAndSky(year), ...moistAir(year), ground: deepGround(year.dryBulbC) };
+  return {
+    year,
+    calendar: calendarOf(year),
+    ...sunAndSky(year),
+    ...moistAir(year),
+    ground: deepGround(year.dryBulbC),
+  };
 }
 
 const remembered = new WeakMap<TypicalYear, PreparedClimate>();
