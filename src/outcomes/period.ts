@@ -24,7 +24,7 @@ export interface PeriodOutcome {
 }
 
 /** A column of the climate's rows, cut to those of a period; rows go on past the year's end. */
-export function periodOf(column: Float64Array, firstRow: number, hours: number): Float64Array {
+function periodOf(column: Float64Array, firstRow: number, hours: number): Float64Array {
   return Float64Array.from({ length: hours }, (_, hour) => column[(firstRow + hour) % HOURS]!);
 }
 

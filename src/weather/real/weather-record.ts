@@ -190,7 +190,7 @@ export function recordOf(real: RealHours, typical: TypicalYear): WeatherRecord {
 }
 
 /** Row of a moment in a year that begins on its own 1 January, local standard time. */
-export function rowOfMoment(ms: number, utcOffsetH: number): number {
+function rowOfMoment(ms: number, utcOffsetH: number): number {
   const local = ms + utcOffsetH * HOUR_MS;
   const newYear = Date.UTC(new Date(local).getUTCFullYear(), 0, 1);
   return Math.floor((local - newYear) / HOUR_MS) % HOURS;
