@@ -5,6 +5,7 @@
 import type { Design } from './design/design.ts';
 import { findingsOf } from './findings/findings.ts';
 import type { Units } from './findings/wording.ts';
+import type * as Loggers from './loggers/logger-file.ts';
 import { climateOfDesign } from './model/design-climate.ts';
 import { modelOf } from './model/from-design.ts';
 import type { Model } from './model/model.ts';
@@ -17,8 +18,9 @@ import { summarise } from './outcomes/summarise.ts';
 import { type PreparedClimate, preparedOnce } from './weather/prepared/prepared-climate.ts';
 import type { ReadResult } from './weather/read-result.ts';
 import type * as Reader from './weather/reader.ts';
-import { dateOfMoment, momentOfDate } from './weather/real/moments.ts';
-import { HOUR_MS, type WeatherRecord } from './weather/real/weather-record.ts';
+import { dateOfMoment, HOUR_MS, momentOfDate } from './weather/real/moments.ts';
+import type * as RealTable from './weather/real/real-table.ts';
+import type { WeatherRecord } from './weather/real/weather-record.ts';
 import { HOURS, type TypicalYear } from './weather/typical-year.ts';
 
 export type { Design } from './design/design.ts';
@@ -219,4 +221,28 @@ function seriesByRow(one: PeriodSeries, firstRow: number, startMs: number, utcOf
 export async function readWeather(...file: Parameters<typeof Reader.readWeather>): Promise<ReadResult> {
   const reader = await import('./weather/reader.ts');
   return reader.readWeather(...file);
+}
+
+/**
+ * Read a table of dated weather, a part of a year or a whole one, as hourly readings for `recordOf`.
+ *
+ * @returns the readings with notes, or the faults; never throws on a file
+ */
+export async function readRealWeather(
+  ...table: Parameters<typeof RealTable.readRealWeather>
+): Promise<RealTable.RealTableResult> {
+  const reader = await import('./weather/real/real-table.ts');
+  return reader.readRealWeather(...table);
+}
+
+/**
+ * Read a logger's file: any table of time, temperature and humidity.
+ *
+ * @returns hourly means by column with what was left out and why, or the faults; never throws on a file
+ */
+export async function readLogger(
+  ...file: Parameters<typeof Loggers.readLogger>
+): Promise<Loggers.LoggerResult> {
+  const reader = await import('./loggers/logger-file.ts');
+  return reader.readLogger(...file);
 }

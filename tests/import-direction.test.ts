@@ -1,5 +1,5 @@
 // Guards the one-way flow of the rooms: physics ← weather, design ← model ← network ← outcomes ← findings ← the door
-// (daystone.ts) ← questions ← report ← workers ← app, cli. An import against it fails here with the file and the import.
+// (daystone.ts) ← questions ← report ← workers ← app, cli; loggers ← matching ← workers. An import against it fails here with the file and the import.
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { expect, test } from 'vitest';
@@ -17,12 +17,14 @@ const ALLOWED: Record<string, readonly string[]> = {
   network: ['physics', 'weather', 'design', 'model'],
   outcomes: ['physics', 'weather', 'design', 'model', 'network'],
   findings: ['physics', 'weather', 'design', 'model', 'network', 'outcomes'],
-  'daystone.ts': [...ENGINE],
+  'daystone.ts': [...ENGINE, 'loggers'],
   questions: [...ENGINE, 'daystone.ts'],
+  loggers: ['physics', 'weather'],
+  matching: [...ENGINE, 'daystone.ts', 'loggers'],
   report: [...ENGINE, 'daystone.ts', 'questions'],
-  workers: [...ENGINE, 'daystone.ts', 'questions', 'report'],
-  app: [...ENGINE, 'daystone.ts', 'questions', 'report', 'workers'],
-  cli: [...ENGINE, 'daystone.ts', 'questions', 'report', 'workers'],
+  workers: [...ENGINE, 'daystone.ts', 'questions', 'report', 'matching'],
+  app: [...ENGINE, 'daystone.ts', 'questions', 'report', 'workers', 'loggers', 'matching'],
+  cli: [...ENGINE, 'daystone.ts', 'questions', 'report', 'workers', 'loggers', 'matching'],
 };
 
 function sourceFiles(dir: string): string[] {

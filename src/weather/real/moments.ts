@@ -1,5 +1,7 @@
 // Dates as a person writes them into moments, and back: local standard time of a site, no summer time.
 
+export const HOUR_MS = 3_600_000;
+
 /** "2021-03-14" or "2021-03-14 05:30", local standard time. */
 const WRITTEN = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ](\d{1,2}):(\d{2}))?$/;
 
@@ -23,10 +25,10 @@ export function momentOfDate(text: string, utcOffsetH: number): number {
   const local = Date.UTC(year, month - 1, day, hour, minute);
   const back = new Date(local);
   const isReal = back.getUTCMonth() === month - 1 && back.getUTCDate() === day && hour < 24 && minute < 60;
-  return isReal ? local - utcOffsetH * 3_600_000 : Number.NaN;
+  return isReal ? local - utcOffsetH * HOUR_MS : Number.NaN;
 }
 
 /** "2021-03-14 05:30" of a moment, local standard time. */
 export function dateOfMoment(ms: number, utcOffsetH: number): string {
-  return new Date(ms + utcOffsetH * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
+  return new Date(ms + utcOffsetH * HOUR_MS).toISOString().slice(0, 16).replace('T', ' ');
 }

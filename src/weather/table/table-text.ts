@@ -26,14 +26,18 @@ export interface TableText {
   readonly tooLong: boolean;
 }
 
-/** Cut a text into a table; null when no separator gives a header of names above rows of numbers. */
-export function tableTextOf(text: string): TableText | null {
+/**
+ * Cut a text into a table; null when no separator gives a header of names above rows of numbers.
+ *
+ * @param mostRows rows looked at; a year of ten-minute rows unless said
+ */
+export function tableTextOf(text: string, mostRows: number = MOST_ROWS): TableText | null {
   const head = text.slice(0, 20_000);
   for (const separator of bySuccess(head)) {
     const sample = cut(head, separator, 60).slice(0, -1);
     const headerAt = headerRow(sample);
     if (headerAt < 0) continue;
-    const all = cut(text, separator, MOST_ROWS + headerAt + 1);
+    const all = cut(text, separator, mostRows + headerAt + 1);
     const rows: string[][] = [];
     const lines: number[] = [];
     for (let i = headerAt + 1; i < all.length; i++) {
@@ -50,7 +54,7 @@ export function tableTextOf(text: string): TableText | null {
       rows,
       lines,
       ...placeAbove(all.slice(0, headerAt)),
-      tooLong: all.length > MOST_ROWS,
+      tooLong: all.length > mostRows,
     };
   }
   return null;
@@ -114,8 +118,10 @@ function headerRow(rows: readonly (readonly string[])[]): number {
   });
 }
 
+/** A number, with a decimal comma or point, bare or with the unit behind it that loggers write. */
 function isNumberLike(cell: string): boolean {
-  return !Number.isNaN(numberOf(cell.replace(',', '.')));
+  const bare = cell.replace(/\s*(°\s*[CF]|%)$/, '');
+  return !Number.isNaN(numberOf(bare.replace(',', '.')));
 }
 
 function someNumbers(rows: readonly (readonly string[])[]): boolean {

@@ -85,6 +85,77 @@ export function rowTimes(
   return { minutes, years, stepMin, countsFromOne, saysUtc, counted: false };
 }
 
+/** What the clock on the wall showed at each row, as if it were UTC; and what the stamps say of the zone. */
+export interface WallClocks {
+  /** [ms since 1970 by the clock as written] */
+  readonly wallMs: Float64Array;
+  /** minutes the clock is ahead of UTC where the stamps or their header say so; null where they do not */
+  readonly aheadMin: number | null;
+}
+
+/** Read the dated stamps of all rows, whatever their year and step; a row without a date is a fault with its line. */
+export function wallClocks(
+  table: TableText,
+  columns: readonly ColumnGuess[],
+): WallClocks | { readonly faults: readonly Fault[] } {
+  const at = new Map<Role, number>();
+  for (const { role, index } of columns) if (role !== null) at.set(role, index);
+  const timeAt = at.get('time') ?? at.get('date') ?? at.get('clock') ?? -1;
+  const column = table.header[timeAt] ?? 'time';
+  const epoch = timeAt >= 0 && table.rows.every((row) => EPOCH.test(row[timeAt]?.trim() ?? ''));
+  if (epoch) {
+    const wallMs = Float64Array.from(table.rows, (row) => {
+      const count = Number(row[timeAt]);
+      return count > 1e11 ? count : 1000 * count;
+    });
+    return { wallMs, aheadMin: 0 };
+  }
+  const read = stampReader(table, at);
+  if (read === null)
+    return fault(table.headerLine, 'time', table.header.join(', '), 'a column of dates and times');
+  const wallMs = new Float64Array(table.rows.length);
+  for (const [row, cells] of table.rows.entries()) {
+    const stamp = read(cells);
+    const ms = stamp === null ? Number.NaN : wallOf(stamp);
+    if (Number.isNaN(ms)) {
+      const value = [timeAt, at.get('clock') ?? -1]
+        .map((index) => cells[index] ?? '')
+        .join(' ')
+        .trim();
+      return fault(
+        table.lines[row]!,
+        column,
+        value,
+        'a date with its year and a time, as in 2021-03-14 05:00',
+      );
+    }
+    wallMs[row] = ms;
+  }
+  const said = zoneSaid(`${table.rows[0]?.[timeAt] ?? ''}`) ?? zoneSaid(column);
+  return { wallMs, aheadMin: said };
+}
+
+/** Seconds or milliseconds since 1970, of the years 2001 to 2030: no compact date begins so. */
+const EPOCH = /^1[0-8]\d{8}(\d{3})?$/;
+
+function wallOf({ year, month, day, hour, minute }: Stamp): number {
+  const ms = Date.UTC(year, month - 1, day, hour, minute);
+  const isDate = new Date(Date.UTC(year, month - 1, day)).getUTCDate() === day && month >= 1 && month <= 12;
+  return isDate && year >= 1900 && year <= 2100 && hour <= 24 && minute < 60 ? ms : Number.NaN;
+}
+
+/** Minutes ahead of UTC that a stamp or a header ends in: Z, +02:00, UTC, GMT-05:00; null for none. */
+function zoneSaid(text: string): number | null {
+  const bare = text.trim().replace(/\)$/, '');
+  const named = /(?:UTC|GMT)\s*([+\-−])\s*(\d{1,2})(?::?(\d{2}))?$/i.exec(bare);
+  const offset = named ?? /\d:\d{2}(?::\d{2}(?:\.\d+)?)?\s*([+\-−])(\d{2})(?::?(\d{2}))?$/.exec(bare);
+  if (offset !== null) {
+    const minutes = 60 * Number(offset[2]) + Number(offset[3] ?? 0);
+    return offset[1] === '+' ? minutes : -minutes;
+  }
+  return /\dZ$|\b(UTC|GMT)$/i.test(bare) ? 0 : null;
+}
+
 function fault(line: number | null, column: string, value: string, expected: string) {
   return { faults: [{ line, column, value, expected }] };
 }
@@ -177,7 +248,8 @@ function clockOf(text: string): { hour: number; minute: number } | null {
 }
 
 /** A date with its time: year first, or day and month in the order found for the whole table, or compact digits. */
-function stampOf(text: string, dayFirst: boolean): Stamp | null {
+function stampOf(written: string, dayFirst: boolean): Stamp | null {
+  const text = inNumbers(written);
   const compact = /^(\d{4})(\d{2})(\d{2})[T: ]?(\d{2})?:?(\d{2})?(?:\d{2})?Z?$/.exec(text);
   if (compact !== null) {
     const [year = 0, month = 0, day = 0, hour = 0, minute = 0] = compact
@@ -193,6 +265,23 @@ function stampOf(text: string, dayFirst: boolean): Stamp | null {
   if (match[1]!.length === 4) return { year: a, month: b, day: c, ...time };
   const year = c > 0 && c < 100 ? (c < 70 ? 2000 : 1900) + c : c;
   return dayFirst ? { year, month: b, day: a, ...time } : { year, month: a, day: b, ...time };
+}
+
+const MONTHS = /^(jan|feb|m[aä]r|mrz|apr|ma[yi]|jun|jul|aug|sep|o[ck]t|nov|de[cz])/i;
+const MONTH_INITIALS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/** A date with its month in letters, as 14-Mar-2021 or Mar 14, 2021, year first and in numbers; any other text as it is. */
+function inNumbers(text: string): string {
+  const dayFirst = /^(\d{1,2})[-. ]\s?([A-Za-zä]{3,9})\.?[-. ,]+(\d{4})(.*)$/.exec(text);
+  const monthFirst = dayFirst ?? /^([A-Za-zä]{3,9})\.?[ -](\d{1,2}),?[ -](\d{4})(.*)$/.exec(text);
+  if (monthFirst === null) return text;
+  const [, a, b, year, rest] = monthFirst as unknown as [string, string, string, string, string];
+  const [day, name] = dayFirst === null ? [b, a] : [a, b];
+  const initials = MONTHS.exec(name)?.[1]?.toLowerCase().replace('ä', 'a').replace('mrz', 'mar');
+  if (initials === undefined) return text;
+  const month =
+    1 + MONTH_INITIALS.indexOf(initials.replace('mai', 'may').replace('okt', 'oct').replace('dez', 'dec'));
+  return `${year}-${String(month).padStart(2, '0')}-${day.padStart(2, '0')}${rest.replace(/^,\s*/, ' ')}`;
 }
 
 /** Day before month when some first number is above 12, or when points separate them as in 14.03.2021. */

@@ -1,0 +1,203 @@
+// A file that loggers write, in any form that is a table with a line of names: time, and one or more columns of temperature
+// or humidity; one logger a file or several side by side; 1 minute to 1 hour apart. Hourly means with their dates out, what
+// is suspicious left out and named. A fault names line, column, value and what is allowed; nothing throws.
+
+import { describeFault } from '../weather/read-result.ts';
+import { gridOver, type HourGrid, hourlyFromMoments, inOrder } from '../weather/real/hourly-means.ts';
+import { dateOfMoment, HOUR_MS } from '../weather/real/moments.ts';
+import { MOST_DATED_ROWS } from '../weather/real/real-table.ts';
+import { type RowClock, settleClock, usualStep } from '../weather/real/row-clock.ts';
+import { guessColumns } from '../weather/table/table-columns.ts';
+import type { Role } from '../weather/table/table-roles.ts';
+import { type TableText, tableNumber, tableTextOf } from '../weather/table/table-text.ts';
+import { wallClocks } from '../weather/table/table-time.ts';
+import { suspicious } from './suspicious.ts';
+
+export interface LoggerColumn {
+  readonly header: string;
+  readonly kind: 'temperature' | 'humidity';
+  /** hourly means, °C or %; NaN where nothing was read or what was read was left out */
+  readonly values: Float64Array;
+  /** readings of the file, and of them left out */
+  readonly readings: number;
+  readonly leftOut: number;
+}
+
+export interface LoggerFile extends HourGrid {
+  readonly columns: readonly LoggerColumn[];
+  readonly stepMin: number;
+  /** the clock was neither said nor told by the file */
+  readonly clockIsGuess: boolean;
+  readonly notes: readonly string[];
+}
+
+export type LoggerResult =
+  | { readonly ok: true; readonly file: LoggerFile }
+  /** one line a fault */
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+export interface LoggerChoices {
+  /** local standard time minus UTC at the house [h] */
+  readonly utcOffsetH: number;
+  readonly clock?: RowClock;
+  /** columns by header: what they are, or null to leave one out */
+  readonly kinds?: Readonly<Record<string, LoggerColumn['kind'] | null>>;
+}
+
+const TIME_ROLES: readonly Role[] = ['time', 'date', 'clock', 'year', 'month', 'day', 'hour', 'minute'];
+const HUMIDITY = /hum|feucht|\brh\b|^rf\b|r\.?h\.?|%/i;
+const TEMPERATURE = /temp|°|\bdeg|celsius|fahrenheit|^t\d*$|\bt\d+\b|^ch(annel)? ?\d+|probe|sensor/i;
+const OTHER =
+  /dew|taupunkt|batter|volt|\bno\.?$|^#|index|serial|\bid\b|dpt|heat ?index|vpd|absolut|co2|lux|press/i;
+/** Above this a room's reading without a unit is in °F; no living room's mean is 45 °C. */
+const FAHRENHEIT_ABOVE = 45;
+const MISSING = /^(|na|n\/a|nan|null|none|-+|\?|err(or)?|----|logged|end of file)$/i;
+
+/** Read a logger's file. */
+export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
+  const table = tableTextOf(text, MOST_DATED_ROWS);
+  const refuse = (line: number | null, column: string, value: string, expected: string): LoggerResult => ({
+    ok: false,
+    faults: [describeFault({ line, column, value, expected })],
+  });
+  if (table === null)
+    return refuse(1, '', text.slice(0, 60), 'a line of column names above rows of times and numbers');
+  if (table.tooLong)
+    return refuse(null, '', `more than ${MOST_DATED_ROWS} rows`, 'at most that many; cut the file');
+  const guesses = guessColumns(table).filter(({ role }) => role !== null && TIME_ROLES.includes(role));
+  const walls = wallClocks(withoutTail(table), guesses);
+  if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
+  const clock = settleClock(walls.wallMs, walls.aheadMin, choices.clock ?? 'auto', choices.utcOffsetH);
+  const order = inOrder(clock.ms);
+  const ms = Float64Array.from(order, (row) => clock.ms[row]!);
+  const stepMs = usualStep(ms);
+  if (!(stepMs >= 1000 && stepMs <= HOUR_MS))
+    return refuse(
+      table.lines[1] ?? null,
+      'time',
+      `rows ${stepMs / 60_000} minutes apart`,
+      'readings up to 60 minutes apart',
+    );
+  const timeAt = new Set(guesses.map(({ index }) => index));
+  const kinds = table.header.map((header, index) => (timeAt.has(index) ? null : kindOf(header, choices)));
+  if (kinds.every((kind) => kind === null))
+    return refuse(
+      table.headerLine,
+      'temperature',
+      table.header.join(', '),
+      'a column of temperature or humidity',
+    );
+  const grid = gridOver(ms, choices.utcOffsetH);
+  if (grid.hours > 3 * 8784)
+    return refuse(
+      null,
+      'time',
+      `${Math.round(grid.hours / 24)} days from first to last reading`,
+      'at most three years; check the dates',
+    );
+  const notes = [clock.note];
+  const dateOf = (moment: number) => dateOfMoment(moment, choices.utcOffsetH);
+  const columns = kinds.flatMap((kind, index): LoggerColumn[] => {
+    if (kind === null) return [];
+    const header = table.header[index]!;
+    const read = numbersOf(table, index);
+    const raw = Float64Array.from(order, (row) => read[row]!);
+    if (raw.every(Number.isNaN)) {
+      notes.push(`"${header}" has no number in any row; not used.`);
+      return [];
+    }
+    const { values, unitNote } = inUnits(kind, header, raw, table, index);
+    if (unitNote !== null) notes.push(unitNote);
+    const found = suspicious(kind, ms, values, dateOf);
+    notes.push(...found.notes.map((note) => `"${header}": ${note}`));
+    const kept = values.map((value, row) => (found.masked[row] === 1 ? Number.NaN : value));
+    return [
+      {
+        header,
+        kind,
+        values: hourlyFromMoments(ms, kept, stepMs, grid),
+        readings: raw.filter((value) => !Number.isNaN(value)).length,
+        leftOut: found.masked.reduce((sum, one) => sum + one, 0),
+      },
+    ];
+  });
+  if (columns.length === 0)
+    return refuse(table.headerLine, 'temperature', table.header.join(', '), 'a column with numbers');
+  const gaps = gapHours(ms, stepMs);
+  if (gaps > 0) notes.push(`${gaps} hours in all lie in gaps between readings; they stay gaps.`);
+  return {
+    ok: true,
+    file: { ...grid, columns, stepMin: stepMs / 60_000, clockIsGuess: clock.isGuess, notes },
+  };
+}
+
+/** Lines below the last reading (“end of file”) have no date; up to three of them are let go. */
+function withoutTail(table: TableText): TableText {
+  let count = table.rows.length;
+  while (
+    count > 1 &&
+    table.rows.length - count < 3 &&
+    !table.rows[count - 1]!.some((cell) => /\d{1,4}[-/.: ]\d|\d{10}/.test(cell))
+  )
+    count--;
+  return count === table.rows.length
+    ? table
+    : { ...table, rows: table.rows.slice(0, count), lines: table.lines.slice(0, count) };
+}
+
+function kindOf(header: string, { kinds = {} }: LoggerChoices): LoggerColumn['kind'] | null {
+  if (Object.hasOwn(kinds, header)) return kinds[header]!;
+  if (OTHER.test(header)) return null;
+  if (HUMIDITY.test(header)) return 'humidity';
+  return TEMPERATURE.test(header) ? 'temperature' : null;
+}
+
+/** Numbers of a column, "21,5 °C" and "55%" too; NaN for anything else. */
+function numbersOf(table: TableText, index: number): Float64Array {
+  return Float64Array.from(table.rows, (row) => {
+    const cell = (row[index] ?? '').trim();
+    if (MISSING.test(cell)) return Number.NaN;
+    const bare = cell.replace(/\s*(°\s*[CF]?|[CF]|%( ?r\.?[hf]\.?)?)$/i, '');
+    return tableNumber(bare, table.decimalComma || /^-?\d+,\d+$/.test(bare));
+  });
+}
+
+function inUnits(
+  kind: LoggerColumn['kind'],
+  header: string,
+  raw: Float64Array,
+  table: TableText,
+  index: number,
+): { values: Float64Array; unitNote: string | null } {
+  const known = [...raw].filter((value) => !Number.isNaN(value)).sort((a, b) => a - b);
+  const top = known.at(-1)!;
+  if (kind === 'humidity') {
+    return top <= 1.05
+      ? {
+          values: raw.map((value) => 100 * value),
+          unitNote: `"${header}" is a share; it was taken times 100 as %.`,
+        }
+      : { values: raw, unitNote: null };
+  }
+  const cell = table.rows[0]?.[index] ?? '';
+  const says = (pattern: RegExp) => pattern.test(header) || pattern.test(cell);
+  const isSaidF = says(/°\s*F|\bdeg\.? ?F\b|fahrenheit|[([_ ]F[)\]]?$/i);
+  const isSaidC = says(/°\s*C|\bdeg\.? ?C\b|celsius|[([_ ]C[)\]]?$/i);
+  const middle = known[known.length >> 1]!;
+  const isF = isSaidF || (!isSaidC && middle > FAHRENHEIT_ABOVE);
+  if (!isF) return { values: raw, unitNote: null };
+  const how = isSaidF ? 'as it says' : `as half its readings are above ${FAHRENHEIT_ABOVE}`;
+  return {
+    values: raw.map((value) => ((value - 32) * 5) / 9),
+    unitNote: `"${header}" is in °F, ${how}; turned into °C.`,
+  };
+}
+
+function gapHours(ms: Float64Array, stepMs: number): number {
+  let gap = 0;
+  for (let row = 1; row < ms.length; row++) {
+    const step = ms[row]! - ms[row - 1]!;
+    if (step > Math.max(2.5 * stepMs, HOUR_MS)) gap += step - stepMs;
+  }
+  return Math.round(gap / HOUR_MS);
+}
