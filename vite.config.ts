@@ -16,10 +16,17 @@ export default defineConfig(({ mode }) => {
     build: { target: 'es2022', emptyOutDir: !oneFile, chunkSizeWarningLimit: oneFile ? 6000 : 500 },
     resolve: { alias: oneFile ? ONE_FILE_PARTS : [] },
     plugins: oneFile
-      ? [viteSingleFile(), iconInside(), licencesInside(), door('one file'), namedPage('daystone.html')]
+      ? [
+          sampleAnswer(),
+          viteSingleFile(),
+          iconInside(),
+          licencesInside(),
+          door('one file'),
+          namedPage('daystone.html'),
+        ]
       : mode === 'test'
         ? []
-        : [licencesBeside(), door('site'), offline()],
+        : [sampleAnswer(), licencesBeside(), door('site'), offline()],
     test: {
       reporters: ['default', './tests/slowest-files.ts'],
       maxWorkers: availableParallelism() + 1,
@@ -61,6 +68,30 @@ const ONE_FILE_PARTS = [
   { find: /^(.*)\/climate-texts\.ts$/, replacement: '$1/climate-texts-inline.ts' },
   { find: /^(.*)\/offline-copy\.ts$/, replacement: '$1/offline-copy-none.ts' },
 ];
+
+/** What the page knows of its sample house before it has run anything, as a module; made once for all builds of a process. */
+function sampleAnswer() {
+  const name = 'virtual:sample-answer';
+  const made = Symbol.for(name);
+  const held = globalThis as { [made]?: Promise<string> };
+  const make = async () => {
+    const { runnerImport } = await import('vite');
+    const { module } = await runnerImport<typeof import('./src/cli/sample-answer.ts')>(
+      './src/cli/sample-answer.ts',
+      { configFile: false, root: import.meta.dirname, logLevel: 'error' },
+    );
+    return JSON.stringify(await module.sampleAnswer());
+  };
+  return {
+    name: 'sample-answer',
+    resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
+    async load(id: string) {
+      if (id !== `\0${name}`) return;
+      held[made] ??= make();
+      return `export default JSON.parse(${JSON.stringify(await held[made])});`;
+    },
+  };
+}
 
 /** A service worker that keeps the whole site, and the manifest that makes it installable. */
 function offline() {

@@ -21,6 +21,7 @@ const ROOTS = [
   'src/cli/serve.ts',
   'src/cli/bundle-climates.ts',
   'src/cli/licences.ts',
+  'src/cli/sample-answer.ts',
   'vite.config.ts',
   // started by their address
   'workers/simulation.worker.ts',

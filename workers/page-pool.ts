@@ -4,8 +4,8 @@
 import { RunPool } from './run-pool.ts';
 import { serviceThreadOf } from './worker-thread.ts';
 
-/** Workers stay this long without work [ms]: a person reads an answer and asks the next question. */
-const IDLE_MS = 30_000;
+/** Workers stay this long without work [ms]: a person looks at the house, reads an answer, and makes the next change. */
+const IDLE_MS = 120_000;
 
 /**
  * A pool of simulation workers.

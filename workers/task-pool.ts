@@ -25,6 +25,8 @@ export interface TaskPoolOptions<Task, Result> {
 
 export interface PerformOptions<Result> {
   readonly signal?: StopSignal | undefined;
+  /** when stopped, threads finish their slice and stay, in place of being ended: for lists that are often stopped */
+  readonly gentle?: boolean | undefined;
   readonly onResult?: ((result: Result) => void) | undefined;
 }
 
@@ -83,12 +85,13 @@ export class TaskPool<Task, Result> {
    * @returns results in the order of the tasks; rejects with an AbortError when stopped
    */
   perform(tasks: readonly Task[], options: PerformOptions<Result> = {}): Promise<readonly Result[]> {
-    const { signal, onResult } = options;
+    const { signal, gentle = false, onResult } = options;
     if (signal?.aborted) return Promise.reject(stopped());
     if (tasks.length === 0) return Promise.resolve([]);
     return new Promise((resolve, reject) => {
       const stop = () => {
-        this.#drop(batch);
+        if (gentle) this.#batches.delete(batch);
+        else this.#drop(batch);
         batch.fail(stopped());
       };
       const batch: Batch<Task, Result> = {

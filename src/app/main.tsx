@@ -13,6 +13,7 @@ import './style/take.css';
 import './style/climate.css';
 import './style/touch.css';
 import './style/print.css';
+import sampleAnswer from 'virtual:sample-answer';
 import { render } from 'preact';
 import { SimulationBridge } from '../../workers/bridge.ts';
 import { startSimulationThread } from '../../workers/simulation-thread.ts';
@@ -48,6 +49,7 @@ const kept = readKept(store, tab);
 const workspace = createWorkspace({
   initial: kept.design ?? EXAMPLES[0]!.design,
   earlier: kept.earlier,
+  made: sampleAnswer,
   bridge,
   loadClimate: (key) => (isOwnClimate(key) ? ownClimate(key) : climateText(key)),
 });

@@ -13,6 +13,8 @@ export interface StopSignal {
 
 export interface RunOptions {
   readonly signal?: StopSignal | undefined;
+  /** when stopped, a year under way is run to its end, so that no thread has to start anew; for lists often stopped */
+  readonly gentle?: boolean | undefined;
   /** called once for each result, in the order in which they come in */
   readonly onResult?: ((result: RunResult) => void) | undefined;
 }

@@ -1,6 +1,6 @@
-// What would help most: every lever pulled alone; then, as an adviser would, the best first, and on top of it the next.
-// Best is what leaves the fewest hours too hot or too damp. In: a design and a runner. Out: the
-// figures of each lever, and the steps with what stands after each.
+// What would help most: every lever pulled alone; then, as an adviser would, the best first, and on top of it the next
+// among those that alone did something against what is left. Best is what leaves the fewest hours too hot or too damp.
+// In: a design and a runner. Out: the figures of each lever, and the steps with what stands after each.
 
 import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
@@ -34,6 +34,10 @@ const ALIKE_MOULD = 0.2;
 const ALIKE_KWH = 50;
 /** Steps that do this share of what all of them do are enough. House rule. */
 const ENOUGH_SHARE = 0.9;
+/** What a lever has to take off the hours too hot, or too damp, alone, to be tried on top of others. House rules. */
+const PROMISING_HOURS = 20;
+const PROMISING_SHARE = 0.03;
+
 /** Whether neither heat nor damp is worth a change. */
 export function isCalm({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): boolean {
   return (
@@ -42,14 +46,22 @@ export function isCalm({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp
   );
 }
 
-/** Pull every lever of a design alone; all are judged by what the design as drawn counts as too hot. */
-export async function pullLevers(drawnDesign: Design, runner: Runner): Promise<PulledLevers> {
+/**
+ * Pull every lever of a design alone; all are judged by what the design as drawn counts as too hot.
+ *
+ * @param known the figures of the design as drawn, where it has been run already
+ */
+export async function pullLevers(
+  drawnDesign: Design,
+  runner: Runner,
+  known?: Figures,
+): Promise<PulledLevers> {
   const design = withChoiceKept(drawnDesign);
   const [drawn, pulled] = await Promise.all([
-    runner.run([jobOf('as drawn', design)]),
+    known ?? runner.run([jobOf('as drawn', design)]).then(([run]) => figuresOf(run!.outcome)),
     pullEach(leversOf(design), design, runner),
   ]);
-  return { drawn: figuresOf(drawn[0]!.outcome), pulled };
+  return { drawn, pulled };
 }
 
 /** The steps that help most, one on top of the other. */
@@ -71,11 +83,22 @@ export async function helpFor(
     figures = best.figures;
     if (steps.length === MOST_STEPS || isCalm(figures)) break;
     const taken = new Set(steps.map(({ lever }) => lever.id));
-    const left = leversOf(at).filter(({ id }) => !taken.has(id));
+    const left = leversOf(at).filter(
+      ({ id }) => !taken.has(id) && isPromising(id, figures, { drawn, pulled }),
+    );
     tried = await pullEach(left, at, runner);
   }
   const told = enoughOf(steps, drawn);
   return { drawn, pulled, steps: told, ...(await milderThan(told, design, runner)) };
+}
+
+/** Whether a lever may do something against what is left: alone it did, or alone it was not there to be pulled. */
+function isPromising(id: string, left: Figures, { drawn, pulled }: PulledLevers): boolean {
+  const alone = pulled.find(({ lever }) => lever.id === id)?.figures;
+  if (alone === undefined) return true;
+  const helps = (key: 'tooHotHours' | 'humidHours', allowed: number) =>
+    left[key] > allowed && drawn[key] - alone[key] >= Math.max(PROMISING_HOURS, PROMISING_SHARE * drawn[key]);
+  return helps('tooHotHours', left.tooHotLimitHours) || helps('humidHours', ACCEPTABLE_DAMP_HOURS);
 }
 
 /** The steps as far as they are worth the work: one that does nearly all of it stands alone. */
@@ -150,4 +173,39 @@ function isBetter(one: Figures, other: Figures): boolean {
   const mould = other.worstMouldIndex - one.worstMouldIndex;
   if (Math.abs(mould) > ALIKE_MOULD) return mould > 0;
   return one.heatingKWh < other.heatingKWh - ALIKE_KWH;
+}
+
+/** What a `Help` says without the levers' own code, to be kept as text. */
+export interface PlainHelp {
+  readonly drawn: Figures;
+  readonly pulled: readonly PlainPulled[];
+  readonly steps: readonly PlainPulled[];
+}
+
+interface PlainPulled {
+  readonly id: string;
+  readonly figures: Figures;
+}
+
+/** As plain data; the milder form, which no act tells, is left out. */
+export function plainHelp({ drawn, pulled, steps }: Help): PlainHelp {
+  const plain = ({ lever, figures }: Pulled): PlainPulled => ({ id: lever.id, figures });
+  return { drawn, pulled: pulled.map(plain), steps: steps.map(plain) };
+}
+
+/** The same with the levers of its design; throws RangeError for a lever the design has not. */
+export function helpOfPlain(drawnDesign: Design, { drawn, pulled, steps }: PlainHelp): Help {
+  const design = withChoiceKept(drawnDesign);
+  const withLever = ({ id, figures }: PlainPulled, at: Design): Pulled => {
+    const lever = leversOf(at).find((entry) => entry.id === id);
+    if (lever === undefined) throw new RangeError(`lever is '${id}'; allowed: one of the design`);
+    return { lever, figures };
+  };
+  let at = design;
+  const told = steps.map((step) => {
+    const found = withLever(step, at);
+    at = found.lever.apply(at);
+    return found;
+  });
+  return { drawn, pulled: pulled.map((entry) => withLever(entry, design)), steps: told };
 }

@@ -16,6 +16,8 @@ export interface Act {
   readonly onTopOf: number | null;
   /** what it changes, from what stands before it; one sentence */
   readonly brings: string;
+  /** the figures with it, and the steps before it */
+  readonly figures: Figures;
   /** the drawn design with this change, and the steps before it */
   readonly apply: (design: Design) => Design;
 }
@@ -30,6 +32,7 @@ export function actsOf(help: Help, words: Wording): readonly Act[] {
     words: leverWords(lever, words),
     onTopOf: i,
     brings: bringsOf(i === 0 ? drawn : steps[i - 1]!.figures, figures, words),
+    figures,
     apply: (design) => steps.slice(0, i + 1).reduce((at, step) => step.lever.apply(at), design),
   }));
   const others: Act[] = otherWays(help).map(({ lever, figures }) => ({
@@ -37,6 +40,7 @@ export function actsOf(help: Help, words: Wording): readonly Act[] {
     words: leverWords(lever, words),
     onTopOf: null,
     brings: bringsOf(drawn, figures, words),
+    figures,
     apply: (design) => lever.apply(design),
   }));
   return [...made, ...others].slice(0, MOST_ACTS);

@@ -14,7 +14,7 @@ const LEVELS: readonly (readonly string[])[] = [
   ['keeping'],
   ['state'],
   ['charts', 'climate', 'inputs', 'section', 'trust'],
-  ['figures', 'findings', 'questions'],
+  ['figures', 'findings', 'questions', 'start'],
   ['pictures', 'versions', 'why'],
   ['report', 'take'],
   ['page'],

@@ -248,10 +248,12 @@ function watch(): void {
   (globalThis as unknown as { watch: Watch }).watch = held;
   let last = '';
   new MutationObserver(() => {
-    const figures = document.querySelector<HTMLElement>('.figures[data-run]');
-    if (!figures || figures.dataset.run === last) return;
-    last = figures.dataset.run ?? '';
+    const figures = document.querySelector<HTMLElement>('.figures:has([data-figure])');
+    if (!figures) return;
+    // Those of the sample were made with the page.
     if (held.firstFigures === 0) held.firstFigures = performance.now();
+    if ((figures.dataset.run ?? last) === last) return;
+    last = figures.dataset.run ?? '';
     held.runs.push({ at: performance.now(), took: Number(figures.dataset.took) });
   }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-run'] });
   new PerformanceObserver((list) => {

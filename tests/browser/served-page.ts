@@ -35,9 +35,9 @@ export async function servePage(): Promise<ServedPage> {
 /** Open a fresh profile and listen to everything it complains about. */
 export async function openPage(
   served: Pick<ServedPage, 'address' | 'browser'> & { readonly options?: BrowserContextOptions },
-  options: BrowserContextOptions & { path?: string; acts?: 'folded' | 'open' } = {},
+  options: BrowserContextOptions & { path?: string; acts?: 'folded' | 'open'; before?: () => void } = {},
 ): Promise<OpenPage> {
-  const { path = '', acts = 'folded', ...contextOptions } = options;
+  const { path = '', acts = 'folded', before, ...contextOptions } = options;
   const context = await served.browser.newContext({
     viewport: { width: 1280, height: 900 },
     ...served.options,
@@ -45,6 +45,7 @@ export async function openPage(
   });
   context.setDefaultTimeout(PATIENCE_MS);
   if (acts === 'folded') await context.addInitScript(foldActs);
+  if (before) await context.addInitScript(before);
   const page = await context.newPage();
   const complaints = complaintsOf(page);
   await page.goto(served.address + path);

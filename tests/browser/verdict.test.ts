@@ -75,10 +75,8 @@ test('above the drawing stand what this is, a verdict and the changes that help 
 
   await page.selectOption('.head-example select', 'modest');
   await page.click('button[data-act="own"]');
-  expect(await page.inputValue('.head-name input')).toBe('My house');
-  expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.path)).toBe(
-    'house.floorAreaM2',
-  );
+  await page.waitForSelector('.start-view');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('five answers');
   expect(complaints).toEqual([]);
   await close();
 });

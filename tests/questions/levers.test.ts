@@ -2,11 +2,18 @@ import { describe, expect, it, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
-import type { Figures } from '../../src/questions/figures.ts';
+import { type Figures, figuresOf } from '../../src/questions/figures.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
 import type { RunResult } from '../../src/questions/run-job.ts';
 import type { Runner } from '../../src/questions/runner.ts';
-import { bestOf, helpFor, isCalm, pullLevers } from '../../src/questions/what-helps.ts';
+import {
+  bestOf,
+  helpFor,
+  helpOfPlain,
+  isCalm,
+  plainHelp,
+  pullLevers,
+} from '../../src/questions/what-helps.ts';
 import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
@@ -137,6 +144,30 @@ describe('what helps', () => {
     expect(seen.at(-1)!.plants).toMatchObject({ bedM2: design.plants.bedM2 / 2, soil: 'mulched' });
     expect(seen.at(-1)!.glass.summerShade).toBeGreaterThan(0.5);
     expect(help.milder!.figures).toMatchObject({ tooHotHours: 100, humidHours: 3600 });
+  });
+
+  it('tries on top of a step only what alone did something against what is left, and runs nothing known anew', async () => {
+    const seen: Design[] = [];
+    const runner = runnerOf(hot, damp, seen);
+    const [known] = (await runner.run([{ id: 'as drawn', label: '', design, at: {} }])).map(
+      ({ outcome: of }) => figuresOf(of),
+    );
+    seen.length = 0;
+    const pulled = await pullLevers(design, runner, known);
+    expect(seen).toHaveLength(pulled.pulled.length);
+    seen.length = 0;
+    const help = await helpFor(design, pulled, runner);
+    // Of all levers only the shade takes off heat; only it is run on top of a house without plants, and then half the bed.
+    expect(seen.map(({ plants, glass }) => [plants.bedM2 > 0, glass.summerShade > 0.5])).toEqual([
+      [false, true],
+      [true, true],
+    ]);
+    expect(helpOfPlain(design, JSON.parse(JSON.stringify(plainHelp(help))))).toMatchObject({
+      steps: help.steps.map(({ lever, figures: then }) => ({
+        lever: { id: lever.id, words: lever.words },
+        figures: then,
+      })),
+    });
   });
 
   it('takes no step that wins next to nothing, and none for a calm house', async () => {

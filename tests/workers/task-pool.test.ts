@@ -119,6 +119,30 @@ test('stopping ends the threads at work, and the next list starts fresh ones', a
   pool.close();
 });
 
+test('stopping gently lets threads finish their slice and keeps them for the next list', async () => {
+  const threads = heldThreads();
+  const pool = poolOf(threads);
+  const stop = new AbortController();
+  const late: number[] = [];
+  const answer = pool.perform(numbers(20), {
+    signal: stop.signal,
+    gentle: true,
+    onResult: (result) => late.push(result),
+  });
+  const refused = expect(answer).rejects.toMatchObject({ name: 'AbortError' });
+  await settle();
+  stop.abort();
+  await refused;
+  expect(threads.counts()).toMatchObject({ started: 2, ended: 0 });
+  const next = pool.perform([7]);
+  await settle();
+  await finishAll(threads);
+  expect(await next).toEqual([49]);
+  expect(late).toEqual([]);
+  expect(threads.counts().started).toBe(2);
+  pool.close();
+});
+
 test('a list stopped by whoever takes its results gives no more of them', async () => {
   const threads = heldThreads();
   const pool = poolOf(threads, 1);

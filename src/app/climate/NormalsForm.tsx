@@ -19,7 +19,6 @@ import {
   type NormalsDraft,
   normalsOf,
   QUANTITIES,
-  type SunAs,
   withCell,
   withPaste,
   wrongCells,
@@ -90,10 +89,17 @@ export function NormalsForm() {
             Sun given as
             <select
               data-normals="sun"
-              value={draft.sunAs}
-              onChange={(event) => change({ ...draft, sunAs: event.currentTarget.value as SunAs })}
+              value={draft.sunAs === 'sunshineHours' && draft.sunOfMonth ? 'sunshineOfMonth' : draft.sunAs}
+              onChange={({ currentTarget: { value } }) =>
+                change({
+                  ...draft,
+                  sunAs: value === 'dailyGlobalKWh' ? value : 'sunshineHours',
+                  sunOfMonth: value === 'sunshineOfMonth',
+                })
+              }
             >
               <option value="sunshineHours">hours of bright sunshine a day</option>
+              <option value="sunshineOfMonth">hours of bright sunshine in the month</option>
               <option value="dailyGlobalKWh">radiation on level ground a day</option>
             </select>
           </label>
@@ -130,7 +136,7 @@ function Cells({ draft, isWrong, onChange }: CellsProps) {
             <td />
             {keys.map((key) => (
               <th key={key} scope="col">
-                {HEADS[key]}
+                {key === 'sunshineHours' && draft.sunOfMonth ? 'sunshine in the month' : HEADS[key]}
                 <small class="normals-limits">{limitsOf(key, draft)}</small>
               </th>
             ))}
@@ -168,7 +174,11 @@ function Cells({ draft, isWrong, onChange }: CellsProps) {
   );
 }
 
-function limitsOf(key: NormalsKey, { system }: NormalsDraft): string {
+/** Hours of the longest month. */
+const MONTH_HOURS = 744;
+
+function limitsOf(key: NormalsKey, { system, sunOfMonth }: NormalsDraft): string {
+  if (key === 'sunshineHours' && sunOfMonth) return `0 to ${MONTH_HOURS} h`;
   const { low, high } = NORMALS_LIMITS.find((limit) => limit.key === key)!;
   const quantity = QUANTITIES[key];
   const sign = key === 'humidityPercent' ? '%' : unitOf(quantity, system).sign;

@@ -2,6 +2,7 @@
 // hints for the reader out once they make sense; what a file says itself stands in the fields from the start.
 
 import type { SiteHints } from '../../weather/read-result.ts';
+import { typedDegrees } from '../parts/degrees-text.ts';
 import { toShown, toSi, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { typedNumber } from '../parts/number-text.ts';
 
@@ -36,10 +37,9 @@ export function siteTexts(
 
 /** Hints out of the texts; null while something needed is missing or out of its limits. */
 export function siteHints(texts: SiteTexts, system: UnitSystem): SiteHints | null {
-  const latitudeDeg = typedNumber(texts.latitude);
-  const longitudeDeg = typedNumber(texts.longitude);
-  if (latitudeDeg === null || Math.abs(latitudeDeg) > 90) return null;
-  if (longitudeDeg === null || Math.abs(longitudeDeg) > 180) return null;
+  const latitudeDeg = typedDegrees(texts.latitude, 'latitude');
+  const longitudeDeg = typedDegrees(texts.longitude, 'longitude');
+  if (latitudeDeg === null || longitudeDeg === null) return null;
   const shownElevation = texts.elevation.trim() === '' ? null : typedNumber(texts.elevation);
   const utcOffsetH = texts.utcOffset.trim() === '' ? null : typedNumber(texts.utcOffset);
   const elevationM = shownElevation === null ? null : toSi(shownElevation, 'length', system);
@@ -70,8 +70,8 @@ export function SiteFields({
 }) {
   const [low, high] = [-450, 6000].map((m) => Math.round(toShown(m, 'length', system)));
   const fields: readonly (readonly [keyof SiteTexts, string])[] = [
-    ['latitude', 'Latitude, north positive, −90 to 90°'],
-    ['longitude', 'Longitude, east positive, −180 to 180°'],
+    ['latitude', 'Latitude, such as 39.5° S or −39.5'],
+    ['longitude', 'Longitude, such as 71.2° W or −71.2'],
     ['name', 'Name of the place'],
     [
       'elevation',
@@ -86,7 +86,7 @@ export function SiteFields({
           {label}
           <input
             type="text"
-            inputMode={key === 'name' ? 'text' : 'decimal'}
+            inputMode={key === 'elevation' || key === 'utcOffset' ? 'decimal' : 'text'}
             maxLength={60}
             data-site={key}
             value={texts[key]}

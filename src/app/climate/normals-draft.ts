@@ -5,6 +5,7 @@ import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import type { Fault } from '../../weather/read-result.ts';
 import type { MonthlyNormals } from '../../weather/synthetic/monthly-normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
+import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 import { type ShownQuantity, toShown, toSi, type UnitSystem } from '../parts/display-unit.ts';
 import { numberText, typedNumber } from '../parts/number-text.ts';
 import { type SiteTexts, siteHints, siteTexts } from './SiteFields.tsx';
@@ -15,6 +16,8 @@ export interface NormalsDraft {
   readonly system: UnitSystem;
   readonly site: SiteTexts;
   readonly sunAs: SunAs;
+  /** hours of sunshine are those of the whole month, in place of a day's */
+  readonly sunOfMonth?: boolean;
   /** twelve texts a quantity, January first */
   readonly cells: Readonly<Record<NormalsKey, readonly string[]>>;
 }
@@ -106,7 +109,7 @@ export function wrongCells(draft: NormalsDraft): readonly CellFault[] {
   return draftColumns(draft).flatMap((key) => {
     const { low, high } = NORMALS_LIMITS.find((limit) => limit.key === key)!;
     return draft.cells[key].flatMap((text, month) => {
-      const value = siOf(text, key, draft.system);
+      const value = dayValue(draft, key, month, text);
       return value !== null && value >= low - 1e-6 && value <= high + 1e-6 ? [] : [{ key, month }];
     });
   });
@@ -130,7 +133,7 @@ export function normalsOf(draft: NormalsDraft): MonthlyNormals | null {
   const { latitudeDeg, longitudeDeg, elevationM, utcOffsetH, name } = site;
   if (elevationM === undefined) return null;
   const twelve = (key: NormalsKey) =>
-    draft.cells[key].map((text) => Number(siOf(text, key, draft.system)!.toFixed(4)));
+    draft.cells[key].map((text, month) => Number(dayValue(draft, key, month, text)!.toFixed(4)));
   return {
     name: name ?? 'Our own place',
     latitudeDeg: latitudeDeg!,
@@ -143,6 +146,13 @@ export function normalsOf(draft: NormalsDraft): MonthlyNormals | null {
     [draft.sunAs]: twelve(draft.sunAs),
     windSpeed: twelve('windSpeed'),
   };
+}
+
+/** In SI; sunshine as hours a day. */
+function dayValue(draft: NormalsDraft, key: NormalsKey, month: number, text: string): number | null {
+  const value = siOf(text, key, draft.system);
+  if (value === null || key !== 'sunshineHours' || !draft.sunOfMonth) return value;
+  return value / ((MONTH_START_HOUR[month + 1]! - MONTH_START_HOUR[month]!) / 24);
 }
 
 function siOf(text: string, key: NormalsKey, system: UnitSystem): number | null {

@@ -3,7 +3,7 @@
 
 import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { headlineFigures } from './headline-figures.ts';
+import { headlineFigures, inRun } from './headline-figures.ts';
 
 const KEPT = [
   ['house-overheated', 'hot'],
@@ -14,19 +14,24 @@ const KEPT = [
 
 export function FigureBar() {
   const workspace = useWorkspace();
-  const answer = workspace.answer.value;
+  const shown = workspace.shown.value;
   const system = workspace.units.value;
-  if (!answer) return null;
-  const figures = headlineFigures(answer.outcome, answer.job.design, system);
+  const preview = workspace.preview.value;
+  if (!shown) return null;
+  const figures = headlineFigures(shown.outcome, shown.design, system);
   return (
     <div class="figure-bar" aria-hidden="true">
-      {answer.job.design.hotter && <span class="figure-bar-mark">hotter year</span>}
+      {shown.design.hotter && <span class="figure-bar-mark">hotter year</span>}
       {KEPT.map(([id, label]) => {
         const figure = figures.find((entry) => entry.id === id);
         if (!figure) return null;
+        const ghost = preview && inRun(id, preview.figures);
         return (
           <span key={id} class={`is-${figure.verdict}`}>
-            <b>{quantityText(figure.value, figure.quantity, system, figure.digits)}</b>
+            <b class={ghost === null ? '' : 'figure-ghost'}>
+              {ghost !== null && '→ '}
+              {quantityText(ghost ?? figure.value, figure.quantity, system, figure.digits)}
+            </b>
             <small>{label}</small>
           </span>
         );

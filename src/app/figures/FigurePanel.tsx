@@ -6,7 +6,7 @@ import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { changeText, numberText, quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { HeadlineFigure } from './headline-figures.ts';
-import { headlineFigures } from './headline-figures.ts';
+import { headlineFigures, inRun } from './headline-figures.ts';
 
 const ZONE_TITLES = {
   house: 'The rooms',
@@ -16,17 +16,18 @@ const ZONE_TITLES = {
 
 export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => void }) {
   const workspace = useWorkspace();
-  const answer = workspace.answer.value;
+  const shown = workspace.shown.value;
   const system = workspace.units.value;
-  if (!answer)
+  if (!shown)
     return (
       <section class="figures" aria-label="Headline figures" aria-busy="true">
         <p class="figures-wait">Computing the year…</p>
       </section>
     );
-  const figures = headlineFigures(answer.outcome, answer.job.design, system);
+  const figures = headlineFigures(shown.outcome, shown.design, system);
   const previous = workspace.previous.value;
   const before = previous ? headlineFigures(previous, workspace.history.before.value!, system) : [];
+  const preview = workspace.preview.value;
   const zones = (['house', 'whole', 'sunspace'] as const).filter((zone) =>
     figures.some((f) => f.zone === zone),
   );
@@ -35,13 +36,14 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
       class="figures"
       aria-label="Headline figures"
       aria-busy={workspace.stale.value}
-      data-run={answer.number}
-      data-took={answer.tookMs.toFixed(1)}
+      data-run={shown.run?.number}
+      data-took={shown.run?.tookMs.toFixed(1)}
+      data-made={shown.run === null ? 'with the page' : undefined}
     >
       <p class="figures-old" aria-hidden="true">
         Of the design before; the new year is being computed.
       </p>
-      <HotterMark design={answer.job.design} />
+      <HotterMark design={shown.design} />
       {zones.map((zone) => (
         <div class="figure-zone" key={zone}>
           <h2>{ZONE_TITLES[zone]}</h2>
@@ -53,6 +55,7 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
                   key={figure.id}
                   figure={figure}
                   before={before.find(({ id }) => id === figure.id)?.value ?? null}
+                  ghost={preview && inRun(figure.id, preview.figures)}
                   system={system}
                   onOpen={() => onOpen(figure)}
                 />
@@ -67,11 +70,13 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
 interface FigureProps {
   readonly figure: HeadlineFigure;
   readonly before: number | null;
+  /** with the change that is looked at; null for none */
+  readonly ghost: number | null;
   readonly system: UnitSystem;
   readonly onOpen: () => void;
 }
 
-function Figure({ figure, before, system, onOpen }: FigureProps) {
+function Figure({ figure, before, ghost, system, onOpen }: FigureProps) {
   const { quantity, value, digits } = figure;
   const { sign } = unitOf(quantity, system);
   return (
@@ -88,13 +93,19 @@ function Figure({ figure, before, system, onOpen }: FigureProps) {
         {sign !== '' && <span class="figure-unit"> {sign}</span>}
       </span>
       <span class="figure-verdict">{figure.verdictWords}</span>
-      <Change figure={figure} before={before} system={system} />
+      {ghost === null ? (
+        <Change figure={figure} before={before} system={system} />
+      ) : (
+        <span class="figure-ghost" data-ghost={ghost}>
+          → {quantityText(ghost, quantity, system, digits)}
+        </span>
+      )}
       {figure.limit !== '' && <span class="figure-limit">{figure.limit}</span>}
     </button>
   );
 }
 
-function Change({ figure, before, system }: Omit<FigureProps, 'onOpen'>) {
+function Change({ figure, before, system }: Omit<FigureProps, 'onOpen' | 'ghost'>) {
   const { value, quantity, digits, better } = figure;
   if (before === null) return null;
   const change = value - before;

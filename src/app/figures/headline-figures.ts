@@ -8,6 +8,7 @@
 import type { Design } from '../../design/design.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
 import type { TooHot } from '../../outcomes/too-hot.ts';
+import type { FigureKey, Figures } from '../../questions/figures.ts';
 import type { ShownQuantity, UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 import type { Explanation } from '../state/session.ts';
@@ -28,6 +29,23 @@ export interface HeadlineFigure {
   /** which way is better, to mark a change */
   readonly better: 'less' | 'more' | 'neither';
   readonly opens: Explanation;
+}
+
+/** The same figure among those that runs of changes keep, by the headline's id; sunspace-overheated has none. */
+const KEPT_OF_RUNS: Readonly<Record<string, FigureKey>> = {
+  'house-overheated': 'tooHotHours',
+  'house-coldest': 'coldestC',
+  'house-humid': 'humidHours',
+  'house-mould': 'mouldIndex',
+  heating: 'heatingKWh',
+  vents: 'ventMovesPerDay',
+  'sunspace-coldest': 'sunspaceColdestC',
+};
+
+/** What a headline figure is in another run; null where runs keep none. */
+export function inRun(id: string, figures: Figures): number | null {
+  const key = KEPT_OF_RUNS[id];
+  return key === undefined ? null : figures[key];
 }
 
 const YEAR_HOURS = 8760;

@@ -11,9 +11,12 @@ import { useWorkspace } from '../state/session-context.ts';
 
 export function FindingPanel() {
   const ref = useRef<HTMLElement>(null);
-  const { answer: newest } = useWorkspace();
+  const { shown, units } = useWorkspace();
   // The first year's findings are there when the year is, in sight or not: what stands below them must not move later.
-  const answer = useChartAnswer(ref) ?? newest.value;
+  const drawn = useChartAnswer(ref);
+  const newest = shown.value;
+  // What was made with the page is told in metric units.
+  const answer = drawn ?? (newest?.run === null && units.value !== 'metric' ? null : newest);
   if (!answer) return <section ref={ref} class="chart findings" />;
   const { findings } = answer.outcome;
   const { first, serious, moreFindings, moreCautions } = shortForm(findings);

@@ -29,6 +29,7 @@ import { SheetHead } from './SheetHead.tsx';
 import { useView } from './view.ts';
 
 const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
+const loadStart = () => import('../start/StartView.tsx').then(({ StartView }) => StartView);
 const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
 
 export function Page() {
@@ -36,21 +37,27 @@ export function Page() {
   return (
     <>
       <div class="sheet" hidden={view !== 'sheet'}>
-        <Sheet />
+        <Sheet isShown={view === 'sheet'} />
       </div>
+      {view === 'own' && (
+        <>
+          <div class="sheet">
+            <NoticeLine />
+            <WeatherQuestions />
+          </div>
+          <Late load={loadStart} wait="Fetching the questions…" />
+        </>
+      )}
       {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}
       {view === 'trust' && <Late load={loadTrust} wait="Fetching the checks…" />}
     </>
   );
 }
 
-function Sheet() {
-  const { asked, workspace } = useSession();
+function Sheet({ isShown }: { isShown: boolean }) {
+  const { asked } = useSession();
   const startOwn = () => {
-    workspace.set('name', 'My house', '');
-    const group = document.querySelector<HTMLDetailsElement>('[data-group="house"]');
-    if (group) group.open = true;
-    document.querySelector<HTMLElement>('[data-path="house.floorAreaM2"]')?.focus();
+    location.hash = '#own';
   };
   const showReasons = ({ id, opens }: HeadlineFigure) => {
     asked.value = { figure: id, picture: opens };
@@ -58,8 +65,8 @@ function Sheet() {
   return (
     <>
       <SheetHead />
-      <NoticeLine />
-      <WeatherQuestions />
+      {isShown && <NoticeLine />}
+      {isShown && <WeatherQuestions />}
       <main class="sheet-body">
         <div class="sheet-left">
           <InputPanel />

@@ -3,12 +3,12 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
-export type View = 'sheet' | 'report' | 'trust';
+export type View = 'sheet' | 'own' | 'report' | 'trust';
 
 /** The view an address asks for. */
 function viewOf(hash: string): View {
-  if (hash === '#report') return 'report';
-  return hash === '#trust' ? 'trust' : 'sheet';
+  const view = hash.slice(1);
+  return view === 'own' || view === 'report' || view === 'trust' ? view : 'sheet';
 }
 
 /** The view now, followed as the address changes. */

@@ -4,6 +4,8 @@
 import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
+import type { Design } from '../../design/design.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { useSession } from '../state/session-context.ts';
 import { helpOf } from '../why/pulled-levers.ts';
@@ -16,6 +18,8 @@ import { keptReportWords } from './report-words.ts';
 
 const words = keptReportWords(browserStore(() => localStorage));
 
+const helpOfDesign = (design: Design, year: TypicalYear) => helpOf(design, year);
+
 export function ReportView() {
   const { workspace, toldNow, told } = useSession();
   const heading = useRef<HTMLHeadingElement>(null);
@@ -27,7 +31,7 @@ export function ReportView() {
   const help = useRunFor(
     workspace.stale.value ? null : answer,
     climate.state === 'ready' ? climate.year : null,
-    helpOf,
+    helpOfDesign,
   );
   const isReady =
     answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';

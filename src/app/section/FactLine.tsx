@@ -9,7 +9,7 @@ export function FactLine() {
   const workspace = useWorkspace();
   const system = workspace.units.value;
   const { glassM2, shareOfWall, shareOfFloor } = geometryOf(workspace.design.value);
-  const mass = workspace.answer.value?.outcome.mass;
+  const mass = workspace.shown.value?.outcome.mass;
   const q = (value: number, quantity: 'area' | 'share' | 'heatCapacity' | 'massPerArea', digits: number) =>
     quantityText(value, quantity, system, digits);
   const facts = [

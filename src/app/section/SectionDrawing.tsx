@@ -2,6 +2,7 @@
 // handle changes that design, and the year follows. While a drag lasts the frame stands still.
 
 import { useRef, useState } from 'preact/hooks';
+import type { Design } from '../../design/design.ts';
 import type { Year } from '../../network/year.ts';
 import { comfortScale } from '../parts/colour-scale.ts';
 import { useElementWidth } from '../parts/element-width.ts';
@@ -33,11 +34,17 @@ export function SectionDrawing() {
   const workspace = useWorkspace();
   const { ref, width } = useElementWidth<HTMLDivElement>();
   const view = hourView(workspace);
+  const preview = workspace.preview.value;
   return (
     <>
       <div ref={ref} class="section-drawing">
         {width !== null && (
           <Drawing widthPx={Math.max(LEAST_WIDTH_PX, width)} workspace={workspace} view={view} />
+        )}
+        {preview && (
+          <p class="ghost-line" data-ghost="words">
+            As it would be: {preview.words}
+          </p>
         )}
       </div>
       <HourBar state={view?.state ?? null} />
@@ -79,6 +86,7 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
     frozen.current && frozen.current.widthPx === widthPx ? frozen.current : sectionFrame(shape, widthPx);
   const lights = noonLight(shape, design, latitudeDeg);
   const handles = sectionHandles(shape, design);
+  const preview = workspace.preview.value;
   const active = handles.find((handle) => handle.id === activeId) ?? null;
 
   const scale = comfortScale(
@@ -124,6 +132,7 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
         <MarkLayer frame={frame} marks={glassMarks(shape, design)} />
         <MarkLayer frame={frame} marks={ventMarks(shape, design)} />
         <MarkLayer frame={frame} marks={sun.over} />
+        {preview && <Ghost design={preview.design} frame={frame} />}
         {view && <MarkLayer frame={frame} marks={flowMarks(shape, design, view.state)} />}
         {view && <MarkLayer frame={frame} marks={hourWordMarks(shape, view.state, system)} />}
         <MarkLayer
@@ -176,6 +185,24 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
         />
       )}
     </svg>
+  );
+}
+
+/** The outlines of another design over this one. */
+function Ghost({ design, frame }: { design: Design; frame: SectionFrame }) {
+  const shape = sectionShape(design);
+  return (
+    <g class="ghost" data-ghost="drawing">
+      <MarkLayer
+        frame={frame}
+        marks={[
+          ...furnishingMarks(shape),
+          ...shellMarks(shape, design),
+          ...glassMarks(shape, design),
+          ...ventMarks(shape, design),
+        ]}
+      />
+    </g>
   );
 }
 

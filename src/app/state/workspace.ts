@@ -7,6 +7,9 @@ import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.t
 import type { Design } from '../../design/design.ts';
 import { yearOfDesign } from '../../model/design-climate.ts';
 import type { Outcome } from '../../outcomes/outcome.ts';
+import type { Figures } from '../../questions/figures.ts';
+import type { PlainHelp } from '../../questions/what-helps.ts';
+import type { SampleAnswer } from '../../report/sample-answer.ts';
 import { describeFault } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
@@ -33,6 +36,15 @@ export interface Workspace {
   readonly climate: ReadonlySignal<ClimateState>;
   /** the newest answer; null before the first, and before the first in another place */
   readonly answer: ReadonlySignal<NumberedAnswer | null>;
+  /**
+   * what the figures on screen are of: the newest answer; before the first, what was made with the page, if it is of this
+   * design; null without either
+   */
+  readonly shown: ReadonlySignal<ShownYear | null>;
+  /** what helps the sample most, made with the page; null for another design */
+  readonly madeHelp: ReadonlySignal<PlainHelp | null>;
+  /** a change that is looked at and not made; null for none */
+  readonly preview: Signal<Preview | null>;
   /** outcome of the design before the last step, if it was run */
   readonly previous: ReadonlySignal<Outcome | null>;
   /** the answer shown belongs to an older design than the one on screen, or a number is typed and not yet taken */
@@ -61,6 +73,21 @@ export interface Workspace {
   keepClimate(key: string, year: TypicalYear): void;
 }
 
+/** What a change would make of the house: its design, and its figures of a whole year. */
+export interface Preview {
+  readonly words: string;
+  readonly design: Design;
+  readonly figures: Figures;
+}
+
+/** A year's outcome, with or without its hours at hand. */
+export interface ShownYear {
+  readonly outcome: Outcome;
+  readonly design: Design;
+  /** number of the run and its time [ms]; null for one made with the page */
+  readonly run: { readonly number: number; readonly tookMs: number } | null;
+}
+
 const NO_NOTES: readonly FitNote[] = [];
 const NOTHING_CARRIED: readonly string[] = [];
 
@@ -68,13 +95,21 @@ export interface WorkspaceOptions {
   readonly initial: Design;
   /** designs that undo goes back to, the latest last */
   readonly earlier?: readonly Design[];
+  /** known of a design before anything is run */
+  readonly made?: SampleAnswer;
   readonly bridge: Pick<SimulationBridge, 'keepClimate' | 'readClimate' | 'runLive'>;
   /** text of a climate that comes with the page, or a year kept earlier */
   readonly loadClimate: (key: string) => Promise<string | TypicalYear>;
 }
 
 /** A workspace that starts computing at once. */
-export function createWorkspace({ initial, earlier, bridge, loadClimate }: WorkspaceOptions): Workspace {
+export function createWorkspace({
+  initial,
+  earlier,
+  made,
+  bridge,
+  loadClimate,
+}: WorkspaceOptions): Workspace {
   const history = createDesignHistory(initial, earlier);
   const { design } = history;
   const years = signal<ReadonlyMap<string, TypicalYear>>(new Map());
@@ -139,6 +174,7 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
 
   const units = signal<UnitSystem>('metric');
   const hour = signal<number | null>(null);
+  const preview = signal<Preview | null>(null);
   // Temperatures through the mass are large; they travel only while an hour is looked at.
   const wantsHistory = computed(() => hour.value !== null);
   effect(() => {
@@ -166,11 +202,23 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
       );
   });
 
+  const current = computed(() => (answer.value?.job.climateKey === climateKey.value ? answer.value : null));
+  const madeText = made && JSON.stringify(made.design);
+  const isMade = computed(() => madeText !== undefined && JSON.stringify(design.value) === madeText);
+
   return {
     history,
     design,
     climate,
-    answer: computed(() => (answer.value?.job.climateKey === climateKey.value ? answer.value : null)),
+    answer: current,
+    shown: computed(() => {
+      if (current.value) {
+        const { outcome, job, number, tookMs } = current.value;
+        return { outcome, design: job.design, run: { number, tookMs } };
+      }
+      return made && isMade.value ? { outcome: made.outcome, design: design.value, run: null } : null;
+    }),
+    madeHelp: computed(() => (made && isMade.value ? made.help : null)),
     previous: computed(() => {
       void answer.value;
       const before = history.before.value;
@@ -182,6 +230,7 @@ export function createWorkspace({ initial, earlier, bridge, loadClimate }: Works
     carried,
     units,
     hour,
+    preview,
     drafts,
     set(path, value, gesture = path) {
       const chosen = changedAsAsked(design.value, fitNotes.value, path, value);

@@ -1,9 +1,10 @@
 // Above the drawing: what this is and whose house is drawn, one sentence on how it does, and the changes that help most.
 // The changes are run in the background once the design has come to rest, and given up when it moves again.
 
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { wordingOf } from '../../findings/wording.ts';
-import { type Help, isCalm } from '../../questions/what-helps.ts';
+import { figuresOf } from '../../questions/figures.ts';
+import { type Help, helpOfPlain, isCalm } from '../../questions/what-helps.ts';
 import { capitalised } from '../../questions/words.ts';
 import { type Act, actsOf } from '../../report/acts.ts';
 import { verdictOf } from '../../report/verdict.ts';
@@ -17,7 +18,7 @@ const FOLD_KEY = 'daystone-acts';
 const FOLDED = 'folded';
 
 /** The hand has left the design when nothing has moved for so long [ms]. */
-const REST_MS = 600;
+const REST_MS = 400;
 
 const TRY = ['Try it', 'Try both', 'Try all three'] as const;
 const TRIED = ['Tried', 'Tried with the one before it', 'Tried with the two before it'] as const;
@@ -31,13 +32,18 @@ function titleOf({ onTopOf, words }: Act, i: number): string {
 export function VerdictPanel({ onOwn }: { onOwn: () => void }) {
   const workspace = useWorkspace();
   const design = workspace.design.value;
-  const answer = workspace.answer.value;
+  const shown = workspace.shown.value;
   const stale = workspace.stale.value;
   const words = wordingOf(workspace.units.value);
-  const verdict = answer ? verdictOf(answer.outcome, answer.job.design, words) : '';
+  const verdict = shown ? verdictOf(shown.outcome, shown.design, words) : '';
   const isSample = exampleOf(design) !== undefined;
   return (
-    <section class="verdict" aria-labelledby="verdict-title" aria-busy={stale}>
+    <section
+      class="verdict"
+      aria-labelledby="verdict-title"
+      aria-busy={stale}
+      data-made={shown?.run === null ? 'with the page' : undefined}
+    >
       <p class="verdict-what">
         Daystone computes, hour by hour, a year in a house that the sun heats: how hot, how cold, how damp,
         and how much heat it takes.
@@ -84,7 +90,7 @@ function ActsFold() {
 
 /** Keeps its height while the changes are run anew, so that the drawing below does not move under the hand that drags it. */
 function ActsBox() {
-  const help = useHelp();
+  const { help, isMade } = useHelp();
   const box = useRef<HTMLDivElement>(null);
   const height = useRef<number | null>(null);
   useLayoutEffect(() => {
@@ -93,14 +99,19 @@ function ActsBox() {
   const kept = help !== null || height.current === null ? undefined : `${height.current}px`;
   return (
     <div ref={box} class={help === null ? 'acts-box is-waiting' : 'acts-box'} style={{ minHeight: kept }}>
-      <Acts help={help} />
+      <Acts help={help} isMade={isMade} />
     </div>
   );
 }
 
-function Acts({ help }: { help: Help | 'failed' | null }) {
+/** The changes to be made; each is drawn as a ghost while it is pointed at or has the focus. */
+function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean }) {
   const { workspace, offer } = useSession();
   const design = workspace.design.value;
+  // What is looked at goes with the list it stands in.
+  useEffect(() => {
+    workspace.preview.value = null;
+  }, [help, design]);
   if (help === null) return <p class="acts-wait">Trying what would help most…</p>;
   if (help === 'failed') return <p class="acts-wait">What would help could not be computed.</p>;
   const acts = actsOf(help, wordingOf(workspace.units.value));
@@ -112,7 +123,14 @@ function Acts({ help }: { help: Help | 'failed' | null }) {
           : 'No single change of those tried helps much: change several together.'}
       </p>
     );
+  const look = (act: Act) => {
+    workspace.preview.value = { words: act.words, design: act.apply(design), figures: act.figures };
+  };
+  const lookAway = () => {
+    workspace.preview.value = null;
+  };
   const tryAct = (act: Act) => {
+    lookAway();
     const tried = act.apply(design);
     workspace.replace(tried);
     offer(`${TRIED[act.onTopOf ?? 0]}: ${act.words}.`, 'Take it back', () => {
@@ -121,9 +139,17 @@ function Acts({ help }: { help: Help | 'failed' | null }) {
     });
   };
   return (
-    <ol class="acts" data-acts={acts.length}>
+    <ol class="acts" data-acts={acts.length} data-made={isMade ? 'with the page' : undefined}>
       {acts.map((act, i) => (
-        <li key={act.id} data-act-id={act.id}>
+        <li
+          key={act.id}
+          data-act-id={act.id}
+          // A finger that taps has not looked first; it goes by "Take it back".
+          onPointerEnter={({ pointerType }) => pointerType === 'mouse' && look(act)}
+          onPointerLeave={lookAway}
+          onFocusIn={() => look(act)}
+          onFocusOut={lookAway}
+        >
           <p>
             <b>{titleOf(act, i)}</b>
             <span>{act.brings}</span>
@@ -137,19 +163,34 @@ function Acts({ help }: { help: Help | 'failed' | null }) {
   );
 }
 
-/** What helps the design on screen; null while it is run or waits for the hand to rest. */
-function useHelp(): Help | 'failed' | null {
+interface Found {
+  readonly of: object;
+  readonly help: Help | 'failed';
+}
+
+/** What helps the design on screen, at first as made with the page; null while it is run or waits for the hand to rest. */
+function useHelp(): { readonly help: Help | 'failed' | null; readonly isMade: boolean } {
   const workspace = useWorkspace();
   const design = workspace.design.value;
   const climate = workspace.climate.value;
+  const answer = workspace.answer.value;
   const year = climate.state === 'ready' ? climate.typical : null;
-  const isReady = year !== null && !workspace.stale.value;
-  const [found, setFound] = useState<{ readonly of: object; readonly help: Help | 'failed' } | null>(null);
+  const outcome = answer?.job.design === design ? answer.outcome : null;
+  const [found, setFound] = useState<Found | null>(null);
+  const made = useMemo(
+    () => workspace.madeHelp.value && helpOfPlain(design, workspace.madeHelp.value),
+    [workspace.madeHelp.value, design],
+  );
   useEffect(() => {
-    if (!isReady || year === null) return;
+    if (outcome === null || year === null || workspace.stale.value) return;
+    const drawn = figuresOf(outcome);
+    if (isCalm(drawn)) {
+      setFound({ of: design, help: { drawn, pulled: [], steps: [] } });
+      return;
+    }
     const stop = new AbortController();
     const timer = setTimeout(() => {
-      helpOf(design, year, stop.signal).then(
+      helpOf(design, year, outcome, stop.signal).then(
         (help) => {
           if (!stop.signal.aborted) setFound({ of: design, help });
         },
@@ -162,8 +203,8 @@ function useHelp(): Help | 'failed' | null {
       clearTimeout(timer);
       stop.abort();
     };
-  }, [design, year, isReady]);
-  return found?.of === design ? found.help : null;
+  }, [design, year, outcome, workspace.stale.value]);
+  return found?.of === design ? { help: found.help, isMade: false } : { help: made, isMade: made !== null };
 }
 
 /** The newest verdict, told once it stands; what is seen changes too often to be read out. */

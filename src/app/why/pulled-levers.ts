@@ -2,6 +2,8 @@
 // want each lever alone, the report the steps that help most.
 
 import type { Design } from '../../design/design.ts';
+import type { OutcomeFigures } from '../../outcomes/outcome.ts';
+import { figuresOf } from '../../questions/figures.ts';
 import type { Runner, StopSignal } from '../../questions/runner.ts';
 import { type Help, helpFor, type PulledLevers, pullLevers } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -18,14 +20,22 @@ export function pulledLevers(design: Design, year: TypicalYear): Promise<PulledL
 /**
  * The steps that help most.
  *
- * @param signal gives up what still runs
+ * @param outcome of the design as drawn, where it has been run already
+ * @param signal gives up what waits; years under way are run to their end
  */
-export function helpOf(design: Design, year: TypicalYear, signal?: StopSignal): Promise<Help> {
+export function helpOf(
+  design: Design,
+  year: TypicalYear,
+  outcome?: OutcomeFigures,
+  signal?: StopSignal,
+): Promise<Help> {
   return remembered(helps, design, async () => {
     const runner = pageRunner(design.climate, year);
-    const stoppable: Runner = { run: (jobs, options) => runner.run(jobs, { ...options, signal }) };
+    const stoppable: Runner = {
+      run: (jobs, options) => runner.run(jobs, { ...options, signal, gentle: true }),
+    };
     const known = levers.get(design);
-    const pulled = known ? await known : await pullLevers(design, stoppable);
+    const pulled = known ? await known : await pullLevers(design, stoppable, outcome && figuresOf(outcome));
     levers.set(design, Promise.resolve(pulled));
     return helpFor(design, pulled, stoppable);
   });

@@ -1,0 +1,111 @@
+// Where the house stands: by latitude and longitude the nearest climates that come with the page, or one of the list, a
+// weather file, or twelve normals. In: the climate chosen. Out: another one. A search by names would stand here, above the
+// coordinates, and hand what it finds to `near`.
+
+import { useRef, useState } from 'preact/hooks';
+import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
+import { NormalsForm } from '../climate/NormalsForm.tsx';
+import { nearestClimates } from '../climate/nearest-climates.ts';
+import { typedPlace } from '../parts/degrees-text.ts';
+import { useSession } from '../state/session-context.ts';
+
+interface PlaceFieldProps {
+  readonly climate: string;
+  readonly choose: (climate: string) => void;
+}
+
+/** Beyond this the weather is another place's [km]; a house rule. */
+const FAR_KM = 150;
+const OFFERED = 3;
+
+export function PlaceField({ climate, choose }: PlaceFieldProps) {
+  const { workspace, openFile } = useSession();
+  const file = useRef<HTMLInputElement>(null);
+  const [text, setText] = useState('');
+  const near = typedPlace(text);
+  const found = near === null ? [] : nearestClimates(near.latitudeDeg, near.longitudeDeg).slice(0, OFFERED);
+  const own = bundledClimate(climate) ? null : climate;
+  const shown = workspace.climate.value;
+  const ownName = shown.state === 'ready' && shown.key === own ? shown.typical.site.name : own;
+  const character = bundledClimate(climate)?.character ?? (own && 'Your own weather.');
+  return (
+    <>
+      <label class="start-line">
+        <span>Latitude and longitude</span>
+        <input
+          type="text"
+          inputMode="text"
+          autocomplete="off"
+          data-start="place"
+          placeholder="39.7 N, 105 W"
+          maxLength={60}
+          value={text}
+          onInput={({ currentTarget: { value } }) => {
+            setText(value);
+            const place = typedPlace(value);
+            if (place) choose(nearestClimates(place.latitudeDeg, place.longitudeDeg)[0]!.climate.id);
+          }}
+        />
+      </label>
+      {text.trim() !== '' && near === null && (
+        <p class="start-note">Latitude first, then longitude: 39.7 N, 105 W, or 39.7, −105.</p>
+      )}
+      {found.length > 0 && (
+        <fieldset class="start-choices">
+          <legend class="visually-hidden">Nearest climates</legend>
+          {found.map(({ climate: { id, name }, distanceKm }) => (
+            <label key={id} class="chip">
+              <input type="radio" name="near" checked={id === climate} onChange={() => choose(id)} />
+              <span>
+                {name}, {distanceText(distanceKm, workspace.units.value)}
+              </span>
+            </label>
+          ))}
+        </fieldset>
+      )}
+      {found.length > 0 && found[0]!.distanceKm > FAR_KM && (
+        <p class="start-note">
+          The nearest is {distanceText(found[0]!.distanceKm, workspace.units.value)} away: good for a first
+          look. A weather file or the normals of your place are better.
+        </p>
+      )}
+      <label class="start-line">
+        <span>Or one of the list</span>
+        <select data-start="climate" value={climate} onChange={(event) => choose(event.currentTarget.value)}>
+          {own !== null && <option value={own}>{ownName}</option>}
+          {BUNDLED_CLIMATES.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p class="start-note">{character}</p>
+      <p class="start-ways">
+        <button type="button" onClick={() => file.current?.click()}>
+          A weather file…
+        </button>
+        <input
+          ref={file}
+          class="visually-hidden"
+          type="file"
+          tabIndex={-1}
+          aria-label="Open a weather file"
+          accept=".csv,.tm2,.tmy,.txt,.gz,.json"
+          onChange={(event) => {
+            const taken = event.currentTarget.files?.[0];
+            event.currentTarget.value = '';
+            if (taken) void openFile(taken);
+          }}
+        />
+      </p>
+      <NormalsForm />
+    </>
+  );
+}
+
+const KM_PER_MILE = 1.609344;
+
+function distanceText(km: number, system: 'metric' | 'us'): string {
+  return system === 'us' ? `${Math.round(km / KM_PER_MILE)} miles` : `${Math.round(km)} km`;
+}
