@@ -10,6 +10,7 @@ export function answerText(answer: Answer): string {
   const blocks = [
     answer.title,
     ...(answer.finding === null ? [] : [wrap(answer.finding.text).join('\n')]),
+    ...(answer.sure === null ? [] : [wrap(answer.sure.text).join('\n')]),
     ...answer.tables.map(tableText),
     ...(answer.tables.length === 0 ? answer.charts.map(curveText) : []),
     ...answer.charts.filter(({ marks }) => marks.length > 0).map(marksText),

@@ -17,8 +17,9 @@ const LINE = 78;
  * The table `year` prints.
  *
  * @param all every finding in full, not the short form of those that matter
+ * @param sure how far the headline figures may lie from those told, a sentence each
  */
-export function outcomeTable(outcome: Outcome, all: boolean): string {
+export function outcomeTable(outcome: Outcome, all: boolean, sure: readonly string[] = []): string {
   const { house, sunspace } = outcome.zones;
   const zones: readonly ZoneOutcome[] = sunspace === undefined ? [house] : [house, sunspace];
   const heads = sunspace === undefined ? ['house'] : ['house', 'sunspace'];
@@ -57,6 +58,10 @@ export function outcomeTable(outcome: Outcome, all: boolean): string {
     textTable(rows),
     '',
     ...wholeHouse(outcome),
+    ...(sure.length === 0
+      ? []
+      : ['', 'How sure is that? One thing changed that nobody can know, each a run of its own:']),
+    ...sure.flatMap((line) => wrap(line)),
     ...(all ? findingLines(outcome.findings) : shortLines(outcome)),
   ].join('\n');
 }

@@ -4,6 +4,11 @@
 import { writeFile } from 'node:fs/promises';
 import { runYear } from '../daystone.ts';
 import { hourlyFile } from '../outcomes/hourly-file.ts';
+import { type HowSure, howSureOf, howSureSentences, RANGED, rangeOf } from '../questions/how-sure.ts';
+import { createPlainRunner } from '../questions/runner.ts';
+import { unknownsRule } from '../questions/what-nobody-knows.ts';
+import { METRIC_WORDS } from '../questions/words.ts';
+import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
@@ -40,11 +45,31 @@ export const yearCommand: Command = {
         );
       }
     }
+    const sure = await howSureOf(design, createPlainRunner(preparedOnce(weather.year)));
     return {
       ok: true,
       output: args.switches.has('json')
-        ? JSON.stringify(outcome)
-        : outcomeTable(outcome, args.switches.has('all')),
+        ? JSON.stringify({ ...outcome, howSure: howSureJson(sure) })
+        : outcomeTable(outcome, args.switches.has('all'), howSureSentences(sure, METRIC_WORDS)),
     };
   },
 };
+
+/** Least and most of the headline figures, what makes them so, and every run behind them as a design. */
+function howSureJson(sure: HowSure) {
+  return {
+    rule: unknownsRule(METRIC_WORDS),
+    ranges: Object.fromEntries(
+      RANGED.map((key) => {
+        const { drawn, least, leastBy, most, mostBy } = rangeOf(key, sure);
+        return [key, { drawn, least, leastBy: leastBy?.id ?? null, most, mostBy: mostBy?.id ?? null }];
+      }),
+    ),
+    runs: sure.turned.map(({ unknown, design, figures }) => ({
+      id: unknown.id,
+      words: unknown.when(METRIC_WORDS),
+      design,
+      figures,
+    })),
+  };
+}

@@ -3,10 +3,12 @@
 
 import { countedBy } from './criterion.ts';
 import { figuresOf } from './figures.ts';
+import { doubtInWords, doubtJobs } from './in-doubt.ts';
 import { proposalsOf } from './proposals.ts';
-import type { Answer, Basis, Question, Run, Runs } from './question.ts';
+import type { Answer, Basis, Doubt, Question, Run, Runs } from './question.ts';
 import type { RunJob, RunResult } from './run-job.ts';
 import type { Runner, StopSignal } from './runner.ts';
+import { unknownsRule } from './what-nobody-knows.ts';
 
 export interface Progress {
   readonly done: number;
@@ -41,26 +43,38 @@ export async function ask(
   const { signal, onProgress } = options;
   const runs = new Map<string, Run>();
   const jobs = new Map<string, RunJob>();
-  let wanted: readonly RunJob[] = prepared(question.plan(basis), basis);
-  for (let round = 0; wanted.length > 0; round++) {
-    if (round === MOST_ROUNDS) throw new RangeError(`question ${question.id} does not come to an end`);
-    for (const job of wanted) jobs.set(job.id, job);
+  const doubted = new Map<string, RunJob>();
+  const runAll = async (wanted: readonly RunJob[], into: Map<string, RunJob>) => {
+    for (const job of wanted) into.set(job.id, job);
     await runner.run(wanted, {
       signal,
       onResult(result) {
-        const job = jobs.get(result.id);
+        const job = into.get(result.id);
         if (job === undefined) throw new RangeError(`result ${result.id} was not asked for`);
         runs.set(result.id, { job, result, figures: figuresOf(result.outcome) });
         onProgress?.({
           done: runs.size,
-          wanted: jobs.size,
-          soFar: () => answerOf(question, basis, inPlannedOrder(jobs, runs), false),
+          wanted: jobs.size + doubted.size,
+          soFar: () => answerOf(question, basis, { runs: inPlannedOrder(jobs, runs), complete: false }),
         });
       },
     });
+  };
+  let wanted: readonly RunJob[] = prepared(question.plan(basis), basis);
+  for (let round = 0; wanted.length > 0; round++) {
+    if (round === MOST_ROUNDS) throw new RangeError(`question ${question.id} does not come to an end`);
+    await runAll(wanted, jobs);
     wanted = stillWanted(question, basis, jobs, runs);
   }
-  return answerOf(question, basis, inPlannedOrder(jobs, runs), true);
+  const main = inPlannedOrder(jobs, runs);
+  const doubt = question.doubt?.(basis, main) ?? null;
+  if (doubt !== null) await runAll(prepared(doubtJobs(basis, doubt), basis), doubted);
+  return answerOf(question, basis, {
+    runs: main,
+    complete: true,
+    doubt,
+    inDoubt: inPlannedOrder(doubted, runs),
+  });
 }
 
 /**
@@ -76,17 +90,29 @@ export function answerAgain(
 ): Answer {
   const runs = new Map<string, Run>();
   const jobs = new Map<string, RunJob>();
-  let wanted: readonly RunJob[] = prepared(question.plan(basis), basis);
-  while (wanted.length > 0) {
+  const doubted = new Map<string, RunJob>();
+  const take = (wanted: readonly RunJob[], into: Map<string, RunJob>) => {
     for (const job of wanted) {
       const result = results.get(job.id);
       if (result === undefined) throw new RangeError(`run '${job.id}' is not in; allowed: one that was run`);
-      jobs.set(job.id, job);
+      into.set(job.id, job);
       runs.set(job.id, { job, result, figures: figuresOf(result.outcome) });
     }
+  };
+  let wanted: readonly RunJob[] = prepared(question.plan(basis), basis);
+  while (wanted.length > 0) {
+    take(wanted, jobs);
     wanted = stillWanted(question, basis, jobs, runs);
   }
-  return answerOf(question, basis, inPlannedOrder(jobs, runs), true);
+  const main = inPlannedOrder(jobs, runs);
+  const doubt = question.doubt?.(basis, main) ?? null;
+  if (doubt !== null) take(prepared(doubtJobs(basis, doubt), basis), doubted);
+  return answerOf(question, basis, {
+    runs: main,
+    complete: true,
+    doubt,
+    inDoubt: inPlannedOrder(doubted, runs),
+  });
 }
 
 function stillWanted(
@@ -102,20 +128,33 @@ function stillWanted(
   );
 }
 
-function answerOf(question: Question, basis: Basis, runs: Runs, complete: boolean): Answer {
+interface RunsIn {
+  readonly runs: Runs;
+  readonly complete: boolean;
+  readonly doubt?: Doubt | null;
+  /** runs over what nobody can know, by their ids; told apart, so that no table, search or list of runs meets them */
+  readonly inDoubt?: Runs;
+}
+
+function answerOf(question: Question, basis: Basis, { runs, complete, doubt, inDoubt }: RunsIn): Answer {
+  const all: Runs = new Map([...runs, ...(inDoubt ?? [])]);
+  const body = question.answer(basis, runs, complete);
+  const sure = doubt && inDoubt ? doubtInWords(basis, doubt, inDoubt) : null;
   return {
     question: question.id,
     title: question.title,
     criterion: basis.criterion,
     complete,
-    ...question.answer(basis, runs, complete),
+    ...body,
+    notes: sure === null ? body.notes : [...body.notes, unknownsRule(basis.words)],
+    sure,
     runs: [...runs.values()].map(({ job, figures }) => ({
       id: job.id,
       label: job.label,
       at: job.at,
       figures,
     })),
-    proposals: complete ? proposalsOf(basis, runs) : [],
+    proposals: complete ? proposalsOf(basis, all) : [],
   };
 }
 

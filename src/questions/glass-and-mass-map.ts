@@ -40,6 +40,14 @@ export const glassAndMassMap: Question = {
     const beside = cellsBesideLimit(filled, tooHotHours, basis.mapSide, basis.criterion.hours);
     return [...beside.map((cell) => jobAt(basis, cell)), ...edges];
   },
+  doubt: (basis) => ({
+    houses: [{ id: 'drawn', words: 'as drawn', design: basis.design }],
+    advice: (figuresOf) =>
+      figuresOf('drawn').tooHotHours <= basis.criterion.hours
+        ? 'the house as drawn keeps to the limit'
+        : 'the house as drawn passes the limit',
+    subject: 'As drawn the house',
+  }),
   answer,
 };
 

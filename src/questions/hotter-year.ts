@@ -6,6 +6,7 @@ import type { Design, Hotter } from '../design/design.ts';
 import { NO_CHANGE, withHotter } from '../design/hotter.ts';
 import { seasonalShift } from '../weather/hotter-year.ts';
 import { hotInWords } from './criterion.ts';
+import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
@@ -59,6 +60,21 @@ export const hotterYear: Question = {
       ),
     ];
   },
+  doubt: (basis, runs) => ({
+    houses: [
+      houseOfRun('now', runAt(runs, 'as it is')),
+      houseOfRun('worst', runAt(runs, 'seasons and wave')),
+    ],
+    // The years are what this question turns over itself.
+    over: (unknown) => unknown !== 'hot-year' && unknown !== 'cold-year',
+    advice: (figuresOf) =>
+      figuresOf('worst').tooHotHours <= basis.criterion.hours
+        ? 'it keeps to the limit in all those years'
+        : figuresOf('now').tooHotHours <= basis.criterion.hours
+          ? 'it keeps to the limit today, and not in the worst of those years'
+          : 'it passes the limit already today',
+    subject: 'Today the house',
+  }),
   answer,
 };
 

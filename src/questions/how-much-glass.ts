@@ -8,6 +8,7 @@ import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { SIZING_RULES } from '../physics/sizing-rules.ts';
 import { type Bracket, bracketOf, nextPlaces } from './bracket.ts';
 import { hotInWords } from './criterion.ts';
+import { houseOfRun } from './in-doubt.ts';
 import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
@@ -22,6 +23,8 @@ const PLACES = 3;
 const RESOLUTION = 1 / 64;
 /** Hours without any front glass worth a sentence, as a share of those with it. House rule. */
 const OTHERS_SHARE = 0.25;
+/** Shares of the most glass, tried where what nobody can know goes against the house. */
+const SAFER = [0.85, 0.7, 0.5, 0.3] as const;
 const HANDBOOK = ['sun-tempered', 'direct-gain', 'all-passive'] as const;
 
 export const howMuchGlass: Question = {
@@ -43,6 +46,36 @@ export const howMuchGlass: Question = {
         jobAt(basis, amount, areaM2),
       );
     }),
+  doubt: (basis, runs) => {
+    const amount = drawnMass(basis);
+    const bracket = bracketFor(basis, amount, runs);
+    if (bracket === null) return null;
+    const told = ofAmount(runs, amount).find((run) => glassOf(run) === bracket.before)!;
+    const { words } = basis;
+    // Without any glass that keeps to the limit there is no smaller area to fall back on.
+    const areas =
+      bracket.passesAtStart && bracket.before > 0 ? SAFER.map((share) => share * bracket.before) : [];
+    return {
+      houses: [
+        houseOfRun(String(bracket.before), told),
+        ...areas.map((areaM2) => {
+          const { label, design } = jobAt(basis, amount, areaM2);
+          return { id: String(areaM2), words: label, design };
+        }),
+      ],
+      advice: (figuresOf) => {
+        const fits = [bracket.before, ...areas].find(
+          (areaM2) => figuresOf(String(areaM2)).tooHotHours <= basis.criterion.hours,
+        );
+        if (fits === undefined)
+          return areas.length === 0
+            ? 'no glass keeps to the limit'
+            : `even ${words.area(areas.at(-1)!)} is too much`;
+        return areas.length === 0 ? 'it keeps to the limit without any glass' : `stop at ${words.area(fits)}`;
+      },
+      subject: `With ${words.area(bracket.before)} of glass the house`,
+    };
+  },
   answer,
 };
 
@@ -87,6 +120,10 @@ function glassOf({ job }: Run): number {
 export function mostGlass(basis: Basis, amount: MassAmount, runs: Runs): number | null {
   const bracket = bracketFor(basis, amount, runs);
   return bracket?.passesAtStart ? bracket.before : null;
+}
+
+function drawnMass({ design }: Basis): MassAmount {
+  return massAmounts(design).find(({ id }) => id === drawnAmount(design))!;
 }
 
 /** Where hours too hot pass the limit, by rising glass; null before any run is in. */
@@ -213,7 +250,7 @@ function limitMark(basis: Basis, amount: MassAmount, runs: Runs): Mark[] {
 function finding(basis: Basis, runs: Runs): Sentence | null {
   const { design, words, criterion } = basis;
   const { equatorWallM2, glassM2, largestGlassM2 } = geometryOf(design);
-  const amount = massAmounts(design).find(({ id }) => id === drawnAmount(design))!;
+  const amount = drawnMass(basis);
   const bracket = bracketFor(basis, amount, runs);
   if (bracket === null) return null;
   const at = ofAmount(runs, amount).find((run) => glassOf(run) === bracket.before)!;
@@ -270,7 +307,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
 
 function proposal(basis: Basis, runs: Runs): AnswerBody['proposal'] {
   const { design, words } = basis;
-  const amount = massAmounts(design).find(({ id }) => id === drawnAmount(design))!;
+  const amount = drawnMass(basis);
   const bracket = bracketFor(basis, amount, runs);
   if (bracket === null || !bracket.passesAtStart || bracket.after === null) return null;
   return {

@@ -7,12 +7,14 @@ import { criterionInWords } from '../findings/hot-words.ts';
 import { usefulThickness } from '../physics/wall-response.ts';
 import { nextPlaces } from './bracket.ts';
 import { ALL_WAYS, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
-import { leastMassTable, massFinding } from './least-mass.ts';
+import { houseOfRun } from './in-doubt.ts';
+import { leastMassTable, massAdvised, massFinding } from './least-mass.ts';
 import { bracketFor, byArea, mostArea } from './mass-runs.ts';
 import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Runs } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runTable } from './run-table.ts';
 import { type Changes, varied } from './variation.ts';
+import { countInWords } from './words.ts';
 
 const DRAWN = 'as drawn';
 const AREA_STEPS = [0, 1, 0.5, 0.25, 0.125, 0.75];
@@ -43,6 +45,17 @@ export const howMuchMass: Question = {
     if (sought.length > 0) return sought;
     const helpless = brackets.every(([, { passesAtStart, after }]) => !passesAtStart && after === null);
     return helpless ? instead(basis) : [];
+  },
+  doubt: (basis, runs) => {
+    const told = massAdvised(basis, runs);
+    return {
+      houses: [houseOfRun('told', told)],
+      advice: (figuresOf) =>
+        figuresOf('told').tooHotHours <= basis.criterion.hours
+          ? 'that keeps to the limit'
+          : `that passes the limit of ${countInWords(basis.criterion.hours)} hours: build more, or shade`,
+      subject: told.job.id === 'none' ? 'Without extra mass the house' : `With ${told.job.label} the house`,
+    };
   },
   answer,
 };

@@ -79,7 +79,7 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
   if (possible.length === 0) return noMassIsEnough(basis, runs, bare, figures);
   const least = (amount: (row: LeastMass) => number) =>
     possible.reduce((best, row) => (amount(row) < amount(best) ? row : best));
-  const easiest = least(({ work }) => work!.days[1]);
+  const easiest = easiestOf(possible);
   const lightest = least(({ work }) => work!.weightKg);
   const smallest = least(({ work }) => work!.volumeM3);
   const { way, areaM2, work } = easiest;
@@ -108,6 +108,35 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
       `The least work that keeps to it is ${builtInWords(easiest, words)}: ${work!.days[0].toFixed(0)} to ${work!.days[1].toFixed(0)} days of one person, ${words.weight(work!.weightKg)}, ${words.volume(work!.volumeM3)}. ` +
       others.map((row) => `${otherwiseInWords(row, lightest, smallest, words)} `).join('') +
       `Back-up heat then goes from ${words.energy(without.heatingKWh)} to ${words.energy(withIt.heatingKWh)}, and damp from ${countInWords(without.humidHours)} to ${hoursInWords(withIt.humidHours)}. Days of work are common practice, no source.`,
+  };
+}
+
+/** The house that the sentence advises: without extra mass, with the least work, or the best there is instead. */
+export function massAdvised(basis: Basis, runs: Runs): Run {
+  const none = runs.get('none')!;
+  if (none.figures.tooHotHours <= basis.criterion.hours) return none;
+  const possible = leastMass(basis, runs).filter(({ areaM2 }) => areaM2 !== null);
+  if (possible.length === 0) {
+    const { enough, best } = insteadOf(basis, runs);
+    return enough ?? best;
+  }
+  const { way, areaM2 } = easiestOf(possible);
+  return byArea(way, runs).find(({ job }) => job.at.areaM2 === areaM2)!;
+}
+
+function easiestOf(possible: readonly LeastMass[]): LeastMass {
+  return possible.reduce((best, row) => (row.work!.days[1] < best.work!.days[1] ? row : best));
+}
+
+/** Vents and shade in place of mass: the first that is enough, and the best. */
+function insteadOf(
+  { criterion }: Basis,
+  runs: Runs,
+): { readonly enough: Run | undefined; readonly best: Run } {
+  const tried = ['vents', 'shade', 'both'].map((id) => runs.get(`instead: ${id}`)!);
+  return {
+    enough: tried.find(({ figures: of }) => of.tooHotHours <= criterion.hours),
+    best: tried.reduce((one, run) => (run.figures.tooHotHours < one.figures.tooHotHours ? run : one)),
   };
 }
 
@@ -164,9 +193,7 @@ function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentenc
       (best, run) => (best === null || run.figures.tooHotHours < best.figures.tooHotHours ? run : best),
       null,
     )!;
-  const tried = ['vents', 'shade', 'both'].map((id) => runs.get(`instead: ${id}`)!);
-  const enough = tried.find(({ figures: of }) => of.tooHotHours <= criterion.hours);
-  const best = tried.reduce((one, run) => (run.figures.tooHotHours < one.figures.tooHotHours ? run : one));
+  const { enough, best } = insteadOf(basis, runs);
   const instead =
     enough === undefined
       ? `Vents and shade do not do it either: the best of them leaves ${countInWords(best.figures.tooHotHours)}. Take away glass.`

@@ -6,6 +6,7 @@ import { geometryOf } from '../design/geometry.ts';
 import { bestHouse, CHOICE_RULE } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
+import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { varied, withGlassAsArea } from './variation.ts';
@@ -16,6 +17,8 @@ const SMALL_SHARE = 0.02;
 
 const WAYS = ['by-need', 'open', 'shut', 'left-open', 'none'] as const;
 type Way = (typeof WAYS)[number];
+/** The plainest first. */
+const CHOICES = ['none', 'by-need', 'open'] as const;
 
 const LABELS: Readonly<Record<Way, string>> = {
   'by-need': 'closed, door opened when the rooms want heat',
@@ -36,6 +39,15 @@ export const openOrClosed: Question = {
       design: houseOf(way, withGlassAsArea(design)),
       at: { way },
     })),
+  doubt: (_, runs) => {
+    const best = bestHouse(CHOICES, (way) => runAt(runs, way).figures);
+    const order = [best, ...CHOICES.filter((way) => way !== best)];
+    return {
+      houses: order.map((way) => houseOfRun(way, runAt(runs, way))),
+      advice: (figuresOf) => ADVICE[bestHouse(CHOICES, (way) => figuresOf(way))].turned,
+      subject: ADVICE[best].subject,
+    };
+  },
   answer,
 };
 
@@ -118,14 +130,14 @@ function finding(basis: Basis, runs: Runs): Sentence {
     noneHumidHours: none.humidHours,
     limitC: criterion.aboveC,
   };
-  const best = bestHouse(['none', 'by-need', 'open'] as const, of);
+  const best = bestHouse(CHOICES, of);
   const { advice, house } = ADVICE[best];
-  const told = (way: 'none' | 'by-need' | 'open') => {
+  const told = (way: (typeof CHOICES)[number]) => {
     const { tooHotHours, humidHours, heatingKWh } = of(way);
     return `${hoursInWords(tooHotHours)}, ${countInWords(humidHours)} and ${words.energy(heatingKWh)}`;
   };
   const { tooHotHours, humidHours, heatingKWh } = of(best);
-  const others = (['none', 'by-need', 'open'] as const).filter((way) => way !== best);
+  const others = CHOICES.filter((way) => way !== best);
   const bed =
     design.plants.bedM2 > 0 && design.sunspace.join !== 'none' ? ' Left out, its plants go with it.' : '';
   return {
@@ -142,16 +154,22 @@ const ADVICE = {
     advice: 'Leave the sunspace out',
     house: 'with the glass upright in its own wall the house',
     otherwise: 'Left out,',
+    subject: 'The house without a sunspace',
+    turned: 'leave the sunspace out',
   },
   'by-need': {
     advice: 'Close the sunspace off with a door',
     house: 'with the door used well the house',
     otherwise: 'Closed off,',
+    subject: 'The house with it closed off',
+    turned: 'close the sunspace off',
   },
   open: {
     advice: 'Leave the sunspace open to the rooms',
     house: 'the house',
     otherwise: 'Open to the rooms,',
+    subject: 'The house with it open',
+    turned: 'leave the sunspace open',
   },
 } as const;
 

@@ -8,6 +8,7 @@ import type { Site } from '../weather/typical-year.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import type { GlassMassMap } from './glass-mass-grid.ts';
 import type { RunJob, RunResult } from './run-job.ts';
+import type { Unknown } from './what-nobody-knows.ts';
 import type { Words } from './words.ts';
 
 /** What a question is asked about. */
@@ -33,6 +34,26 @@ export interface Run {
 /** Runs that are in, by the id of their job, in the order of the plan. */
 export type Runs = ReadonlyMap<string, Run>;
 
+/** A house that an advice is about; with its figures where it is run already. */
+export interface DoubtedHouse {
+  readonly id: string;
+  readonly words: string;
+  readonly design: Design;
+  readonly figures?: Figures;
+}
+
+/** What an answer advises, tried over what nobody can know: houses among which it chooses, and how it chooses. */
+export interface Doubt {
+  /** by an id of their own; the first is the one whose figures are told with their range */
+  readonly houses: readonly DoubtedHouse[];
+  /** what nobody can know that this question does not already turn over itself */
+  readonly over?: (unknown: Unknown['id']) => boolean;
+  /** what would be advised if these were the figures, as it follows "then": "the sunspace is better left out" */
+  readonly advice: (figuresOf: (house: string) => Figures) => string;
+  /** whose figures the range is of, as it begins a sentence: "Closed off, it" */
+  readonly subject: string;
+}
+
 export interface Question {
   readonly id: string;
   readonly title: string;
@@ -41,6 +62,8 @@ export interface Question {
   readonly plan: (basis: Basis) => readonly RunJob[];
   /** runs still wanted when all planned ones are in; none when the search is over */
   readonly refine?: (basis: Basis, runs: Runs) => readonly RunJob[];
+  /** what to try over what nobody can know, once all runs are in; absent where the question does so itself */
+  readonly doubt?: (basis: Basis, runs: Runs) => Doubt | null;
   /** works with any part of the runs; the closing sentence comes when `complete` */
   readonly answer: (basis: Basis, runs: Runs, complete: boolean) => AnswerBody;
 }
@@ -161,6 +184,8 @@ export interface Answer extends AnswerBody {
   readonly question: string;
   readonly title: string;
   readonly criterion: TooHotCriterion;
+  /** its range over what nobody can know, and whether the advice holds there; null until all runs are in */
+  readonly sure: Sentence | null;
   /** false while runs are still coming */
   readonly complete: boolean;
   readonly runs: readonly RunLine[];

@@ -9,6 +9,7 @@ import { highSunMonths, lowSunMonths, sumOver } from '../weather/seasons.ts';
 import { trouble } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
+import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
@@ -28,6 +29,20 @@ export const uprightOrLeaning: Question = {
   asks: 'Should the same glass stand upright or lean, and what can an overhang do for it?',
   plan: (basis) =>
     tilts(basis).flatMap((tiltDeg) => [jobAt(basis, tiltDeg, true), jobAt(basis, tiltDeg, false)]),
+  doubt: (basis, runs) => {
+    if (glassM2(basis) === 0) return null;
+    const { upright, leaning, leanDeg } = comparedRuns(basis, runs);
+    const leans = earnsItsKeep(upright.figures, leaning.figures);
+    const houses = [houseOfRun('upright', upright), houseOfRun('leaning', leaning)];
+    return {
+      houses: leans ? houses.reverse() : houses,
+      advice: (figuresOf) =>
+        earnsItsKeep(figuresOf('upright'), figuresOf('leaning'))
+          ? `lean it to ${leanDeg}°`
+          : 'stand it upright',
+      subject: leans ? 'With it leaning the house' : 'With it upright the house',
+    };
+  },
   answer,
 };
 
@@ -180,13 +195,8 @@ function total(monthly: readonly number[]): number {
 }
 
 function finding(basis: Basis, runs: Runs): Sentence {
-  const { words, criterion, site, design } = basis;
-  // The tilt to set beside upright: the drawn one where it leans, else the usual dream of 60°.
-  const leanDeg = design.glass.tiltDeg < SLOPED_BELOW_DEG ? design.glass.tiltDeg : 60;
-  // The same house in both: an overhang where one is drawn, and none where none is.
-  const hasOverhang = design.glass.overhangM > 0;
-  const upright = runAt(runs, idOf(90, hasOverhang));
-  const leaning = runAt(runs, idOf(leanDeg, hasOverhang));
+  const { words, criterion, site } = basis;
+  const { upright, leaning, leanDeg } = comparedRuns(basis, runs);
   const shaded = [runAt(runs, idOf(90, true)), runAt(runs, idOf(leanDeg, true))] as const;
   const bare = [runAt(runs, idOf(90, false)), runAt(runs, idOf(leanDeg, false))] as const;
   const low = lowSunMonths(site.latitudeDeg);
@@ -223,6 +233,19 @@ function finding(basis: Basis, runs: Runs): Sentence {
       `Leaned, the same ${words.area(figures.glassM2)} takes in ${moreInWords(winterSunTimes, 'sun')} in the dark months and ${summerSunTimes === null ? 'none' : `${summerSunTimes.toFixed(1)} times as much`} in the bright ones. ` +
       `It loses ${moreInWords(nightLossTimes, 'heat')} at night.` +
       overhangInWords(figures.overhangLeavesUpright, figures.overhangLeavesLeaning),
+  };
+}
+
+/** The same house in both, upright and leaning. */
+function comparedRuns({ design }: Basis, runs: Runs): { upright: Run; leaning: Run; leanDeg: number } {
+  // The tilt to set beside upright: the drawn one where it leans, else the usual dream of 60°.
+  const leanDeg = design.glass.tiltDeg < SLOPED_BELOW_DEG ? design.glass.tiltDeg : 60;
+  // An overhang where one is drawn, and none where none is.
+  const hasOverhang = design.glass.overhangM > 0;
+  return {
+    upright: runAt(runs, idOf(90, hasOverhang)),
+    leaning: runAt(runs, idOf(leanDeg, hasOverhang)),
+    leanDeg,
   };
 }
 

@@ -4,6 +4,7 @@
 import type { Habit } from '../design/design.ts';
 import { limitOf } from '../design/limits.ts';
 import { hotInWords } from './criterion.ts';
+import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { valueAt, varied } from './variation.ts';
@@ -38,6 +39,17 @@ export const whoOpensTheVents: Question = {
         at: { habit, ventM2: drawnVent(basis) * times },
       })),
     ),
+  doubt: (basis, runs) => {
+    const of = (habit: Habit) => houseOfRun(habit, runAt(runs, idOf(habit, 1)));
+    return {
+      houses: [of('automatic'), of('never')],
+      // Who opens them is what this question turns over itself.
+      over: (unknown) => unknown !== 'careless' && unknown !== 'careful',
+      advice: (figuresOf) =>
+        verdictOf(figuresOf('never').tooHotHours, figuresOf('automatic').tooHotHours, basis).turned,
+      subject: 'With an automatic opener the house',
+    };
+  },
   answer,
 };
 
@@ -105,6 +117,21 @@ function ventOf({ job }: Run): number {
   return Number(job.at.ventM2);
 }
 
+/** As it is told, and as it is told where it turns. */
+function verdictOf(never: number, automatic: number, { criterion }: Basis) {
+  if (never <= criterion.hours)
+    return { verdict: 'The house does not hang on its vents.', turned: 'it does not hang on its vents' };
+  if (automatic <= criterion.hours)
+    return {
+      verdict: 'If nobody will do that every day, fit an automatic opener.',
+      turned: 'it wants an automatic opener or a faithful hand',
+    };
+  return {
+    verdict: 'Vents alone do not bring it within the limit; take away glass or add shade.',
+    turned: 'vents alone are not enough',
+  };
+}
+
 function finding(basis: Basis, runs: Runs): Sentence {
   const { criterion } = basis;
   const of = (habit: Habit, times = 1) => runAt(runs, idOf(habit, times)).figures;
@@ -121,12 +148,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
   };
-  const verdict =
-    figures.neverHours <= criterion.hours
-      ? 'The house does not hang on its vents.'
-      : figures.automaticHours <= criterion.hours
-        ? 'If nobody will do that every day, fit an automatic opener.'
-        : 'Vents alone do not bring it within the limit; take away glass or add shade.';
+  const { verdict } = verdictOf(never.tooHotHours, automatic.tooHotHours, basis);
   return {
     figures,
     text:

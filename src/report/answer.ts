@@ -1,6 +1,7 @@
 // The answer in one paragraph: how the house does in a typical year, what it asks of the people in it, and what to
 // change first. The changes were run (questions/what-helps.ts), so that the paragraph says what they do.
 
+import { hotterName } from '../design/hotter.ts';
 import type { Context } from '../findings/context.ts';
 import { hotPhrase } from '../findings/hot-words.ts';
 import { CLEAN } from '../findings/rules/mould.ts';
@@ -32,7 +33,7 @@ export function answerOf(context: Context, help: Help | null): string {
   const { house, outcome, words, geometry, design } = context;
   return [
     `${design.name} has ${words.area(geometry.glassM2)} of glass to the sun, ${percent(geometry.shareOfFloor)} of its floor.`,
-    `In a ${design.hotter === undefined ? 'typical' : 'hotter'} year its rooms are ${hotPhrase(house.tooHot, words)} for ${hours(house.tooHot.hours)}, of ${house.tooHot.limitHours} allowed, ` +
+    `In a ${design.hotter === undefined ? 'typical' : hotterName(design.hotter)} year its rooms are ${hotPhrase(house.tooHot, words)} for ${hours(house.tooHot.hours)}, of ${house.tooHot.limitHours} allowed, ` +
       `and below ${words.temperature(house.underheatLimitC)} for ${hours(house.underheatedHours)}.`,
     `They are above ${percent(house.humidLimit)} humidity for ${hours(house.humidHours)}, ` +
       `and the heater adds ${words.energy(outcome.heating.energyKWh)}.`,

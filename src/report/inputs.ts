@@ -3,6 +3,7 @@
 
 import type { Design, Habit } from '../design/design.ts';
 import { glassById } from '../design/glass-catalogue.ts';
+import { hotterName } from '../design/hotter.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
 import { tooHotChoice } from '../design/too-hot-criterion.ts';
@@ -136,7 +137,12 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
   const weather: InputGroup[] =
     design.hotter === undefined
       ? []
-      : [{ title: 'Weather', rows: [['Made hotter', hotterWords(design.hotter, words)]] }];
+      : [
+          {
+            title: 'Weather',
+            rows: [[`Made ${hotterName(design.hotter)}`, hotterWords(design.hotter, words)]],
+          },
+        ];
   const groups = Object.entries(TITLES).map(([group, title]) => {
     const told = group === 'comfort' ? toldComfort(design) : design[group as keyof Design];
     const fields = Object.entries(told as unknown as Record<string, unknown>);

@@ -2,6 +2,7 @@
 // versions, findings, cautions, every input, how far to trust it. One or more runs in, sections of blocks out;
 // the page draws them, and a block of kind 'picture' names the picture it wants.
 
+import { hotterName } from '../design/hotter.ts';
 import { contextOf, type Run } from '../findings/context.ts';
 import { findingsOf } from '../findings/findings.ts';
 import { inShort, isCaution } from '../findings/short-form.ts';
@@ -93,7 +94,7 @@ export function reportOf(order: ReportOrder): Report {
       ].filter((block) => block.kind !== 'text' || block.text !== '') as Block[],
     },
     {
-      title: `The figures of a ${design.hotter === undefined ? 'typical' : 'hotter'} year`,
+      title: `The figures of a ${design.hotter === undefined ? 'typical' : hotterName(design.hotter)} year`,
       blocks: [
         {
           kind: 'table',

@@ -76,7 +76,8 @@ export function hotterYear(year: TypicalYear, hotter: Hotter): TypicalYear {
     made = changed(made, change);
     words.push(change.words);
   };
-  if (winterK > 0 || summerK > 0) make(shift(made, seasonalShift(winterK, summerK, year.site.latitudeDeg)));
+  if (winterK !== 0 || summerK !== 0)
+    make(shift(made, seasonalShift(winterK, summerK, year.site.latitudeDeg)));
   if (waveK > 0) make(heatWave(made, { days: waveDays, extraK: waveK }));
   return words.length === 0 ? year : { ...made, ...named(year, words.join('; ')), hotter };
 }
@@ -108,7 +109,7 @@ function shift(year: TypicalYear, shiftK: readonly number[]): Change {
     air: { dryBulbC, dewPointC },
     words,
     idSuffix: idPart(shiftK),
-    note: `Made hotter: ${words}; relative humidity kept, so the dew point rises too; sun, wind and cloud unchanged.`,
+    note: `Made ${Math.max(...shiftK) > 0 ? 'hotter' : 'colder'}: ${words}; relative humidity kept, so the dew point moves too; sun, wind and cloud unchanged.`,
   };
 }
 
@@ -146,7 +147,10 @@ function changed(year: TypicalYear, { air, words, idSuffix, note }: Change): Typ
 
 function named(year: TypicalYear, words: string): Pick<TypicalYear, 'site' | 'source'> {
   return {
-    site: { ...year.site, name: `${year.site.name}, hotter (${words})` },
+    site: {
+      ...year.site,
+      name: `${year.site.name}, ${/^−(?!.*\+)/.test(words) ? 'colder' : 'hotter'} (${words})`,
+    },
     source: `${year.source}, changed: ${words}`,
   };
 }

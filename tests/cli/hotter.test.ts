@@ -20,8 +20,8 @@ it('warms the year, names it in the site and among the findings', async () => {
 
 it('refuses what is out of limits by name', async () => {
   expect(await faultsOf(yearCommand, 'modest', '--hotter', '20')).toEqual([
-    '--hotter: 20; allowed: warmer in winter 0 to 8 K',
-    '--hotter: 20; allowed: warmer in summer 0 to 8 K',
+    '--hotter: 20; allowed: warmer in winter -3 to 8 K',
+    '--hotter: 20; allowed: warmer in summer -3 to 8 K',
   ]);
   expect(await faultsOf(yearCommand, 'modest', '--hotter', '1,2,3', '--heat-wave', '2.5,4')).toEqual([
     '--hotter: 1,2,3; allowed: K, or WINTER,SUMMER',

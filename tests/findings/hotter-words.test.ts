@@ -13,5 +13,7 @@ test('a hotter year is said in a few words, in both unit systems', () => {
   expect(said(1.5, 3, 5)).toBe(
     '1.5 °C warmer in winter and 3 °C in summer, with a heat wave of 10 days, 5 °C hotter',
   );
+  expect(said(-1.5, -1.5, 0)).toBe('1.5 °C colder all year');
+  expect(said(-1, 2, 0)).toBe('1 °C colder in winter and 2 °C warmer in summer');
   expect(said(0, 5, 5, 'us')).toBe('9 °F warmer in summer, with a heat wave of 10 days, 9 °F hotter');
 });

@@ -66,7 +66,7 @@ test('the block is checked like every other number, and designs without it still
     const result = parseDesign({ ...design, hotter });
     return result.ok ? [] : result.faults.map(({ path, allowed }) => `${path}: ${allowed}`);
   };
-  expect(faultsOf({ ...HOTTER, summerK: 30 })).toEqual(['hotter.summerK: a number from 0 to 8']);
+  expect(faultsOf({ ...HOTTER, summerK: 30 })).toEqual(['hotter.summerK: a number from -3 to 8']);
   expect(faultsOf({ ...HOTTER, waveDays: 10.5 })).toEqual(['hotter.waveDays: a whole number from 3 to 30']);
   expect(faultsOf({ ...HOTTER, more: 1 })).toEqual(['hotter.more: no such key']);
 });

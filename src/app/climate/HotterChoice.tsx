@@ -3,7 +3,7 @@
 
 import { useId } from 'preact/hooks';
 import type { Hotter } from '../../design/design.ts';
-import { HOTTER_LIMITS, type HotterLimit, NO_CHANGE, withHotter } from '../../design/hotter.ts';
+import { HOTTER_LIMITS, type HotterLimit, hotterName, NO_CHANGE, withHotter } from '../../design/hotter.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { useWorkspace } from '../state/session-context.ts';
@@ -26,10 +26,10 @@ export function HotterChoice() {
   };
   return (
     <section class="hotter-choice" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>A hotter year</h3>
+      <h3 id={`${id}-title`}>A hotter or colder year</h3>
       <p>
         {design.hotter
-          ? `The design stands in a hotter year: ${hotterWords(design.hotter, words)}.`
+          ? `The design stands in a ${hotterName(design.hotter)} year: ${hotterWords(design.hotter, words)}.`
           : 'The design stands in the typical year as it is. Try it in the years its owner will grow old in.'}
       </p>
       <div class="question-fields">
@@ -45,9 +45,7 @@ export function HotterChoice() {
           >
             {SHIFTS.map((entry) => (
               <option key={entry.id} value={entry.id}>
-                {entry.winterK + entry.summerK === 0
-                  ? 'as it is'
-                  : hotterWords({ ...entry, waveDays: 10, waveK: 0 }, words)}
+                {entry.id === 'none' ? 'as it is' : hotterWords({ ...entry, waveDays: 10, waveK: 0 }, words)}
               </option>
             ))}
             {!shift && <option value="own">by numbers of one’s own</option>}

@@ -8,6 +8,7 @@ export interface Shift extends Pick<Hotter, 'winterK' | 'summerK'> {
 
 export const SHIFTS: readonly Shift[] = [
   { id: 'none', winterK: 0, summerK: 0 },
+  { id: 'colder', winterK: -1.5, summerK: -1.5 },
   { id: 'one', winterK: 1, summerK: 1 },
   { id: 'two', winterK: 2, summerK: 2 },
   { id: 'three', winterK: 3, summerK: 3 },

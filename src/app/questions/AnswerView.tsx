@@ -46,6 +46,7 @@ export function AnswerView({
       <HotterMark design={design} />
       {isOld && <p class="ask-old">Asked of an earlier state of the design or its climate. Ask again.</p>}
       {answer.finding && <p class="ask-finding">{answer.finding.text}</p>}
+      {answer.sure && <p class="ask-sure">{answer.sure.text}</p>}
       {proposal && (
         <p>
           <button type="button" data-ask="proposal" onClick={() => onPropose(proposal.design)}>

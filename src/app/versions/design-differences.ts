@@ -2,6 +2,7 @@
 // in all of them, in the order of the input panel, with its value in each in words.
 
 import type { Design, Hotter } from '../../design/design.ts';
+import { hotterName } from '../../design/hotter.ts';
 import { coverWords } from '../../findings/cover-words.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
@@ -46,7 +47,9 @@ function coversText(design: Design): string {
 }
 
 function yearText(hotter: Hotter | undefined, system: UnitSystem): string {
-  return hotter === undefined ? 'typical year' : `hotter: ${hotterWords(hotter, wordingOf(system))}`;
+  return hotter === undefined
+    ? 'typical year'
+    : `${hotterName(hotter)}: ${hotterWords(hotter, wordingOf(system))}`;
 }
 
 function valueText(path: string, kind: 'number' | 'choice', design: Design, system: UnitSystem): string {

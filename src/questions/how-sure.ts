@@ -1,0 +1,93 @@
+// How sure a figure is: the least and the most of it over what nobody can know of the house (what-nobody-knows.ts), each
+// with its cause. Runs in; ranges and sentences out. Every end of a range is the figure of a house that can be drawn.
+
+import type { Design } from '../design/design.ts';
+import { withChoiceKept } from '../design/too-hot-criterion.ts';
+import { type FigureKey, type Figures, figuresOf } from './figures.ts';
+import type { Runner, StopSignal } from './runner.ts';
+import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
+import { countInWords, hoursInWords, type Words } from './words.ts';
+
+/** A house as it may turn out, run. */
+export interface Turned {
+  readonly unknown: Unknown;
+  readonly design: Design;
+  readonly figures: Figures;
+}
+
+export interface HowSure {
+  readonly drawn: Figures;
+  readonly turned: readonly Turned[];
+}
+
+/** Figures that are given with their range, the one that moves most first. */
+export const RANGED = ['tooHotHours', 'humidHours', 'heatingKWh', 'coldestC'] as const satisfies FigureKey[];
+export type Ranged = (typeof RANGED)[number];
+
+export interface Range {
+  readonly drawn: number;
+  readonly least: number;
+  /** what makes it so; null where nothing tried takes it below the figure as drawn */
+  readonly leastBy: Unknown | null;
+  readonly most: number;
+  readonly mostBy: Unknown | null;
+}
+
+/** Run a design as it may turn out. */
+export async function howSureOf(drawnDesign: Design, runner: Runner, signal?: StopSignal): Promise<HowSure> {
+  const design = withChoiceKept(drawnDesign);
+  const unknowns = unknownsOf(design);
+  const designs = [design, ...unknowns.map(({ apply }) => apply(design))];
+  const results = await runner.run(
+    designs.map((each, i) => {
+      const id = unknowns[i - 1]?.id ?? 'as drawn';
+      return { id, label: id, design: each, at: {} };
+    }),
+    { signal },
+  );
+  const [drawn, ...turned] = results.map(({ outcome }) => figuresOf(outcome));
+  return {
+    drawn: drawn!,
+    turned: turned.map((figures, i) => ({ unknown: unknowns[i]!, design: designs[i + 1]!, figures })),
+  };
+}
+
+/** Least and most of a figure, with what makes them so; the first of equals. */
+export function rangeOf(key: Ranged, { drawn, turned }: HowSure): Range {
+  let range: Range = {
+    drawn: drawn[key],
+    least: drawn[key],
+    leastBy: null,
+    most: drawn[key],
+    mostBy: null,
+  };
+  for (const { unknown, figures } of turned) {
+    const value = figures[key];
+    if (value < range.least) range = { ...range, least: value, leastBy: unknown };
+    if (value > range.most) range = { ...range, most: value, mostBy: unknown };
+  }
+  return range;
+}
+
+/** "310 if its people take great care, 590 in a year 1.5 °C hotter"; the same where nothing moves it as said. */
+export function rangeInWords(
+  { drawn, least, leastBy, most, mostBy }: Range,
+  said: (value: number) => string,
+  words: Pick<Words, 'degrees'>,
+): string {
+  const end = (value: number, by: Unknown | null) =>
+    by === null || said(value) === said(drawn) ? [] : [`${said(value)} ${by.when(words)}`];
+  const ends = [...end(least, leastBy), ...end(most, mostBy)];
+  return ends.length === 0 ? 'the same in all that we tried' : ends.join(', ');
+}
+
+/** A sentence a figure: what it is, and how far it may lie from that. */
+export function howSureSentences(sure: HowSure, words: Words): readonly string[] {
+  const [hot, damp, heat, cold] = RANGED.map((key) => rangeOf(key, sure)) as [Range, Range, Range, Range];
+  return [
+    `Too hot for ${hoursInWords(hot.drawn)}: ${rangeInWords(hot, countInWords, words)}.`,
+    `Too damp for ${hoursInWords(damp.drawn)}: ${rangeInWords(damp, countInWords, words)}.`,
+    `Back-up heat ${words.energy(heat.drawn)}: ${rangeInWords(heat, words.energy, words)}.`,
+    `Coldest hour ${words.temperature(cold.drawn, 1)}: ${rangeInWords(cold, (value) => words.temperature(value, 1), words)}.`,
+  ];
+}

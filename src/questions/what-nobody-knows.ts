@@ -1,0 +1,128 @@
+// What nobody can know of a house before it stands, one thing at a time, each as a design that can be drawn and run: the
+// year's weather, airtightness as built, the hands of its people, the ground. How far each is moved is a house rule,
+// written beside it. A design in, the same design as it may turn out.
+
+import type { Design, Habit, Living } from '../design/design.ts';
+import { HOTTER_LIMITS, NO_CHANGE, withHotter } from '../design/hotter.ts';
+import { withChoiceKept } from '../design/too-hot-criterion.ts';
+import { varied } from './variation.ts';
+import type { Words } from './words.ts';
+
+export interface Unknown {
+  readonly id: 'hot-year' | 'cold-year' | 'leaky' | 'tight' | 'careless' | 'careful' | 'ground';
+  /** as it follows a figure: "in a year 1.5 °C hotter" */
+  readonly when: (words: Pick<Words, 'degrees'>) => string;
+  /** the design as it then is; the design itself where this unknown does not touch it */
+  readonly apply: (design: Design) => Design;
+}
+
+/** Means of a whole year lie within about this much of the typical one nine times in ten [K]; common practice, no source. */
+const YEAR_K = 1.5;
+/** Airtightness as built against as drawn, least and most: the spread of the samples (unknowns.ts). */
+const TIGHT_TIMES = 0.7;
+const LEAKY_TIMES = 2;
+/** Insulation in the ground does this share of what is drawn where it lies wet or badly laid. */
+const GROUND_TIMES = 0.5;
+/** Hands that look after windows less; openers that fail are worked by hand. That nobody opens anything is a question of its own. */
+const LESS_CARE: Readonly<Record<Habit, Habit>> = {
+  automatic: 'attentive',
+  attentive: 'forgetful',
+  away: 'forgetful',
+  forgetful: 'forgetful',
+  never: 'never',
+};
+const MORE_CARE: Readonly<Record<Habit, Habit>> = {
+  automatic: 'automatic',
+  attentive: 'attentive',
+  away: 'attentive',
+  forgetful: 'attentive',
+  never: 'forgetful',
+};
+const WETTER: Readonly<Record<Living, Living>> = { dry: 'moist', moist: 'wet', wet: 'wet' };
+const DRIER: Readonly<Record<Living, Living>> = { dry: 'dry', moist: 'dry', wet: 'moist' };
+
+const UNKNOWNS: readonly Unknown[] = [
+  {
+    id: 'hot-year',
+    when: (words) => `in a year ${words.degrees(YEAR_K)} hotter`,
+    apply: (design) => inAYear(design, YEAR_K),
+  },
+  {
+    id: 'cold-year',
+    when: (words) => `in a year ${words.degrees(YEAR_K)} colder`,
+    apply: (design) => inAYear(design, -YEAR_K),
+  },
+  {
+    id: 'leaky',
+    when: () => 'if it is built twice as leaky',
+    apply: (design) => withTightness(design, LEAKY_TIMES),
+  },
+  {
+    id: 'tight',
+    when: () => 'if it is built a third tighter',
+    apply: (design) => withTightness(design, TIGHT_TIMES),
+  },
+  {
+    id: 'careless',
+    when: () => 'if washing dries indoors and windows are forgotten',
+    apply: (design) => withHands(design, LESS_CARE, WETTER),
+  },
+  {
+    id: 'careful',
+    when: () => 'if washing dries outdoors and windows are minded',
+    apply: (design) => withHands(design, MORE_CARE, DRIER),
+  },
+  {
+    id: 'ground',
+    when: () => 'if the insulation in the ground does half',
+    apply: (design) =>
+      varied(design, {
+        'floor.resistance': GROUND_TIMES * design.floor.resistance,
+        'floor.edgeResistance': GROUND_TIMES * design.floor.edgeResistance,
+      }),
+  },
+];
+
+/** The rule in words, for notes. */
+export function unknownsRule(words: Pick<Words, 'degrees'>): string {
+  return (
+    'The ranges come from runs of the house with one thing changed that nobody can know beforehand: ' +
+    `a year ${words.degrees(YEAR_K)} hotter or colder, a house built twice as leaky or a third tighter, ` +
+    'people who dry washing indoors and forget windows, or do better than drawn, and insulation in the ground that does half. ' +
+    'How far each is moved is a house rule. Two at once can lead further.'
+  );
+}
+
+/**
+ * What nobody can know of a design: those that change it. All are judged by what the design as drawn counts as too hot.
+ */
+export function unknownsOf(drawn: Design): readonly Unknown[] {
+  const design = withChoiceKept(drawn);
+  const same = JSON.stringify(design);
+  return UNKNOWNS.filter(({ apply }) => JSON.stringify(apply(design)) !== same);
+}
+
+function inAYear(design: Design, shiftK: number): Design {
+  const { winterK, summerK, ...wave } = design.hotter ?? NO_CHANGE;
+  const { min, max } = HOTTER_LIMITS.find(({ key }) => key === 'summerK')!;
+  const held = (kelvin: number) => Math.min(max, Math.max(min, kelvin));
+  return withHotter(design, { ...wave, winterK: held(winterK + shiftK), summerK: held(summerK + shiftK) });
+}
+
+function withTightness(design: Design, times: number): Design {
+  return varied(design, {
+    'air.ach50': times * design.air.ach50,
+    'air.sunspaceAch50': times * design.air.sunspaceAch50,
+  });
+}
+
+function withHands(
+  design: Design,
+  habits: Readonly<Record<Habit, Habit>>,
+  living: Readonly<Record<Living, Living>>,
+): Design {
+  return varied(design, {
+    'vents.habit': habits[design.vents.habit],
+    'people.living': living[design.people.living],
+  });
+}
