@@ -155,7 +155,6 @@ describe.each(HOUSES)('the roof space of $id', (house) => {
       kind: 'range',
       referenceMin: 3,
       referenceMax: 100,
-      reference: 30,
       ours: leakage,
       allowed: 0,
       unit: 'cm²/m²',
