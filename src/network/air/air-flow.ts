@@ -345,7 +345,7 @@ export function createAirFlow(
         if (isQuarter) switchOpener(vent, state, air, zone);
       } else if (state.open > 0 && isQuarter) {
         settleVent(vent, state, will, zone);
-        limitByWalls(i, isForNight(moment) ? state.nightFloorC : state.floorC);
+        limitByWalls(i, isForNight(state, moment) ? state.nightFloorC : state.floorC);
         closeAgainstCold(state, vent.control, moment, isRoom[zone] === 1, zoneC[zone]!, feltC[zone]!);
       }
     }

@@ -106,7 +106,7 @@ export function tend(
     state.drawn = state.wanted;
     return;
   }
-  if (!actsNow(control, state.waitingH, moment)) {
+  if (!actsNow(control, moment)) {
     state.waitingH++;
     state.neglectedHours++;
     return;

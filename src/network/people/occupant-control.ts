@@ -6,31 +6,39 @@
 // Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
 
 import type { OpeningControl } from '../../model/model.ts';
+import { clamp01 } from '../../physics/clamp.ts';
+import { HOURS } from '../../weather/typical-year.ts';
 import type { Moment } from '../hour/clock.ts';
 
-/** Hours a want must last before a forgetful person acts on it. */
-const FORGETFUL_HOURS = 3;
+/** A forgetful person thinks of it once in so many waking hours, in an hour that chance has drawn. */
+const THINKS_IN_HOURS = 5;
 /** Wax and motor openers follow with about this time constant [s]; common practice, no source. */
 const OPENER_S = 1200;
 const WAKES = 7;
 const SLEEPS = 22;
+const EVENING = 18;
 const LEAVES = 8;
 const RETURNS = 17;
 
-/** How far a person opens: ajar, half, full; the first notch that covers the need. */
-const NOTCHES = [0, 0.25, 0.5, 1] as const;
-/** With outdoors this much colder than the opening temperature, half open is the most; and ajar the most [K]. */
-export const HALF_BELOW_K = 12;
+/** A night outdoors no colder than this below the opening temperature is mild [K]. */
+export const MILD_WITHIN_K = 12;
+/** With outdoors this much colder than the opening temperature people open less far; and ajar at the most [K]. */
+const LESS_BELOW_K = 8;
 const AJAR_BELOW_K = 20;
+const AJAR = 0.25;
+/** Nobody moves a window for less than this much wider, or narrower: by share of what is open. */
+const WIDER = 1.5;
+const NARROWER = 0.7;
 
 /** A vent beside the rooms that has brought its zone this far below where it opens is shut by whoever is awake [K]. */
 const PLAINLY_COLD_K = 4;
-/** A window that has brought a room's air this far below its floor is narrowed [K]. */
+/** A window that has brought a room's air this far below its floor is narrowed; as far as need be when it is colder by so much [K]. */
 const UNDER_FLOOR_K = 0.5;
+const NARROWED_K = 1;
 /** Air this far below the floor of a night wakes a sleeper, who shuts half of what is open [K]. */
 export const WAKING_COLD_K = 1;
 /** The least that a window is set ajar. */
-const LEAST_NOTCH = 1 / 32;
+const LEAST_SHARE = 1 / 128;
 
 /** State of an opening that is moved; changes each step. */
 export interface OpeningState {
@@ -59,7 +67,7 @@ export interface OpeningState {
   mildNightShare: number;
   /** open for drier air, whatever its warmth */
   airsDamp: boolean;
-  /** hours for which want and state have differed */
+  /** waking hours for which want and state have differed */
   waitingH: number;
   /** of the hour, from its start, it is opened wide to air [s]; and of the step so much, 0…1 */
   airingS: number;
@@ -106,24 +114,21 @@ export function resetCounts(state: OpeningState): void {
 }
 
 /**
- * How far a person would open, in notches.
+ * How far a person would open: wide at half the band, so that the room is run down.
  *
  * @param need how far through the rule's band the room is; 0 or less asks for nothing
  * @param colderK outdoors below the temperature the rule opens at [K]
  */
-export function notchFor(need: number, colderK: number): number {
-  if (need <= 0) return 0;
-  const most = colderK > AJAR_BELOW_K ? 0.25 : colderK > HALF_BELOW_K ? 0.5 : 1;
-  const notch = NOTCHES.find((share) => share >= need) ?? 1;
-  return Math.min(notch, most);
+export function shareFor(need: number, colderK: number): number {
+  const less = clamp01((colderK - LESS_BELOW_K) / (AJAR_BELOW_K - LESS_BELOW_K));
+  return Math.min(clamp01(2 * need), 1 - less * (1 - AJAR));
 }
 
-/** The notch that a limit allows: full, or half of it again and again down to LEAST_NOTCH; 0 below that. */
-export function notchWithin(most: number): number {
-  if (most < LEAST_NOTCH) return 0;
-  let notch = 1;
-  while (notch > most) notch /= 2;
-  return notch;
+/** What is worth a move from what is open now, up to a limit: as it is, unless much wider is wanted or much narrower. */
+export function moved(open: number, wanted: number, most: number): number {
+  const share = Math.min(wanted, most);
+  if (share < LEAST_SHARE) return 0;
+  return share > WIDER * open || share < NARROWER * open ? share : open;
 }
 
 /** Once an hour, before the steps: a person looks, and acts or does not. Automatic control acts by easing(). */
@@ -133,11 +138,12 @@ export function operate(state: OpeningState, control: OpeningControl, moment: Mo
     state.waitingH = 0;
     return;
   }
-  if (actsNow(control, state.waitingH, moment)) {
+  if (actsNow(control, moment)) {
     move(state, moment);
     return;
   }
-  state.waitingH++;
+  // A sleeper has forgotten nothing: what was left open for the night is known to be open.
+  if (isAwake(moment)) state.waitingH++;
   state.neglectedHours++;
 }
 
@@ -159,16 +165,18 @@ export function closeAgainstCold(
   feltC: number,
 ): void {
   if (state.open === 0 || control === 'automatic' || control === 'never' || !isHome(control, moment)) return;
-  const awake = !isForNight(moment);
+  const awake = !isForNight(state, moment);
   let share = state.open;
   if (!isRoom) {
     if ((awake || state.heats) && airC < state.opensC - PLAINLY_COLD_K) share = 0;
   } else if (state.heats && control !== 'forgetful') share = 0;
   else if (!awake && feltC < state.nightFeltC) share = 0;
   else if (!awake && airC < state.nightFloorC - WAKING_COLD_K)
-    share = notchWithin(Math.min(share / 2, state.mostShare));
-  else if (airC < (awake ? state.floorC : state.nightFloorC) - UNDER_FLOOR_K)
-    share = Math.min(share, notchWithin(state.mostShare));
+    share = moved(share, share / 2, state.mostShare);
+  else {
+    const under = clamp01(((awake ? state.floorC : state.nightFloorC) - UNDER_FLOOR_K - airC) / NARROWED_K);
+    share = moved(share, share, share + under * (state.mostShare - share));
+  }
   if (share === state.open) return;
   state.wanted = share;
   move(state, moment);
@@ -187,6 +195,24 @@ export function moveThereAndBack(state: OpeningState, moment: Moment): void {
   state.movesByDay[moment.day]! += 2;
 }
 
+/**
+ * Hours of the year in which a forgetful person thinks of it, one of every THINKS_IN_HOURS: a fixed series without order, so
+ * that who forgets when is the same in every house, and no small change of a design moves it.
+ */
+const THOUGHT_OF = Uint8Array.from({ length: HOURS }, (_, hour) => {
+  const sinceWaking = (hour % 24) - WAKES;
+  const drawn = scattered(Math.floor((hour - WAKES) / THINKS_IN_HOURS));
+  return sinceWaking % THINKS_IN_HOURS === Math.floor(THINKS_IN_HOURS * drawn) ? 1 : 0;
+});
+
+/** A number of 0…1 by a hash of another, without any order. Source: the finaliser of MurmurHash3, public domain. */
+function scattered(n: number): number {
+  let bits = Math.imul(n + 1, 0x9e3779b1);
+  bits = Math.imul(bits ^ (bits >>> 16), 0x85ebca6b);
+  bits = Math.imul(bits ^ (bits >>> 13), 0xc2b2ae35);
+  return ((bits ^ (bits >>> 16)) >>> 0) / 2 ** 32;
+}
+
 /** Share of the way an opener has gone at a step's end toward where its rule would have it. */
 export function easing(stepS: number): number {
   return 1 - Math.exp(-stepS / OPENER_S);
@@ -197,10 +223,10 @@ export function meanEasing(stepS: number): number {
   return 1 - (easing(stepS) * OPENER_S) / stepS;
 }
 
-/** Whether a person acts in this hour on what has been wanted for so long: at home, awake, and not too forgetful. */
-export function actsNow(control: OpeningControl, waitingH: number, moment: Moment): boolean {
-  const patience = control === 'forgetful' ? FORGETFUL_HOURS : 0;
-  return control !== 'never' && isAwake(moment) && isHome(control, moment) && waitingH >= patience;
+/** Whether a person acts in this hour on what is wanted: at home, awake, and thinking of it. */
+export function actsNow(control: OpeningControl, moment: Moment): boolean {
+  if (control === 'never' || !isAwake(moment) || !isHome(control, moment)) return false;
+  return control !== 'forgetful' || THOUGHT_OF[moment.hour] === 1;
 }
 
 /** Whether somebody who is here, and has not forgotten it, knows that it is open. */
@@ -218,9 +244,9 @@ export function isBedtime({ hourOfDay }: Moment): boolean {
   return hourOfDay === SLEEPS - 1;
 }
 
-/** What is open is open for the night: from the last look on. */
-export function isForNight(moment: Moment): boolean {
-  return !isAwake(moment) || isBedtime(moment);
+/** What is open is open for the night: from the last look on, and from the evening on where the night may be used to cool. */
+export function isForNight({ mayCoolByNight }: OpeningState, moment: Moment): boolean {
+  return !isAwake(moment) || isBedtime(moment) || (mayCoolByNight && moment.hourOfDay >= EVENING);
 }
 
 export function isAwake({ hourOfDay }: Moment): boolean {

@@ -10,13 +10,13 @@ import type { VentOpening } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
 import type { Moment } from '../hour/clock.ts';
 import {
-  HALF_BELOW_K,
   isAwake,
   isBedtime,
   isLeaving,
-  notchFor,
-  notchWithin,
+  MILD_WITHIN_K,
+  moved,
   type OpeningState,
+  shareFor,
 } from './occupant-control.ts';
 import { HEATED_LATELY_H, NIGHT_RUN_DOWN_K, RUN_DOWN_K, tied, type Will } from './will.ts';
 import type { ZoneAir } from './zone-air.ts';
@@ -33,8 +33,11 @@ const EVENING_FALLS_K = 1.5;
 const HOT_DAY_K = 3;
 /** An opener may let the air down to this far under its floor while the walls are still warm [K]. */
 const UNDER_FLOOR_K = 0.5;
-/** An opener is wide open once outdoors is this much cooler, or warmer, than the rule asks [K]. */
+/** An opener is wide open once outdoors is this much cooler, or warmer, than the rule asks; a person opens as far [K]. */
 const COOLER_BY_K = 0.5;
+const COOLER_BY_HAND_K = 1;
+/** From this far below the temperature it opens at a person opens a little, and as far above it as is wanted [K]. */
+const ABOUT_K = 0.5;
 /** A zone beside the rooms this humid is vented even with hotter, drier air, until it is down to the second; a grower's rule. */
 const DAMP_HUMIDITY = 0.85;
 const DRIED_HUMIDITY = 0.7;
@@ -101,6 +104,12 @@ function isNoHelp({ rule }: VentOpening, { airsDamp }: OpeningState, air: ZoneAi
   );
 }
 
+/** How far outdoors helps, by how much cooler than the zone it is [K]: 0…1. */
+function helpOf({ rule }: VentOpening, { airsDamp }: OpeningState, coolerK: number): number {
+  if (rule.onlyWhileOutside === 'either' || (rule.onlyWhileOutside === 'cooler' && airsDamp)) return 1;
+  return clamp01((rule.onlyWhileOutside === 'cooler' ? coolerK : -coolerK) / COOLER_BY_HAND_K);
+}
+
 /** Beside the rooms damp asks for drier air, however hot it is, from DAMP until the zone has dried; rooms are aired. */
 export function feelDamp(state: OpeningState, air: ZoneAir, will: Will, zone: number): void {
   if (will.rooms.isRoom[zone] === 1) return;
@@ -152,7 +161,7 @@ function openedFor(airC: number, liftK: number, floorC: number, bandK: number): 
 
 /** A night so mild that an opener lets the room run down further. */
 export function isMildNight({ rule }: VentOpening, moment: Moment, dryBulbC: number): boolean {
-  return !isAwake(moment) && dryBulbC > rule.opensAboveC - HALF_BELOW_K;
+  return !isAwake(moment) && dryBulbC > rule.opensAboveC - MILD_WITHIN_K;
 }
 
 /**
@@ -175,28 +184,33 @@ export function wantVent(
   const warmC = airC + liftBy(state, air, will, zone);
   const insideC = isForTheNight ? feltC : warmC;
   const need = (insideC - floorC) / rule.bandK;
+  const coolC = isForTheNight ? Math.max(airC, feltC) + EVENING_FALLS_K : warmC;
   const isRoom = will.rooms.isRoom[zone] === 1;
   const isHeatedLately = isRoom && will.rooms.sinceHeatH[zone]! < HEATED_LATELY_H;
   if (
     need <= 0 ||
     (isRoom && state.heats) ||
     isShutBy(vent, state, air) ||
-    isNoHelp(vent, state, air, isForTheNight ? Math.max(airC, feltC) + EVENING_FALLS_K : warmC) ||
+    isNoHelp(vent, state, air, coolC) ||
     (isForTheNight && !state.mayCoolByNight) ||
     (isLeaving(control, moment) && (isHeatedLately || will.season.recentHighC > opensC + HOT_DAY_K))
   ) {
     state.wanted = 0;
     return;
   }
-  const share = rule.opens === 'all-at-once' ? 1 : notchFor(need, opensC - air.weather.dryBulbC);
-  const most = rule.opens === 'all-at-once' ? 1 : notchWithin(state.mostShare);
-  const notch = share * state.allowed;
-  if (isForTheNight) {
-    state.wanted = Math.min(notch, most);
-    return;
-  }
+  const isWhole = rule.opens === 'all-at-once';
+  const outdoorC = air.weather.dryBulbC;
+  const share =
+    state.allowed * (isWhole ? 1 : shareFor(need, opensC - outdoorC) * helpOf(vent, state, coolC - outdoorC));
+  const most = isWhole ? 1 : state.mostShare;
+  const { open } = state;
   // Once open, a person widens when it gets hotter but does not fiddle on the way down.
-  if (insideC > opensC || state.wanted > 0) state.wanted = Math.max(state.wanted, notch);
-  if (insideC < opensC && air.weather.dryBulbC < opensC) state.wanted = Math.min(state.wanted, notch);
-  state.wanted = Math.min(state.wanted, most);
+  if (isForTheNight || (open > 0 && insideC < opensC && outdoorC < opensC))
+    state.wanted = moved(open, share, most);
+  else {
+    const opening = isWhole
+      ? Number(insideC > opensC)
+      : clamp01((insideC - opensC + ABOUT_K) / (2 * ABOUT_K));
+    state.wanted = moved(open, Math.max(open, opening * share), most);
+  }
 }
