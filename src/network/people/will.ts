@@ -43,8 +43,8 @@ export interface Will {
   readonly season: Season;
   /** by zone */
   readonly rooms: Rooms;
-  /** how much the rooms want the heat of zones beside them kept: 0 not at all … 1, when those wait for KEPT_C of window-rules.ts; a room's heater is at work, or its air would wake a sleeper */
-  readonly keeping: { share: number; heats: boolean };
+  /** how much the rooms want the heat of zones beside them kept: 0 not at all … 1, when those wait for KEPT_C of window-rules.ts; a room's heater is at work, or its air would wake a sleeper; what rooms are cooled to by day outside summer [°C], and whether it is summer for all of them, 0…1 */
+  readonly keeping: { share: number; heats: boolean; tieC: number; summer: number };
   load(model: Model): void;
   /** the schedule of an hour, or of so many, whose weather is written */
   beginHour(moment: Moment, hours: number): void;
@@ -100,7 +100,7 @@ function blankRooms(most: number) {
 export function createWill(zonesMost: number, air: ZoneAir): Will {
   const season = blankSeason();
   const rooms = blankRooms(zonesMost);
-  const keeping = { share: 0, heats: false };
+  const keeping = { share: 0, heats: false, tieC: Number.NEGATIVE_INFINITY, summer: 1 };
   let modelZones: readonly Zone[] = [];
   let zones = 0;
   let isLong = false;
@@ -109,7 +109,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     modelZones = model.zones;
     zones = model.zones.length;
     Object.assign(season, blankSeason());
-    Object.assign(keeping, { share: 0, heats: false });
+    Object.assign(keeping, { share: 0, heats: false, tieC: Number.NEGATIVE_INFINITY, summer: 1 });
     for (const column of Object.values(rooms)) column.fill(0);
     model.zones.forEach(({ id, people, thermostat }, z) => {
       rooms.hasHeater[z] = thermostat?.heatC ? 1 : 0;
@@ -157,6 +157,8 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     const count = zones;
     let kept = 0;
     let anyCold = false;
+    let tieC = Number.NEGATIVE_INFINITY;
+    let allSummer = 1;
     for (let z = 0; z < count; z++) {
       const airC = zoneC[z]!;
       const felt = (airC + radiantC[z]!) / 2;
@@ -172,6 +174,8 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       summer[z] = season.summer * forgotten;
       dayTieC[z] = dayC[z]! + ABOVE_DAY_K + forgotten * (ABOVE_DAY_UNHEATED_K - ABOVE_DAY_K);
       nightTieC[z] = nightC[z]! + ABOVE_NIGHT_K;
+      tieC = Math.max(tieC, dayTieC[z]!);
+      allSummer = Math.min(allSummer, summer[z]!);
       nightFeltC[z] = dayC[z]! + NIGHT_ABOVE_DAY_K;
       const nightFloorC = tied(windowsC[z]! - NIGHT_RUN_DOWN_K, nightTieC[z]!, summer[z]!);
       if (!isLong && (heats[z] === 1 || airC < nightFloorC - WAKING_COLD_K)) anyCold = true;
@@ -184,6 +188,8 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     }
     keeping.share = kept;
     keeping.heats = anyCold;
+    keeping.tieC = tieC;
+    keeping.summer = allSummer;
   }
 
   function dayFloorOf(opensAboveC: number, z: number): number {

@@ -50,7 +50,10 @@ export function settleVent({ rule }: VentOpening, state: OpeningState, will: Wil
   const summer = will.rooms.summer[zone]!;
   const opens = rule.opensAboveC;
   if (isRoom[zone] === 0) {
-    state.opensC = opens + will.keeping.share * Math.max(0, KEPT_C - opens);
+    // Nor is a zone beside the rooms cooled by day further than these are.
+    const { share, tieC, summer: allSummer } = will.keeping;
+    const leastC = tied(opens, tieC + ABOVE_FLOOR_K, allSummer);
+    state.opensC = leastC + share * Math.max(0, KEPT_C - leastC);
     state.floorC = state.opensC - RUN_DOWN_K;
     state.nightFloorC = state.opensC - NIGHT_RUN_DOWN_K;
     state.nightFeltC = Number.NEGATIVE_INFINITY;
