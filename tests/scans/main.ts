@@ -4,6 +4,7 @@
 // WORDS` runs the scans whose name holds all of the words; `-- --houses N` so many random houses, 10 000 unless said.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { type HabitRow, habitsPage, orderFaults, runHabits } from './habits.ts';
 import { findFights } from './no-fight.ts';
 import { allScans, HABITS, KNOBS, nameOf, PLACES, runScan } from './scan.ts';
 import { faultsOf, largestStep } from './scan-faults.ts';
@@ -34,6 +35,8 @@ for (const scan of allScans()) {
 }
 const fights = only.length > 0 ? null : findFights(houses, SEED);
 if (fights) failed.push(...fights.faults);
+const habits: readonly HabitRow[] = only.length > 0 ? [] : runHabits();
+failed.push(...habits.flatMap(orderFaults));
 
 const page = pageOf();
 console.log(page);
@@ -90,6 +93,7 @@ function pageOf(): string {
       }
     }
   }
+  if (habits.length > 0) lines.push(...habitsPage(habits));
   return `${lines.join('\n')}\n`;
 }
 
