@@ -3,6 +3,7 @@
 // no source, where no other is named.
 
 import type { Design, Join } from './design.ts';
+import { limitOf } from './limits.ts';
 import { glassThatFits, lengthThatFits } from './numbers-that-fit.ts';
 import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
@@ -93,6 +94,10 @@ const FLOOR_EACH_M2 = 35;
 const OPENABLE_SHARE = 0.05;
 const HEAT_KW_PER_M2 = 0.07;
 
+/** No more than the limits of a design allow. */
+const within = (path: string, value: number) =>
+  Math.max(limitOf(path).min, Math.min(limitOf(path).max, value));
+
 const tenth = (value: number) => Math.round(10 * value) / 10;
 
 /** The house of the answers. */
@@ -147,8 +152,8 @@ export function usualHouse(answers: HouseAnswers): Design {
     },
     air: { ach50: built.ach50, sunspaceAch50: 12, shelter: 3 },
     vents: {
-      sunspaceM2: hasSunspace ? tenth(glassM2 / 8) : 2,
-      houseM2: tenth(OPENABLE_SHARE * floorAreaM2),
+      sunspaceM2: hasSunspace ? within('vents.sunspaceM2', tenth(glassM2 / 8)) : 2,
+      houseM2: within('vents.houseM2', tenth(OPENABLE_SHARE * floorAreaM2)),
       stackM: hasSunspace ? 2 : 1.2,
       opensAboveC: 24,
       habit: 'attentive',

@@ -35,9 +35,14 @@ export async function servePage(): Promise<ServedPage> {
 /** Open a fresh profile and listen to everything it complains about. */
 export async function openPage(
   served: Pick<ServedPage, 'address' | 'browser'> & { readonly options?: BrowserContextOptions },
-  options: BrowserContextOptions & { path?: string; acts?: 'folded' | 'open'; before?: () => void } = {},
+  options: BrowserContextOptions & {
+    path?: string;
+    acts?: 'folded' | 'open';
+    inputs?: 'all' | 'first';
+    before?: () => void;
+  } = {},
 ): Promise<OpenPage> {
-  const { path = '', acts = 'folded', before, ...contextOptions } = options;
+  const { path = '', acts = 'folded', inputs = 'all', before, ...contextOptions } = options;
   const context = await served.browser.newContext({
     viewport: { width: 1280, height: 900 },
     ...served.options,
@@ -45,6 +50,7 @@ export async function openPage(
   });
   context.setDefaultTimeout(PATIENCE_MS);
   if (acts === 'folded') await context.addInitScript(foldActs);
+  if (inputs === 'all') await context.addInitScript(showAllInputs);
   if (before) await context.addInitScript(before);
   const page = await context.newPage();
   const complaints = complaintsOf(page);
@@ -58,6 +64,15 @@ function foldActs(): void {
     if (localStorage.getItem('daystone-acts') === null) localStorage.setItem('daystone-acts', 'folded');
   } catch {
     // A window that keeps nothing runs them.
+  }
+}
+
+/** Most tests type into inputs that stand behind "more". */
+function showAllInputs(): void {
+  try {
+    if (localStorage.getItem('daystone-more') === null) localStorage.setItem('daystone-more', 'open');
+  } catch {
+    // A window that keeps nothing has them folded.
   }
 }
 

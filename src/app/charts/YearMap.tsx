@@ -2,12 +2,13 @@
 // the arrow keys, puts the section at that hour. Colours have a legend with numbers; the hour under the pointer is
 // told in words.
 
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { HOURS, MONTH_START_HOUR } from '../../weather/typical-year.ts';
+import { ColourKey } from '../parts/ColourKey.tsx';
 import { hourText, MONTH_SHORT } from '../parts/calendar-words.ts';
-import { cssColour } from '../parts/colour-scale.ts';
-import { toShown, type UnitSystem } from '../parts/display-unit.ts';
-import { numberText, quantityText } from '../parts/number-text.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useChartAnswer } from './chart-turns.ts';
 import { paintYear } from './YearPicture.tsx';
@@ -15,7 +16,8 @@ import { type LayerId, layerChoices, type YearLayer, yearLayer } from './year-la
 
 const DAYS = 365;
 
-export function YearMap() {
+/** @param beside what shows the hour that is pointed at */
+export function YearMap({ beside }: { beside: ComponentChildren }) {
   const workspace = useWorkspace();
   const [wanted, setWanted] = useState<LayerId>('house');
   const ref = useRef<HTMLElement>(null);
@@ -45,8 +47,13 @@ export function YearMap() {
         </div>
       </div>
       <p class="chart-sentence">{layer.sentence}</p>
-      <MapCanvas layer={layer} system={system} />
-      <MapLegend layer={layer} system={system} />
+      <div class="map-and-section">
+        <div>
+          <MapCanvas layer={layer} system={system} />
+          <ColourKey {...layer} system={system} />
+        </div>
+        {beside}
+      </div>
     </section>
   );
 }
@@ -131,32 +138,5 @@ function MapCanvas({ layer, system }: { layer: YearLayer; system: UnitSystem }) 
         {value || 'Point at an hour to see the section at that hour.'}
       </p>
     </>
-  );
-}
-
-function MapLegend({ layer, system }: { layer: YearLayer; system: UnitSystem }) {
-  const low = layer.ticks[0]!;
-  const high = layer.ticks.at(-1)!;
-  const share = (value: number) => ((value - low) / Math.max(1e-9, high - low)) * 100;
-  const colours = Array.from(
-    { length: 25 },
-    (_, i) => `${cssColour(low + ((high - low) * i) / 24, layer.scale)} ${(i / 24) * 100}%`,
-  );
-  return (
-    <div class="legend" aria-hidden="true">
-      <div class="legend-bar" style={{ background: `linear-gradient(to right, ${colours.join(', ')})` }} />
-      {layer.ticks.map((tick, i) => (
-        <span key={tick} class="legend-tick" style={{ left: `${share(tick)}%` }}>
-          {i === layer.ticks.length - 1
-            ? quantityText(
-                tick,
-                layer.quantity,
-                system,
-                layer.digits === 1 && layer.quantity === 'temperature' ? 0 : layer.digits,
-              )
-            : numberText(toShown(tick, layer.quantity, system), layer.quantity === 'powerKW' ? 1 : 0)}
-        </span>
-      ))}
-    </div>
   );
 }

@@ -1,6 +1,7 @@
-// The headline figures: number, unit, limit, verdict in words, and what changed since the last step. A click opens
-// the picture that explains the figure.
+// The headline figures: number, unit, limit, verdict in words, and what changed since the last step. A click
+// tells in place why the figure is what it is.
 
+import { type ComponentChildren, Fragment } from 'preact';
 import { HotterMark } from '../climate/HotterMark.tsx';
 import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { changeText, numberText, quantityText } from '../parts/number-text.ts';
@@ -14,7 +15,15 @@ const ZONE_TITLES = {
   sunspace: 'The sunspace',
 } as const;
 
-export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => void }) {
+interface FigurePanelProps {
+  readonly onOpen: (figure: HeadlineFigure) => void;
+  /** id of the figure whose reasons are asked for; null for none */
+  readonly asked: string | null;
+  /** the reasons, which stand with that figure */
+  readonly reasons: ComponentChildren;
+}
+
+export function FigurePanel({ onOpen, asked, reasons }: FigurePanelProps) {
   const workspace = useWorkspace();
   const shown = workspace.shown.value;
   const system = workspace.units.value;
@@ -51,14 +60,16 @@ export function FigurePanel({ onOpen }: { onOpen: (figure: HeadlineFigure) => vo
             {figures
               .filter((figure) => figure.zone === zone)
               .map((figure) => (
-                <Figure
-                  key={figure.id}
-                  figure={figure}
-                  before={before.find(({ id }) => id === figure.id)?.value ?? null}
-                  ghost={preview && inRun(figure.id, preview.figures)}
-                  system={system}
-                  onOpen={() => onOpen(figure)}
-                />
+                <Fragment key={figure.id}>
+                  <Figure
+                    figure={figure}
+                    before={before.find(({ id }) => id === figure.id)?.value ?? null}
+                    ghost={preview && inRun(figure.id, preview.figures)}
+                    system={system}
+                    onOpen={() => onOpen(figure)}
+                  />
+                  {asked === figure.id && <div class="figure-reasons">{reasons}</div>}
+                </Fragment>
               ))}
           </div>
         </div>

@@ -30,10 +30,10 @@ export function KeepTools() {
 
   return (
     <div class="keep-tools">
-      <button type="button" onClick={save}>
+      <button type="button" class="is-quiet" onClick={save}>
         Save file
       </button>
-      <button type="button" onClick={() => input.current?.click()}>
+      <button type="button" class="is-quiet" onClick={() => input.current?.click()}>
         Open file
       </button>
       <input
@@ -52,7 +52,7 @@ export function KeepTools() {
       <button type="button" onClick={() => void share()}>
         Copy link
       </button>
-      <a class="button" href="#report">
+      <a class="button is-main" href="#report">
         Report
       </a>
     </div>

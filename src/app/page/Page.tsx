@@ -14,15 +14,15 @@ import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { FitLines } from '../inputs/FitChoice.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
 import { Late } from '../parts/Late.tsx';
-import { AskPanel } from '../questions/AskPanel.tsx';
+import { AskPanel, openQuestions } from '../questions/AskPanel.tsx';
 import { FactLine } from '../section/FactLine.tsx';
+import { HourSection } from '../section/HourSection.tsx';
 import { SectionDrawing } from '../section/SectionDrawing.tsx';
 import { useSession } from '../state/session-context.ts';
 import { TakePanel } from '../take/TakePanel.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
 import { VerdictPanel } from '../why/VerdictPanel.tsx';
-import { WhyPlace } from '../why/WhyPlace.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
 import { SheetHead } from './SheetHead.tsx';
@@ -30,6 +30,7 @@ import { useView } from './view.ts';
 
 const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
 const loadStart = () => import('../start/StartView.tsx').then(({ StartView }) => StartView);
+const loadReasons = () => import('../why/WhyNote.tsx').then(({ WhyNote }) => WhyNote);
 const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
 
 export function Page() {
@@ -41,7 +42,7 @@ export function Page() {
       </div>
       {view === 'own' && (
         <>
-          <div class="sheet">
+          <div class="view-notices">
             <NoticeLine />
             <WeatherQuestions />
           </div>
@@ -73,7 +74,7 @@ function Sheet({ isShown }: { isShown: boolean }) {
           <VersionStrip />
         </div>
         <div class="sheet-middle">
-          <VerdictPanel onOwn={startOwn} />
+          <VerdictPanel onOwn={startOwn} onAsk={openQuestions} />
           <section class="section-panel" aria-labelledby="section-title">
             <h2 id="section-title" class="visually-hidden">
               The house in section
@@ -82,26 +83,25 @@ function Sheet({ isShown }: { isShown: boolean }) {
             <FactLine />
             <FitLines />
           </section>
+          <AskPanel />
           <CompareView />
           <FindingPanel />
           <ClimatePanel />
-          <AskPanel />
           <div id="year">
-            <YearMap />
+            <YearMap beside={<HourSection />} />
           </div>
-          <WhyPlace picture="hot-week" />
           <WeekPanel kind="hot" />
-          <WhyPlace picture="cold-week" />
           <WeekPanel kind="cold" />
-          <WhyPlace picture="heat" />
           <BalancePanel kind="heat" />
-          <WhyPlace picture="moisture" />
           <BalancePanel kind="moisture" />
-          <WhyPlace picture="vents" />
           <VentDiary />
           <TakePanel />
         </div>
-        <FigurePanel onOpen={showReasons} />
+        <FigurePanel
+          onOpen={showReasons}
+          asked={asked.value?.figure ?? null}
+          reasons={<Late load={loadReasons} wait="Fetching the reasons…" />}
+        />
       </main>
       <SheetFoot />
       <FigureBar />

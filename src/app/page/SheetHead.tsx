@@ -44,13 +44,23 @@ export function SheetHead() {
         </select>
       </label>
       <div class="head-tools">
-        <button type="button" disabled={!history.canUndo.value} onClick={() => history.undo()}>
+        <button
+          type="button"
+          class="is-quiet"
+          disabled={!history.canUndo.value}
+          onClick={() => history.undo()}
+        >
           Undo
         </button>
-        <button type="button" disabled={!history.canRedo.value} onClick={() => history.redo()}>
+        <button
+          type="button"
+          class="is-quiet"
+          disabled={!history.canRedo.value}
+          onClick={() => history.redo()}
+        >
           Redo
         </button>
-        <button type="button" onClick={openClimate}>
+        <button type="button" class="is-quiet" onClick={openClimate}>
           Climate
         </button>
         <KeepTools />

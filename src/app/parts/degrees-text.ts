@@ -34,9 +34,9 @@ export function typedPlace(
   text: string,
 ): { readonly latitudeDeg: number; readonly longitudeDeg: number } | null {
   const trimmed = text.trim();
-  const halves = /[,;]\s/.test(trimmed)
-    ? trimmed.split(/[,;]\s+/)
-    : (/^(.+?[NSns°\d])\s+(\S.*)$/.exec(trimmed)?.slice(1) ?? trimmed.split(','));
+  const halves =
+    /^(.*[\d°'′"″\s](?:N|S|north|south))[,;\s]+(\S.*)$/i.exec(trimmed)?.slice(1) ??
+    (/[,;]/.test(trimmed) ? trimmed.split(/[,;]\s*/) : trimmed.split(/\s+/));
   if (halves.length !== 2) return null;
   const latitudeDeg = typedDegrees(halves[0]!, 'latitude');
   const longitudeDeg = typedDegrees(halves[1]!, 'longitude');

@@ -25,6 +25,17 @@ interface Asked extends AskedOf {
   readonly fault: string | null;
 }
 
+const ID = 'ask';
+
+/** Unfolds the questions and goes there. */
+export function openQuestions(): void {
+  const panel = document.getElementById(ID);
+  if (!(panel instanceof HTMLDetailsElement)) return;
+  panel.open = true;
+  panel.querySelector('summary')?.focus({ preventScroll: true });
+  panel.scrollIntoView({ block: 'start' });
+}
+
 export function AskPanel() {
   const { workspace, told } = useSession();
   const [engine, setEngine] = useState<typeof Engine | null>(null);
@@ -105,9 +116,10 @@ export function AskPanel() {
   const question = engine?.QUESTIONS.find(({ id }) => id === questionId);
 
   return (
-    <details class="ask-panel" onToggle={open}>
+    <details class="ask-panel" id={ID} onToggle={open}>
       <summary>
         <h2>Ask a question</h2>
+        <small>How much glass, upright or leaning, how much mass, what matters most…</small>
       </summary>
       {!engine && (
         <p role="status">

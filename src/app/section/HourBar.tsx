@@ -2,18 +2,26 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { HOURS } from '../../weather/typical-year.ts';
+import { ColourKey } from '../parts/ColourKey.tsx';
 import { hourText } from '../parts/calendar-words.ts';
+import { comfortScale } from '../parts/colour-scale.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { HourState } from './hour-state.ts';
 
 const FRAME_MS = 110;
 const CALM_FRAME_MS = 450;
+const DAYS = 365;
+/** of the first of January, where the sliders stand before an hour is chosen */
+const NOON = 12;
+/** end of the key of colours [°C] */
+const HOT_END_C = 40;
 
 export function HourBar({ state }: { state: HourState | null }) {
   const workspace = useWorkspace();
   const { hour } = workspace;
   const zones = workspace.answer.value?.outcome.zones;
+  const { underheatC } = workspace.design.value.comfort;
   const [end, setEnd] = useState<number | null>(null);
 
   useEffect(() => {
@@ -45,6 +53,43 @@ export function HourBar({ state }: { state: HourState | null }) {
       <p class="hour-words" aria-live={end === null ? 'polite' : 'off'}>
         {state ? hourSentence(state, workspace.units.value) : 'Noon sun at the solstices and the equinox.'}
       </p>
+      <div class="hour-scrub">
+        <label>
+          <span>day</span>
+          <input
+            type="range"
+            data-scrub="day"
+            min={0}
+            max={DAYS - 1}
+            value={Math.floor((hour.value ?? NOON) / 24)}
+            aria-valuetext={hour.value === null ? 'no hour chosen' : hourText(hour.value)}
+            onInput={(event) => show(Number(event.currentTarget.value) * 24 + ((hour.value ?? NOON) % 24))}
+          />
+        </label>
+        <label>
+          <span>hour</span>
+          <input
+            type="range"
+            data-scrub="hour"
+            min={0}
+            max={23}
+            value={(hour.value ?? NOON) % 24}
+            aria-valuetext={hour.value === null ? 'no hour chosen' : hourText(hour.value)}
+            onInput={(event) =>
+              show(Math.floor((hour.value ?? NOON) / 24) * 24 + Number(event.currentTarget.value))
+            }
+          />
+        </label>
+      </div>
+      {state && (
+        <ColourKey
+          scale={comfortScale(underheatC, zones.house.tooHot.lowestLimitC)}
+          ticks={[0, underheatC, zones.house.tooHot.lowestLimitC, HOT_END_C]}
+          quantity="temperature"
+          digits={0}
+          system={workspace.units.value}
+        />
+      )}
       <div class="hour-tools">
         <button type="button" onClick={() => show(zones.house.hottestHour)}>
           Hottest hour

@@ -71,62 +71,70 @@ export function StartView() {
         </a>
       </div>
       <div class="start-body">
-        <form
-          class="start-form"
-          onSubmit={(event) => {
-            event.preventDefault();
-            take();
-          }}
-        >
+        <div class="start-form">
           <fieldset>
             <legend>1. Where does it stand?</legend>
             <PlaceField climate={climate} choose={setClimate} />
           </fieldset>
-          <fieldset>
-            <legend>2. How large is it?</legend>
-            <LimitedField
-              name="start-floor"
-              label="Heated floor, all storeys together"
-              quantity="area"
-              value={given.floorAreaM2}
-              min={FLOOR.min}
-              max={FLOOR.max}
-              whole={false}
-              system={system}
-              disabled={false}
-              onChange={(floorAreaM2) => answer({ floorAreaM2 })}
-            />
-            <Choices
-              name="storeys"
-              of={STOREYS}
-              value={given.storeys}
-              choose={(storeys) => answer({ storeys })}
-            />
-          </fieldset>
-          <fieldset>
-            <legend>3. How much glass toward the sun, and how does it stand?</legend>
-            <Choices
-              name="glass"
-              of={GLASS_AMOUNTS.map(([id, words]) => [id, words] as const)}
-              value={given.glass}
-              choose={(glass) => answer({ glass })}
-            />
-            <Choices name="tilt" of={TILTS} value={given.tiltDeg} choose={(tiltDeg) => answer({ tiltDeg })} />
-          </fieldset>
-          <fieldset>
-            <legend>4. A sunspace?</legend>
-            <Choices name="join" of={JOINS} value={given.join} choose={(join) => answer({ join })} />
-          </fieldset>
-          <fieldset>
-            <legend>5. What is it built of?</legend>
-            <Choices name="build" of={BUILDS} value={given.build} choose={(build) => answer({ build })} />
-          </fieldset>
-          <p class="start-go">
-            <button type="submit" class="is-main" data-start="go">
-              See its year
-            </button>
-          </p>
-        </form>
+          {/* The normals of question 1 are a form of their own. */}
+          <form
+            class="start-form"
+            onSubmit={(event) => {
+              event.preventDefault();
+              take();
+            }}
+          >
+            <fieldset>
+              <legend>2. How large is it?</legend>
+              <LimitedField
+                name="start-floor"
+                label="Heated floor, all storeys together"
+                quantity="area"
+                value={given.floorAreaM2}
+                min={FLOOR.min}
+                max={FLOOR.max}
+                whole={false}
+                system={system}
+                disabled={false}
+                onChange={(floorAreaM2) => answer({ floorAreaM2 })}
+              />
+              <Choices
+                name="storeys"
+                of={STOREYS}
+                value={given.storeys}
+                choose={(storeys) => answer({ storeys })}
+              />
+            </fieldset>
+            <fieldset>
+              <legend>3. How much glass toward the sun, and how does it stand?</legend>
+              <Choices
+                name="glass"
+                of={GLASS_AMOUNTS.map(([id, words]) => [id, words] as const)}
+                value={given.glass}
+                choose={(glass) => answer({ glass })}
+              />
+              <Choices
+                name="tilt"
+                of={TILTS}
+                value={given.tiltDeg}
+                choose={(tiltDeg) => answer({ tiltDeg })}
+              />
+            </fieldset>
+            <fieldset>
+              <legend>4. A sunspace?</legend>
+              <Choices name="join" of={JOINS} value={given.join} choose={(join) => answer({ join })} />
+            </fieldset>
+            <fieldset>
+              <legend>5. What is it built of?</legend>
+              <Choices name="build" of={BUILDS} value={given.build} choose={(build) => answer({ build })} />
+            </fieldset>
+            <p class="start-go">
+              <button type="submit" class="is-main" data-start="go">
+                See its year
+              </button>
+            </p>
+          </form>
+        </div>
         <aside class="start-house" aria-label="The house of these answers">
           <StillSection design={design} latitudeDeg={year?.site.latitudeDeg ?? 40} system={system} />
           <h2>Taken as usual</h2>
@@ -137,6 +145,7 @@ export function StartView() {
             const rows = entries
               .filter(({ path, when }) => !ANSWERED.includes(path) && (!when || when(design)))
               .map((entry) => ({ path: entry.path, ...inputWords(entry, design, system) }));
+            if (rows.length === 0) return null;
             return (
               <details key={id} class="start-usual" open={OPEN_FIRST.includes(id)}>
                 <summary>

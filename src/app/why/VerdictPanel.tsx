@@ -29,7 +29,12 @@ function titleOf({ onTopOf, words }: Act, i: number): string {
   return onTopOf ? `Then ${words}` : capitalised(words);
 }
 
-export function VerdictPanel({ onOwn }: { onOwn: () => void }) {
+interface VerdictPanelProps {
+  readonly onOwn: () => void;
+  readonly onAsk: () => void;
+}
+
+export function VerdictPanel({ onOwn, onAsk }: VerdictPanelProps) {
   const workspace = useWorkspace();
   const design = workspace.design.value;
   const shown = workspace.shown.value;
@@ -51,8 +56,11 @@ export function VerdictPanel({ onOwn }: { onOwn: () => void }) {
       {/* Always there, so that the drawing below does not move when the first number of a sample is changed. */}
       <p class="verdict-sample">
         {isSample ? 'This is a made-up sample house, not yours.' : 'This house is as you have drawn it.'}{' '}
-        <button type="button" data-act="own" onClick={onOwn}>
+        <button type="button" class="is-main" data-act="own" onClick={onOwn}>
           Start with your own
+        </button>{' '}
+        <button type="button" data-act="ask" onClick={onAsk}>
+          Ask a question
         </button>
       </p>
       <h2 id="verdict-title" class="visually-hidden">

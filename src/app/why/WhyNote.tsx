@@ -65,7 +65,7 @@ export function WhyNote() {
   );
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
-    heading.current?.scrollIntoView({ block: 'center' });
+    heading.current?.scrollIntoView({ block: 'nearest' });
   }, [id, isReady]);
   const figure = isReady
     ? headlineFigures(answer.outcome, answer.job.design, system).find((entry) => entry.id === id)
@@ -101,6 +101,17 @@ export function WhyNote() {
         </button>
       </div>
       <p>{text}</p>
+      <p>
+        <a
+          href={`#${asked.value?.picture}`}
+          onClick={(event) => {
+            event.preventDefault();
+            document.getElementById(asked.value?.picture ?? '')?.scrollIntoView();
+          }}
+        >
+          See it in the picture
+        </a>
+      </p>
       <p role="status" data-why={help === 'running' ? 'running' : 'told'}>
         {moved === null
           ? 'The changes were run for the rooms only: see the same figure of the rooms.'

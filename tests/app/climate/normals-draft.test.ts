@@ -93,3 +93,20 @@ test('half-typed normals come back after a reload; damaged ones are taken for no
     expect(keptDraft(store)).toBe(null);
   }
 });
+
+test('sunshine may be the total of each month, and a place in the south is taken as it is written', () => {
+  const perDay = filled();
+  const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  const totals = perDay.cells.sunshineHours.map((text, m) => String(Number(text) * days[m]!));
+  const ofMonth: NormalsDraft = {
+    ...perDay,
+    sunOfMonth: true,
+    site: { ...perDay.site, latitude: '39.5° S', longitude: '71.2° W' },
+    cells: { ...perDay.cells, sunshineHours: totals },
+  };
+  const normals = normalsOf(ofMonth)!;
+  expect([normals.latitudeDeg, normals.longitudeDeg]).toEqual([-39.5, -71.2]);
+  for (const [month, hours] of normalsOf(perDay)!.sunshineHours!.entries())
+    expect(normals.sunshineHours![month]).toBeCloseTo(hours, 3);
+  expect(wrongCells({ ...ofMonth, sunOfMonth: false }).length).toBeGreaterThan(6);
+});

@@ -1,0 +1,59 @@
+// What stands with an input besides its field: what it means, the words the trade has for its numbers, and what is usual
+// where the house has something else.
+
+import { useComputed } from '@preact/signals';
+import { valueAt } from '../state/design-path.ts';
+import { useWorkspace } from '../state/session-context.ts';
+import type { InputEntry } from './input-groups.ts';
+import { INPUT_HELP, TRADE_WORDS } from './input-help.ts';
+import { inputWords } from './input-words.ts';
+import { isUsual, usualOf } from './unusual.ts';
+
+/** Two values nobody would tell apart, as a share. */
+const SAME = 0.02;
+
+export function InputNotes({ entry }: { entry: InputEntry }) {
+  const { path } = entry;
+  const workspace = useWorkspace();
+  const { design, units } = workspace;
+  const usual = useComputed(() => {
+    const like = usualOf(design.value);
+    return isUsual(path, design.value, like) ? '' : inputWords(entry, like, units.value).value;
+  }).value;
+  const value = useComputed(() => valueAt(design.value, path)).value;
+  const help = INPUT_HELP[path];
+  const words = TRADE_WORDS[path];
+  if (!help && !words && usual === '') return null;
+  const { label } = inputWords(entry, design.peek(), units.peek());
+  return (
+    <>
+      {help && (
+        <details class="input-what">
+          <summary aria-label={`What it means: ${label}`}>?</summary>
+          <p>{help}</p>
+        </details>
+      )}
+      {(words || usual !== '') && (
+        <div class="input-notes">
+          {words && (
+            <fieldset class="input-words">
+              <legend class="visually-hidden">{label}, in words</legend>
+              {words.map((word) => (
+                <button
+                  key={word.words}
+                  type="button"
+                  data-word={`${path} ${word.words}`}
+                  aria-pressed={Math.abs(Number(value) - word.value) <= SAME * word.value}
+                  onClick={() => workspace.set(path, word.value, '')}
+                >
+                  {word.words}
+                </button>
+              ))}
+            </fieldset>
+          )}
+          {usual !== '' && <small class="input-usual">usual: {usual}</small>}
+        </div>
+      )}
+    </>
+  );
+}

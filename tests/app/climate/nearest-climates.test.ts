@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { greatCircleKm, nearestClimates } from '../../../src/app/climate/nearest-climates.ts';
+
+test('the distance is that of the great circle', () => {
+  // The worked example of E. Williams' aviation formulary, Los Angeles to New York: 0.623585 radians; from memory, high
+  // confidence. On a sphere of 6371 km.
+  const km = greatCircleKm(33 + 57 / 60, -(118 + 24 / 60), 40 + 38 / 60, -(73 + 47 / 60));
+  expect(km).toBeCloseTo(0.623585 * 6371, 0);
+  // A quarter of a meridian.
+  expect(greatCircleKm(0, 20, 90, 0)).toBeCloseTo((Math.PI / 2) * 6371, 6);
+  expect(greatCircleKm(10, 179, 10, -179)).toBeLessThan(220);
+});
+
+test('the nearest climate comes first, on either side of the globe', () => {
+  expect(nearestClimates(40, -105)[0]!.climate.id).toBe('denver');
+  expect(nearestClimates(-41, -72)[0]!.climate.id).toBe('southern-chile');
+  const far = nearestClimates(54, -6).map(({ distanceKm }) => distanceKm);
+  expect(far).toEqual(far.toSorted((a, b) => a - b));
+});
