@@ -15,6 +15,7 @@ import type { Year } from './network/year.ts';
 import type { Outcome, OutcomeFigures } from './outcomes/outcome.ts';
 import { type PeriodOutcome, summarisePeriod, type ZonePeriod, zonesOfPeriod } from './outcomes/period.ts';
 import { summarise } from './outcomes/summarise.ts';
+import { withWholeHouse } from './outcomes/whole-house.ts';
 import { type PreparedClimate, preparedOnce } from './weather/prepared/prepared-climate.ts';
 import type { ReadResult } from './weather/read-result.ts';
 import type * as Reader from './weather/reader.ts';
@@ -70,7 +71,7 @@ export function runYear(
   const { units = 'metric', ...simulation } = options;
   const climate = climateOfDesign(design, 'year' in typicalYear ? typicalYear : preparedOnce(typicalYear));
   const model = modelOf(design, climate.year.site, climate.ground);
-  const year = simulate(model, climate, simulation);
+  const year = withWholeHouse(design, simulate(model, climate, simulation));
   let figures: OutcomeFigures | null = null;
   let outcome: Outcome | null = null;
   return {

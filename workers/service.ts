@@ -109,7 +109,7 @@ export function createSimulationService(): SimulationService {
 function inOneBlock(year: Year): Year {
   const isColumn = (value: unknown): value is Float64Array =>
     value instanceof Float64Array && value.length === HOURS;
-  const records = [...year.zones, ...year.openings];
+  const records = [...year.zones, ...(year.rooms ?? []), ...year.openings];
   const count = records.reduce((sum, record) => sum + Object.values(record).filter(isColumn).length, 0);
   const block = new Float64Array(count * HOURS);
   let at = 0;
@@ -122,5 +122,10 @@ function inOneBlock(year: Year): Year {
     });
     return Object.fromEntries(entries) as T;
   };
-  return { ...year, zones: year.zones.map(moved), openings: year.openings.map(moved) };
+  return {
+    ...year,
+    zones: year.zones.map(moved),
+    ...(year.rooms && { rooms: year.rooms.map(moved) }),
+    openings: year.openings.map(moved),
+  };
 }

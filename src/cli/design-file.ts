@@ -4,7 +4,8 @@
 import { readFile, stat } from 'node:fs/promises';
 import type { Design } from '../design/design.ts';
 import { EXAMPLES } from '../design/examples.ts';
-import { describeDesignFault, parseDesign } from '../design/schema.ts';
+import { openDesign } from '../design/open-design.ts';
+import { describeDesignFault } from '../design/schema.ts';
 import { textOf } from '../weather/text/platform-streams.ts';
 
 /** Largest design file read [bytes]; one has about 3000. */
@@ -47,7 +48,7 @@ export async function readDesign(place: string): Promise<DesignFileResult> {
 
 /** Check data against the design schema; `before` stands at the head of each fault. */
 export function checkDesign(data: unknown, before: string): DesignFileResult {
-  const result = parseDesign(data);
+  const result = openDesign(data);
   if (result.ok) return result;
   return { ok: false, faults: result.faults.map((entry) => `${before}${describeDesignFault(entry)}`) };
 }

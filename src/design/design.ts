@@ -2,7 +2,10 @@
 // nothing of nodes or physics; model/ gives it a physical meaning. SI units; angles in degrees; shares are
 // fractions 0…1. Limits and labels of every number stand in limits.ts, the schema in schema.ts.
 
-export const DESIGN_VERSION = 1;
+import type { Rooms } from './room.ts';
+
+/** The newest; a design without rooms is written as version 1, so that older pages still open it. */
+export const DESIGN_VERSION = 2;
 
 export type Join = 'none' | 'open' | 'closed';
 export type DoorRule = 'by-need' | 'shut' | 'open';
@@ -60,7 +63,8 @@ export interface Hotter {
 }
 
 export interface Design {
-  readonly version: typeof DESIGN_VERSION;
+  /** 2 with rooms, 1 without */
+  readonly version: 1 | 2;
   readonly name: string;
   readonly note: string;
   /** id of a bundled climate; a weather file given beside the design takes its place */
@@ -76,6 +80,8 @@ export interface Design {
     readonly turnDeg: number;
     readonly storeys: number;
   };
+  /** absent for a house of one room */
+  readonly rooms?: Rooms;
   /** the equator-facing glass: in the house wall, or the sunspace's front when there is a sunspace */
   readonly glass: {
     readonly basis: GlassBasis;

@@ -11,6 +11,19 @@ import { GLASS } from './glass-catalogue.ts';
 import { HOTTER_LIMITS } from './hotter.ts';
 import { LIMITS } from './limits.ts';
 import { MATERIALS } from './materials.ts';
+import {
+  LEAST_ROOMS,
+  MOST_ROOMS,
+  MOST_WINDOWS,
+  PARTITIONS,
+  ROOM_DOORS,
+  ROOM_LIMITS,
+  ROOM_NAME_LENGTH,
+  ROOM_ROWS,
+  ROOM_USES,
+  WINDOW_SIDES,
+} from './room.ts';
+import { roomFaults } from './room-rules.ts';
 import { TOO_HOT_CHOICES } from './too-hot-criterion.ts';
 import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
@@ -76,8 +89,58 @@ const CoverSchema = v.strictObject({
   aboveC: coverNumber('aboveC'),
 });
 
+function roomNumber(key: keyof typeof ROOM_LIMITS, whole = false) {
+  const { min, max } = ROOM_LIMITS[key];
+  return numberWithin(min, max, whole);
+}
+
+const yesOrNo = v.boolean('true or false');
+
+const RoomWindowSchema = v.strictObject({
+  side: oneOf(...WINDOW_SIDES),
+  areaM2: roomNumber('areaM2'),
+  openM2: roomNumber('openM2'),
+  type: v.exactOptional(v.picklist(glassIds, `one of ${glassIds.join(', ')}`)),
+  summerShade: v.exactOptional(roomNumber('summerShade')),
+  curtain: v.exactOptional(roomNumber('curtain')),
+});
+
+const windowCount = `a list of at most ${MOST_WINDOWS} windows`;
+const roomCount = `a list of ${LEAST_ROOMS} to ${MOST_ROOMS} rooms; rooms of one row and use with open doors may be taken together`;
+
+const RoomsSchema = v.strictObject({
+  frontDepthM: roomNumber('frontDepthM'),
+  partition: oneOf(...PARTITIONS),
+  partitionM: roomNumber('partitionM'),
+  stairM2: roomNumber('stairM2'),
+  list: v.pipe(
+    v.array(
+      v.strictObject({
+        name: text(ROOM_NAME_LENGTH),
+        row: oneOf(...ROOM_ROWS),
+        storey: roomNumber('storey', true),
+        share: roomNumber('share'),
+        reachesUp: yesOrNo,
+        use: oneOf(...ROOM_USES),
+        heated: yesOrNo,
+        door: oneOf(...ROOM_DOORS),
+        fanM3H: v.exactOptional(roomNumber('fanM3H')),
+        mass: yesOrNo,
+        windows: v.exactOptional(
+          v.pipe(
+            v.array(RoomWindowSchema, windowCount),
+            v.check((list) => list.length <= MOST_WINDOWS, windowCount),
+          ),
+        ),
+      }),
+      roomCount,
+    ),
+    v.check((list) => list.length >= LEAST_ROOMS && list.length <= MOST_ROOMS, roomCount),
+  ),
+});
+
 const DesignSchema = v.strictObject({
-  version: v.literal(1, '1'),
+  version: v.picklist([1, 2], '1 or 2'),
   name: text(NAME_LENGTH),
   note: text(NOTE_LENGTH),
   climate: text(NAME_LENGTH),
@@ -96,6 +159,7 @@ const DesignSchema = v.strictObject({
     turnDeg: numberAt('house.turnDeg'),
     storeys: numberAt('house.storeys'),
   }),
+  rooms: v.exactOptional(RoomsSchema),
   glass: v.strictObject({
     basis: oneOf('area', 'share-of-wall', 'share-of-floor'),
     value: numberAt('glass.value'),
@@ -214,7 +278,9 @@ export function parseDesign(data: unknown): DesignResult {
   }
   const result = v.safeParse(DesignSchema, data);
   if (result.success) {
-    const design = result.output as Design;
+    // Without rooms it is version 1, whatever it calls itself, and is written so.
+    const { rooms } = result.output;
+    const design: Design = rooms ? (result.output as Design) : { ...(result.output as Design), version: 1 };
     const faults = tiedFaults(design);
     return faults.length === 0 ? { ok: true, design } : { ok: false, faults };
   }
@@ -245,6 +311,9 @@ function tiedFaults(design: Design): DesignFault[] {
       allowed: `at most the equator-facing wall, ${house.equatorWallM} m`,
     });
   }
+  if (design.rooms !== undefined && design.version !== 2) {
+    faults.push({ path: 'version', value: String(design.version), allowed: '2 with rooms' });
+  }
   if (faults.length > 0) return faults;
   const { glassM2, largestGlassM2, frontLengthM, heightM } = geometryOf(design);
   if (glassM2 > largestGlassM2 * (1 + 1e-9)) {
@@ -254,7 +323,7 @@ function tiedFaults(design: Design): DesignFault[] {
       allowed: `at most ${largestGlassM2.toFixed(2)} m², what a front ${frontLengthM} m long and ${heightM} m high holds at ${glass.tiltDeg}°`,
     });
   }
-  return faults;
+  return [...faults, ...roomFaults(design)];
 }
 
 function allowedOf(issue: v.BaseIssue<unknown>): string {

@@ -2,7 +2,7 @@
 // names the part, the value and what is allowed. Rules of each kind of part stand in the files named in the imports.
 
 import { requireElement } from './check-element.ts';
-import { requireOpening } from './check-opening.ts';
+import { requireOpening, requireStack } from './check-opening.ts';
 import { requirePane } from './check-pane.ts';
 import { requireZone } from './check-zone.ts';
 import type { Model } from './model.ts';
@@ -25,6 +25,7 @@ export function requireModel(model: Model): void {
   for (const element of model.elements) requireElement(element, zoneIds);
   for (const pane of model.panes) requirePane(pane, zoneIds);
   for (const opening of model.openings) requireOpening(opening, zoneIds);
+  if (model.stack) requireStack(model.stack, model.openings, zoneIds);
   for (const id of zoneIds) requireRadiation(model, id);
 }
 

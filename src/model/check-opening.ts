@@ -9,7 +9,15 @@ import {
   requireShare,
   requireZoneName,
 } from './check-number.ts';
-import type { DoorOpening, FixedOpening, HeatGiving, Opening, VentOpening } from './model.ts';
+import type {
+  DoorOpening,
+  FixedOpening,
+  HeatGiving,
+  HouseStack,
+  Opening,
+  Schedule,
+  VentOpening,
+} from './model.ts';
 
 /** Refuse an opening by the first thing wrong with it. */
 export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): void {
@@ -29,6 +37,12 @@ export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): 
       return;
     case 'door':
       requireDoor(of, opening, zoneIds);
+      return;
+    case 'stairs':
+      requireOtherZone(of('other'), opening.other, opening.zone, zoneIds);
+      requirePositive(of('areaM2'), opening.areaM2, 'm²');
+      requirePositive(of('thicknessM'), opening.thicknessM, 'm');
+      requireShares(of('schedule'), opening.schedule);
   }
 }
 
@@ -78,7 +92,42 @@ function requireDoor(of: (what: string) => string, door: DoorOpening, zoneIds: R
   requirePositive(of('widthM'), door.widthM, 'm');
   requirePositive(of('heightM'), door.heightM, 'm');
   requireRange(of('discharge'), door.discharge, 0.05, 1, '');
+  if (door.schedule !== undefined) requireShares(of('schedule'), door.schedule);
   requireGiving(of, door);
+}
+
+function requireShares(what: string, schedule: Schedule): void {
+  requireSchedule(what, schedule, 0, '');
+  for (const share of [...schedule.workday, ...(schedule.weekend ?? [])]) requireShare(what, share);
+}
+
+/** Refuse a way or place of one-way air that is none. */
+export function requireStack(
+  { places, ways }: HouseStack,
+  openings: readonly Opening[],
+  zoneIds: ReadonlySet<string>,
+): void {
+  const named = new Set(openings.map(({ id }) => id));
+  for (const { zone, windows, cracks, heightM, share } of places) {
+    const of = (what: string) => `stack, place of '${zone}', ${what}`;
+    requireZoneName(of('zone'), zone, zoneIds);
+    requireFinite(of('heightM'), heightM, 'm');
+    requireShare(of('share'), share);
+    for (const id of [windows, cracks]) if (id !== null) requireNamed(of('opening'), id, named);
+  }
+  const reached = new Set<string>();
+  for (const { zone, to, opening } of ways) {
+    const of = (what: string) => `stack, way of '${zone}', ${what}`;
+    requireZoneName(of('zone'), zone, zoneIds);
+    requireOtherZone(of('to'), to, zone, zoneIds);
+    requireNamed(of('opening'), opening, named);
+    if (reached.has(zone)) throw new RangeError(`${of('zone')} stands twice; allowed: one way from each`);
+    reached.add(zone).add(to);
+  }
+}
+
+function requireNamed(what: string, id: string, named: ReadonlySet<string>): void {
+  if (!named.has(id)) throw new RangeError(`${what} is '${id}'; allowed: an opening of the model`);
 }
 
 function requireGiving(of: (what: string) => string, { wantsHeatBelowC, dampLimit }: HeatGiving): void {

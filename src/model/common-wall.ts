@@ -15,7 +15,7 @@ import type { DoorOpening, Element, HeatGiving, Pane } from './model.ts';
 const FRAME_SHARE = 0.25;
 const DOOR_HEIGHT_M = 2;
 /** Sharp-edged doorway: 0.6, measured 0.4–0.8; from memory, medium confidence. */
-const DOOR_DISCHARGE = 0.6;
+export const DOOR_DISCHARGE = 0.6;
 /** Rooms are glad of sunspace air up to this much above their heating set-point [K]; common practice, no source. */
 const WELCOME_ABOVE_K = 2;
 /**
@@ -30,42 +30,63 @@ interface Split {
   readonly doorM2: number;
 }
 
-function splitOf(design: Design): Split {
+/** The part of it that one room has behind the sunspace. */
+export interface CommonPart {
+  readonly zone: string;
+  /** after the name of wall, pane or door: empty for the whole house */
+  readonly suffix: string;
+  readonly grossM2: number;
+  readonly lengthM: number;
+  readonly heightM: number;
+  /** of the windows, 0…1; whether the door leads here */
+  readonly glassShare: number;
+  readonly hasDoor: boolean;
+}
+
+function splitOf(design: Design, part: CommonPart): Split {
   const { sunspace } = design;
-  const grossM2 = sunspace.lengthM * geometryOf(design).heightM;
-  const doorM2 = Math.min(sunspace.doorM2, grossM2);
-  return { grossM2, doorM2, glassM2: Math.min(sunspace.commonGlassM2, grossM2 - doorM2) };
+  const { grossM2 } = part;
+  const doorM2 = part.hasDoor ? Math.min(sunspace.doorM2, grossM2) : 0;
+  return { grossM2, doorM2, glassM2: Math.min(sunspace.commonGlassM2 * part.glassShare, grossM2 - doorM2) };
+}
+
+/** All of it, behind a house of one room. */
+export function wholeCommonWall(design: Design): CommonPart {
+  const { lengthM } = design.sunspace;
+  const { heightM } = geometryOf(design);
+  const grossM2 = lengthM * heightM;
+  return { zone: 'house', suffix: '', grossM2, lengthM, heightM, glassShare: 1, hasDoor: true };
 }
 
 /** The mass wall, from its sunspace face to its house face; null when open or there is no sunspace. */
-export function commonWall(design: Design): Element | null {
+export function commonWall(design: Design, part: CommonPart): Element | null {
   const { join, commonWallMaterial, commonWallM } = design.sunspace;
   if (join !== 'closed') return null;
-  const { grossM2, glassM2, doorM2 } = splitOf(design);
+  const { grossM2, glassM2, doorM2 } = splitOf(design, part);
   return {
-    id: 'common wall',
+    id: `common wall${part.suffix}`,
     areaM2: grossM2 - glassM2 - doorM2,
     layers: [layerOf(commonWallMaterial, commonWallM)],
     a: faceIn('sunspace', commonWallMaterial, 90, 'back'),
-    b: faceIn('house', commonWallMaterial, 90, 'none'),
+    b: faceIn(part.zone, commonWallMaterial, 90, 'none'),
     moistureBuffer: materialById(commonWallMaterial).moistureBuffer,
   };
 }
 
 /** Windows in it; null for none. */
-export function commonPane(design: Design, site: Site): Pane | null {
+export function commonPane(design: Design, site: Site, part: CommonPart): Pane | null {
   if (design.sunspace.join !== 'closed') return null;
-  const { grossM2, glassM2 } = splitOf(design);
+  const { grossM2, glassM2 } = splitOf(design, part);
   if (glassM2 <= LEAST_AREA_M2) return null;
   return paneWith({
-    id: 'common',
+    id: `common${part.suffix}`,
     areaM2: glassM2,
     wallM2: grossM2,
     frameShare: FRAME_SHARE,
     glass: glassSystem(design.glass.type),
     azimuthDeg: compassOf(site, design.house.turnDeg).equatorDeg,
     from: 'sunspace',
-    to: 'house',
+    to: part.zone,
   });
 }
 
@@ -75,22 +96,29 @@ export function heatGiving({ heating }: Design): HeatGiving {
 }
 
 /** The way for air between sunspace and house; null for none. */
-export function commonDoor(design: Design): DoorOpening | null {
-  const { join, lengthM, doorRule } = design.sunspace;
+export function commonDoor(design: Design, part: CommonPart): DoorOpening | null {
+  const { join, doorRule } = design.sunspace;
+  const { lengthM, heightM, suffix } = part;
   const shared = {
     kind: 'door',
     zone: 'sunspace',
-    other: 'house',
+    other: part.zone,
     discharge: DOOR_DISCHARGE,
     control: design.vents.habit,
     ...heatGiving(design),
   } as const;
   if (join === 'open') {
-    const heightM = geometryOf(design).heightM;
-    return { ...shared, id: 'open side', widthM: lengthM, heightM, rule: 'open', seeThrough: true };
+    return { ...shared, id: `open side${suffix}`, widthM: lengthM, heightM, rule: 'open', seeThrough: true };
   }
-  const { doorM2 } = splitOf(design);
+  const { doorM2 } = splitOf(design, part);
   if (join === 'none' || doorM2 <= LEAST_AREA_M2) return null;
   const widthM = doorM2 / DOOR_HEIGHT_M;
-  return { ...shared, id: 'door', widthM, heightM: DOOR_HEIGHT_M, rule: doorRule, seeThrough: false };
+  return {
+    ...shared,
+    id: `door${suffix}`,
+    widthM,
+    heightM: DOOR_HEIGHT_M,
+    rule: doorRule,
+    seeThrough: false,
+  };
 }

@@ -8,6 +8,7 @@ import { glassById } from '../design/glass-catalogue.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { warmMonths } from './compass.ts';
 import type { PaneCover } from './model.ts';
+import { roomBehindSunspace } from './rooms-of-design.ts';
 
 /** Where a pane to outdoors stands. */
 export interface PanePlace {
@@ -75,7 +76,7 @@ function paneCover(
       aboveC,
       ...(cover.aboveC === undefined && { coldAboveC: Math.max(aboveC, design.comfort.overheatC) }),
       ...(pane.inSunspace && {
-        spares: { zone: 'house', belowC: design.heating.dayC + ABOVE_HEATING_K },
+        spares: { zone: roomBehindSunspace(design), belowC: design.heating.dayC + ABOVE_HEATING_K },
       }),
       mostWind: kind.mostWind,
     },

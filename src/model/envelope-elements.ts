@@ -43,7 +43,7 @@ export function houseElements(
   ].filter((element) => element.areaM2 > LEAST_AREA_M2);
 }
 
-function floorElement(design: Design, ground: DeepGround): Element {
+export function floorElement(design: Design, ground: DeepGround): Element {
   const layers = floorLayers(design);
   const contact = slabOnGround(housePlan(design), layers, design.floor.edgeResistance, ground);
   return {
@@ -56,7 +56,7 @@ function floorElement(design: Design, ground: DeepGround): Element {
   };
 }
 
-function roofElement(design: Design): Element {
+export function roofElement(design: Design): Element {
   return {
     id: 'roof',
     areaM2: geometryOf(design).roofM2,

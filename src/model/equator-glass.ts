@@ -14,20 +14,34 @@ import type { Pane, Shading } from './model.ts';
 /** An overhang reaches this far past each side of the glass [m]; common practice, no source. */
 const OVERHANG_REACH_M = 0.5;
 
+/** What one room of a divided house without a sunspace has of the front. */
+export interface FrontPart {
+  readonly zone: string;
+  /** of the front's glass, 0…1 */
+  readonly share: number;
+  /** the room is so much less deep than the house [m] */
+  readonly shallowerM: number;
+  /** extra mass in it, and its own front wall, gross [m²] */
+  readonly massM2: number;
+  readonly wallM2: number;
+}
+
 /**
  * Panes of the equator-facing front; none without glass.
  *
  * @param design its glass, sunspace and house
  * @param site for azimuth and season
+ * @param part of one room; absent for all of it
  */
-export function equatorPanes(design: Design, site: Site): Pane[] {
-  const front = equatorFront(design);
+export function equatorPanes(design: Design, site: Site, part?: FrontPart): Pane[] {
+  const front = part ? frontOfPart(equatorFront(design), part) : equatorFront(design);
+  const suffix = part ? ` ${part.zone}` : '';
   const { glass, sunspace } = design;
   const shared = {
     frameShare: glass.frameShare,
     glass: glassSystem(glass.type),
     azimuthDeg: compassOf(site, design.house.turnDeg).equatorDeg,
-    to: sunspace.join === 'none' ? 'house' : 'sunspace',
+    to: sunspace.join === 'none' ? (part?.zone ?? 'house') : 'sunspace',
     nightResistance: glass.nightResistance,
     covers: coversOn(design, site, { side: 'front', inSunspace: sunspace.join !== 'none' }),
   };
@@ -36,13 +50,13 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
     panes.push(
       paneWith({
         ...shared,
-        id: 'front',
+        id: `front${suffix}`,
         areaM2: front.slopeGlassM2,
         wallM2: front.largestGlassM2,
         tiltDeg: glass.tiltDeg,
         shading: shadingOf(design, site, front),
         lightRoom: {
-          depthM: lightDepth(design, front),
+          depthM: lightDepth(design, front, part),
           sillM: front.sillM,
           headM: front.headM,
         },
@@ -54,7 +68,7 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
     panes.push(
       paneWith({
         ...shared,
-        id: 'front knee',
+        id: `front knee${suffix}`,
         areaM2: kneeGlassM2,
         wallM2: lengthM * kneeM,
         shading: seasonalOnly(design, site, lengthM, kneeGlassM2 / lengthM),
@@ -70,11 +84,24 @@ export function equatorPanes(design: Design, site: Site): Pane[] {
  * Depth at the sill to what the beam strikes: the back plane of the room, or the sunlit mass that stands halfway in a
  * house without a sunspace, as the section drawing has it, by the share of the back plane that the mass covers.
  */
-function lightDepth(design: Design, front: EquatorFront): number {
+function lightDepth(design: Design, front: EquatorFront, part?: FrontPart): number {
   const { mass, sunspace } = design;
   if (sunspace.join !== 'none' || mass.place !== 'sunlit') return front.depthAtSillM;
-  const covered = Math.min(1, mass.areaM2 / geometryOf(design).equatorWallM2);
+  const massM2 = part ? part.massM2 : mass.areaM2;
+  const covered = Math.min(1, massM2 / (part ? part.wallM2 : geometryOf(design).equatorWallM2));
   return front.depthAtSillM - 0.5 * covered * front.roomDepthM;
+}
+
+/** Areas by the room's share, depths by its own; lengths stay, so that the overhang runs on over its neighbours. */
+function frontOfPart(front: EquatorFront, { share, shallowerM }: FrontPart): EquatorFront {
+  return {
+    ...front,
+    slopeGlassM2: share * front.slopeGlassM2,
+    kneeGlassM2: share * front.kneeGlassM2,
+    largestGlassM2: share * front.largestGlassM2,
+    depthAtSillM: front.depthAtSillM - shallowerM,
+    roomDepthM: front.roomDepthM - shallowerM,
+  };
 }
 
 function shadingOf(design: Design, site: Site, front: EquatorFront): Shading | null {

@@ -110,7 +110,8 @@ function rateOf(activity: 'awake' | 'asleep'): number {
   return MOISTURE_ACTIVITIES.find(({ id }) => id === activity)!.gramsPerHour;
 }
 
-function isAwake(hour: number): boolean {
+/** Whether people are up at this hour of the day. */
+export function isAwake(hour: number): boolean {
   return hour >= WAKES && hour < SLEEPS;
 }
 

@@ -97,6 +97,8 @@ export interface Element {
   readonly b: ZoneFace;
   /** moisture buffer value of the b face [g/(m²·%RH)]; absent = 0 */
   readonly moistureBuffer?: number;
+  /** of a face that is a zone's too; absent = 0 */
+  readonly moistureBufferA?: number;
 }
 
 /** A glazing as light and heat see it. */
@@ -263,12 +265,51 @@ export interface DoorOpening extends OpeningBase, HeatGiving {
   readonly discharge: number;
   /** by-need: as giving heat asks for it */
   readonly rule: 'open' | 'shut' | 'by-need';
+  /** share that stands open, by time, in place of a rule: the door between two rooms */
+  readonly schedule?: Schedule;
   readonly control: OpeningControl;
   /** beam and diffuse light and long-wave radiation pass (a missing wall, not a door) */
   readonly seeThrough: boolean;
 }
 
-export type Opening = CrackOpening | FixedOpening | VentOpening | DoorOpening;
+/** A hole in the floor between two zones: air is exchanged both ways while the lower one is the warmer. */
+export interface StairOpening extends OpeningBase {
+  readonly kind: 'stairs';
+  /** `zone` is the lower one */
+  readonly other: string;
+  readonly areaM2: number;
+  /** of the floor it goes through [m] */
+  readonly thicknessM: number;
+  /** share that stands open, by time */
+  readonly schedule: Schedule;
+}
+
+export type Opening = CrackOpening | FixedOpening | VentOpening | DoorOpening | StairOpening;
+
+/** Windows and cracks of a zone at one height, from and to which air may pass through the house. */
+export interface StackPlace {
+  readonly zone: string;
+  /** middle of its windows above the ground [m] */
+  readonly heightM: number;
+  /** ids of openings; null for none */
+  readonly windows: string | null;
+  readonly cracks: string | null;
+  /** of those openings this much stands at this height, 0…1 */
+  readonly share: number;
+}
+
+/** The way from a zone to the next, by a door or stairs; nearest to the zone they all lead to first. */
+export interface StackWay {
+  readonly zone: string;
+  readonly to: string;
+  readonly opening: string;
+}
+
+/** Air that passes a house of several storeys one way: in where it is open below, up, and out above. */
+export interface HouseStack {
+  readonly places: readonly StackPlace[];
+  readonly ways: readonly StackWay[];
+}
 
 export interface Gain {
   readonly id: string;
@@ -325,4 +366,6 @@ export interface Model {
   readonly elements: readonly Element[];
   readonly panes: readonly Pane[];
   readonly openings: readonly Opening[];
+  /** absent where no air passes from zone to zone one way */
+  readonly stack?: HouseStack;
 }

@@ -15,7 +15,7 @@ import { SHARP_EDGE_DISCHARGE } from '../physics/openings.ts';
 import { windAtHeight } from '../physics/wind-profile.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { roomAiring, sunspaceAiring } from './airing-of-design.ts';
-import { commonDoor, heatGiving } from './common-wall.ts';
+import { commonDoor, heatGiving, wholeCommonWall } from './common-wall.ts';
 import { warmMonths } from './compass.ts';
 import { WET_HOURS } from './household.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
@@ -47,21 +47,28 @@ const BYPASS_OVER_SETPOINT_K = 2;
 
 /** All openings of a design; those of no area are left out. */
 export function openingsOf(design: Design, site: Site): Opening[] {
-  const { houseVolumeM3, sunspaceVolumeM3 } = geometryOf(design);
-  const { air, sunspace } = design;
-  const hasSunspace = sunspace.join !== 'none';
+  const hasSunspace = design.sunspace.join !== 'none';
   const openings: (Opening | null)[] = [
-    cracks(design, 'house', houseVolumeM3, air.ach50),
-    hasSunspace ? cracks(design, 'sunspace', sunspaceVolumeM3, air.sunspaceAch50) : null,
+    houseCracks(design),
+    hasSunspace ? sunspaceCracks(design) : null,
     houseWindows(design),
     hasSunspace ? sunspaceVents(design) : null,
     nightPurge(design, site),
     extractFan(design),
     ventilationUnit(design),
     hasSunspace ? sunspaceFan(design) : null,
-    commonDoor(design),
+    commonDoor(design, wholeCommonWall(design)),
   ];
   return openings.filter((opening) => opening !== null);
+}
+
+/** Those of the whole house, in one zone. */
+export function houseCracks(design: Design): CrackOpening {
+  return cracks(design, 'house', geometryOf(design).houseVolumeM3, design.air.ach50);
+}
+
+export function sunspaceCracks(design: Design): CrackOpening {
+  return cracks(design, 'sunspace', geometryOf(design).sunspaceVolumeM3, design.air.sunspaceAch50);
 }
 
 function cracks(design: Design, zone: string, volumeM3: number, ach50: number): CrackOpening {
@@ -77,7 +84,11 @@ function cracks(design: Design, zone: string, volumeM3: number, ach50: number): 
 }
 
 function houseWindows(design: Design): VentOpening | null {
-  const { houseM2 } = design.vents;
+  return windowsOf(design, design.vents.houseM2);
+}
+
+/** Windows of so much to open, in the house; null for none. */
+export function windowsOf(design: Design, houseM2: number): VentOpening | null {
   if (houseM2 <= LEAST_AREA_M2) return null;
   const airing = roomAiring(design);
   return {
@@ -97,7 +108,7 @@ function houseWindows(design: Design): VentOpening | null {
   };
 }
 
-function sunspaceVents(design: Design): VentOpening | null {
+export function sunspaceVents(design: Design): VentOpening | null {
   const { sunspaceM2, stackM } = design.vents;
   if (sunspaceM2 <= LEAST_AREA_M2) return null;
   const airing = sunspaceAiring(design);
@@ -139,7 +150,7 @@ function ruleOf(design: Design): VentRule {
  * As a kitchen and bath extract with its own inlets runs: all the time, while somebody cooks or washes, or as the rooms grow
  * damp. It adds to what cracks let through.
  */
-function extractFan(design: Design): FixedOpening | null {
+export function extractFan(design: Design): FixedOpening | null {
   const { extractAch } = design.vents;
   const { extractRuns, extractHumidity } = design.ventilation;
   if (extractAch <= 0) return null;
@@ -158,7 +169,7 @@ function extractFan(design: Design): FixedOpening | null {
 }
 
 /** As much blown in as out, all year; cracks let through what they let through besides. */
-function ventilationUnit(design: Design): FixedOpening | null {
+export function ventilationUnit(design: Design): FixedOpening | null {
   const { recoveryAch, recoveryEffectiveness, fanWPerM3H, frost } = design.ventilation;
   if (recoveryAch <= 0) return null;
   return {
@@ -180,7 +191,7 @@ function ventilationUnit(design: Design): FixedOpening | null {
 }
 
 /** From a closed-off sunspace to the rooms and back; through an open side the air goes by itself. */
-function sunspaceFan(design: Design): FixedOpening | null {
+export function sunspaceFan(design: Design): FixedOpening | null {
   const { sunspaceFanAch } = design.vents;
   if (sunspaceFanAch <= 0 || design.sunspace.join !== 'closed') return null;
   const flow = (sunspaceFanAch * geometryOf(design).houseVolumeM3) / 3600;
@@ -195,12 +206,12 @@ function sunspaceFan(design: Design): FixedOpening | null {
   };
 }
 
-const always = (value: number): Schedule => ({ workday: new Array<number>(24).fill(value) });
+export const always = (value: number): Schedule => ({ workday: new Array<number>(24).fill(value) });
 const inHours = (hours: readonly number[], value: number): Schedule => ({
   workday: Array.from({ length: 24 }, (_, hour) => (hours.includes(hour) ? value : 0)),
 });
 
-function nightPurge(design: Design, site: Site): FixedOpening | null {
+export function nightPurge(design: Design, site: Site): FixedOpening | null {
   const { nightPurgeAch } = design.vents;
   if (nightPurgeAch <= 0) return null;
   const flow = (nightPurgeAch * geometryOf(design).houseVolumeM3) / 3600;

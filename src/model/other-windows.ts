@@ -13,7 +13,7 @@ import { LEAST_AREA_M2 } from './layers.ts';
 import type { Pane } from './model.ts';
 
 /** Frame share of ordinary windows: 0.25–0.30; from memory, high confidence. */
-const FRAME_SHARE = 0.25;
+export const ORDINARY_FRAME_SHARE = 0.25;
 /** Most of a wall that windows may take; a design that asks for more gets this much. House rule. */
 const MOST_OF_WALL = 0.9;
 /** Earth lower than this counts as none [m]. */
@@ -73,7 +73,7 @@ export function otherPanes(design: Design, site: Site, sides: readonly Side[]): 
         id: name,
         areaM2: windowM2,
         wallM2: grossM2,
-        frameShare: FRAME_SHARE,
+        frameShare: ORDINARY_FRAME_SHARE,
         glass: glassSystem(design.glass.type),
         azimuthDeg,
         to: 'house',

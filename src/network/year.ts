@@ -111,6 +111,9 @@ export interface ElementHistory {
 
 export interface Year {
   readonly zones: readonly ZoneYear[];
+  /** of a divided house, whose zone 'house' is then all of them together: each room, and its heat by cause */
+  readonly rooms?: readonly ZoneYear[];
+  readonly roomHeat?: readonly HeatByCause[];
   readonly panes: readonly PaneYear[];
   readonly openings: readonly OpeningYear[];
   /** absent where no pane has any */

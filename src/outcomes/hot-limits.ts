@@ -20,6 +20,7 @@ import { summerDays, tm52Limit } from '../physics/overheating-criteria.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { adaptiveLimits } from './adaptive-hours.ts';
 import { DAYS, dailyMeans } from './calendar.ts';
+import { ALL_HOURS, type LivedHours } from './lived-hours.ts';
 
 /** TM52 rounds the excess to whole kelvin and counts from one: half a kelvin is the least that does. */
 const TM52_COUNTS_FROM_K = 0.5;
@@ -50,8 +51,14 @@ export interface FanHours {
  *
  * @param zone its hours: operative and air temperature, humidity
  * @param weather the year the design stood in
+ * @param lived hours in which it is judged; the others have no limit. All unless said
  */
-export function hotLimits(design: Design, zone: ZoneYear, { dryBulbC, site }: TypicalYear): HotLimits {
+export function hotLimits(
+  design: Design,
+  zone: ZoneYear,
+  { dryBulbC, site }: TypicalYear,
+  lived: LivedHours = ALL_HOURS,
+): HotLimits {
   const criterion = criterionOf(design, site.latitudeDeg);
   const daily = dailyLimits(criterion, dryBulbC, site.latitudeDeg);
   const limitC = new Float64Array(24 * DAYS);
@@ -63,7 +70,11 @@ export function hotLimits(design: Design, zone: ZoneYear, { dryBulbC, site }: Ty
     lowC = Math.min(lowC, limit);
     highC = Math.max(highC, limit);
   }
-  return { criterion, limitC, lowC, highC, fans: raiseByFans(limitC, design, zone, criterion) };
+  const fans = raiseByFans(limitC, design, zone, criterion);
+  for (let hour = 0; hour < limitC.length; hour++) {
+    if (!lived.counts(hour)) limitC[hour] = Number.POSITIVE_INFINITY;
+  }
+  return { criterion, limitC, lowC, highC, fans };
 }
 
 /** By day [°C], 365. */
@@ -96,7 +107,7 @@ function raiseByFans(
 ): FanHours | null {
   const speedMs = design.comfort.airSpeedMs ?? 0;
   const people = peopleAtHome(design);
-  if (id !== 'house' || speedMs <= STILL_AIR_MS || people === null) return null;
+  if (id === 'sunspace' || speedMs <= STILL_AIR_MS || people === null) return null;
   const fromStill = coolingTable(speedMs, STILL_AIR_MS);
   // Limits that follow the weather hold for air that moves a little already.
   const raise = limit.kind === 'fixed' ? fromStill : coolingTable(speedMs, ADAPTIVE_AIR_MS);

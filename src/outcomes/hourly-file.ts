@@ -38,11 +38,18 @@ const LATER_COLUMNS: readonly Column[] = [
  * @param year one run
  */
 export function hourlyFile(climate: Pick<PreparedClimate, 'year'>, year: Year): string {
-  const columns = [ZONE_COLUMNS, LATER_COLUMNS].flatMap((group) =>
-    year.zones.flatMap((zone) =>
-      group.map(({ suffix, of, decimals }) => ({ name: `${zone.id}${suffix}`, values: of(zone), decimals })),
-    ),
-  );
+  const columnsOf = (zones: readonly ZoneYear[]) =>
+    [ZONE_COLUMNS, LATER_COLUMNS].flatMap((group) =>
+      zones.flatMap((zone) =>
+        group.map(({ suffix, of, decimals }) => ({
+          name: `${zone.id}${suffix}`,
+          values: of(zone),
+          decimals,
+        })),
+      ),
+    );
+  // Rooms of a divided house behind the house and its sunspace.
+  const columns = [...columnsOf(year.zones), ...columnsOf(year.rooms ?? [])];
   const names = columns.map(({ name }) => name);
   const head = ['hour', 'month', 'day', 'hourOfDay', 'outdoorC', 'globalWm2', ...names];
   const lines = [head.map(csvCell).join(',')];

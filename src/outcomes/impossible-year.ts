@@ -18,7 +18,7 @@ export class ImpossibleYear extends Error {
 
 /** Refuse a year whose rooms leave what can be; the message names room, temperature and what to look at. */
 export function requirePossible(year: Year): void {
-  for (const { id, airC } of year.zones) {
+  for (const { id, airC } of [...year.zones, ...(year.rooms ?? [])]) {
     let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (const value of airC) {
       if (Number.isNaN(value))

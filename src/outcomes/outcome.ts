@@ -4,6 +4,7 @@
 import type { DampSpot } from './damp-spots.ts';
 import type { FeltHeat } from './felt-heat.ts';
 import type { FreshAir } from './fresh-air.ts';
+import type { RoomOutcome, WorstRooms } from './room-outcomes.ts';
 import type { TooHot } from './too-hot.ts';
 import type { Ventilation } from './ventilation.ts';
 
@@ -77,7 +78,11 @@ export interface Outcome {
     readonly heatCapacityKWhPerK: number;
     readonly kgPerM2Glass: number | null;
   };
+  /** of a divided house `house` is its rooms taken together, by floor area, with damp spots of the worst room */
   readonly zones: { readonly house: ZoneOutcome; readonly sunspace?: ZoneOutcome };
+  /** each room of a divided house, and the worst of them; absent for one room */
+  readonly rooms?: readonly RoomOutcome[];
+  readonly worst?: WorstRooms;
   readonly heating: { readonly energyKWh: number; readonly peakW: number };
   readonly cooling: { readonly energyKWh: number; readonly peakW: number };
   readonly vents: {

@@ -1,6 +1,7 @@
 // One year in, the outcome's named figures out; src/findings makes sentences of them.
 
 import type { Design } from '../design/design.ts';
+import { roomPlanOf } from '../design/room-plan.ts';
 import type { Model } from '../model/model.ts';
 import type { CoverYear, Year, ZoneYear } from '../network/year.ts';
 import { tm59NightHours } from '../physics/overheating-criteria.ts';
@@ -14,8 +15,10 @@ import { feltHeat } from './felt-heat.ts';
 import { freshAir } from './fresh-air.ts';
 import { equatorGlass, massInside } from './glass-and-mass.ts';
 import { requirePossible } from './impossible-year.ts';
+import { ALL_HOURS, type LivedHours, livedHoursOf } from './lived-hours.ts';
 import { moistureLoad } from './moisture-load.ts';
 import type { OutcomeFigures, ZoneOutcome } from './outcome.ts';
+import { type RoomOutcome, roomOutcome, worstRooms } from './room-outcomes.ts';
 import { tooHot } from './too-hot.ts';
 import { movesOf, ventMoves } from './vent-moves.ts';
 import { ventilation } from './ventilation.ts';
@@ -43,8 +46,16 @@ export function summarise(
   const sunspace = year.zones.find((zone) => zone.id === 'sunspace');
   if (house === undefined) throw new RangeError("zones of the year lack 'house'");
   const { busiestMonth: _, ...vents } = ventMoves(year.openings);
+  const plan = roomPlanOf(design);
+  const rooms = plan?.rooms.map((placed) => {
+    const zone = year.rooms!.find(({ id }) => id === placed.id)!;
+    const judged = zoneOutcome(design, model, climate, year, zone, livedHoursOf(placed.room.use));
+    return roomOutcome(placed, judged, zone);
+  });
   const zones = {
-    house: zoneOutcome(design, model, climate, year, house),
+    house: rooms
+      ? wholeOutcome(design, model, climate, year, house, rooms)
+      : zoneOutcome(design, model, climate, year, house),
     ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, model, climate, year, sunspace) }),
   };
   return {
@@ -54,6 +65,7 @@ export function summarise(
     equatorGlass: glass,
     mass: massInside(model, glass.areaM2),
     zones,
+    ...(rooms && { rooms, worst: worstRooms(rooms) }),
     heating: energyAndPeak(year.zones, (zone) => zone.heatingW),
     cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
     vents,
@@ -69,19 +81,36 @@ function coversAsk(covers: readonly CoverYear[]): NonNullable<OutcomeFigures['co
   return asked;
 }
 
+/** Rooms taken together have no corner of their own: mould, dew and frost are those of the worst room. */
+function wholeOutcome(
+  design: Design,
+  model: Model,
+  climate: PreparedClimate,
+  year: Year,
+  house: ZoneYear,
+  rooms: readonly RoomOutcome[],
+): ZoneOutcome {
+  const dampest = rooms.reduce((most, room) => (room.mouldIndexMax > most.mouldIndexMax ? room : most));
+  return {
+    ...zoneOutcome(design, model, climate, year, house, ALL_HOURS, dampest.dampSpots),
+    frostHours: Math.max(...rooms.map(({ frostHours }) => frostHours)),
+  };
+}
+
 function zoneOutcome(
   design: Design,
   model: Model,
   climate: PreparedClimate,
   year: Year,
   zone: ZoneYear,
+  lived: LivedHours = ALL_HOURS,
+  spots: ZoneOutcome['dampSpots'] = dampSpots(zone, model, climate.year.dryBulbC),
 ): ZoneOutcome {
   const { overheatC, underheatC, humidLimit } = design.comfort;
   const air = extremesOf(zone.airC);
   const operative = extremesOf(zone.operativeC);
   const hot = overheating(zone.operativeC, overheatC);
   const load = moistureLoad(zone);
-  const spots = dampSpots(zone, model, climate.year.dryBulbC);
   return {
     meanAirC: air.mean,
     maxAirC: air.max,
@@ -92,7 +121,7 @@ function zoneOutcome(
     overheatedDegreeHours: hot.degreeHours,
     overheatLimitC: overheatC,
     adaptiveOverheatedHours: adaptiveOverheatedHours(zone.operativeC, climate.year.dryBulbC),
-    tooHot: tooHot(design, zone, climate.year),
+    tooHot: tooHot(design, zone, climate.year, lived),
     underheatedHours: hoursBelow(zone.operativeC, underheatC),
     underheatLimitC: underheatC,
     meanDailySwingK: meanDailySwing(zone.operativeC),

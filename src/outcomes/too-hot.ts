@@ -5,6 +5,7 @@ import type { Design } from '../design/design.ts';
 import type { ZoneYear } from '../network/year.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type FanHours, hotLimits } from './hot-limits.ts';
+import { ALL_HOURS, type LivedHours } from './lived-hours.ts';
 
 export interface TooHot {
   /** id of the criterion (design/too-hot-criterion.ts) */
@@ -21,16 +22,21 @@ export interface TooHot {
   readonly fans?: FanHours;
 }
 
-/** Count a zone's hours too hot. */
-export function tooHot(design: Design, zone: ZoneYear, weather: TypicalYear): TooHot {
-  const { criterion, limitC, lowC, highC, fans } = hotLimits(design, zone, weather);
+/** Count a zone's hours too hot, of those in which it is lived in; of so many hours a day as many are allowed in proportion. */
+export function tooHot(
+  design: Design,
+  zone: ZoneYear,
+  weather: TypicalYear,
+  lived: LivedHours = ALL_HOURS,
+): TooHot {
+  const { criterion, limitC, lowC, highC, fans } = hotLimits(design, zone, weather, lived);
   const { operativeC } = zone;
   let hours = 0;
   for (let hour = 0; hour < operativeC.length; hour++) if (operativeC[hour]! > limitC[hour]!) hours++;
   return {
     criterion: criterion.id,
     hours,
-    limitHours: criterion.hours,
+    limitHours: lived.hours === 24 ? criterion.hours : Math.floor((criterion.hours * lived.hours) / 24),
     lowestLimitC: lowC,
     highestLimitC: highC,
     ...(fans === null ? criterion.aboveC !== null && { limitC: criterion.aboveC } : { fans }),

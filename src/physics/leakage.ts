@@ -111,3 +111,21 @@ export function crackFlow(
     Math.sqrt(stackCoefficient * Math.abs(deltaTempK) + windCoefficient * windSpeed * windSpeed)
   );
 }
+
+/**
+ * Of what cracks let through, the share that the stack drives: of the two that add in quadrature, its square by the sum's.
+ * No guards.
+ *
+ * @param stackCoefficient, windCoefficient, deltaTempK, windSpeed as for `crackFlow`
+ * @returns share [–]; 0…1, 0 in still air without a difference
+ */
+export function crackStackShare(
+  stackCoefficient: number,
+  windCoefficient: number,
+  deltaTempK: number,
+  windSpeed: number,
+): number {
+  const stack = stackCoefficient * Math.abs(deltaTempK);
+  const both = stack + windCoefficient * windSpeed * windSpeed;
+  return both > 0 ? stack / both : 0;
+}

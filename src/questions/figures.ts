@@ -1,6 +1,7 @@
-// The figures that answers compare, picked from an outcome, and what each is called. Rooms are the house; the
-// sunspace has its own few. Unknown is null.
+// The figures that answers compare, picked from an outcome, and what each is called. Rooms are the house, of several the
+// worst in each respect; the sunspace has its own few. Unknown is null.
 
+import { judgedHouse } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 
@@ -62,8 +63,10 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
 };
 
 /** The figures of one outcome. */
-export function figuresOf({ zones, heating, vents }: OutcomeFigures): Figures {
-  const { house, sunspace } = zones;
+export function figuresOf(outcome: OutcomeFigures): Figures {
+  const { heating, vents } = outcome;
+  const { sunspace } = outcome.zones;
+  const house = judgedHouse(outcome);
   return {
     tooHotHours: house.tooHot.hours,
     tooHotLimitHours: house.tooHot.limitHours,

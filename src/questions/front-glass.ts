@@ -32,7 +32,7 @@ export function frontGlassOf(model: Model, climate: PreparedClimate, year: Year)
   for (const pane of year.panes) {
     if (!pane.id.startsWith('front')) continue;
     const made = model.panes.find(({ id }) => id === pane.id)!;
-    const zone = year.zones.find(({ id }) => id === pane.to)!;
+    const zone = [...year.zones, ...(year.rooms ?? [])].find(({ id }) => id === pane.to)!;
     const inside = insideCovers(made, year);
     for (let hour = 0; hour < HOURS; hour++) {
       const month = monthOfHour(hour);

@@ -5,6 +5,7 @@
 import type { Design } from '../design/design.ts';
 import { hours, type Wording } from '../findings/wording.ts';
 import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
+import { judgedHouse, type Respect, worstIn } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 
@@ -19,32 +20,36 @@ const FEW_DAMP_HOURS = 175;
 
 /** The sentence, with its stop. */
 export function verdictOf(outcome: OutcomeFigures, design: Design, words: Wording): string {
-  const { house } = outcome.zones;
+  const house = judgedHouse(outcome);
+  const where = (respect: Respect) => {
+    const room = worstIn(outcome, respect);
+    return room === null ? '' : ` in "${room.name}"`;
+  };
   return `${[
-    heatOf(house.tooHot.hours, house.tooHot.limitHours),
-    dampOf(house.humidHours, house.mouldIndexMax),
-    coldOf(house.underheatedHours),
+    heatOf(house.tooHot.hours, house.tooHot.limitHours, where('hot')),
+    dampOf(house.humidHours, house.mouldIndexMax, where('damp')),
+    coldOf(house.underheatedHours, where('cold')),
     heatingOf(outcome.heating.energyKWh, design.house.floorAreaM2, words),
   ]
     .filter((part) => part !== '')
     .join(', ')}.`;
 }
 
-function heatOf(hot: number, allowed: number): string {
-  if (hot > allowed) return `Too hot for ${hours(hot)}, where ${allowed} are allowed`;
+function heatOf(hot: number, allowed: number, where: string): string {
+  if (hot > allowed) return `Too hot${where} for ${hours(hot)}, where ${allowed} are allowed`;
   if (hot > allowed / 3) return `Warm at times, but within what is allowed`;
   return 'Cool enough in summer';
 }
 
-function dampOf(damp: number, mouldIndex: number): string {
+function dampOf(damp: number, mouldIndex: number, where: string): string {
   const mould = mouldIndex >= MOULD_INDEX_LIMIT ? ' with mould in the corners' : '';
-  if (damp > ACCEPTABLE_DAMP_HOURS) return `damp for ${hours(damp)}${mould}`;
+  if (damp > ACCEPTABLE_DAMP_HOURS) return `damp${where} for ${hours(damp)}${mould}`;
   if (mould !== '') return 'mouldy in the corners';
   return damp > FEW_DAMP_HOURS ? 'damp at times' : 'dry enough';
 }
 
-function coldOf(cold: number): string {
-  if (cold > COLD_HOURS) return `too cold for ${hours(cold)}`;
+function coldOf(cold: number, where: string): string {
+  if (cold > COLD_HOURS) return `too cold${where} for ${hours(cold)}`;
   return cold > FEW_COLD_HOURS ? 'cool at times' : '';
 }
 

@@ -15,14 +15,14 @@ export function faultsOfRun(year: Year, outcome: Outcome): string[] {
   for (const [what, share] of Object.entries(openBooks(year, outcome))) {
     if (!(Math.abs(share) < ROUND_OFF)) faults.push(`the books of ${what} are off by ${share}`);
   }
-  for (const group of [...year.zones, ...year.panes, ...year.openings]) {
+  for (const group of [...year.zones, ...(year.rooms ?? []), ...year.panes, ...year.openings]) {
     for (const [name, values] of Object.entries(group)) {
       if (!(values instanceof Float64Array)) continue;
       const at = values.findIndex((value) => !Number.isFinite(value));
       if (at >= 0) faults.push(`${group.id} ${name} is ${values[at]} at hour ${at}`);
     }
   }
-  for (const { id, airC, operativeC, relativeHumidity } of year.zones) {
+  for (const { id, airC, operativeC, relativeHumidity } of [...year.zones, ...(year.rooms ?? [])]) {
     for (const [name, values, least, most] of [
       ['airC', airC, COLDEST_C, HOTTEST_C],
       ['operativeC', operativeC, COLDEST_C, HOTTEST_C],
@@ -49,15 +49,21 @@ export function faultsOfRun(year: Year, outcome: Outcome): string[] {
 export function openBooks(year: Year, outcome: Outcome): { readonly heat: number; readonly water: number } {
   const { heatResidual, waterResidual, zoneHeatResidual } = year.books;
   const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
+  // Rooms of a divided house stand in place of the house, which is all of them.
+  const zonesRun = year.rooms
+    ? [...year.rooms, ...year.zones.filter(({ id }) => id !== 'house')]
+    : year.zones;
   const movedIn = (zone?: string) =>
     sumOf(
-      year.heat.flatMap((row) => (zone === undefined || row.zone === zone ? row.monthJ.map(Math.abs) : [])),
+      [...year.heat, ...(zone === undefined ? [] : (year.roomHeat ?? []))].flatMap((row) =>
+        zone === undefined || row.zone === zone ? row.monthJ.map(Math.abs) : [],
+      ),
     ) / 2;
   const sunJ = sumOf(year.heat.flatMap(({ cause, monthJ }) => (cause === 'sun' ? monthJ : [])));
   const massJ = outcome.mass.heatCapacityKWhPerK * 3.6e6;
   const whole = (heatResidual * (sunJ > 0 ? sunJ : movedIn())) / Math.max(sunJ, movedIn(), massJ);
   const zones = zoneHeatResidual.map((residual, z) => {
-    const moved = movedIn(year.zones[z]!.id);
+    const moved = movedIn(zonesRun[z]!.id);
     return (residual * moved) / Math.max(moved, massJ);
   });
   const releasedKg = sumOf(

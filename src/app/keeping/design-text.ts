@@ -1,15 +1,13 @@
 // A design as text and back: the JSON of a file, and the packed form of a link. Text that is no design gives the
-// reasons and changes nothing. Older versions of the form are brought up to the present one before they are checked.
+// reasons and changes nothing. Older versions of the form are opened too (design/open-design.ts).
 
 import { DESIGN_VERSION, type Design } from '../../design/design.ts';
-import { describeDesignFault, parseDesign } from '../../design/schema.ts';
+import { newerVersion, openDesign } from '../../design/open-design.ts';
+import { describeDesignFault } from '../../design/schema.ts';
 
 export type ReadDesign =
   | { readonly ok: true; readonly design: Design }
   | { readonly ok: false; readonly message: string };
-
-/** Steps from version n to n + 1, in order; version 1 is the first there is. */
-const UPGRADES: readonly ((data: Record<string, unknown>) => Record<string, unknown>)[] = [];
 
 /** Longest link part read; a whole design packs into about a thousand characters. */
 const MOST_LINK_CHARACTERS = 60_000;
@@ -37,18 +35,13 @@ export function designFromText(text: string): ReadDesign {
 
 /** A design from parsed data of this or an older version. */
 export function designFromData(data: unknown): ReadDesign {
-  const version =
-    typeof data === 'object' && data !== null ? (data as { version?: unknown }).version : undefined;
-  if (typeof version === 'number' && version > DESIGN_VERSION) {
+  const newer = newerVersion(data);
+  if (newer !== null) {
     return refused(
-      `This design has version ${version}; this page reads up to ${DESIGN_VERSION}. Reload the page to update it.`,
+      `This design has version ${newer}; this page reads up to ${DESIGN_VERSION}. Reload the page to update it.`,
     );
   }
-  let upgraded = data;
-  if (typeof version === 'number' && Number.isInteger(version) && version >= 1) {
-    for (const step of UPGRADES.slice(version - 1)) upgraded = step(upgraded as Record<string, unknown>);
-  }
-  const result = parseDesign(upgraded);
+  const result = openDesign(data);
   if (result.ok) return result;
   const lines = result.faults.slice(0, 3).map(describeDesignFault);
   const more = result.faults.length > 3 ? ` (and ${result.faults.length - 3} more)` : '';

@@ -2,6 +2,7 @@
 // people with weak lungs. Sources on each rule. A warning, not medical advice; local codes and doctors come first.
 
 import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
+import { roomFigure } from '../room-words.ts';
 import { caution, type Rule } from '../rule.ts';
 import { hours, percent } from '../wording.ts';
 import { feltFigures } from './felt-heat.ts';
@@ -21,18 +22,20 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
     id: 'caution-heat',
     severity: 'danger',
     applies: ({ house }) => house.feltHeat.hours > 0,
-    figures: ({ house, houseYear }) => {
+    figures: ({ house, worst }) => {
       const { maxHour } = house.feltHeat;
+      const place = worst('felt');
       return {
+        ...roomFigure(place),
         ...feltFigures(house.feltHeat),
-        airThenC: houseYear.airC[maxHour!]!,
-        humidityThen: houseYear.relativeHumidity[maxHour!]!,
+        airThenC: place.year.airC[maxHour!]!,
+        humidityThen: place.year.relativeHumidity[maxHour!]!,
         source:
           'US National Weather Service, heat index, in the shade; the cool room: common practice, no source',
       };
     },
-    says: (f, { words }) =>
-      `For ${hours(f.hours)} a year the rooms feel like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. It is a danger to life for some: the old, babies, and people who are ill or take certain medicines. The US weather service calls it "${f.band}". The air is ${words.temperature(f.airThenC, 1)} then, at ${percent(f.humidityThen)} humidity${f.humidityThen >= DAMP_AIR ? ': sweat dries slowly in air so damp' : ''}. ${COOL_ROOM}`,
+    says: (f, { words, worst }) =>
+      `For ${hours(f.hours)} a year ${worst('felt').the} ${worst('felt').verb('feel', 'feels')} like ${words.temperature(f.fromC)} or more, and like ${words.temperature(f.worstC)}${f.beyondChart === 'yes' ? ' or worse' : ''} on ${f.worst}. It is a danger to life for some: the old, babies, and people who are ill or take certain medicines. The US weather service calls it "${f.band}". The air is ${words.temperature(f.airThenC, 1)} then, at ${percent(f.humidityThen)} humidity${f.humidityThen >= DAMP_AIR ? ': sweat dries slowly in air so damp' : ''}. ${COOL_ROOM}`,
   }),
   caution({
     id: 'caution-fire',

@@ -6,6 +6,7 @@ import type { ZoneOutcome } from '../../outcomes/outcome.ts';
 import { worstDampSpot } from '../../outcomes/worst-damp-spot.ts';
 import { MOULD_INDEX_LIMIT } from '../../physics/mould-index.ts';
 import type { Context } from '../context.ts';
+import { roomFigure } from '../room-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { hours, plain } from '../wording.ts';
 
@@ -52,11 +53,16 @@ export const MOULD_RULES: readonly Rule[] = [
     id: 'mould-in-rooms',
     severity: ({ house }) => (worstSpot(house).index >= MOULD_INDEX_LIMIT ? 'danger' : 'warning'),
     applies: ({ house }) => worstSpot(house).index >= CLEAN,
-    figures: ({ house }) => ({ ...worstSpot(house), limit: MOULD_INDEX_LIMIT, source: SOURCE }),
-    says: (f) =>
+    figures: ({ house, worst }) => ({
+      ...roomFigure(worst('mould')),
+      ...worstSpot(house),
+      limit: MOULD_INDEX_LIMIT,
+      source: SOURCE,
+    }),
+    says: (f, { worst }) =>
       f.index >= f.limit
-        ? `Expect mould you can see ${f.place} of the rooms. The mould index reaches ${indexText(f.index)}, and ${f.limit} is the limit. ${LOOK_THERE[f.place]} Less water in the air, ${f.place === PLACE_WORDS['window frame'] ? 'warmer frames' : 'warmer corners'} and steady airing stop it.`
-        : `Mould can begin ${f.place} of the rooms, though it would not show yet: the mould index reaches ${indexText(f.index)} of ${f.limit}. Keep furniture a hand's width from outer walls, and insulate corners and frames well.`,
+        ? `Expect mould you can see ${f.place} of ${worst('mould').the}. The mould index reaches ${indexText(f.index)}, and ${f.limit} is the limit. ${LOOK_THERE[f.place]} Less water in the air, ${f.place === PLACE_WORDS['window frame'] ? 'warmer frames' : 'warmer corners'} and steady airing stop it.`
+        : `Mould can begin ${f.place} of ${worst('mould').the}, though it would not show yet: the mould index reaches ${indexText(f.index)} of ${f.limit}. Keep furniture a hand's width from outer walls, and insulate corners and frames well.`,
   }),
   finding({
     id: 'mould-in-sunspace',

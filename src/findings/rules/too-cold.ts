@@ -5,6 +5,7 @@
 import { hoursByMonth } from '../../outcomes/calendar.ts';
 import { WHO_WINTER_MINIMUM_C } from '../../physics/overheating-criteria.ts';
 import type { Context } from '../context.ts';
+import { heatedRooms, roomFigure } from '../room-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, moment } from '../wording.ts';
 import { calmHours, monthsThatMatter } from './season.ts';
@@ -28,9 +29,13 @@ export const TOO_COLD_RULES: readonly Rule[] = [
     severity: 'warning',
     applies: ({ house }) => house.underheatedHours > calmHours(),
     figures: (context) => {
-      const { house, houseYear, design } = context;
-      const byMonth = hoursByMonth(houseYear.operativeC, (value) => value < house.underheatLimitC);
+      const { house, design } = context;
+      const place = context.worst('cold');
+      const cold = place.year.operativeC.map((value, hour) => (place.lived.counts(hour) ? value : Infinity));
+      const byMonth = hoursByMonth(cold, (value) => value < house.underheatLimitC);
       return {
+        ...roomFigure(place),
+        heated: place.room !== null && !heatedRooms(design).includes(place.room.id) ? 'no' : 'yes',
         hours: house.underheatedHours,
         limitC: house.underheatLimitC,
         months: during(monthsThatMatter(byMonth)),
@@ -40,14 +45,16 @@ export const TOO_COLD_RULES: readonly Rule[] = [
         flatOut: runsFlatOut(context) ? 'yes' : 'no',
       };
     },
-    says: (f, { words }) =>
-      `The rooms are below ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, mostly ${f.months}. ` +
+    says: (f, { words, worst }) =>
+      `${worst('cold').atStart} ${worst('cold').verb('are', 'is')} below ${words.temperature(f.limitC)} for ${hours(f.hours)} a year, mostly ${f.months}. ` +
       `The coldest hour is ${words.temperature(f.minOperativeC, 1)}, on ${f.coldest}. ` +
       (f.capacityKW === 0
         ? 'There is no back-up heat in this design. Insulation, night covers on the glass and a small heater are the cure, in that order.'
-        : f.flatOut === 'yes'
-          ? `The heater runs flat out then, at ${words.power(1000 * f.capacityKW)}. Insulate more or cover the glass at night before you buy a bigger one.`
-          : 'The heater could give more: it is the set-point at night that lets the rooms cool.'),
+        : f.heated === 'no'
+          ? 'No heater stands in it. A door kept open by day and night, a grille or a small fan brings it warmth from the next room; a wide opening brings more.'
+          : f.flatOut === 'yes'
+            ? `The heater runs flat out then, at ${words.power(1000 * f.capacityKW)}. Insulate more or cover the glass at night before you buy a bigger one.`
+            : 'The heater could give more: it is the set-point at night that lets the rooms cool.'),
   }),
   finding({
     id: 'cool-rooms',

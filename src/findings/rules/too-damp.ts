@@ -7,6 +7,7 @@ import { hoursByMonth } from '../../outcomes/calendar.ts';
 import { STALE_AIR_PPM } from '../../physics/carbon-dioxide.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { roomFigure } from '../room-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, percent } from '../wording.ts';
 import { monthsThatMatter } from './season.ts';
@@ -34,7 +35,8 @@ interface Water {
 }
 
 /** Water released in the house and, where it is open to the rooms, in the sunspace. */
-function waterOf({ house, sunspace, design }: Context): Water {
+function waterOf({ house: judged, worst, sunspace, design }: Context): Water {
+  const house = worst('damp').room ?? judged;
   const shared = sunspace !== null && design.sunspace.join === 'open' ? sunspace.moistureByCause : [];
   const sums = new Map<string, number>();
   for (const { cause, kgPerDay } of [...house.moistureByCause, ...shared]) {
@@ -64,10 +66,12 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
           : 'note',
     applies: ({ house }) => house.humidHours > ACCEPTABLE_DAMP_HOURS,
     figures: (context) => {
-      const { house, houseYear } = context;
-      const byMonth = hoursByMonth(houseYear.relativeHumidity, (value) => value > house.humidLimit);
+      const { house } = context;
+      const place = context.worst('damp');
+      const byMonth = hoursByMonth(place.year.relativeHumidity, (value) => value > house.humidLimit);
       const water = waterOf(context);
       return {
+        ...roomFigure(place),
         hours: house.humidHours,
         fewHours: ACCEPTABLE_DAMP_HOURS,
         humidLimit: house.humidLimit,
@@ -78,8 +82,8 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
         fromPeople: water.largest === 'people' ? 'yes' : 'no',
       };
     },
-    says: (f, { words }) =>
-      `The air in the rooms is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
+    says: (f, { words, worst }) =>
+      `The air in ${worst('damp').the} is above ${percent(f.humidLimit)} humidity for ${hours(f.hours)} a year, mostly ${f.months}. ` +
       (f.hours <= NEARLY_ACCEPTABLE * f.fewHours
         ? `That is little more than ${hours(f.fewHours)}, a twentieth of the year, which we let pass. `
         : '') +

@@ -12,6 +12,7 @@ import type { Context } from '../context.ts';
 import { houseLimits } from '../hot-hours.ts';
 import { hotMeaning, hotPhrase, whoseLimit } from '../hot-words.ts';
 import { oncePer } from '../once-per.ts';
+import { roomFigure } from '../room-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, moment, months, percent, portion } from '../wording.ts';
 import { monthsThatMatter, warmestMonths } from './season.ts';
@@ -36,9 +37,9 @@ interface HotHours {
 const hotHours = oncePer(countHotHours);
 
 function countHotHours(context: Context): HotHours {
-  const { houseYear, climate, year } = context;
+  const { climate, year } = context;
   const { limitC } = houseLimits(context);
-  const over = houseYear.operativeC.map((value, hour) => value - limitC[hour]!);
+  const over = context.worst('hot').year.operativeC.map((value, hour) => value - limitC[hour]!);
   const byMonth = hoursByMonth(over, (value) => value > 0);
   const warmest = warmestMonths(climate);
   const panes = year.panes.filter(({ from }) => from === 'outdoors');
@@ -73,8 +74,10 @@ export const TOO_HOT_RULES: readonly Rule[] = [
       const { house } = context;
       const hot = hotHours(context);
       const mostly = monthsThatMatter(hot.byMonth);
+      const place = context.worst('hot');
       const inThose = hot.byMonth.reduce((sum, count, month) => sum + (mostly[month] ? count : 0), 0);
       return {
+        ...roomFigure(place),
         hours: house.tooHot.hours,
         ...limitFigures(house),
         months: during(mostly),
@@ -87,9 +90,10 @@ export const TOO_HOT_RULES: readonly Rule[] = [
         frontShare: hot.frontShare,
       };
     },
-    says: (f, { house, words }) => {
+    says: (f, { house, words, worst }) => {
+      const { atStart, verb } = worst('hot');
       const opening =
-        `The rooms are ${hotPhrase(house.tooHot, words)} for ${hours(f.hours)} a year, ` +
+        `${atStart} ${verb('are', 'is')} ${hotPhrase(house.tooHot, words)} for ${hours(f.hours)} a year, ` +
         `${percent(f.monthShare)} of them ${f.months}; ${f.limitHours} are allowed. ` +
         hotMeaning(house.tooHot, words) +
         `The hottest hour reaches ${words.temperature(f.maxOperativeC, 1)}, on ${f.hottest}. `;
@@ -119,14 +123,15 @@ export const TOO_HOT_RULES: readonly Rule[] = [
     id: 'hot-nights',
     severity: 'warning',
     applies: ({ house }) => !passesTm59Night(house.hotNightHours),
-    figures: ({ house }) => ({
+    figures: ({ house, worst }) => ({
+      ...roomFigure(worst('night')),
       nightHours: house.hotNightHours,
       limitC: TM59_NIGHT.limitC,
       allowedHours: Math.floor(TM59_NIGHT.share * TM59_NIGHT.nightHours),
       source: 'CIBSE TM59 (2017), bedrooms from 22:00 to 07:00',
     }),
-    says: (f, { words }) =>
-      `The nights are hot: ${hours(f.nightHours)} above ${words.temperature(f.limitC)} between ten in the evening and seven in the morning. ` +
+    says: (f, { words, worst }) =>
+      `The nights ${worst('night').room ? `in ${worst('night').the} ` : ''}are hot: ${hours(f.nightHours)} above ${words.temperature(f.limitC)} between ten in the evening and seven in the morning. ` +
       `A British guide for bedrooms, TM59, allows ${f.allowedHours}. People sleep badly in that, so give the bedrooms windows that can stay open at night.`,
   }),
   finding({
@@ -150,15 +155,16 @@ export const TOO_HOT_RULES: readonly Rule[] = [
     id: 'cool-enough',
     severity: 'good',
     applies: ({ house }) => !isTooHot(house),
-    figures: ({ house }) => ({
+    figures: ({ house, worst }) => ({
+      ...roomFigure(worst('hot')),
       hours: house.tooHot.hours,
       ...limitFigures(house),
       maxOperativeC: house.maxOperativeC,
     }),
-    says: (f, { house, words }) =>
+    says: (f, { house, words, worst }) =>
       f.hours === 0
         ? `The rooms are never ${hotPhrase(house.tooHot, words)}. ${hotMeaning(house.tooHot, words)}The hottest hour of the year is ${words.temperature(f.maxOperativeC, 1)}.`
-        : `The rooms stay cool enough: ${hours(f.hours)} a year ${hotPhrase(house.tooHot, words)}, and ${f.limitHours} are allowed. ${hotMeaning(house.tooHot, words)}The hottest hour is ${words.temperature(f.maxOperativeC, 1)}.`,
+        : `The rooms stay cool enough: ${worst('hot').room === null ? '' : `the warmest, "${worst('hot').room!.name}", is for `}${hours(f.hours)} a year ${hotPhrase(house.tooHot, words)}, and ${f.limitHours} are allowed. ${hotMeaning(house.tooHot, words)}The hottest hour is ${words.temperature(f.maxOperativeC, 1)}.`,
   }),
 ];
 
@@ -167,8 +173,8 @@ function limitFigures({ tooHot: { criterion, limitHours, lowestLimitC, highestLi
   return { criterion, limitHours, lowestLimitC, highestLimitC, whose: whoseLimit(criterion) };
 }
 
-function tm52Of({ houseYear, climate }: Context): ReturnType<typeof judgeTm52> {
+function tm52Of({ worst, climate }: Context): ReturnType<typeof judgeTm52> {
   const everybodyHome = new Float64Array(HOURS).fill(1);
   const means = runningMeans(dailyMeans(climate.year.dryBulbC));
-  return judgeTm52(houseYear.operativeC, means, everybodyHome, climate.year.site.latitudeDeg);
+  return judgeTm52(worst('hot').year.operativeC, means, everybodyHome, climate.year.site.latitudeDeg);
 }

@@ -8,7 +8,7 @@ import type { OpeningState } from '../people/occupant-control.ts';
 export interface AirFlow {
   /** take a model's openings in, all shut, and the density of the air of its zones [kg/m³] */
   load(model: Model, roomDensity: number, stepS: number): void;
-  /** zone: mass exchanged with outdoors [kg/s] */
+  /** zone: mass that comes in from outdoors; with no stack as much goes out [kg/s] */
   readonly outdoors: Float64Array;
   /** zone: of it so much gives all its heat back to what comes in [kg/s] */
   readonly recovered: Float64Array;
@@ -17,7 +17,7 @@ export interface AirFlow {
   /** zone: heat of the hour from supply fans and heaters against frost [W]; of it what leaves with the old air [W] */
   readonly givenW: Float64Array;
   readonly lostW: Float64Array;
-  /** zone · zones + zone, symmetric [kg/s] */
+  /** zone · zones + zone it comes from; symmetric but for what a stack carries [kg/s] */
   readonly between: Float64Array;
   /** zone: mass exchanged with outdoors as the water of a step, taken at its end, must see it [kg/s] */
   readonly outdoorsForWater: Float64Array;

@@ -1,11 +1,19 @@
 // Air through every opening, step by step: the model's openings and zone temperatures in, mass flows with outdoors
-// and between zones out. Every flow is an exchange (as much in as out), so the air mass of each zone balances at
-// every step. Volume formulas: src/physics/leakage, openings, doorway.
+// and between zones out. Every flow but that of a house's stack (house-stack.ts) is an exchange, as much in as out, and the
+// stack's ways carry on what comes in, so the air mass of each zone balances at every step. Volume formulas: src/physics/leakage, openings, doorway.
 // Flow depends on temperature and temperature on flow: the run tries temperatures until those the network answers to
 // their flows agree with them (temperature-search.ts), so nothing chatters and a finer step changes little. An opener's
 // position in a step follows from the trial temperature too.
 
-import type { DoorOpening, FixedOpening, Model, Opening, VentOpening } from '../../model/model.ts';
+import type {
+  CrackOpening,
+  DoorOpening,
+  FixedOpening,
+  Model,
+  Opening,
+  StairOpening,
+  VentOpening,
+} from '../../model/model.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import { doorwayExchange } from '../../physics/doorway.ts';
 import {
@@ -14,6 +22,7 @@ import {
   singleSidedStackFlow,
   stackFlow,
 } from '../../physics/openings.ts';
+import { rootOfKelvins, STRAIGHT_BELOW_K, stairConductance, stairExchange } from '../../physics/stairwell.ts';
 import { blankMoment, type Moment, momentOf, scheduled } from '../hour/clock.ts';
 import type { DayPart } from '../hour/day-part.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
@@ -47,6 +56,7 @@ import {
 import type { ZoneAir } from '../people/zone-air.ts';
 import type { AirFlow } from './air-flow-interface.ts';
 import { createExchangeSum } from './exchange-sum.ts';
+import { createStackFlows } from './house-stack.ts';
 import { uncontrolledFlow } from './uncontrolled-flow.ts';
 import { askedByHumidity, blankUnitHour, humidityEasing, readUnitHour } from './ventilation-unit.ts';
 
@@ -87,6 +97,11 @@ export function createAirFlow(
     otherOf: new Int32Array(capacity.openings),
     volume: new Float64Array(capacity.openings),
     share: new Float64Array(capacity.openings),
+    /** the same without the minutes of an airing */
+    steady: new Float64Array(capacity.openings),
+    /** 1 for doors and stairs that stand open by a schedule; of stairs, flow by the root of kelvins [m³/(s·√K)] */
+    isKept: new Int32Array(capacity.openings),
+    stairFlow: new Float64Array(capacity.openings),
     /** share of the heat in its flow that an exchanger gives back */
     recovers: new Float64Array(capacity.openings),
     /** share of its flow that leaves with no heat of its zone's, since an airing cools the air before the furniture */
@@ -115,6 +130,7 @@ export function createAirFlow(
     { outdoors, outdoorsForWater, recovered, spared, between, airKg },
     air,
   );
+  const stack = createStackFlows(capacity, byOpening, { outdoors, outdoorsForWater, between }, air);
   const at = blankMoment();
   const unit = blankUnitHour();
   let movables = 0;
@@ -166,13 +182,16 @@ export function createAirFlow(
     const indexOf = (id: string) => model.zones.findIndex((zone) => zone.id === id);
     openings.forEach((opening, i) => {
       zoneOf[i] = indexOf(opening.zone);
-      const other = opening.kind === 'door' || opening.kind === 'fixed' ? opening.other : undefined;
+      const other = 'other' in opening ? opening.other : undefined;
       otherOf[i] = other === undefined ? -1 : indexOf(other);
       byOpening.isVent[i] = opening.kind === 'vent' ? 1 : 0;
       byOpening.opensItself[i] = opening.kind === 'vent' && opening.control === 'automatic' ? 1 : 0;
       byOpening.easesDoor[i] =
         opening.kind === 'door' && opening.control === 'automatic' && opening.rule === 'by-need' ? 1 : 0;
-      if (opening.kind === 'vent' || opening.kind === 'door') byOpening.movable[movables++] = i;
+      const isStairs = opening.kind === 'stairs';
+      byOpening.isKept[i] = isStairs || (opening.kind === 'door' && opening.schedule !== undefined) ? 1 : 0;
+      byOpening.stairFlow[i] = isStairs ? stairConductance(opening.areaM2, opening.thicknessM) : 0;
+      if (opening.kind === 'vent' || opening.kind === 'door' || isStairs) byOpening.movable[movables++] = i;
       if (opening.kind === 'vent') {
         const { lowM2, highM2, windCoefficient } = opening;
         const isPair = lowM2 > 0 && highM2 > 0;
@@ -186,6 +205,12 @@ export function createAirFlow(
       )
         switched[switches++] = i;
     });
+    byOpening.steady.fill(0);
+    stack.load(
+      model.stack,
+      openings,
+      model.zones.map(({ id }) => id),
+    );
   }
 
   function setStep(stepS: number): void {
@@ -267,6 +292,11 @@ export function createAirFlow(
         }
         beginAiring(opening, state, moment, air, will, zone);
         if (state.airingS > 0) lengthenAiring(i);
+      } else if (byOpening.isKept[i] === 1) {
+        if (isGiven(i)) stand(state, i);
+        else state.open = scheduled((opening as StairOpening).schedule, moment);
+        state.wanted = state.open;
+        byOpening.steady[i] = state.open;
       } else if (opening.kind === 'door') {
         if (isGiven(i)) {
           stand(state, i);
@@ -277,11 +307,19 @@ export function createAirFlow(
       } else if (coolsByNight[i] === 1) {
         nightFlow[i] = scheduled((opening as FixedOpening).flow, moment);
       } else {
-        volume[i] = uncontrolledFlow(opening, moment, air, will, zone, otherOf[i]!);
+        volume[i] = uncontrolledFlow(
+          opening as CrackOpening | FixedOpening,
+          moment,
+          air,
+          will,
+          zone,
+          otherOf[i]!,
+        );
         if (opening.kind === 'fixed' && opening.byHumidity) volume[i]! *= ledShare[i]!;
       }
     }
     if (anyUnit) readUnits();
+    stack.beginHour();
     markCooled(moment);
     stale = true;
   }
@@ -316,7 +354,7 @@ export function createAirFlow(
   }
 
   function beginStep(moment: Moment, isQuarter: boolean, secondsGone: number): void {
-    const { zoneOf, openBefore, movable, isVent, opensItself } = byOpening;
+    const { zoneOf, openBefore, movable, isVent, opensItself, isKept } = byOpening;
     const { zoneC } = air;
     const { isRoom, feltC } = will.rooms;
     const all = openings;
@@ -334,7 +372,7 @@ export function createAirFlow(
         continue;
       }
       if (isVent[i] === 0) {
-        setDoor(all[i] as DoorOpening, state, ease);
+        if (isKept[i] === 0) setDoor(all[i] as DoorOpening, state, ease);
         continue;
       }
       const vent = all[i] as VentOpening;
@@ -406,6 +444,7 @@ export function createAirFlow(
 
   function renew(): boolean {
     const { zoneOf, volume, share, openBefore, movable, isVent, opensItself, easesDoor } = byOpening;
+    const { steady, stairFlow } = byOpening;
     const { zoneC } = air;
     const all = openings;
     const allStates = states;
@@ -424,14 +463,20 @@ export function createAirFlow(
         share[i] = openBefore[i]! + meanEase * (state.wanted - openBefore[i]!);
       } else share[i] = state.open;
       volume[i] = 0;
+      steady[i] = share[i]!;
       if (share[i]! <= SHUT && (isVent[i] === 0 || state.airingShare === 0)) continue;
       isOpen = true;
       if (isVent[i] === 1) letThroughVent(i);
+      else if (stairFlow[i]! > 0) letThroughStairs(i);
       else letThroughDoor(i);
     }
     anyOpen = isOpen;
     changed = isOpen || wasOpen || stale;
-    if (changed) sumExchange(zones, count, states, stepLengthS);
+    if (changed) {
+      stack.find();
+      sumExchange(zones, count, states, stepLengthS);
+      stack.apply();
+    }
     stale = false;
     return isOpen;
   }
@@ -504,11 +549,22 @@ export function createAirFlow(
   }
 
   function letThroughDoor(i: number): void {
-    const { zoneOf, otherOf, volume, share } = byOpening;
+    const { zoneOf, otherOf, volume, share, isKept } = byOpening;
     const { widthM, heightM, discharge } = openings[i] as DoorOpening;
     const { zoneC } = air;
-    volume[i] =
-      share[i]! * doorwayExchange(widthM, heightM, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!, discharge);
+    const [oneC, otherC] = [zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!];
+    volume[i] = share[i]! * doorwayExchange(widthM, heightM, oneC, otherC, discharge);
+    if (isKept[i] === 0) return;
+    // Rooms come nearer to each other than a room and its sunspace: near nothing the exchange runs straight.
+    const apartK = Math.abs(oneC - otherC);
+    if (apartK > 0 && apartK < STRAIGHT_BELOW_K) volume[i]! *= rootOfKelvins(apartK) / Math.sqrt(apartK);
+  }
+
+  function letThroughStairs(i: number): void {
+    const { zoneOf, otherOf, volume, share, stairFlow } = byOpening;
+    const { areaM2 } = openings[i] as StairOpening;
+    const { zoneC } = air;
+    volume[i] = share[i]! * stairExchange(stairFlow[i]!, areaM2, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!);
   }
 
   function startCounting(): void {

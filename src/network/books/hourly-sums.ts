@@ -21,13 +21,13 @@ export interface HourlySums {
   readonly coolingW: Float64Array;
   /** latent heat in each zone's air [W] */
   readonly latentW: Float64Array;
-  /** heat that outdoor air, as cold as it is, and air of other zones, brings each zone [W] */
+  /** heat that outdoor air, as cold as it is, brings each zone, on its way through others too; and air that zones exchange [W] */
   readonly outdoorAirW: Float64Array;
   /** heat that exchangers give back to it, and that supply fans and heaters against frost give it [W] */
   readonly recoveredW: Float64Array;
   readonly fansW: Float64Array;
   readonly otherAirW: Float64Array;
-  /** exchange of each zone with outdoors, and between zones (zone · zones + zone, symmetric) [kg/s] */
+  /** what comes into each zone from outdoors, and from other zones (zone · zones + zone it comes from) [kg/s] */
   readonly outdoorKg: Float64Array;
   readonly betweenKg: Float64Array;
   /** water that outdoor air and air of other zones brings each zone [kg/s] */
@@ -133,12 +133,16 @@ export function createHourlySums(
       condensation[z]! += condensationNow[z]!;
       for (let y = z + 1; y < count; y++) {
         const next = airHub(y, count);
-        const watt = hubLink[air * 2 * count + next]! * (nowC[next]! - airC);
+        const into = hubLink[air * 2 * count + next]!;
+        const back = hubLink[next * 2 * count + air]!;
+        // What passes one way goes on to leave the house: it counts with the outdoor air that it was.
+        const watt = Math.min(into, back) * (nowC[next]! - airC);
         otherAirW[z]! += watt;
         otherAirW[y]! -= watt;
-        const exchange = between[z * count + y]!;
-        betweenKg[z * count + y]! += exchange;
-        betweenKg[y * count + z]! += exchange;
+        if (into > back) outdoorAirW[z]! += (into - back) * (nowC[next]! - airC);
+        else if (back > into) outdoorAirW[y]! += (back - into) * (airC - nowC[next]!);
+        betweenKg[z * count + y]! += between[z * count + y]!;
+        betweenKg[y * count + z]! += between[y * count + z]!;
       }
     }
     for (let o = 0; o < openings; o++) {

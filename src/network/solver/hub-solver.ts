@@ -1,7 +1,8 @@
 // The hub system of a step: the condensed matrix and right-hand side that chain ends put on the hubs in; means of the hubs
 // over the step, where they end, and holding heat out. Hubs whose conductances never change within a set-up (radiant nodes)
 // come first and are eliminated once per set-up (Schur complement); what is left, the air of the zones, changes with every
-// trial and is factored then. Symmetric and diagonally dominant throughout, so LDLᵀ without pivoting.
+// trial and is factored then. Diagonally dominant throughout, so without pivoting: LDLᵀ of the steady block, which is
+// symmetric, and LU of the other, which one-way air makes unsymmetric.
 // A changing hub is stepped by its mean (step-mean.ts), steady ones by backward Euler.
 // A held hub is brought to its limit and held there: holdAt().
 
@@ -45,7 +46,7 @@ function createHubColumns(most: number) {
     /** changing block with the steady one eliminated, before boundaries and links among the changing */
     condensed: perPair(),
     condensedRhs: perHub(),
-    /** factors of the changing block; its solution; its responses to a watt in each hub, and which of them are known */
+    /** factors of the changing block, both triangles in one; its solution; its responses to a watt in each hub, and which of them are known */
     lower: perPair(),
     pivot: perHub(),
     solution: perHub(),
@@ -132,7 +133,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     const { solution } = columns;
     const { hubMeanC } = network;
     if (changing === 1) solveOne();
-    else if (changing === 2) solveTwo();
+    else if (changing === 2 && isMutual()) solveTwo();
     else factorAny();
     hold();
     for (let i = 0; i < changing; i++) hubMeanC[steady + i] = solution[i]!;
@@ -196,6 +197,15 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     unitKnown[1] = 1;
   }
 
+  /** Whether two hubs give each other alike, as by all but one-way air. */
+  function isMutual(): boolean {
+    const hubs = hubCount;
+    const { hubLink } = network;
+    const [one, two] = [steadyCount, steadyCount + 1];
+    return hubLink[one * hubs + two] === hubLink[two * hubs + one];
+  }
+
+  /** LU without pivoting: air that passes one way makes the matrix unlike its transpose, but every row stays dominant. */
   function factorAny(): void {
     const hubs = hubCount;
     const steady = steadyCount;
@@ -212,17 +222,16 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
       diagonal += storage;
       solution[i] =
         condensedRhs[i]! + hubLineW[hub]! + hubBoundary[hub]! * hubBoundaryC[hub]! + storage * hubC[hub]!;
-      for (let j = 0; j < i; j++) {
-        let value = condensed[i * size + j]! - hubLink[hub * hubs + steady + j]!;
-        for (let k = 0; k < j; k++) value -= lower[i * size + k]! * lower[j * size + k]! * pivot[k]!;
-        value /= pivot[j]!;
-        lower[i * size + j] = value;
-        diagonal -= value * value * pivot[j]!;
+      for (let j = 0; j < size; j++) {
+        let value = i === j ? diagonal : condensed[i * size + j]! - hubLink[hub * hubs + steady + j]!;
+        const last = Math.min(i, j);
+        for (let k = 0; k < last; k++) value -= lower[i * size + k]! * lower[k * size + j]!;
+        lower[i * size + j] = j < i ? value / pivot[j]! : value;
       }
-      pivot[i] = diagonal;
+      pivot[i] = lower[i * size + i]!;
       unitKnown[i] = 0;
     }
-    solveFactored(lower, pivot, size, solution, 0);
+    solveUpperLower(lower, size, solution, 0);
   }
 
   function finish(): void {
@@ -346,16 +355,30 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   /** Rise of a hub per watt put into it, with the responses of the others kept in `unitResponse` [K/W]. */
   function ownResponse(i: number): number {
     const size = hubCount - steadyCount;
-    const { lower, pivot, unitResponse, unitKnown } = columns;
+    const { lower, unitResponse, unitKnown } = columns;
     if (unitKnown[i] === 0) {
       for (let j = 0; j < size; j++) unitResponse[i * size + j] = i === j ? 1 : 0;
-      solveFactored(lower, pivot, size, unitResponse, i * size);
+      solveUpperLower(lower, size, unitResponse, i * size);
       unitKnown[i] = 1;
     }
     return unitResponse[i * size + i]!;
   }
 
   return { load, condense, begin, solve, finish, moveOn };
+}
+
+/** Solve L U x = vector in place, from `offset` on; both in one matrix, L with ones on its diagonal. */
+function solveUpperLower(factors: Float64Array, size: number, vector: Float64Array, offset: number): void {
+  for (let i = 1; i < size; i++) {
+    let value = vector[offset + i]!;
+    for (let j = 0; j < i; j++) value -= factors[i * size + j]! * vector[offset + j]!;
+    vector[offset + i] = value;
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    let value = vector[offset + i]!;
+    for (let j = i + 1; j < size; j++) value -= factors[i * size + j]! * vector[offset + j]!;
+    vector[offset + i] = value / factors[i * size + i]!;
+  }
 }
 
 /** Solve L D Lᵀ x = vector in place, from `offset` on. */

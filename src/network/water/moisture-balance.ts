@@ -224,7 +224,12 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       if (isPlanted[z] === 1) sources.endBedStep(z);
       let brought = outdoors[z]! * (outdoorRatio - right[z]!);
       received[z]! += (brought + released[z]!) * stepS;
-      for (let y = 0; y < count; y++) brought += between[z * count + y]! * (right[y]! - right[z]!);
+      for (let y = 0; y < count; y++) {
+        brought += between[z * count + y]! * (right[y]! - right[z]!);
+        // What passes one way came from outdoors and leaves for it, damper or drier by the zones on its way.
+        const oneWay = between[z * count + y]! - between[y * count + z]!;
+        if (oneWay > 0) received[z]! += oneWay * (right[y]! - right[z]!) * stepS;
+      }
       byAir[z] = brought;
       entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
       bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturationPa[z]!) / (1 + share);

@@ -145,7 +145,9 @@ export function setStateStep({ zone }: MoistureState, stepS: number, zones: numb
 /** Buffers of faces and furniture by zone [kg per unit RH]. */
 function bufferOf(model: Model, layout: Layout): Float64Array {
   const buffer = Float64Array.from(model.zones, (zone) => zone.furnitureMoisture);
-  for (const { element, zoneB } of layout.elements) {
+  for (const { element, zoneA, zoneB } of layout.elements) {
+    if (element.moistureBufferA && zoneA >= 0)
+      buffer[zoneA]! += (bufferCapacity(element.moistureBufferA, BUFFER_HOURS) * element.areaM2) / 1000;
     if (element.moistureBuffer)
       buffer[zoneB]! += (bufferCapacity(element.moistureBuffer, BUFFER_HOURS) * element.areaM2) / 1000;
   }

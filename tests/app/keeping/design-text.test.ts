@@ -61,9 +61,9 @@ test('a short link that unpacks to a very long text stops early', async () => {
 });
 
 test('a file from a newer page, and one that is no design, say why', () => {
-  const newer = designFromText(JSON.stringify({ ...EXAMPLES[0]!.design, version: 2 }));
+  const newer = designFromText(JSON.stringify({ ...EXAMPLES[0]!.design, version: 3 }));
   expect(newer).toMatchObject({ ok: false });
-  if (!newer.ok) expect(newer.message).toContain('version 2');
+  if (!newer.ok) expect(newer.message).toContain('version 3');
   expect(designFromText('not json')).toMatchObject({ ok: false });
   const wrong = designFromText(JSON.stringify(withValueAt(EXAMPLES[0]!.design, 'glass.tiltDeg', 400)));
   if (wrong.ok) throw new Error('accepted a tilt of 400°');

@@ -1,0 +1,95 @@
+// What a list of rooms may hold and what does not go together. A design in, faults out. House rules.
+
+import type { Design } from './design.ts';
+import type { DesignFault } from './design-fault.ts';
+import { geometryOf } from './geometry.ts';
+import { LEAST_ROW_M, MOST_OF_ROOM_WALL, type Room, type Rooms } from './room.ts';
+import { placingFaults, roomPlanOf } from './room-plan.ts';
+
+/** The design divided into rooms, or one room again: its version follows. */
+export function withRooms(design: Design, rooms: Rooms | undefined): Design {
+  const { rooms: _, ...plain } = design;
+  return rooms === undefined ? { ...plain, version: 1 } : { ...plain, version: 2, rooms };
+}
+
+/** Faults of a design's rooms; none without rooms. */
+export function roomFaults(design: Design): DesignFault[] {
+  if (design.rooms === undefined) return [];
+  const { list, frontDepthM } = design.rooms;
+  const faults = [...nameFaults(list), ...storeyFaults(design), ...heatFaults(design)];
+  const { houseDepthM } = geometryOf(design);
+  const hasTwoRows = list.some(({ row }) => row === 'back') && list.some(({ row }) => row === 'front');
+  if (hasTwoRows && frontDepthM > houseDepthM - LEAST_ROW_M + 1e-9) {
+    faults.push({
+      path: 'rooms.frontDepthM',
+      value: String(frontDepthM),
+      allowed: `at most ${Number((houseDepthM - LEAST_ROW_M).toFixed(2))} m, which leaves the back row ${LEAST_ROW_M} m of ${Number(houseDepthM.toFixed(2))} m`,
+    });
+  }
+  if (faults.length > 0) return faults;
+  faults.push(...placingFaults(design));
+  return faults.length > 0 ? faults : windowFaults(design);
+}
+
+function nameFaults(list: readonly Room[]): DesignFault[] {
+  return list.flatMap(({ name }, i): DesignFault[] => {
+    const path = `rooms.list.${i}.name`;
+    const value = JSON.stringify(name);
+    if (name.trim() === '') return [{ path, value, allowed: 'a name' }];
+    const isTaken = list.findIndex((other) => other.name.trim() === name.trim()) < i;
+    return isTaken ? [{ path, value, allowed: 'a name that no other room has' }] : [];
+  });
+}
+
+function storeyFaults({ rooms, house }: Design): DesignFault[] {
+  return rooms!.list.flatMap(({ storey, reachesUp }, i): DesignFault[] => {
+    const most = house.storeys - 1;
+    if (storey > most) {
+      return [
+        {
+          path: `rooms.list.${i}.storey`,
+          value: String(storey),
+          allowed: `0 to ${most}, the house having ${house.storeys}`,
+        },
+      ];
+    }
+    return reachesUp && storey === most
+      ? [{ path: `rooms.list.${i}.reachesUp`, value: 'true', allowed: 'false under the roof' }]
+      : [];
+  });
+}
+
+function heatFaults({ rooms, heating }: Design): DesignFault[] {
+  if (heating.capacityKW <= 0 || rooms!.list.some(({ heated }) => heated)) return [];
+  return [
+    { path: 'rooms.list', value: 'no heated room', allowed: 'one heated room at least, or no back-up heat' },
+  ];
+}
+
+function windowFaults(design: Design): DesignFault[] {
+  const frontLeans = design.sunspace.join === 'none' && design.glass.tiltDeg < 90;
+  const { equatorWallM2, glassM2 } = geometryOf(design);
+  const bare = design.sunspace.join === 'none' ? Math.max(0, 1 - glassM2 / equatorWallM2) : 1;
+  return roomPlanOf(design)!.rooms.flatMap(({ room, wallM2 }, i) => {
+    const seen = new Set<string>();
+    return (room.windows ?? []).flatMap(({ side, areaM2, openM2 }, w): DesignFault[] => {
+      const path = `rooms.list.${i}.windows.${w}`;
+      if (seen.has(side)) return [{ path: `${path}.side`, value: side, allowed: 'each side once' }];
+      seen.add(side);
+      if (side === 'equator' && frontLeans && areaM2 > 0) {
+        return [{ path: `${path}.side`, value: side, allowed: 'another side, since the front leans' }];
+      }
+      const most = MOST_OF_ROOM_WALL * wallM2[side] * (side === 'equator' ? bare : 1);
+      if (areaM2 > most + 1e-9) {
+        const allowed =
+          most <= 0
+            ? `0, since the room has no wall there`
+            : `at most ${most.toFixed(2)} m², of the wall it has there`;
+        return [{ path: `${path}.areaM2`, value: String(areaM2), allowed }];
+      }
+      return openM2 > areaM2 + 1e-9
+        ? [{ path: `${path}.openM2`, value: String(openM2), allowed: `at most the window, ${areaM2} m²` }]
+        : [];
+    });
+  });
+}

@@ -1,0 +1,101 @@
+// The rooms of a divided house judged one by one, and the worst of them. Outcomes of the rooms as zones in; what is told of
+// each and of the worst out. Heat and cold count in the hours a room is lived in, damp and mould in all hours and in every
+// room.
+
+import type { RoomUse } from '../design/room.ts';
+import type { PlacedRoom } from '../design/room-plan.ts';
+import type { ZoneYear } from '../network/year.ts';
+import { livedHoursOf } from './lived-hours.ts';
+import type { ZoneOutcome } from './outcome.ts';
+
+export interface RoomOutcome extends ZoneOutcome {
+  readonly id: string;
+  readonly name: string;
+  readonly use: RoomUse;
+  readonly floorAreaM2: number;
+  /** in the hours in which its heat and cold count: hours a day, and of the year too hot and too cold by the fixed limits */
+  readonly lived: {
+    readonly hoursPerDay: number;
+    readonly overheatedHours: number;
+    readonly underheatedHours: number;
+  };
+  /** of a two-storey space, how much warmer its upper part may be than its mean: an estimate, not simulated [K]; absent else */
+  readonly upperPartWarmerK?: number;
+}
+
+export interface WorstRoom {
+  /** id */
+  readonly room: string;
+  readonly value: number;
+}
+
+/** The worst room by each measure; hours too hot by the design's own criterion beside those above one temperature. */
+export interface WorstRooms {
+  readonly overheated: WorstRoom;
+  readonly tooHot: WorstRoom;
+  readonly underheated: WorstRoom;
+  readonly humid: WorstRoom;
+  readonly mould: WorstRoom;
+  readonly hotNight: WorstRoom;
+}
+
+/**
+ * Warm air gathers above in a room that reaches up two storeys: so many kelvins each metre from its middle to the middle of
+ * its upper half. Measured gradients of heated halls lie between 0.2 and 1 K/m; common practice, no source.
+ */
+const LAYERING_K_PER_M = 0.5;
+
+/** A room's outcome: `zone` judges it as any zone, in the hours it is lived in. */
+export function roomOutcome(
+  { id, room, floorM2, boxes, volumeM3 }: PlacedRoom,
+  zone: ZoneOutcome,
+  year: ZoneYear,
+): RoomOutcome {
+  const lived = livedHoursOf(room.use);
+  let [over, under] = [0, 0];
+  for (let hour = 0; hour < year.operativeC.length; hour++) {
+    if (!lived.counts(hour)) continue;
+    if (year.operativeC[hour]! > zone.overheatLimitC) over++;
+    if (year.operativeC[hour]! < zone.underheatLimitC) under++;
+  }
+  const heightM = volumeM3 / floorM2;
+  return {
+    ...zone,
+    id,
+    name: room.name,
+    use: room.use,
+    floorAreaM2: floorM2,
+    lived: { hoursPerDay: lived.hours, overheatedHours: over, underheatedHours: under },
+    ...(boxes.length > 1 && { upperPartWarmerK: (LAYERING_K_PER_M * heightM) / 4 }),
+  };
+}
+
+/** The worst of several rooms; of equals the first. Where none is lived in, the first with nothing against it. */
+export function worstRooms(rooms: readonly RoomOutcome[]): WorstRooms {
+  const livedIn = rooms.filter(({ lived }) => lived.hoursPerDay > 0);
+  const sleeping = rooms.filter(({ use }) => use === 'bedroom');
+  const hottest = largest(livedIn, hotness, rooms);
+  return {
+    overheated: largest(livedIn, ({ lived }) => lived.overheatedHours, rooms),
+    tooHot: { room: hottest.room, value: rooms.find(({ id }) => id === hottest.room)!.tooHot.hours },
+    underheated: largest(livedIn, ({ lived }) => lived.underheatedHours, rooms),
+    humid: largest(rooms, ({ humidHours }) => humidHours, rooms),
+    mould: largest(rooms, ({ mouldIndexMax }) => mouldIndexMax, rooms),
+    hotNight: largest(sleeping, ({ hotNightHours }) => hotNightHours, livedIn.length > 0 ? livedIn : rooms),
+  };
+}
+
+/** Rooms lived in for fewer hours are allowed fewer: what counts is how far beyond. */
+function hotness({ tooHot: { hours, limitHours } }: RoomOutcome): number {
+  return hours / Math.max(1, limitHours);
+}
+
+function largest(
+  rooms: readonly RoomOutcome[],
+  of: (room: RoomOutcome) => number,
+  otherwise: readonly RoomOutcome[],
+): WorstRoom {
+  const among = rooms.length > 0 ? rooms : otherwise;
+  const worst = among.reduce((most, room) => (of(room) > of(most) ? room : most));
+  return { room: worst.id, value: of(worst) };
+}
