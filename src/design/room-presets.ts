@@ -5,7 +5,8 @@
 import type { Design } from './design.ts';
 import { geometryOf } from './geometry.ts';
 import { glassThatFits } from './numbers-that-fit.ts';
-import { LEAST_ROW_M, type Room, type Rooms } from './room.ts';
+import type { Room, Rooms } from './room.ts';
+import { roomsThatFit } from './room-fit.ts';
 import { withRooms } from './room-rules.ts';
 
 export interface RoomPreset {
@@ -94,13 +95,13 @@ export function usualPreset({ house }: Design): RoomPreset {
 export function dividedBy(design: Design, { storeys, list }: RoomPreset): Design {
   const built: Design = { ...design, house: { ...design.house, storeys } };
   const depthM = geometryOf(built).houseDepthM;
-  const most = depthM - LEAST_ROW_M;
   const rooms: Rooms = {
-    frontDepthM: Math.max(LEAST_ROW_M, Math.min(most, Math.round(10 * FRONT_SHARE * depthM) / 10)),
+    frontDepthM: Math.round(10 * FRONT_SHARE * depthM) / 10,
     partition: 'light',
     partitionM: 0.12,
     stairM2: storeys > 1 ? STAIR_M2 : 0,
     list,
   };
-  return withRooms({ ...built, glass: { ...built.glass, value: glassThatFits(built) } }, rooms);
+  const fitted = { ...built, glass: { ...built.glass, value: glassThatFits(built) } };
+  return withRooms(fitted, roomsThatFit({ ...fitted, rooms }));
 }

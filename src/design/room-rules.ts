@@ -3,8 +3,8 @@
 import type { Design } from './design.ts';
 import type { DesignFault } from './design-fault.ts';
 import { geometryOf } from './geometry.ts';
-import { LEAST_ROW_M, MOST_OF_ROOM_WALL, type Room, type Rooms } from './room.ts';
-import { placingFaults, roomPlanOf } from './room-plan.ts';
+import { leastRowM, MOST_OF_ROOM_WALL, type Room, type Rooms, type RoomWindow } from './room.ts';
+import { type PlacedRoom, placingFaults, roomPlanOf } from './room-plan.ts';
 
 /** The design divided into rooms, or one room again: its version follows. */
 export function withRooms(design: Design, rooms: Rooms | undefined): Design {
@@ -19,11 +19,12 @@ export function roomFaults(design: Design): DesignFault[] {
   const faults = [...nameFaults(list), ...storeyFaults(design), ...heatFaults(design)];
   const { houseDepthM } = geometryOf(design);
   const hasTwoRows = list.some(({ row }) => row === 'back') && list.some(({ row }) => row === 'front');
-  if (hasTwoRows && frontDepthM > houseDepthM - LEAST_ROW_M + 1e-9) {
+  const leastM = leastRowM(houseDepthM);
+  if (hasTwoRows && (frontDepthM > houseDepthM - leastM + 1e-9 || frontDepthM < leastM - 1e-9)) {
     faults.push({
       path: 'rooms.frontDepthM',
       value: String(frontDepthM),
-      allowed: `at most ${Number((houseDepthM - LEAST_ROW_M).toFixed(2))} m, which leaves the back row ${LEAST_ROW_M} m of ${Number(houseDepthM.toFixed(2))} m`,
+      allowed: `${metres(leastM)} to ${metres(houseDepthM - leastM)}, the house being ${metres(houseDepthM)} deep`,
     });
   }
   if (faults.length > 0) return faults;
@@ -66,20 +67,26 @@ function heatFaults({ rooms, heating }: Design): DesignFault[] {
   ];
 }
 
-function windowFaults(design: Design): DesignFault[] {
-  const frontLeans = design.sunspace.join === 'none' && design.glass.tiltDeg < 90;
+/** The most of a room's wall that a window of its own may take [m²]; of the front, of what is not the house's glass. */
+export function mostWindowM2(design: Design, { wallM2 }: PlacedRoom, { side }: RoomWindow): number {
+  const { join } = design.sunspace;
+  if (side !== 'equator') return MOST_OF_ROOM_WALL * wallM2[side];
+  // A leaning front is all slope.
+  if (join === 'none' && design.glass.tiltDeg < 90) return 0;
   const { equatorWallM2, glassM2 } = geometryOf(design);
-  const bare = design.sunspace.join === 'none' ? Math.max(0, 1 - glassM2 / equatorWallM2) : 1;
-  return roomPlanOf(design)!.rooms.flatMap(({ room, wallM2 }, i) => {
+  const bare = join === 'none' ? Math.max(0, 1 - glassM2 / equatorWallM2) : 1;
+  return MOST_OF_ROOM_WALL * bare * wallM2.equator;
+}
+
+function windowFaults(design: Design): DesignFault[] {
+  return roomPlanOf(design)!.rooms.flatMap((placed, i) => {
     const seen = new Set<string>();
-    return (room.windows ?? []).flatMap(({ side, areaM2, openM2 }, w): DesignFault[] => {
+    return (placed.room.windows ?? []).flatMap((window, w): DesignFault[] => {
+      const { side, areaM2, openM2 } = window;
       const path = `rooms.list.${i}.windows.${w}`;
       if (seen.has(side)) return [{ path: `${path}.side`, value: side, allowed: 'each side once' }];
       seen.add(side);
-      if (side === 'equator' && frontLeans && areaM2 > 0) {
-        return [{ path: `${path}.side`, value: side, allowed: 'another side, since the front leans' }];
-      }
-      const most = MOST_OF_ROOM_WALL * wallM2[side] * (side === 'equator' ? bare : 1);
+      const most = mostWindowM2(design, placed, window);
       if (areaM2 > most + 1e-9) {
         const allowed =
           most <= 0
@@ -92,4 +99,8 @@ function windowFaults(design: Design): DesignFault[] {
         : [];
     });
   });
+}
+
+function metres(value: number): string {
+  return `${Number(value.toFixed(2))} m`;
 }

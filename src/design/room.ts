@@ -76,12 +76,17 @@ export const MOST_WINDOWS = WINDOW_SIDES.length;
 export const ROOM_NAME_LENGTH = 40;
 /** Of the part of an outer wall that a room has, its windows take at most this share. House rule. */
 export const MOST_OF_ROOM_WALL = 0.9;
-/** Neither row is shallower [m]. House rule. */
-export const LEAST_ROW_M = 1;
+const LEAST_ROW_M = 1;
+const LEAST_ROW_SHARE = 0.25;
+
+/** Neither row is shallower [m]: a metre, or a quarter of a house not four metres deep. House rule. */
+export function leastRowM(houseDepthM: number): number {
+  return Math.min(LEAST_ROW_M, LEAST_ROW_SHARE * houseDepthM);
+}
 
 /** Limits of the block's numbers. House rules: what can be built and what the model can be trusted for. */
 export const ROOM_LIMITS = {
-  frontDepthM: { label: 'Depth of the front row', min: LEAST_ROW_M, max: 100, step: 0.1 },
+  frontDepthM: { label: 'Depth of the front row', min: 0.01, max: 2000, step: 0.1 },
   partitionM: { label: 'Partition thickness', min: 0.05, max: 0.6, step: 0.01 },
   stairM2: { label: 'Clear hole of the stairs', min: 0, max: 12, step: 0.1 },
   storey: { label: 'Storey', min: 0, max: 2, step: 1 },

@@ -2,8 +2,10 @@
 // and water that moved in them. A context, a figure's name and a zone in, a trace out. The change that would move the
 // figure most is not guessed here: questions/levers.ts runs the changes.
 
+import { roomPlanOf } from '../design/room-plan.ts';
 import type { ZoneYear } from '../network/year.ts';
 import { hoursByMonth } from '../outcomes/calendar.ts';
+import type { Respect } from '../outcomes/judged-house.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { AIR_HEAT_CAPACITY } from '../physics/constants.ts';
 import { saturationPressureHeld } from '../physics/moist-air.ts';
@@ -86,21 +88,32 @@ export function whyOf(context: Context, figure: Traced, zone: TracedZone = 'hous
     byHourOfDay[hour % 24]!++;
   }
   const byMonth = hoursByMonth(flags, (flag) => flag > 0);
-  const flows = behind.length === 0 ? [] : flowsIn(context, zone, behind, byMonth);
+  const flows = behind.length === 0 ? [] : flowsIn(context, zone, figure, behind, byMonth);
   const isWater = figure === 'humidHours' || figure === 'mouldIndex';
-  const water = isWater && behind.length > 0 ? waterIn(context, zone, byMonth) : [];
+  const water = isWater && behind.length > 0 ? waterIn(context, zone, figure, byMonth) : [];
   const trace = { figure, zone, hours: behind, byMonth, byHourOfDay, flows, water };
   return { ...trace, text: tell(trace, context) };
 }
 
-function zoneYearOf(context: Context, zone: TracedZone): ZoneYear {
-  const found = zone === 'house' ? context.houseYear : context.sunspaceYear;
+/** In what respect the room behind a figure is the worst; heat and vents are the house's. */
+const RESPECT_OF: Readonly<Partial<Record<Traced, Respect>>> = {
+  overheatedHours: 'hot',
+  coldestHour: 'cold',
+  humidHours: 'damp',
+  mouldIndex: 'mould',
+};
+
+/** The hours behind a figure: of a divided house those of the room it is of. */
+function zoneYearOf(context: Context, zone: TracedZone, figure: Traced): ZoneYear {
+  const respect = RESPECT_OF[figure];
+  const house = respect === undefined ? context.houseYear : context.worst(respect).year;
+  const found = zone === 'house' ? house : context.sunspaceYear;
   if (found === null) throw new RangeError("zone is 'sunspace'; allowed: one the design has");
   return found;
 }
 
 function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: number) => boolean {
-  const year = zoneYearOf(context, zone);
+  const year = zoneYearOf(context, zone, figure);
   const outcome: ZoneOutcome = zone === 'house' ? context.house : context.sunspace!;
   switch (figure) {
     case 'overheatedHours': {
@@ -132,12 +145,15 @@ function testOf(context: Context, figure: Traced, zone: TracedZone): (hour: numb
 function flowsIn(
   context: Context,
   zone: TracedZone,
+  figure: Traced,
   behind: readonly number[],
   byMonth: readonly number[],
 ): HeatFlow[] {
   const { climate, geometry, year } = context;
-  const zoneYear = zoneYearOf(context, zone);
-  const volumeM3 = zone === 'house' ? geometry.houseVolumeM3 : geometry.sunspaceVolumeM3;
+  const zoneYear = zoneYearOf(context, zone, figure);
+  const placed = roomPlanOf(context.design)?.rooms.find(({ id }) => id === zoneYear.id);
+  const volumeM3 =
+    placed?.volumeM3 ?? (zone === 'house' ? geometry.houseVolumeM3 : geometry.sunspaceVolumeM3);
   let [sun, heater, air] = [0, 0, 0];
   for (const hour of behind) {
     sun += zoneYear.solarW[hour]!;
@@ -147,7 +163,8 @@ function flowsIn(
   }
   const byMonths = (causes: readonly string[]) =>
     year.heat
-      .filter((row) => row.zone === zone && causes.includes(row.cause))
+      .concat(year.roomHeat ?? [])
+      .filter((row) => row.zone === zoneYear.id && causes.includes(row.cause))
       .reduce((sum, { monthJ }) => sum + meanByMonth(monthJ, byMonth, 3600), 0);
   const known = [
     { cause: 'the sun', watts: sun / behind.length },
@@ -163,8 +180,14 @@ function flowsIn(
 }
 
 /** An open sunspace and the rooms share their air, so they share their water. */
-function waterIn(context: Context, zone: TracedZone, byMonth: readonly number[]): Trace['water'] {
-  const zones = context.design.sunspace.join === 'open' ? context.year.zones : [zoneYearOf(context, zone)];
+function waterIn(
+  context: Context,
+  zone: TracedZone,
+  figure: Traced,
+  byMonth: readonly number[],
+): Trace['water'] {
+  const own = [zoneYearOf(context, zone, figure)];
+  const zones = context.design.sunspace.join === 'open' ? context.year.zones : own;
   const perDay = new Map<string, number>();
   for (const { cause, monthKg } of zones.flatMap(({ moistureByCause }) => moistureByCause))
     perDay.set(cause, (perDay.get(cause) ?? 0) + meanByMonth(monthKg, byMonth, 1 / 24));

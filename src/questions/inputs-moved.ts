@@ -77,7 +77,9 @@ export function movedInputs(design: Design): readonly MovedInput[] {
     }));
 }
 
-function isUsed(path: string, { sunspace, plants, glass, mass, vents, ventilation }: Design): boolean {
+function isUsed(path: string, { sunspace, plants, glass, mass, vents, ventilation, rooms }: Design): boolean {
+  // Rooms stand on the storeys they were drawn on.
+  if (path === 'house.storeys') return rooms === undefined;
   const hasSunspace = sunspace.join !== 'none';
   if (/^sunspace\.(commonWall|commonGlass|door)/.test(path)) return sunspace.join === 'closed';
   if (path.startsWith('sunspace.')) return hasSunspace;

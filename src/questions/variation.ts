@@ -6,6 +6,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { LIMITS, limitOf } from '../design/limits.ts';
 import { glassThatFits, lengthThatFits } from '../design/numbers-that-fit.ts';
+import { roomsThatFit } from '../design/room-fit.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
 
@@ -68,5 +69,7 @@ function fitted(design: Design): Design {
   const lengthM = lengthThatFits(design);
   const next = lengthM === sunspace.lengthM ? design : { ...design, sunspace: { ...sunspace, lengthM } };
   const value = glassThatFits(next);
-  return value === glass.value ? next : { ...next, glass: { ...glass, value } };
+  const glazed = value === glass.value ? next : { ...next, glass: { ...glass, value } };
+  const rooms = roomsThatFit(glazed);
+  return rooms === glazed.rooms ? glazed : { ...glazed, rooms: rooms! };
 }

@@ -90,7 +90,7 @@ test('what cannot stand is refused by name', () => {
     [withList(fourRooms(), at(first, { heated: false })), 'one heated room at least'],
     [withList(fourRooms(), at(first, { storey: 2 })), '0 to 1, the house having 2'],
     [withList(fourRooms(), at(3, { reachesUp: true })), 'false under the roof'],
-    [withList(fourRooms(), (list) => list, { frontDepthM: 5 }), 'at most 4.5 m'],
+    [withList(fourRooms(), (list) => list, { frontDepthM: 5 }), '1 m to 4.5 m, the house being 5.5 m deep'],
     [withList(fourRooms(), (list) => list.slice(0, 1)), 'a list of 2 to 5 rooms'],
     [
       withList(fourRooms(), at(second, { windows: [{ side: 'equator', areaM2: 1, openM2: 0 }] })),

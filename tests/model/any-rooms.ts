@@ -49,7 +49,7 @@ export const anyDivided: fc.Arbitrary<Design> = fc
           hasPoleWall && { windows: [{ side: 'pole' as const, areaM2, openM2: areaM2 / 2 }] }),
       };
     });
-    const frontDepthM = 1 + frontShare * Math.max(0, depthM - 2);
+    const frontDepthM = depthM * (0.25 + 0.5 * frontShare);
     const made = withRooms(divided, { frontDepthM, partition, partitionM, stairM2, list });
     return parseDesign(made).ok ? made : design;
   });

@@ -6,6 +6,7 @@
 //   cold hours, humid hours, vent moves: common practice, no source.
 
 import type { Design } from '../../design/design.ts';
+import { judgedHouse, type Respect, worstIn } from '../../outcomes/judged-house.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
 import type { TooHot } from '../../outcomes/too-hot.ts';
 import type { FigureKey, Figures } from '../../questions/figures.ts';
@@ -59,8 +60,10 @@ export function headlineFigures(
   design: Design,
   system: UnitSystem,
 ): readonly HeadlineFigure[] {
-  const { house, sunspace } = outcome.zones;
-  const made = [...zoneFigures('house', house, system)];
+  const { sunspace } = outcome.zones;
+  const made = zoneFigures('house', judgedHouse(outcome), system).map((figure) =>
+    inWorstRoom(figure, outcome),
+  );
   made.push({
     id: 'heating',
     zone: 'house',
@@ -145,6 +148,19 @@ function zoneFigures(
     },
   ];
   return figures;
+}
+
+const RESPECTS: Readonly<Record<string, Respect>> = {
+  'house-overheated': 'hot',
+  'house-coldest': 'cold',
+  'house-humid': 'damp',
+  'house-mould': 'mould',
+};
+
+/** Of a divided house a figure is that of the worst room, which it names. */
+function inWorstRoom(figure: HeadlineFigure, outcome: OutcomeFigures): HeadlineFigure {
+  const room = worstIn(outcome, RESPECTS[figure.id]!);
+  return room === null ? figure : { ...figure, limit: `${room.name}: ${figure.limit}` };
 }
 
 /** The number without its unit. */

@@ -12,7 +12,7 @@ import {
   SIDE_WORDS,
 } from '../../findings/cover-words.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import { CoverNumber } from './CoverNumber.tsx';
+import { EntryNumber } from './EntryNumber.tsx';
 import { LabelledMenu } from './LabelledMenu.tsx';
 
 const FIRST: Cover = { kind: 'outside-blind', on: 'east-and-west', drawnBy: 'heat', season: 'year' };
@@ -126,7 +126,7 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
         </>
       )}
       {isDrawn && bySun && (
-        <CoverNumber
+        <EntryNumber
           name="sunW"
           limit={COVER_LIMITS.sunW}
           value={cover.sunW}
@@ -135,7 +135,7 @@ function CoverItem({ cover, design, change, remove }: ItemProps) {
         />
       )}
       {isDrawn && cover.drawnBy === 'heat' && (
-        <CoverNumber
+        <EntryNumber
           name="aboveC"
           limit={COVER_LIMITS.aboveC}
           value={cover.aboveC}

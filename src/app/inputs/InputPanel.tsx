@@ -12,6 +12,7 @@ import { INPUT_GROUPS, type InputEntry, type InputGroup } from './input-groups.t
 import { INPUT_HELP } from './input-help.ts';
 import { inputWords } from './input-words.ts';
 import { NumberInput } from './NumberInput.tsx';
+import { RoomList } from './RoomList.tsx';
 import { unusualPaths } from './unusual.ts';
 
 /** What a house lives or dies by, in the order in which it is thought of. */
@@ -149,6 +150,7 @@ function Group({ group, isOpen, unusual }: GroupProps) {
       </summary>
       <Entries entries={group.entries} />
       {group.id === 'covers' && <CoverList />}
+      {group.id === 'house' && <RoomList />}
     </details>
   );
 }

@@ -23,6 +23,7 @@ const number = (path: string, when?: InputEntry['when']): InputEntry =>
 const choice = (path: string, when?: InputEntry['when']): InputEntry =>
   when ? { path, kind: 'choice', when } : { path, kind: 'choice' };
 
+const isUndivided = (design: Design) => design.rooms === undefined;
 const hasSunspace = (design: Design) => design.sunspace.join !== 'none';
 const isClosed = (design: Design) => design.sunspace.join === 'closed';
 const hasMass = (design: Design) => design.mass.areaM2 > 0;
@@ -126,7 +127,7 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
       number('house.floorAreaM2'),
       number('house.equatorWallM'),
       number('house.ceilingHeightM'),
-      number('house.storeys'),
+      number('house.storeys', isUndivided),
       number('house.turnDeg'),
     ],
   },

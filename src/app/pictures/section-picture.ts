@@ -76,8 +76,13 @@ export function sectionPicture(design: Design, latitudeDeg: number, system: Unit
 const patternId = (role: string) => `section-${role.replaceAll(' ', '-')}`;
 
 function painted(mark: Mark, frame: SectionFrame): readonly Shape[] {
+  if (mark.kind === 'word') {
+    if (mark.role !== 'room-name') return [];
+    const at = frame.toPx(mark.at);
+    return [label(at.x, at.y, mark.text, 'middle', { 'font-size': 11.5, ...HALO })];
+  }
   const paint = sectionPaint(mark.role);
-  if (paint === null || mark.kind === 'word') return [];
+  if (paint === null) return [];
   const attributes = {
     fill: paint.fill ? textureFill(patternId(mark.role), paint.fill) : 'none',
     ...(paint.stroke ? { stroke: paint.stroke, 'stroke-width': paint.width ?? 1 } : {}),

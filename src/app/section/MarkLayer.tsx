@@ -5,11 +5,14 @@ import type { Mark } from './mark.ts';
 import type { SectionFrame } from './section-frame.ts';
 import type { Point } from './section-shape.ts';
 
-export function MarkLayer({ marks, frame }: { marks: readonly Mark[]; frame: SectionFrame }): JSX.Element {
+/** Where a point of the drawing lies on the screen. */
+type Placing = Pick<SectionFrame, 'toPx'>;
+
+export function MarkLayer({ marks, frame }: { marks: readonly Mark[]; frame: Placing }): JSX.Element {
   return <>{marks.map((mark, i) => markElement(mark, frame, i))}</>;
 }
 
-function markElement(mark: Mark, frame: SectionFrame, key: number): JSX.Element {
+function markElement(mark: Mark, frame: Placing, key: number): JSX.Element {
   const className = mark.role;
   switch (mark.kind) {
     case 'area':
@@ -38,7 +41,7 @@ function markElement(mark: Mark, frame: SectionFrame, key: number): JSX.Element 
   }
 }
 
-function path(points: readonly Point[], frame: SectionFrame): string {
+function path(points: readonly Point[], frame: Placing): string {
   return points
     .map((at) => {
       const { x, y } = frame.toPx(at);

@@ -4,7 +4,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
 import type { Year } from '../../network/year.ts';
-import { comfortScale } from '../parts/colour-scale.ts';
+import { type ColourScale, comfortScale } from '../parts/colour-scale.ts';
 import { useElementWidth } from '../parts/element-width.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { fittedDesign } from '../state/design-fit.ts';
@@ -14,11 +14,13 @@ import type { Workspace } from '../state/workspace.ts';
 import { HandleKnob } from './HandleKnob.tsx';
 import { HourBar } from './HourBar.tsx';
 import { type Handle, sectionHandles } from './handles.ts';
-import { flowMarks, hourSunMarks, hourWordMarks, massMarks, roomFills } from './hour-marks.ts';
+import { flowMarks, hourSunMarks, hourWordMarks, massMarks, roomFills, zoneTexts } from './hour-marks.ts';
 import { type HourState, hourState } from './hour-state.ts';
 import { furnishingMarks, personMarks, ventMarks } from './inside-marks.ts';
 import { MarkLayer } from './MarkLayer.tsx';
 import { point, word } from './mark.ts';
+import { PlanDrawing } from './PlanDrawing.tsx';
+import { cutRooms, partitionMarks, roomAreaMarks, roomNameMarks } from './room-marks.ts';
 import { type SectionFrame, sectionFrame } from './section-frame.ts';
 import { sectionShape } from './section-shape.ts';
 import { sectionWords } from './section-words.ts';
@@ -34,12 +36,19 @@ export function SectionDrawing() {
   const workspace = useWorkspace();
   const { ref, width } = useElementWidth<HTMLDivElement>();
   const view = hourView(workspace);
+  const design = workspace.design.value;
+  const [picked, setPicked] = useState<string | null>(null);
   const preview = workspace.preview.value;
   return (
     <>
       <div ref={ref} class="section-drawing">
         {width !== null && (
-          <Drawing widthPx={Math.max(LEAST_WIDTH_PX, width)} workspace={workspace} view={view} />
+          <Drawing
+            widthPx={Math.max(LEAST_WIDTH_PX, width)}
+            workspace={workspace}
+            view={view}
+            picked={picked}
+          />
         )}
         {preview && (
           <p class="ghost-line" data-ghost="words">
@@ -47,6 +56,7 @@ export function SectionDrawing() {
           </p>
         )}
       </div>
+      {design.rooms && <PlanDrawing fills={fillsOf(workspace, view)} picked={picked} pick={setPicked} />}
       <HourBar state={view?.state ?? null} />
     </>
   );
@@ -70,9 +80,23 @@ interface DrawingProps {
   readonly widthPx: number;
   readonly workspace: Workspace;
   readonly view: HourView | null;
+  /** the room that the section cuts; null for the first */
+  readonly picked: string | null;
 }
 
-function Drawing({ widthPx, workspace, view }: DrawingProps) {
+function scaleOf({ design, answer }: Workspace): ColourScale {
+  return comfortScale(
+    design.value.comfort.underheatC,
+    answer.value?.outcome.zones.house.tooHot.lowestLimitC ?? design.value.comfort.overheatC,
+  );
+}
+
+/** Tints of the zones at the hour shown; none without. */
+function fillsOf(workspace: Workspace, view: HourView | null): Readonly<Record<string, string>> {
+  return view ? roomFills(view.state, scaleOf(workspace)) : {};
+}
+
+function Drawing({ widthPx, workspace, view, picked }: DrawingProps) {
   const design = workspace.design.value;
   const system = workspace.units.value;
   const climate = workspace.climate.value;
@@ -89,10 +113,9 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
   const preview = workspace.preview.value;
   const active = handles.find((handle) => handle.id === activeId) ?? null;
 
-  const scale = comfortScale(
-    design.comfort.underheatC,
-    workspace.answer.value?.outcome.zones.house.tooHot.lowestLimitC ?? design.comfort.overheatC,
-  );
+  const scale = scaleOf(workspace);
+  const fills = fillsOf(workspace, view);
+  const cut = cutRooms(design, picked);
   const sun = view
     ? hourSunMarks(shape, design, view.state)
     : { under: lightMarks(lights), over: sunMarks(shape, lights, widthPx < 480) };
@@ -107,7 +130,10 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
   const move = (handle: Handle) => (value: number, gesture: string) => {
     // Snapping may ask for a hair more glass than fits; the fitted design is what counts.
     const fitted = fittedDesign(withValueAt(design, handle.path, value)).design;
-    if (fitted !== design && value !== handle.value) workspace.set(handle.path, value, gesture);
+    if (fitted === design || value === handle.value) return;
+    // Rooms are no numbers of the list that set() holds to.
+    if (handle.path.startsWith('rooms.')) workspace.replace(fitted, [], gesture);
+    else workspace.set(handle.path, value, gesture);
   };
 
   return (
@@ -123,17 +149,20 @@ function Drawing({ widthPx, workspace, view }: DrawingProps) {
       <SoilHatch />
       <g {...UNSPOKEN}>
         <MarkLayer frame={frame} marks={groundMarks(shape, frame)} />
-        <MarkLayer frame={frame} marks={roomMarks(shape, view ? roomFills(view.state, scale) : {})} />
+        <MarkLayer frame={frame} marks={roomMarks(shape, fills)} />
+        <MarkLayer frame={frame} marks={roomAreaMarks(cut, fills)} />
         <MarkLayer frame={frame} marks={sun.under} />
         <MarkLayer frame={frame} marks={furnishingMarks(shape)} />
         <MarkLayer frame={frame} marks={personMarks(shape)} />
-        <MarkLayer frame={frame} marks={shellMarks(shape, design)} />
+        <MarkLayer frame={frame} marks={shellMarks(shape, design, picked)} />
+        <MarkLayer frame={frame} marks={partitionMarks(design, cut)} />
         <MarkLayer frame={frame} marks={strips} />
         <MarkLayer frame={frame} marks={glassMarks(shape, design)} />
         <MarkLayer frame={frame} marks={ventMarks(shape, design)} />
         <MarkLayer frame={frame} marks={sun.over} />
         {preview && <Ghost design={preview.design} frame={frame} />}
         {view && <MarkLayer frame={frame} marks={flowMarks(shape, design, view.state)} />}
+        <MarkLayer frame={frame} marks={roomNameMarks(cut, view ? zoneTexts(view.state, system) : {})} />
         {view && <MarkLayer frame={frame} marks={hourWordMarks(shape, view.state, system)} />}
         <MarkLayer
           frame={frame}

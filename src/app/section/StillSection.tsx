@@ -6,6 +6,7 @@ import type { UnitSystem } from '../parts/display-unit.ts';
 import { furnishingMarks, personMarks, ventMarks } from './inside-marks.ts';
 import { MarkLayer } from './MarkLayer.tsx';
 import type { Mark } from './mark.ts';
+import { cutRooms, partitionMarks, roomNameMarks } from './room-marks.ts';
 import { sectionFrame } from './section-frame.ts';
 import { type SectionShape, sectionShape } from './section-shape.ts';
 import { sectionWords } from './section-words.ts';
@@ -52,6 +53,8 @@ export function houseMarks(shape: SectionShape, design: Design): readonly Mark[]
     ...furnishingMarks(shape),
     ...personMarks(shape),
     ...shellMarks(shape, design),
+    ...partitionMarks(design, cutRooms(design, null)),
+    ...roomNameMarks(cutRooms(design, null), {}),
     ...glassMarks(shape, design),
     ...ventMarks(shape, design),
   ];

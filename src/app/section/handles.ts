@@ -5,6 +5,7 @@
 import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
+import { leastRowM, ROOM_LIMITS } from '../../design/room.ts';
 import {
   quantityOfLimit,
   type ShownQuantity,
@@ -119,6 +120,7 @@ export function sectionHandles(shape: SectionShape, design: Design): readonly Ha
       (at) => at.y / shape.heightM,
     ),
   );
+  if (new Set(design.rooms?.list.map(({ row }) => row)).size === 2) made.push(partitionHandle(shape, design));
   const vent = ventPlace(shape, design);
   made.push(simple(design, vent.path, 'slope', vent.tip, (at) => flapAreaM2(vent.hinge, at)));
   return made;
@@ -180,6 +182,24 @@ function tiltHandle(shape: SectionShape, design: Design): Handle {
       : Math.atan2(Math.max(0.05, heightM - p.y), p.x - wallOuterX);
     return angle / DEG;
   });
+}
+
+/** The partition between front and back row, at knee height. */
+function partitionHandle(shape: SectionShape, design: Design): Handle {
+  const leastM = leastRowM(shape.houseDepthM);
+  const { frontDepthM } = design.rooms!;
+  return {
+    id: 'rooms.frontDepthM',
+    path: 'rooms.frontDepthM',
+    label: ROOM_LIMITS.frontDepthM.label,
+    quantity: 'length',
+    at: { x: shape.houseDepthM - frontDepthM, y: 0.5 },
+    axis: 'across',
+    value: frontDepthM,
+    min: leastM,
+    max: shape.houseDepthM - leastM,
+    valueAt: ({ x }) => shape.houseDepthM - x,
+  };
 }
 
 function overhangHandle(shape: SectionShape, design: Design): Handle {

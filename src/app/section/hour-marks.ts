@@ -27,12 +27,8 @@ interface Places {
 }
 
 /** Fills of the rooms. */
-export function roomFills(state: HourState, scale: ColourScale): { house?: string; sunspace?: string } {
-  const fills: { house?: string; sunspace?: string } = {};
-  for (const zone of state.zones) {
-    if (zone.id === 'house' || zone.id === 'sunspace') fills[zone.id] = cssColour(zone.operativeC, scale);
-  }
-  return fills;
+export function roomFills(state: HourState, scale: ColourScale): Readonly<Record<string, string>> {
+  return Object.fromEntries(state.zones.map(({ id, operativeC }) => [id, cssColour(operativeC, scale)]));
 }
 
 /** Temperature strips of floor, pole wall, common wall and extra mass. */
@@ -187,16 +183,25 @@ function arrow(from: Point, to: Point): readonly Mark[] {
   return [line('flow', [from, to]), line('flow', [barb(1), to, barb(-1)])];
 }
 
-/** Figures written into the drawing. */
+/** Temperature of every zone, for the drawing; of the rooms with their humidity. */
+export function zoneTexts(state: HourState, system: UnitSystem): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    state.zones.map(({ id, operativeC, relativeHumidity }) => {
+      const t = quantityText(operativeC, 'temperature', system);
+      return [id, `${t}  ${quantityText(relativeHumidity, 'share', system, 0)}`];
+    }),
+  );
+}
+
+/** Figures written into the drawing; those of the rooms of a divided house stand with their names. */
 export function hourWordMarks(shape: SectionShape, state: HourState, system: UnitSystem): readonly Mark[] {
-  const text = (id: string) => {
-    const zone = state.zones.find((entry) => entry.id === id);
-    if (!zone) return '';
-    const t = quantityText(zone.operativeC, 'temperature', system);
-    return `${t}  ${quantityText(zone.relativeHumidity, 'share', system, 0)}`;
-  };
+  const texts = zoneTexts(state, system);
+  const text = (id: string) => texts[id] ?? '';
+  const isDivided = texts['room-1'] !== undefined;
   const marks: Mark[] = [
-    word('zone-word', point(shape.wallInnerX * 0.55, shape.heightM * 0.74), text('house')),
+    ...(isDivided
+      ? []
+      : [word('zone-word', point(shape.wallInnerX * 0.55, shape.heightM * 0.74), text('house'))]),
     word(
       'zone-word zone-outdoors',
       point(shape.foot.x + 0.7, shape.heightM * 0.36),

@@ -51,7 +51,7 @@ export function hourState(year: Year, climate: TypicalYear, design: Design, hour
     globalHorizontal: climate.globalHorizontal[hour]!,
     sunElevationDeg: sun.elevationDeg,
     profileDeg: sun.elevationDeg > 0 ? profileAngleDeg(sun.elevationDeg, sun.azimuthDeg - front) : null,
-    zones: year.zones.map((zone) => ({
+    zones: [...year.zones, ...(year.rooms ?? [])].map((zone) => ({
       id: zone.id,
       operativeC: zone.operativeC[hour]!,
       relativeHumidity: zone.relativeHumidity[hour]!,

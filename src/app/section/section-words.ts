@@ -37,6 +37,9 @@ export function sectionWords(
       `The sunspace is ${q(sunspace.depthM, 'length')} deep; the common wall is ${q(sunspace.commonWallM, 'thickness')} of ${materialById(sunspace.commonWallMaterial).name.toLowerCase()}.`,
     );
   }
+  if (design.rooms) {
+    parts.push(`Divided into ${design.rooms.list.map(({ name }) => name).join(', ')}.`);
+  }
   for (const { sun, patch } of lights) {
     if (sun.elevationDeg <= 0) parts.push(`On ${sun.label} the sun does not rise at noon.`);
     else if (!patch) parts.push(`At noon on ${sun.label} no sun enters the glass.`);

@@ -4,6 +4,7 @@
 import type { Design } from '../../design/design.ts';
 import { glassById } from '../../design/glass-catalogue.ts';
 import { area, box, line, type Mark, moved, point } from './mark.ts';
+import { floorStretches } from './room-marks.ts';
 import type { SectionFrame } from './section-frame.ts';
 import type { Point, SectionShape } from './section-shape.ts';
 
@@ -70,7 +71,11 @@ export function roomMarks(
 }
 
 /** Walls and roof. */
-export function shellMarks(shape: SectionShape, design: Design): readonly Mark[] {
+export function shellMarks(
+  shape: SectionShape,
+  design: Design,
+  picked: string | null = null,
+): readonly Mark[] {
   const { poleWallM, poleLiningM, heightM, roofM, wallOuterX, wallInnerX, top, foot } = shape;
   const roofTop = heightM + roofM;
   const marks: Mark[] = [
@@ -87,7 +92,11 @@ export function shellMarks(shape: SectionShape, design: Design): readonly Mark[]
     marks.push(...commonWallMarks(shape, design));
     if (top.x > wallOuterX + 0.02) marks.push(box('insulation', wallOuterX, heightM, top.x, heightM + 0.16));
   }
-  for (const y of shape.upperFloors) marks.push(box('upper-floor', 0, y - UPPER_FLOOR_M, wallInnerX, y));
+  for (const y of shape.upperFloors) {
+    for (const [x0, x1] of floorStretches(design, shape, y, picked)) {
+      marks.push(box('upper-floor', x0, y - UPPER_FLOOR_M, x1, y));
+    }
+  }
   marks.push(...frontMarks(shape));
   marks.push(line('outline', [point(-poleWallM, 0), point(-poleWallM, heightM)]));
   marks.push(line('outline', [point(0, 0), point(0, heightM), point(wallInnerX, heightM)]));

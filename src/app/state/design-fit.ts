@@ -5,6 +5,7 @@
 import type { Design } from '../../design/design.ts';
 import { LIMITS } from '../../design/limits.ts';
 import { glassThatFits, lengthThatFits } from '../../design/numbers-that-fit.ts';
+import { roomsThatFit } from '../../design/room-fit.ts';
 import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
@@ -49,5 +50,7 @@ export function fittedDesign(design: Design): FittedDesign {
     fitted = { ...fitted, glass: { ...fitted.glass, value: now } };
     notes.push({ path: 'glass.value', was, now, reason: 'The glass fills its front; no more fits.' });
   }
+  const rooms = roomsThatFit(fitted);
+  if (rooms !== fitted.rooms) fitted = { ...fitted, rooms: rooms! };
   return { design: fitted, notes };
 }

@@ -1,24 +1,27 @@
-// A number a cover may have of its own: typed, or left empty for the usual one. What is typed is a draft
+// A number of a list's entry, a cover's or a room's: typed, or left empty for the usual one where there is one. What is typed is a draft
 // (state/number-draft.ts).
 
 import { useId } from 'preact/hooks';
-import type { CoverLimit } from '../../design/cover-rules.ts';
 import { type ShownQuantity, toShown, toSi, unitOf } from '../parts/display-unit.ts';
 import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useNumberDraft } from '../state/use-number-draft.ts';
 import { TypedField } from './TypedField.tsx';
 
-export interface CoverNumberProps {
+export interface EntryNumberProps {
   readonly name: string;
-  readonly limit: CoverLimit;
+  readonly limit: { readonly label: string; readonly min: number; readonly max: number };
   readonly quantity: ShownQuantity;
   /** SI; undefined for the usual */
   readonly value: number | undefined;
   readonly change: (value: number | undefined, gesture: string) => void;
+  /** a number there must be; empty is refused */
+  readonly required?: true;
+  /** what scripts know it by; a cover's field unless said */
+  readonly known?: Readonly<Record<`data-${string}`, string>>;
 }
 
-export function CoverNumber({ name, limit, quantity, value, change }: CoverNumberProps) {
+export function EntryNumber({ name, limit, quantity, value, change, required, known }: EntryNumberProps) {
   const system = useWorkspace().units.value;
   const id = useId();
   const { sign, digits } = unitOf(quantity, system);
@@ -28,7 +31,7 @@ export function CoverNumber({ name, limit, quantity, value, change }: CoverNumbe
   };
   const isSound = (si: number | null): si is number => si !== null && si >= limit.min && si <= limit.max;
   const read = (text: string): { readonly si: number | undefined } | null => {
-    if (text.trim() === '') return { si: undefined };
+    if (text.trim() === '' && !required) return { si: undefined };
     const si = siOf(text);
     return isSound(si) ? { si } : null;
   };
@@ -36,7 +39,7 @@ export function CoverNumber({ name, limit, quantity, value, change }: CoverNumbe
     if (si !== value) change(si, gesture);
   };
   const { text, refused, on } = useNumberDraft(name, { read, take });
-  const limits = `${quantityText(limit.min, quantity, system)} to ${quantityText(limit.max, quantity, system)}, or nothing for the usual`;
+  const limits = `${quantityText(limit.min, quantity, system)} to ${quantityText(limit.max, quantity, system)}${required ? '' : ', or nothing for the usual'}`;
   const shown = value === undefined ? '' : numberText(toShown(value, quantity, system), digits);
   return (
     <div class={`input${refused ? ' is-wrong' : ''}`}>
@@ -46,8 +49,8 @@ export function CoverNumber({ name, limit, quantity, value, change }: CoverNumbe
         sign={sign}
         field={{
           inputMode: 'decimal',
-          'data-cover-field': name,
-          placeholder: 'usual',
+          ...(known ?? { 'data-cover-field': name }),
+          placeholder: required ? '' : 'usual',
           value: text ?? shown,
           'aria-invalid': text !== null && read(text) === null,
           'aria-describedby': `${id}-limits`,
