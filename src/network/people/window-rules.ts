@@ -36,8 +36,8 @@ const UNDER_FLOOR_K = 0.5;
 /** An opener is wide open once outdoors is this much cooler, or warmer, than the rule asks; a person opens as far [K]. */
 const COOLER_BY_K = 0.5;
 const COOLER_BY_HAND_K = 1;
-/** From this far below the temperature it opens at a person opens a little, and as far above it as is wanted [K]. */
-const ABOUT_K = 0.5;
+/** A person opens as far as is wanted from this far above the temperature it opens at on, and less below that [K]. */
+const OPENS_WITHIN_K = 0.5;
 /** A zone beside the rooms this humid is vented even with hotter, drier air, until it is down to the second; a grower's rule. */
 const DAMP_HUMIDITY = 0.85;
 const DRIED_HUMIDITY = 0.7;
@@ -164,7 +164,7 @@ function openedFor(airC: number, liftK: number, floorC: number, bandK: number): 
 
 /** A night so mild that an opener lets the room run down further. */
 export function isMildNight({ rule }: VentOpening, moment: Moment, dryBulbC: number): boolean {
-  return !isAwake(moment) && dryBulbC > rule.opensAboveC - MILD_WITHIN_K;
+  return (!isAwake(moment) || isBedtime(moment)) && dryBulbC > rule.opensAboveC - MILD_WITHIN_K;
 }
 
 /**
@@ -211,9 +211,7 @@ export function wantVent(
   if (isForTheNight || (open > 0 && insideC < opensC && outdoorC < opensC))
     state.wanted = moved(open, share, most);
   else {
-    const opening = isWhole
-      ? Number(insideC > opensC)
-      : clamp01((insideC - opensC + ABOUT_K) / (2 * ABOUT_K));
+    const opening = isWhole ? Number(insideC > opensC) : clamp01((insideC - opensC) / OPENS_WITHIN_K);
     state.wanted = moved(open, Math.max(open, opening * share), most);
   }
 }
