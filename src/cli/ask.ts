@@ -15,6 +15,7 @@ import { VERSION } from '../outcomes/version.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
+import { parseWeights } from '../questions/weights.ts';
 import { answerText } from './answer-text.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { type Command, refused } from './command.ts';
@@ -34,9 +35,17 @@ const SIZES = {
 export const askCommand: Command = {
   name: 'ask',
   usage:
-    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--every-cell] [--workers N] [--json]',
+    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,mould=1,heat=1,labour=1] [--every-cell] [--workers N] [--json]',
   line: 'the answer to one question about a design',
-  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'above', 'hours', 'criterion', ...Object.keys(SIZES)],
+  valued: [
+    ...WEATHER_FLAGS,
+    ...HOTTER_FLAGS,
+    'above',
+    'hours',
+    'criterion',
+    'weights',
+    ...Object.keys(SIZES),
+  ],
   switches: ['json', 'every-cell'],
   repeated: REPEATED_WEATHER_FLAGS,
   details: [...HOTTER_USAGE, ...WEATHER_USAGE],
@@ -53,6 +62,8 @@ export const askCommand: Command = {
     if (typeof mapSide === 'string') return refused(mapSide);
     const workers = sizeOf(args, 'workers');
     if (typeof workers === 'string') return refused(workers);
+    const weights = parseWeights(args.values.get('weights') ?? '');
+    if (typeof weights === 'string') return refused(`--weights: ${weights}`);
     const read = await readDesign(place!);
     if (!read.ok) return read;
     const hotter = hotterDesign(args, read.design);
@@ -70,7 +81,7 @@ export const askCommand: Command = {
     try {
       const { site } = yearOfDesign(design, weather.year);
       const criterion = criterionAsked(args, design, site.latitudeDeg) as TooHotCriterion;
-      const basis = basisOf(design, site, { criterion, samples, mapSide, everyCell });
+      const basis = basisOf(design, site, { criterion, weights, samples, mapSide, everyCell });
       const answer = await ask(question, basis, pool.runner('site'), {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
       });

@@ -12,7 +12,11 @@ export function reportMarkdown(report: Report): string {
     `# ${plain(oneLine(report.title))}`,
     ...(report.subtitle === '' ? [] : [plain(report.subtitle)]),
   ];
-  const sections = report.sections.flatMap(({ title, blocks }) => [`## ${title}`, ...blocks.map(blockText)]);
+  const sections = report.sections.flatMap(({ title, blocks, appendix }, i) => [
+    ...(appendix && !report.sections[i - 1]?.appendix ? ['# Appendix'] : []),
+    `## ${title}`,
+    ...blocks.map(blockText),
+  ]);
   return [...head, ...sections, '---', plain(report.foot)].join('\n\n');
 }
 

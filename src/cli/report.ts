@@ -7,11 +7,12 @@ import type { Run } from '../findings/context.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
+import { howSureOf } from '../questions/how-sure.ts';
 import type { Question } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
 import { createPlainRunner } from '../questions/runner.ts';
 import { type Help, helpFor, pullLevers } from '../questions/what-helps.ts';
-import { reportOf } from '../report/report.ts';
+import { reportOf, toldAnswer } from '../report/report.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
@@ -53,6 +54,7 @@ export const reportCommand: Command = {
     const climate = prepareClimate(weather.year);
     const [run, ...others] = designs.map((design): Run => runFor(design, climate, units));
     const text = (flag: string) => args.values.get(flag) ?? '';
+    const design = designs[0]!;
     const report = reportOf({
       client: text('for'),
       place: text('place'),
@@ -61,8 +63,9 @@ export const reportCommand: Command = {
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),
       run: run!,
       others,
-      help: await helpIn(designs[0]!, climate),
-      answers: await answersTo(asked, designs[0]!, weather.year, units, console),
+      help: await helpIn(design, climate),
+      sure: await howSureOf(design, createPlainRunner(climate)),
+      answers: await answersTo(asked, design, weather.year, units, console),
     });
     return { ok: true, output: reportMarkdown(report) };
   },
@@ -102,10 +105,10 @@ async function answersTo(
   const sentences: string[] = [];
   try {
     for (const question of questions) {
-      const { finding, title } = await ask(question, basis, pool.runner('site'), {
+      const { finding, sure, title } = await ask(question, basis, pool.runner('site'), {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
       });
-      if (finding !== null) sentences.push(`${title} ${finding.text}`);
+      if (finding !== null) sentences.push(toldAnswer(title, finding, sure));
     }
   } finally {
     pool.close();

@@ -1,10 +1,11 @@
-// What a question is asked about, with what nobody set filled in: the design's own limit, metric words, sixty-four
+// What a question is asked about, with what nobody set filled in: the design's own limit, metric words, the usual weights, sixty-four
 // samples, a map of 21 by 21.
 
 import type { Design } from '../design/design.ts';
 import { criterionOf } from '../design/too-hot-criterion.ts';
 import type { Site } from '../weather/typical-year.ts';
 import type { Basis } from './question.ts';
+import { USUAL_WEIGHTS } from './weights.ts';
 import { METRIC_WORDS } from './words.ts';
 
 /** A basis; what `set` leaves out is as the head of this file says. */
@@ -16,6 +17,7 @@ export function basisOf(
   return {
     criterion: criterionOf(design, site.latitudeDeg),
     words: METRIC_WORDS,
+    weights: USUAL_WEIGHTS,
     samples: 64,
     mapSide: 21,
     everyCell: false,

@@ -1,22 +1,20 @@
-// Which of a few houses is best: the one with the fewest hours too hot or too damp beyond what is allowed; of those that
-// are nearly as good in that, the one that asks for the least heat; of those nearly equal in both, the first named, so a
-// question names the plainest first. House rules, told in its notes. Figures in, one of them out.
+// Which of a few houses is best: the one that weighs least (weights.ts); of those that weigh nearly the same, the first named,
+// so a question names the plainest first. House rules, told in its notes. Figures in, one of them out.
 
 import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import type { Figures } from './figures.ts';
+import { burden, type Weighed, type Weights, weightsInWords } from './weights.ts';
 
-export type HotAndDamp = Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>;
+type HotAndDamp = Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>;
 
-/** Hours nobody would tell apart [h], or this share of them, whichever is more. */
-const SAME_HOURS = 40;
-const SAME_SHARE = 0.1;
-/** Heat nobody would tell apart [kWh a year], or this share of it. */
-const SAME_KWH = 100;
-const SAME_HEAT_SHARE = 0.05;
+/** What weighs so much more or less, in hours or as a share of it, nobody would tell apart. House rule. */
+const SAME_HOURS = 20;
+const SAME_SHARE = 0.05;
 
 /** The rule in words, for the notes of an answer. */
-export const CHOICE_RULE =
-  'Best is the house with the fewest hours too hot or too damp beyond what is allowed (damp: one hour in twenty). Houses within 40 hours or a tenth of that are told apart by back-up heat, and houses alike in that by which is plainest. A house rule: weigh it otherwise if your client does.';
+export function choiceRule(weights: Weights): string {
+  return `Best is the house that weighs least, and of those within ${SAME_HOURS} hours or a twentieth of it the plainest. ${weightsInWords(weights)}`;
+}
 
 /** Hours of discomfort beyond those that are allowed, or that nobody minds. */
 export function trouble({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): number {
@@ -29,16 +27,8 @@ export function trouble({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDam
  * @param houses at least one, the plainest first
  * @param figuresOf the figures of a house
  */
-export function bestHouse<H>(
-  houses: readonly H[],
-  figuresOf: (house: H) => HotAndDamp & Pick<Figures, 'heatingKWh'>,
-): H {
-  const least = Math.min(...houses.map((house) => trouble(figuresOf(house))));
-  const fair = houses.filter(
-    (house) => trouble(figuresOf(house)) <= least + Math.max(SAME_HOURS, SAME_SHARE * least),
-  );
-  const leastHeat = Math.min(...fair.map((house) => figuresOf(house).heatingKWh));
-  return fair.find(
-    (house) => figuresOf(house).heatingKWh <= leastHeat + Math.max(SAME_KWH, SAME_HEAT_SHARE * leastHeat),
-  )!;
+export function bestHouse<H>(houses: readonly H[], figuresOf: (house: H) => Weighed, weights: Weights): H {
+  const of = (house: H) => burden(figuresOf(house), 0, weights);
+  const least = Math.min(...houses.map(of));
+  return houses.find((house) => of(house) <= least + Math.max(SAME_HOURS, SAME_SHARE * least))!;
 }

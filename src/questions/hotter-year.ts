@@ -60,21 +60,25 @@ export const hotterYear: Question = {
       ),
     ];
   },
-  doubt: (basis, runs) => ({
-    houses: [
-      houseOfRun('now', runAt(runs, 'as it is')),
-      houseOfRun('worst', runAt(runs, 'seasons and wave')),
-    ],
-    // The years are what this question turns over itself.
-    over: (unknown) => unknown !== 'hot-year' && unknown !== 'cold-year',
-    advice: (figuresOf) =>
-      figuresOf('worst').tooHotHours <= basis.criterion.hours
-        ? 'it keeps to the limit in all those years'
-        : figuresOf('now').tooHotHours <= basis.criterion.hours
-          ? 'it keeps to the limit today, and not in the worst of those years'
-          : 'it passes the limit already today',
-    subject: 'Today the house',
-  }),
+  doubt: (basis, runs) => {
+    // In a year made hotter still the runs are no houses to draw.
+    if (basis.design.hotter !== undefined) return null;
+    return {
+      houses: [
+        houseOfRun('now', runAt(runs, 'as it is')),
+        houseOfRun('worst', runAt(runs, 'seasons and wave')),
+      ],
+      // The years are what this question turns over itself.
+      over: (unknown) => unknown !== 'hot-year' && unknown !== 'cold-year',
+      advice: (figuresOf) =>
+        figuresOf('worst').tooHotHours <= basis.criterion.hours
+          ? 'it keeps to the limit in all those years'
+          : figuresOf('now').tooHotHours <= basis.criterion.hours
+            ? 'it keeps to the limit today, and not in the worst of those years'
+            : 'it passes the limit already today',
+      subject: 'Today the house',
+    };
+  },
   answer,
 };
 

@@ -23,6 +23,13 @@ export interface Lever {
 export interface Pulled {
   readonly lever: Lever;
   readonly figures: Figures;
+  /** work of it and of those it stands on, once [days of one person]; none where absent */
+  readonly days?: number;
+}
+
+/** A lever as it is said, with how much of it was tried. */
+export function leverWords({ words: said, size }: Lever, words: Words): string {
+  return size === undefined ? said : `${said} (${size(words)})`;
 }
 
 /** Sizes of the moves: what people do build. House rules. */

@@ -3,7 +3,7 @@
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
-import { bestHouse, CHOICE_RULE } from './choice-of-houses.ts';
+import { bestHouse, choiceRule } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
 import { houseOfRun } from './in-doubt.ts';
@@ -39,12 +39,12 @@ export const openOrClosed: Question = {
       design: houseOf(way, withGlassAsArea(design)),
       at: { way },
     })),
-  doubt: (_, runs) => {
-    const best = bestHouse(CHOICES, (way) => runAt(runs, way).figures);
+  doubt: ({ weights }, runs) => {
+    const best = bestHouse(CHOICES, (way) => runAt(runs, way).figures, weights);
     const order = [best, ...CHOICES.filter((way) => way !== best)];
     return {
       houses: order.map((way) => houseOfRun(way, runAt(runs, way))),
-      advice: (figuresOf) => ADVICE[bestHouse(CHOICES, (way) => figuresOf(way))].turned,
+      advice: (figuresOf) => ADVICE[bestHouse(CHOICES, figuresOf, weights)].turned,
       subject: ADVICE[best].subject,
     };
   },
@@ -97,7 +97,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
           ]
         : []),
       'The door moves by the same hands as the vents. Vents stay as drawn, and so do plants where there is a sunspace.',
-      CHOICE_RULE,
+      choiceRule(basis.weights),
     ],
     proposal: null,
   };
@@ -130,7 +130,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
     noneHumidHours: none.humidHours,
     limitC: criterion.aboveC,
   };
-  const best = bestHouse(CHOICES, of);
+  const best = bestHouse(CHOICES, of, basis.weights);
   const { advice, house } = ADVICE[best];
   const told = (way: (typeof CHOICES)[number]) => {
     const { tooHotHours, humidHours, heatingKWh } = of(way);

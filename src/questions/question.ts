@@ -8,6 +8,7 @@ import type { Site } from '../weather/typical-year.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import type { GlassMassMap } from './glass-mass-grid.ts';
 import type { RunJob, RunResult } from './run-job.ts';
+import type { Weights } from './weights.ts';
 import type { Unknown } from './what-nobody-knows.ts';
 import type { Words } from './words.ts';
 
@@ -17,6 +18,8 @@ export interface Basis {
   readonly site: Site;
   readonly criterion: TooHotCriterion;
   readonly words: Words;
+  /** what weighs how much where one house is called better than another */
+  readonly weights: Weights;
   /** runs of a sampled spread, 64…256 */
   readonly samples: number;
   /** cells along each side of the glass and mass map, 5…41 */

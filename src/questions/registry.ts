@@ -7,6 +7,7 @@ import { howMuchMass } from './how-much-mass.ts';
 import { openOrClosed } from './open-or-closed.ts';
 import type { Question } from './question.ts';
 import { uprightOrLeaning } from './upright-or-leaning.ts';
+import { whatHelpsMost } from './what-helps-most.ts';
 import { whatMattersMost } from './what-matters-most.ts';
 import { whoOpensTheVents } from './who-opens-the-vents.ts';
 
@@ -16,6 +17,7 @@ export const QUESTIONS: readonly Question[] = [
   uprightOrLeaning,
   openOrClosed,
   whoOpensTheVents,
+  whatHelpsMost,
   whatMattersMost,
   hotterYear,
   glassAndMassMap,

@@ -1,15 +1,18 @@
 // What would help most: every lever pulled alone; then, as an adviser would, the best first, and on top of it the next
-// among those that alone did something against what is left. Best is what leaves the fewest hours too hot or too damp.
-// In: a design and a runner. Out: the figures of each lever, and the steps with what stands after each.
+// among those that alone did something against what is left.
+// Best is what weighs least (weights.ts): hours too hot and too damp, mould, heat and the work of the change. In: a design
+// and a runner. Out: the figures of each lever, and the steps with what stands after each.
 
 import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
-import { type HotAndDamp, trouble } from './choice-of-houses.ts';
 import { type Figures, figuresOf } from './figures.ts';
-import { type Lever, leversOf, type Pulled } from './levers.ts';
+import { leverDays } from './lever-work.ts';
+import { type Lever, leversOf, leverWords, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
 import type { Runner } from './runner.ts';
+import { burden, burdenBesideHours, USUAL_WEIGHTS, type Weights } from './weights.ts';
+import { METRIC_WORDS, type Words } from './words.ts';
 
 export interface PulledLevers {
   readonly drawn: Figures;
@@ -21,29 +24,38 @@ export interface Help extends PulledLevers {
   readonly steps: readonly Pulled[];
   /** a milder lever, with the figures of all steps when it stands in for the one it is milder than */
   readonly milder?: Pulled;
+  /** by which the steps were chosen; the usual where absent */
+  readonly weights?: Weights;
 }
 
 /** Steps told; more is a list nobody keeps. */
 const MOST_STEPS = 3;
-/** A step is worth a word when it takes away a tenth of the hours, and no less than these. House rules. */
+/** A step is worth a word when it takes away a tenth of what weighs, and no less than these hours. House rules. */
 const LEAST_HOURS = 40;
 const LEAST_SHARE = 0.1;
-/** Hours, mould index and heat [kWh] that nobody would tell apart. House rules. */
-const ALIKE_HOURS = 10;
-const ALIKE_MOULD = 0.2;
-const ALIKE_KWH = 50;
 /** Steps that do this share of what all of them do are enough. House rule. */
 const ENOUGH_SHARE = 0.9;
-/** What a lever has to take off the hours too hot, or too damp, alone, to be tried on top of others. House rules. */
+/** What a lever has to take off the hours too hot or too damp, or off the heat, alone, to be tried on top of others. House rules. */
 const PROMISING_HOURS = 20;
+const PROMISING_KWH = 300;
 const PROMISING_SHARE = 0.03;
+const DRAWN = 'as drawn';
 
 /** Whether neither heat nor damp is worth a change. */
-export function isCalm({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): boolean {
+export function isCalm({
+  tooHotHours,
+  tooHotLimitHours,
+  humidHours,
+}: Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>): boolean {
   return (
     tooHotHours <= NEARLY_ACCEPTABLE * tooHotLimitHours &&
     humidHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS
   );
+}
+
+/** What a house with a lever pulled weighs, its work counted in. */
+export function weighs({ figures, days = 0 }: Pulled, weights: Weights): number {
+  return burden(figures, days, weights);
 }
 
 /**
@@ -57,11 +69,13 @@ export async function pullLevers(
   known?: Figures,
 ): Promise<PulledLevers> {
   const design = withChoiceKept(drawnDesign);
-  const [drawn, pulled] = await Promise.all([
-    known ?? runner.run([jobOf('as drawn', design)]).then(([run]) => figuresOf(run!.outcome)),
-    pullEach(leversOf(design), design, runner),
-  ]);
-  return { drawn, pulled };
+  const jobs = [
+    ...(known === undefined ? [jobOf([], design, METRIC_WORDS)] : []),
+    ...leversOf(design).map((lever) => jobOf([lever], design, METRIC_WORDS)),
+  ];
+  const results = await runner.run(jobs);
+  const figures = new Map(results.map(({ id, outcome }) => [id, figuresOf(outcome)]));
+  return { drawn: known ?? figures.get(DRAWN)!, pulled: pulledOnTop([], leversOf(design), design, figures)! };
 }
 
 /** The steps that help most, one on top of the other. */
@@ -69,110 +83,194 @@ export async function helpFor(
   drawnDesign: Design,
   { drawn, pulled }: PulledLevers,
   runner: Runner,
+  weights: Weights = USUAL_WEIGHTS,
 ): Promise<Help> {
   const design = withChoiceKept(drawnDesign);
-  const steps: Pulled[] = [];
-  let [at, figures, tried] = [design, drawn, pulled];
-  while (steps.length < MOST_STEPS && !isCalm(figures)) {
-    const best = bestOf(tried);
-    const before = trouble(figures);
-    const won = best === null ? 0 : before - trouble(best.figures);
-    if (best === null || won < Math.max(Math.min(LEAST_HOURS, before), LEAST_SHARE * before)) break;
-    steps.push(best);
-    at = best.lever.apply(at);
-    figures = best.figures;
-    if (steps.length === MOST_STEPS || isCalm(figures)) break;
-    const taken = new Set(steps.map(({ lever }) => lever.id));
-    const left = leversOf(at).filter(
-      ({ id }) => !taken.has(id) && isPromising(id, figures, { drawn, pulled }),
-    );
-    tried = await pullEach(left, at, runner);
+  const known = new Map<string, Figures>([[DRAWN, drawn]]);
+  for (const { lever, figures } of pulled) known.set(idOf([lever]), figures);
+  for (;;) {
+    const found = helpSoFar(design, known, weights, METRIC_WORDS);
+    if (found.help !== null) return found.help;
+    for (const { id, outcome } of await runner.run(found.wanted)) known.set(id, figuresOf(outcome));
   }
-  const told = enoughOf(steps, drawn);
-  return { drawn, pulled, steps: told, ...(await milderThan(told, design, runner)) };
 }
 
-/** Whether a lever may do something against what is left: alone it did, or alone it was not there to be pulled. */
-function isPromising(id: string, left: Figures, { drawn, pulled }: PulledLevers): boolean {
-  const alone = pulled.find(({ lever }) => lever.id === id)?.figures;
-  if (alone === undefined) return true;
-  const helps = (key: 'tooHotHours' | 'humidHours', allowed: number) =>
-    left[key] > allowed && drawn[key] - alone[key] >= Math.max(PROMISING_HOURS, PROMISING_SHARE * drawn[key]);
-  return helps('tooHotHours', left.tooHotLimitHours) || helps('humidHours', ACCEPTABLE_DAMP_HOURS);
+export interface HelpSoFar {
+  /** null while runs are wanted */
+  readonly help: Help | null;
+  readonly wanted: readonly RunJob[];
+}
+
+/**
+ * The steps as far as runs are in, and which are wanted next.
+ *
+ * @param design with its choice of what is too hot kept
+ * @param known figures by the id of their run
+ */
+export function helpSoFar(
+  design: Design,
+  known: ReadonlyMap<string, Figures>,
+  weights: Weights,
+  words: Words,
+): HelpSoFar {
+  const wants = (wanted: readonly RunJob[]): HelpSoFar => ({
+    help: null,
+    wanted: wanted.filter(({ id }) => !known.has(id)),
+  });
+  const drawn = known.get(DRAWN);
+  const single = leversOf(design);
+  const alone = pulledOnTop([], single, design, known);
+  if (drawn === undefined || alone === null)
+    return wants([jobOf([], design, words), ...single.map((lever) => jobOf([lever], design, words))]);
+  const steps: Pulled[] = [];
+  let tried = alone;
+  let before: Pick<Pulled, 'figures' | 'days'> = { figures: drawn, days: 0 };
+  while (steps.length < MOST_STEPS) {
+    const best = bestStep(tried, before, weights);
+    if (best === null) break;
+    steps.push(best);
+    before = best;
+    if (steps.length === MOST_STEPS) break;
+    const taken = steps.map(({ lever }) => lever);
+    const { figures } = best;
+    const left = leversLeft(taken, design).filter(({ id }) =>
+      isPromising(id, figures, { drawn, pulled: alone }),
+    );
+    const next = pulledOnTop(taken, left, design, known);
+    if (next === null) return wants(left.map((lever) => jobOf([...taken, lever], design, words)));
+    tried = next;
+  }
+  const told = enoughOf(steps, drawn, weights);
+  const mild = milderOf(told, design);
+  if (mild === null) return { help: { drawn, pulled: alone, steps: told, weights }, wanted: [] };
+  const figures = known.get(idOf(mild.all));
+  if (figures === undefined) return wants([jobOf(mild.all, design, words)]);
+  return {
+    help: { drawn, pulled: alone, steps: told, milder: { lever: mild.lever, figures }, weights },
+    wanted: [],
+  };
+}
+
+/** The best lever on top of what stands, where it is worth a word; a calm house is weighed by mould, heat and work alone. */
+function bestStep(
+  tried: readonly Pulled[],
+  before: Pick<Pulled, 'figures' | 'days'>,
+  weights: Weights,
+): Pulled | null {
+  const calm = isCalm(before.figures);
+  const sum = calm ? burdenBesideHours : burden;
+  const of = ({ figures, days = 0 }: Pick<Pulled, 'figures' | 'days'>) => sum(figures, days, weights);
+  const best = bestOf(calm ? tried.filter(({ figures }) => isCalm(figures)) : tried, weights);
+  if (best === null) return null;
+  return of(before) - of(best) >= leastWon(of(before)) ? best : null;
+}
+
+function leastWon(before: number): number {
+  return Math.max(Math.min(LEAST_HOURS, before), LEAST_SHARE * before, Number.MIN_VALUE);
 }
 
 /** The steps as far as they are worth the work: one that does nearly all of it stands alone. */
-function enoughOf(steps: readonly Pulled[], drawn: Figures): readonly Pulled[] {
-  const before = trouble(drawn);
-  const won = ({ figures }: Pulled) => before - trouble(figures);
+function enoughOf(steps: readonly Pulled[], drawn: Figures, weights: Weights): readonly Pulled[] {
+  const before = burden(drawn, 0, weights);
+  const won = (step: Pulled) => before - weighs(step, weights);
   const all = steps.length === 0 ? 0 : won(steps.at(-1)!);
   const enough = steps.findIndex((step) => won(step) >= ENOUGH_SHARE * all);
   return steps.slice(0, enough + 1);
 }
 
 /** All steps again with one of them in its milder form, where there is one. */
-async function milderThan(
+function milderOf(
   steps: readonly Pulled[],
   design: Design,
-  runner: Runner,
-): Promise<Pick<Help, 'milder'>> {
+): { readonly lever: Lever; readonly all: readonly Lever[] } | null {
   const ids = steps.map(({ lever }) => lever.id);
   const lever = leversOf(design).find(
     ({ milderThan: harder }) => harder !== undefined && ids.includes(harder),
   );
-  if (lever === undefined) return {};
-  const taken = steps.map((step) => (step.lever.id === lever.milderThan ? lever : step.lever));
-  const all = taken.reduce((at, { apply }) => apply(at), design);
-  const [result] = await runner.run([jobOf(lever.id, all)]);
-  return { milder: { lever, figures: figuresOf(result!.outcome) } };
+  if (lever === undefined) return null;
+  return {
+    lever,
+    all: steps.map((step) => (step.lever.id === lever.milderThan ? lever : step.lever)),
+  };
 }
 
-async function pullEach(
-  levers: readonly Lever[],
-  design: Design,
-  runner: Runner,
-): Promise<readonly Pulled[]> {
-  const results = await runner.run(levers.map(({ id, apply }) => jobOf(id, apply(design))));
-  return levers.map((lever, i) => ({ lever, figures: figuresOf(results[i]!.outcome) }));
+function idOf(levers: readonly Lever[]): string {
+  return levers.length === 0 ? DRAWN : levers.map(({ id }) => id).join(' + ');
 }
 
-function jobOf(id: string, design: Design): RunJob {
-  return { id, label: id, design, at: {} };
+function madeWith(levers: readonly Lever[], design: Design): Design {
+  return levers.reduce((at, { apply }) => apply(at), design);
 }
 
-/** Other levers that are worth a word alone, the one that leaves the least trouble first. */
-export function otherWays({ drawn, pulled, steps }: Help): readonly Pulled[] {
-  const before = trouble(drawn);
-  const least = Math.max(Math.min(LEAST_HOURS, before), LEAST_SHARE * before);
-  const taken = new Set(steps.map(({ lever }) => lever.id));
-  return pulled
-    .filter(({ lever }) => !taken.has(lever.id) && lever.milderThan === undefined)
-    .filter(({ figures }) => before > 0 && before - trouble(figures) >= least)
-    .sort((one, other) => trouble(one.figures) - trouble(other.figures));
+function jobOf(levers: readonly Lever[], design: Design, words: Words): RunJob {
+  const label = levers.map((lever) => leverWords(lever, words)).join('; ');
+  return { id: idOf(levers), label: label || DRAWN, design: madeWith(levers, design), at: {} };
 }
 
-/**
- * The lever that leaves the least trouble: of those that are alike in that (no more than a few hours) the one that leaves
- * the least mould, then the least heat to add. No milder form of another unless it is better than that other.
- */
-export function bestOf(pulled: readonly Pulled[]): Pulled | null {
-  const of = (id: string) => pulled.find(({ lever }) => lever.id === id);
-  const fair = pulled.filter(({ lever, figures }) => {
-    const harder = lever.milderThan === undefined ? undefined : of(lever.milderThan);
-    return harder === undefined ? lever.milderThan === undefined : isBetter(figures, harder.figures);
-  });
-  return fair.reduce<Pulled | null>(
-    (best, entry) => (best === null || isBetter(entry.figures, best.figures) ? entry : best),
-    null,
+/** Levers left when some are pulled. */
+function leversLeft(taken: readonly Lever[], design: Design): readonly Lever[] {
+  const ids = new Set(taken.map(({ id }) => id));
+  return leversOf(madeWith(taken, design)).filter(({ id }) => !ids.has(id));
+}
+
+/** Whether a lever may do something against what is left: alone it did, or alone it was not there to be pulled. */
+function isPromising(id: string, left: Figures, { drawn, pulled }: PulledLevers): boolean {
+  const alone = pulled.find(({ lever }) => lever.id === id)?.figures;
+  if (alone === undefined) return true;
+  const helps = (key: 'tooHotHours' | 'humidHours' | 'heatingKWh', allowed: number, least: number) =>
+    left[key] > allowed && drawn[key] - alone[key] >= Math.max(least, PROMISING_SHARE * drawn[key]);
+  return (
+    helps('tooHotHours', left.tooHotLimitHours, PROMISING_HOURS) ||
+    helps('humidHours', ACCEPTABLE_DAMP_HOURS, PROMISING_HOURS) ||
+    helps('heatingKWh', 0, PROMISING_KWH)
   );
 }
 
-function isBetter(one: Figures, other: Figures): boolean {
-  const less = trouble(other) - trouble(one);
-  if (Math.abs(less) > ALIKE_HOURS) return less > 0;
-  const mould = other.worstMouldIndex - one.worstMouldIndex;
-  if (Math.abs(mould) > ALIKE_MOULD) return mould > 0;
-  return one.heatingKWh < other.heatingKWh - ALIKE_KWH;
+/** Levers on top of others, with their figures and the work of all; null while one is not in. */
+function pulledOnTop(
+  taken: readonly Lever[],
+  left: readonly Lever[],
+  design: Design,
+  known: ReadonlyMap<string, Figures>,
+): readonly Pulled[] | null {
+  const at = madeWith(taken, design);
+  const before = taken.reduce(
+    ({ days, from }, lever) => {
+      const to = lever.apply(from);
+      return { days: days + leverDays(lever.id, from, to), from: to };
+    },
+    { days: 0, from: design },
+  ).days;
+  const all = left.map((lever): Pulled | null => {
+    const figures = known.get(idOf([...taken, lever]));
+    const days = before + leverDays(lever.id, at, lever.apply(at));
+    return figures === undefined ? null : { lever, figures, days };
+  });
+  return all.some((entry) => entry === null) ? null : (all as Pulled[]);
+}
+
+/** Other levers that are worth a word alone, the one that weighs least first. */
+export function otherWays({ drawn, pulled, steps, weights = USUAL_WEIGHTS }: Help): readonly Pulled[] {
+  const before = burden(drawn, 0, weights);
+  const taken = new Set(steps.map(({ lever }) => lever.id));
+  return pulled
+    .filter(({ lever }) => !taken.has(lever.id) && lever.milderThan === undefined)
+    .filter((entry) => before > 0 && before - weighs(entry, weights) >= leastWon(before))
+    .sort((one, other) => weighs(one, weights) - weighs(other, weights));
+}
+
+/** The lever that weighs least. No milder form of another unless it weighs less than that other. */
+export function bestOf(pulled: readonly Pulled[], weights: Weights = USUAL_WEIGHTS): Pulled | null {
+  const of = (id: string) => pulled.find(({ lever }) => lever.id === id);
+  const fair = pulled.filter((entry) => {
+    const { milderThan } = entry.lever;
+    const harder = milderThan === undefined ? undefined : of(milderThan);
+    return harder === undefined ? milderThan === undefined : weighs(entry, weights) < weighs(harder, weights);
+  });
+  return fair.reduce<Pulled | null>(
+    (best, entry) => (best === null || weighs(entry, weights) < weighs(best, weights) ? entry : best),
+    null,
+  );
 }
 
 /** What a `Help` says without the levers' own code, to be kept as text. */
@@ -185,21 +283,22 @@ export interface PlainHelp {
 interface PlainPulled {
   readonly id: string;
   readonly figures: Figures;
+  readonly days?: number;
 }
 
 /** As plain data; the milder form, which no act tells, is left out. */
 export function plainHelp({ drawn, pulled, steps }: Help): PlainHelp {
-  const plain = ({ lever, figures }: Pulled): PlainPulled => ({ id: lever.id, figures });
+  const plain = ({ lever, figures, days = 0 }: Pulled): PlainPulled => ({ id: lever.id, figures, days });
   return { drawn, pulled: pulled.map(plain), steps: steps.map(plain) };
 }
 
 /** The same with the levers of its design; throws RangeError for a lever the design has not. */
 export function helpOfPlain(drawnDesign: Design, { drawn, pulled, steps }: PlainHelp): Help {
   const design = withChoiceKept(drawnDesign);
-  const withLever = ({ id, figures }: PlainPulled, at: Design): Pulled => {
+  const withLever = ({ id, figures, days = 0 }: PlainPulled, at: Design): Pulled => {
     const lever = leversOf(at).find((entry) => entry.id === id);
     if (lever === undefined) throw new RangeError(`lever is '${id}'; allowed: one of the design`);
-    return { lever, figures };
+    return { lever, figures, days };
   };
   let at = design;
   const told = steps.map((step) => {

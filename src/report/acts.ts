@@ -4,9 +4,9 @@
 import type { Design } from '../design/design.ts';
 import { plain, type Wording } from '../findings/wording.ts';
 import type { Figures } from '../questions/figures.ts';
+import { leverWords } from '../questions/levers.ts';
 import { type Help, otherWays } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
-import { leverWords } from './answer.ts';
 
 export interface Act {
   readonly id: string;
@@ -44,6 +44,12 @@ export function actsOf(help: Help, words: Wording): readonly Act[] {
     apply: (design) => lever.apply(design),
   }));
   return [...made, ...others].slice(0, MOST_ACTS);
+}
+
+/** How a change stands to those above it. */
+export function actTitle({ onTopOf, words }: Act, i: number): string {
+  if (onTopOf === null && i > 0) return `Or else: ${words}`;
+  return onTopOf ? `Then ${words}` : capitalised(words);
 }
 
 /** What changes, from and to; what stays is left out. */

@@ -9,7 +9,7 @@ import { FEW_STALE_HOURS } from '../findings/rules/too-damp.ts';
 import { hours, percent, plain, type Wording } from '../findings/wording.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 import type { Figures } from '../questions/figures.ts';
-import type { Lever, Pulled } from '../questions/levers.ts';
+import { leverWords, type Pulled } from '../questions/levers.ts';
 import { type Help, isCalm } from '../questions/what-helps.ts';
 
 /** Moves a day in the busiest month from which a household should know before it builds. House rule. */
@@ -44,11 +44,6 @@ export function answerOf(context: Context, help: Help | null): string {
       : []),
     ...(help === null ? [] : helpSentences(context, help)),
   ].join(' ');
-}
-
-/** A lever as it is said, with how much of it was tried. */
-export function leverWords({ words: said, size }: Lever, words: Wording): string {
-  return size === undefined ? said : `${said} (${size(words)})`;
 }
 
 function asksMuch({ outcome, design }: Context): boolean {

@@ -20,4 +20,6 @@ export type Block =
 export interface Section {
   readonly title: string;
   readonly blocks: readonly Block[];
+  /** behind the two pages that everybody reads */
+  readonly appendix?: true;
 }

@@ -1,16 +1,22 @@
-// The report as data: who for, the drawing, the question, the answer in one paragraph, figures, pictures, other
-// versions, findings, cautions, every input, how far to trust it. One or more runs in, sections of blocks out;
+// The report as data. Its first page stands alone: who for, the verdict, the drawing, the changes that help most, how sure,
+// and answers to what was asked; then figures and what matters most; behind them the appendix: all that was tried, pictures,
+// other versions, findings, cautions, every input, how far to trust it. One or more runs in, sections of blocks out;
 // the page draws them, and a block of kind 'picture' names the picture it wants.
 
+import type { Design } from '../design/design.ts';
+import { EXAMPLES } from '../design/examples.ts';
 import { hotterName } from '../design/hotter.ts';
 import { contextOf, type Run } from '../findings/context.ts';
 import { findingsOf } from '../findings/findings.ts';
-import { inShort, isCaution } from '../findings/short-form.ts';
-import { moment, percent, wordingOf } from '../findings/wording.ts';
+import { inShort, isCaution, shortForm } from '../findings/short-form.ts';
+import { moment, percent, type Wording, wordingOf } from '../findings/wording.ts';
 import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { VERSION } from '../outcomes/version.ts';
+import { type HowSure, howSureSentences } from '../questions/how-sure.ts';
+import type { Sentence } from '../questions/question.ts';
 import type { Help } from '../questions/what-helps.ts';
+import { actsOf, actTitle } from './acts.ts';
 import { answerOf } from './answer.ts';
 import type { Block, Section } from './block.ts';
 import { differencesOf, habitsOf } from './differences.ts';
@@ -19,6 +25,7 @@ import { comparisonOf, headlineOf } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { triedSection, withTried } from './tried.ts';
 import { CHECKS, checksInShort, errorsInShort, TRUST } from './trust.ts';
+import { verdictOf } from './verdict.ts';
 
 export interface Report {
   readonly title: string;
@@ -44,9 +51,16 @@ export interface ReportOrder {
   readonly answers: readonly string[];
   /** what single changes would do, run; null leaves them out */
   readonly help: Help | null;
+  /** how far the headline figures may lie from those told; absent where it was not run */
+  readonly sure?: HowSure | null;
   /** findings already made of the run, in its units; made here when absent. A year that has travelled between threads
    * has left its panes behind, and findings need them. */
   readonly findings?: readonly Finding[];
+}
+
+/** An answer as it stands on paper: the question, its closing words, and how sure they are. */
+export function toldAnswer(title: string, finding: Sentence, sure: Sentence | null): string {
+  return [title, finding.text, ...(sure === null ? [] : [sure.text])].join(' ');
 }
 
 /** Of this gravity a finding stands on paper in short. */
@@ -58,13 +72,21 @@ export function reportOf(order: ReportOrder): Report {
   const units = run.units ?? 'metric';
   const words = wordingOf(units);
   const context = contextOf(run);
-  // Cautions stand whole.
-  const told = (order.findings ?? findingsOf(run)).map((finding) =>
-    IN_SHORT.includes(finding.severity) && !isCaution(finding) ? inShort(finding) : finding,
+  const all = order.findings ?? findingsOf(run);
+  const short = shortForm(all);
+  const front = withTried([...short.first, ...short.serious], context, order.help);
+  // Behind them cautions stand whole. How sure the figures are is said on the first page.
+  const behind = withTried(
+    [...short.moreFindings, ...all.filter(isCaution)]
+      .filter(({ id }) => id !== 'how-sure')
+      .map((finding) =>
+        IN_SHORT.includes(finding.severity) && !isCaution(finding) ? inShort(finding) : finding,
+      ),
+    context,
+    order.help,
   );
-  const findings = withTried(told, context, order.help);
   const { hottestHour, coldestHour } = context.house;
-  const { geometry, design, climate } = context;
+  const { geometry, design, climate, outcome } = context;
   const who = [
     ['For', order.client],
     ['Place', order.place],
@@ -73,25 +95,25 @@ export function reportOf(order: ReportOrder): Report {
     ['Question', order.question],
   ].filter(([, value]) => value !== '');
 
-  const sections: Section[] = [
+  const text = (said: string): Block => ({ kind: 'text', text: said });
+  const frontPages: Section[] = [
     {
       title: 'In short',
       blocks: [
         { kind: 'table', head: [], rows: who as string[][] },
-        { kind: 'text', text: answerOf(context, order.help) },
-        ...order.answers.map((text): Block => ({ kind: 'text', text })),
-      ],
-    },
-    {
-      title: 'The house in section',
-      blocks: [
+        text(verdictOf(outcome, design, words)),
         {
           kind: 'picture',
           picture: { name: 'section' },
           caption: `${design.name}: ${words.area(geometry.glassM2)} of glass at ${design.glass.tiltDeg}°, ${percent(geometry.shareOfFloor)} of the floor and ${percent(geometry.shareOfWall)} of the equator-facing wall.`,
         },
-        { kind: 'text', text: design.note },
-      ].filter((block) => block.kind !== 'text' || block.text !== '') as Block[],
+        ...(isOfSample(design) || design.note === '' ? [] : [text(design.note)]),
+        ...actsTable(order.help, words),
+        ...(order.sure == null
+          ? []
+          : [text(`How sure is this? ${howSureSentences(order.sure, words).join(' ')}`)]),
+        ...order.answers.map(text),
+      ],
     },
     {
       title: `The figures of a ${design.hotter === undefined ? 'typical' : hotterName(design.hotter)} year`,
@@ -101,6 +123,31 @@ export function reportOf(order: ReportOrder): Report {
           head: ['', 'House', 'Sunspace'].slice(0, context.sunspace === null ? 2 : 3),
           rows: headlineOf(context),
         },
+      ],
+    },
+    {
+      title: 'What matters most',
+      blocks: [{ kind: 'findings', findings: front }],
+    },
+  ];
+  const appendix: Section[] = [
+    { title: 'The answer at length', blocks: [text(answerOf(context, order.help))] },
+    ...(order.help === null ? [] : [triedSection(context, order.help)]),
+    ...(order.others.length === 0
+      ? []
+      : [
+          {
+            title: 'Beside other versions',
+            blocks: [
+              comparisonOf([run, ...order.others]),
+              habitsOf([run, ...order.others]),
+              differencesOf([run, ...order.others]),
+            ].filter((block) => block !== null),
+          },
+        ]),
+    {
+      title: 'The year in pictures',
+      blocks: [
         {
           kind: 'picture',
           picture: { name: 'year' },
@@ -123,32 +170,13 @@ export function reportOf(order: ReportOrder): Report {
         },
       ],
     },
-    ...(order.help === null ? [] : [triedSection(context, order.help)]),
-    ...(order.others.length === 0
-      ? []
-      : [
-          {
-            title: 'Beside other versions',
-            blocks: [
-              comparisonOf([run, ...order.others]),
-              habitsOf([run, ...order.others]),
-              differencesOf([run, ...order.others]),
-            ].filter((block) => block !== null),
-          },
-        ]),
     {
-      title: 'What we find',
-      // How sure the figures are is said at length further on.
-      blocks: [
-        {
-          kind: 'findings',
-          findings: findings.filter((finding) => !isCaution(finding) && finding.id !== 'how-sure'),
-        },
-      ],
+      title: 'What else we find',
+      blocks: [{ kind: 'findings', findings: behind.filter((finding) => !isCaution(finding)) }],
     },
     {
       title: 'Take care',
-      blocks: [{ kind: 'findings', findings: findings.filter(isCaution) }],
+      blocks: [{ kind: 'findings', findings: behind.filter(isCaution) }],
     },
     {
       title: 'What we assumed',
@@ -167,10 +195,33 @@ export function reportOf(order: ReportOrder): Report {
       ],
     },
   ];
+  const behindAll = [...appendix, wordsSection(context, [...frontPages, ...appendix])].map(
+    (section): Section => ({ ...section, appendix: true }),
+  );
   return {
     title: design.name,
     subtitle: [order.client, order.place].filter((line) => line !== '').join(', '),
     foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}`,
-    sections: [...sections, wordsSection(context, sections)].filter(({ blocks }) => blocks.length > 0),
+    sections: [...frontPages, ...behindAll].filter(({ blocks }) =>
+      blocks.some((block) => block.kind !== 'findings' || block.findings.length > 0),
+    ),
   };
+}
+
+/** A sample's note speaks of the sample and not of the client's house. */
+function isOfSample({ note }: Design): boolean {
+  return EXAMPLES.some((example) => example.design.note === note);
+}
+
+/** The changes that help most, each with what it brings. */
+function actsTable(help: Help | null, words: Wording): readonly Block[] {
+  const acts = help === null ? [] : actsOf(help, words);
+  if (acts.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      head: ['What helps most', 'What it brings'],
+      rows: acts.map((act, i) => [actTitle(act, i), act.brings]),
+    },
+  ];
 }

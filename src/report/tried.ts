@@ -7,10 +7,10 @@ import type { Finding } from '../outcomes/outcome.ts';
 import { EXTREME_CAUTION_C } from '../physics/heat-index.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import type { Figures } from '../questions/figures.ts';
-import { bestLever, type Pulled } from '../questions/levers.ts';
-import { bestOf, type Help } from '../questions/what-helps.ts';
+import { bestLever, leverWords, type Pulled } from '../questions/levers.ts';
+import { USUAL_WEIGHTS, weightsInWords } from '../questions/weights.ts';
+import { bestOf, type Help, weighs } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
-import { leverWords } from './answer.ts';
 import type { Block, Section } from './block.ts';
 
 interface Column {
@@ -52,7 +52,11 @@ const LITTLE_KWH = 50;
 const TOGETHER = ['The first two steps together', 'All three steps together'] as const;
 
 /** The section. */
-export function triedSection({ words }: Context, { drawn, pulled, steps, milder }: Help): Section {
+export function triedSection(
+  { words }: Context,
+  { drawn, pulled: all, steps, milder, weights = USUAL_WEIGHTS }: Help,
+): Section {
+  const pulled = [...all].sort((one, other) => weighs(one, weights) - weighs(other, weights));
   const little = pulled.filter(({ figures }) => didLittle(figures, drawn));
   const tried: readonly (readonly [string, Figures])[] = [
     ['As drawn', drawn],
@@ -76,7 +80,8 @@ export function triedSection({ words }: Context, { drawn, pulled, steps, milder 
     'A typical year with one change at a time, all else as drawn.' +
     (steps.length > 1 ? ' The last rows hold the steps of the answer together.' : '') +
     ' A cooler room is a damper one, all else alike, for cool air holds less water: read the columns together.' +
-    ' The best is what leaves the fewest hours too hot or too damp beyond those allowed, an hour for an hour; of changes alike in that, what leaves less mould, then less heat to add.' +
+    ' What weighs least stands first. ' +
+    weightsInWords(weights) +
     ' Mould shows from an index of 3 up. What a change costs in money we do not know: ask your builder.';
   const rest: Block[] =
     little.length === 0

@@ -11,13 +11,14 @@ import { QUESTIONS, questionById } from '../../src/questions/registry.ts';
 import { varied, withGlassAsArea } from '../../src/questions/variation.ts';
 import { madeBasis, madeRunner, plausible } from './made-runner.ts';
 
-test('eight questions, each with its own id, a title and a sentence that asks', () => {
+test('nine questions, each with its own id, a title and a sentence that asks', () => {
   expect(QUESTIONS.map(({ id }) => id)).toEqual([
     'how-much-glass',
     'how-much-mass',
     'upright-or-leaning',
     'open-or-closed',
     'who-opens-the-vents',
+    'what-helps',
     'what-matters-most',
     'hotter-year',
     'glass-and-mass-map',

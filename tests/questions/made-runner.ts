@@ -39,6 +39,11 @@ export interface MadeRunner extends Runner {
   readonly ran: RunJob[];
 }
 
+/** Jobs of the question itself, without those that try it over what nobody can know. */
+export function mainJobs({ ran }: MadeRunner): readonly RunJob[] {
+  return ran.filter(({ at }) => at.doubt === undefined);
+}
+
 export function madeRunner(formula: Formula): MadeRunner {
   const ran: RunJob[] = [];
   return {

@@ -6,7 +6,7 @@ import { HotterMark } from '../climate/HotterMark.tsx';
 import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { changeText, numberText, quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
-import type { HeadlineFigure } from './headline-figures.ts';
+import type { FigureRanges, HeadlineFigure } from './headline-figures.ts';
 import { headlineFigures, inRun } from './headline-figures.ts';
 
 const ZONE_TITLES = {
@@ -21,9 +21,14 @@ interface FigurePanelProps {
   readonly asked: string | null;
   /** the reasons, which stand with that figure */
   readonly reasons: ComponentChildren;
+  readonly ranges: FigureRanges;
+  /** of a design before: kept in their place, so that nothing moves, and not shown */
+  readonly rangesAreOld: boolean;
+  /** under the figures */
+  readonly children: ComponentChildren;
 }
 
-export function FigurePanel({ onOpen, asked, reasons }: FigurePanelProps) {
+export function FigurePanel({ onOpen, asked, reasons, ranges, rangesAreOld, children }: FigurePanelProps) {
   const workspace = useWorkspace();
   const shown = workspace.shown.value;
   const system = workspace.units.value;
@@ -65,6 +70,8 @@ export function FigurePanel({ onOpen, asked, reasons }: FigurePanelProps) {
                     figure={figure}
                     before={before.find(({ id }) => id === figure.id)?.value ?? null}
                     ghost={preview && inRun(figure.id, preview.figures)}
+                    range={ranges.get(figure.id) ?? null}
+                    rangeIsOld={rangesAreOld}
                     system={system}
                     onOpen={() => onOpen(figure)}
                   />
@@ -74,6 +81,7 @@ export function FigurePanel({ onOpen, asked, reasons }: FigurePanelProps) {
           </div>
         </div>
       ))}
+      {children}
     </section>
   );
 }
@@ -83,11 +91,13 @@ interface FigureProps {
   readonly before: number | null;
   /** with the change that is looked at; null for none */
   readonly ghost: number | null;
+  readonly range: { readonly least: number; readonly most: number } | null;
+  readonly rangeIsOld: boolean;
   readonly system: UnitSystem;
   readonly onOpen: () => void;
 }
 
-function Figure({ figure, before, ghost, system, onOpen }: FigureProps) {
+function Figure({ figure, before, ghost, range, rangeIsOld, system, onOpen }: FigureProps) {
   const { quantity, value, digits } = figure;
   const { sign } = unitOf(quantity, system);
   return (
@@ -111,12 +121,18 @@ function Figure({ figure, before, ghost, system, onOpen }: FigureProps) {
           → {quantityText(ghost, quantity, system, digits)}
         </span>
       )}
+      {range !== null && (
+        <span class={`figure-range ${rangeIsOld ? 'is-old' : ''}`} data-range={figure.id}>
+          may be {numberText(toShown(range.least, quantity, system), digits)} to{' '}
+          {numberText(toShown(range.most, quantity, system), digits)}
+        </span>
+      )}
       {figure.limit !== '' && <span class="figure-limit">{figure.limit}</span>}
     </button>
   );
 }
 
-function Change({ figure, before, system }: Omit<FigureProps, 'onOpen' | 'ghost'>) {
+function Change({ figure, before, system }: Pick<FigureProps, 'figure' | 'before' | 'system'>) {
   const { value, quantity, digits, better } = figure;
   if (before === null) return null;
   const change = value - before;

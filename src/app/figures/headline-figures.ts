@@ -49,6 +49,9 @@ export function inRun(id: string, figures: Figures): number | null {
   return key === undefined ? null : figures[key];
 }
 
+/** Least and most of a figure over what nobody can know, by the figure's id. */
+export type FigureRanges = ReadonlyMap<string, { readonly least: number; readonly most: number }>;
+
 const YEAR_HOURS = 8760;
 /** shares of the year in which a vent stood wrong */
 const SOMETIMES_NEGLECTED = 0.02;

@@ -8,7 +8,6 @@ import { YearMap } from '../charts/YearMap.tsx';
 import { ClimatePanel } from '../climate/ClimatePanel.tsx';
 import { WeatherQuestions } from '../climate/WeatherQuestions.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
-import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { HeadlineFigure } from '../figures/headline-figures.ts';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { FitLines } from '../inputs/FitChoice.tsx';
@@ -22,6 +21,7 @@ import { useSession } from '../state/session-context.ts';
 import { TakePanel } from '../take/TakePanel.tsx';
 import { CompareView } from '../versions/CompareView.tsx';
 import { VersionStrip } from '../versions/VersionStrip.tsx';
+import { SureFigures } from '../why/SureFigures.tsx';
 import { VerdictPanel } from '../why/VerdictPanel.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
@@ -97,7 +97,7 @@ function Sheet({ isShown }: { isShown: boolean }) {
           <VentDiary />
           <TakePanel />
         </div>
-        <FigurePanel
+        <SureFigures
           onOpen={showReasons}
           asked={asked.value?.figure ?? null}
           reasons={<Late load={loadReasons} wait="Fetching the reasons…" />}

@@ -48,7 +48,7 @@ function PaperSection({ section, ...props }: PaperProps & { section: Section }) 
   // The heading and what follows it are one piece that no page break divides.
   const isPiece = !isList && (first?.kind === 'picture' || first?.kind === 'table');
   return (
-    <section class={`paper-section ${id}`} aria-labelledby={id}>
+    <section class={`paper-section ${id} ${section.appendix ? 'is-appendix' : ''}`} aria-labelledby={id}>
       <div class={isPiece ? 'paper-piece' : undefined}>
         <h2 id={id}>{section.title}</h2>
         {isList ? (

@@ -5,10 +5,11 @@ import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
+import { toldAnswer } from '../../report/report.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { useSession } from '../state/session-context.ts';
-import { helpOf } from '../why/pulled-levers.ts';
+import { helpOf, sureOf } from '../why/pulled-levers.ts';
 import { useRunFor } from '../why/run-for.ts';
 import { usePageFoot } from './page-foot.ts';
 import { ReportFields } from './ReportFields.tsx';
@@ -33,6 +34,11 @@ export function ReportView() {
     climate.state === 'ready' ? climate.year : null,
     helpOfDesign,
   );
+  const sure = useRunFor(
+    workspace.stale.value ? null : answer,
+    climate.state === 'ready' ? climate.year : null,
+    sureOf,
+  );
   const isReady =
     answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';
   const report = useMemo(
@@ -43,13 +49,16 @@ export function ReportView() {
             answer,
             climate: climate.year,
             others,
-            answers: toldNow().flatMap(({ title, finding }) => (finding ? [`${title} ${finding.text}`] : [])),
+            answers: toldNow().flatMap(({ title, finding, sure }) =>
+              finding ? [toldAnswer(title, finding, sure)] : [],
+            ),
             help: typeof help === 'string' ? null : help,
+            sure: typeof sure === 'string' ? null : sure,
             units: system,
             today: new Date(),
           })
         : null,
-    [isReady, answer, others, help, words.value, told.value, design, system],
+    [isReady, answer, others, help, sure, words.value, told.value, design, system],
   );
   useEffect(() => heading.current?.focus(), []);
   useEffect(() => {
@@ -63,7 +72,7 @@ export function ReportView() {
 
   usePageFoot(report?.foot ?? null);
   return (
-    <main class="report-view" aria-busy={report === null || help === 'running'}>
+    <main class="report-view" aria-busy={report === null || help === 'running' || sure === 'running'}>
       <div class="report-tools">
         <div class="report-bar">
           <h1 ref={heading} tabIndex={-1}>

@@ -5,8 +5,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import { wordingOf } from '../../findings/wording.ts';
 import { figuresOf } from '../../questions/figures.ts';
 import { type Help, helpOfPlain, isCalm } from '../../questions/what-helps.ts';
-import { capitalised } from '../../questions/words.ts';
-import { type Act, actsOf } from '../../report/acts.ts';
+import { type Act, actsOf, actTitle } from '../../report/acts.ts';
 import { verdictOf } from '../../report/verdict.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { exampleOf } from '../state/example-place.ts';
@@ -22,12 +21,6 @@ const REST_MS = 400;
 
 const TRY = ['Try it', 'Try both', 'Try all three'] as const;
 const TRIED = ['Tried', 'Tried with the one before it', 'Tried with the two before it'] as const;
-
-/** How a change stands to those above it. */
-function titleOf({ onTopOf, words }: Act, i: number): string {
-  if (onTopOf === null && i > 0) return `Or else: ${words}`;
-  return onTopOf ? `Then ${words}` : capitalised(words);
-}
 
 interface VerdictPanelProps {
   readonly onOwn: () => void;
@@ -159,7 +152,7 @@ function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean 
           onFocusOut={lookAway}
         >
           <p>
-            <b>{titleOf(act, i)}</b>
+            <b>{actTitle(act, i)}</b>
             <span>{act.brings}</span>
           </p>
           <button type="button" data-act="try" onClick={() => tryAct(act)}>

@@ -4,6 +4,7 @@
 import type { Design } from '../../design/design.ts';
 import type { OutcomeFigures } from '../../outcomes/outcome.ts';
 import { figuresOf } from '../../questions/figures.ts';
+import { type HowSure, howSureOf } from '../../questions/how-sure.ts';
 import type { Runner, StopSignal } from '../../questions/runner.ts';
 import { type Help, helpFor, type PulledLevers, pullLevers } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -11,6 +12,7 @@ import { pageRunner } from '../questions/page-runner.ts';
 
 const levers = new WeakMap<Design, Promise<PulledLevers>>();
 const helps = new WeakMap<Design, Promise<Help>>();
+const sures = new WeakMap<Design, Promise<HowSure>>();
 
 /** Each lever alone. */
 export function pulledLevers(design: Design, year: TypicalYear): Promise<PulledLevers> {
@@ -39,6 +41,11 @@ export function helpOf(
     levers.set(design, Promise.resolve(pulled));
     return helpFor(design, pulled, stoppable);
   });
+}
+
+/** How far the headline figures may lie from those told. */
+export function sureOf(design: Design, year: TypicalYear, signal?: StopSignal): Promise<HowSure> {
+  return remembered(sures, design, () => howSureOf(design, pageRunner(design.climate, year), signal));
 }
 
 /** What failed is run anew when it is asked for again. */

@@ -1,0 +1,90 @@
+// The headline figures with how far each may lie from what is told: the house run as it may turn out, in the background
+// once the design has come to rest, and given up when it moves again. Nothing runs while the hand is on it.
+
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { wordingOf } from '../../findings/wording.ts';
+import { type HowSure, howSureSentences, type Ranged, rangeOf } from '../../questions/how-sure.ts';
+import { unknownsRule } from '../../questions/what-nobody-knows.ts';
+import { FigurePanel } from '../figures/FigurePanel.tsx';
+import type { FigureRanges, HeadlineFigure } from '../figures/headline-figures.ts';
+import { useWorkspace } from '../state/session-context.ts';
+import { sureOf } from './pulled-levers.ts';
+
+/** The hand has left the design when nothing has moved for so long [ms]; what would help is asked for before. */
+const REST_MS = 900;
+
+const FIGURE_OF: Readonly<Record<Ranged, string>> = {
+  tooHotHours: 'house-overheated',
+  humidHours: 'house-humid',
+  heatingKWh: 'heating',
+  coldestC: 'house-coldest',
+};
+
+interface SureFiguresProps {
+  readonly onOpen: (figure: HeadlineFigure) => void;
+  readonly asked: string | null;
+  readonly reasons: ComponentChildren;
+}
+
+export function SureFigures(props: SureFiguresProps) {
+  const system = useWorkspace().units.value;
+  const { sure, isOld } = useHowSure();
+  const words = wordingOf(system);
+  const ranges: FigureRanges = new Map(
+    sure === null
+      ? []
+      : (Object.keys(FIGURE_OF) as Ranged[]).map((key) => {
+          const { least, most } = rangeOf(key, sure);
+          return [FIGURE_OF[key], { least, most }] as const;
+        }),
+  );
+  return (
+    <FigurePanel {...props} ranges={ranges} rangesAreOld={isOld}>
+      {sure !== null && (
+        <details class={`how-sure ${isOld ? 'is-old' : ''}`} data-how-sure={isOld ? 'old' : 'new'}>
+          <summary>How sure are these?</summary>
+          <ul>
+            {howSureSentences(sure, words).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+          <p>{unknownsRule(words)}</p>
+        </details>
+      )}
+    </FigurePanel>
+  );
+}
+
+/** The newest that was run, and whether it is of a design before. */
+function useHowSure(): { readonly sure: HowSure | null; readonly isOld: boolean } {
+  const workspace = useWorkspace();
+  const design = workspace.design.value;
+  const climate = workspace.climate.value;
+  const year = climate.state === 'ready' ? climate.typical : null;
+  const isReady = year !== null && !workspace.stale.value;
+  const [found, setFound] = useState<{ of: object; year: object; sure: HowSure } | null>(null);
+  const known = useRef(found);
+  known.current = found;
+  useEffect(() => {
+    if (!isReady || year === null) return;
+    if (known.current?.of === design && known.current.year === year) return;
+    const stop = new AbortController();
+    const timer = setTimeout(() => {
+      sureOf(design, year, stop.signal).then(
+        (sure) => {
+          if (!stop.signal.aborted) setFound({ of: design, year, sure });
+        },
+        () => {
+          // A house that cannot be run as it may turn out keeps its figures without a range.
+          if (!stop.signal.aborted) setFound(null);
+        },
+      );
+    }, REST_MS);
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [design, year, isReady]);
+  return { sure: found?.sure ?? null, isOld: found?.of !== design || found.year !== year };
+}

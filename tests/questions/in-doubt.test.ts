@@ -1,0 +1,67 @@
+// What an answer says of how sure it is: its range, the cause of each end, and advice that turns. By a formula of the test's
+// own, in which leakiness takes hours away and a hotter year adds them.
+import { expect, test } from 'vitest';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { parseDesign } from '../../src/design/schema.ts';
+import { ask } from '../../src/questions/ask.ts';
+import { howSureOf, howSureSentences, rangeOf } from '../../src/questions/how-sure.ts';
+import { questionById } from '../../src/questions/registry.ts';
+import { unknownsOf } from '../../src/questions/what-nobody-knows.ts';
+import { METRIC_WORDS } from '../../src/questions/words.ts';
+import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
+
+const { design } = EXAMPLES[1]!;
+const base = design.air.ach50;
+
+const formula: Formula = ({ hotter, air, sunspace }) => ({
+  overheatedHours: 400 + 100 * (hotter?.summerK ?? 0) - 20 * (air.ach50 - base),
+  heatingKWh: sunspace.join === 'none' ? 1000 + 900 * (air.ach50 / base - 1) : 1200,
+  humidHours: 100,
+});
+
+test('every way a house may turn out is a design that can be drawn, and changes something', () => {
+  for (const example of EXAMPLES) {
+    const unknowns = unknownsOf(example.design);
+    expect(unknowns.length).toBeGreaterThan(4);
+    for (const { apply } of unknowns) expect(parseDesign(apply(example.design)).ok).toBe(true);
+  }
+});
+
+test('a hotter design is tried hotter and colder still, and within limits', () => {
+  const hot = { ...design, hotter: { winterK: 8, summerK: 2, waveDays: 10, waveK: 5 } };
+  const [hotter, colder] = ['hot-year', 'cold-year'].map(
+    (id) =>
+      unknownsOf(hot)
+        .find((unknown) => unknown.id === id)!
+        .apply(hot).hotter,
+  );
+  expect(hotter).toEqual({ winterK: 8, summerK: 3.5, waveDays: 10, waveK: 5 });
+  expect(colder).toEqual({ winterK: 6.5, summerK: 0.5, waveDays: 10, waveK: 5 });
+});
+
+test('a range has the cause of each end, and a figure that nothing moves says so', async () => {
+  const sure = await howSureOf(design, madeRunner(formula));
+  const hot = rangeOf('tooHotHours', sure);
+  expect([hot.least, hot.leastBy?.id, hot.most, hot.mostBy?.id]).toEqual([250, 'cold-year', 550, 'hot-year']);
+  expect(howSureSentences(sure, METRIC_WORDS).slice(0, 2)).toEqual([
+    'Too hot for 400 hours: 250 in a year 1.5 °C colder, 550 in a year 1.5 °C hotter.',
+    'Too damp for 100 hours: the same in all that we tried.',
+  ]);
+});
+
+test('advice that turns within the range says so, with what turns it; every house behind it can be drawn', async () => {
+  const answer = await ask(questionById('open-or-closed')!, madeBasis(design), madeRunner(formula));
+  expect(answer.finding!.text).toContain('Leave the sunspace out');
+  expect(answer.sure!.text).toContain('The advice turns in 1 of');
+  expect(answer.sure!.text).toContain('If it is built twice as leaky, close the sunspace off.');
+  expect(answer.sure!.figures).toMatchObject({ hoursLeast: 250, hoursMost: 550, turnedTrials: 1 });
+  const doubted = answer.proposals.filter(({ id }) => id.startsWith('in doubt'));
+  expect(doubted.length).toBeGreaterThan(15);
+  for (const house of doubted) expect(parseDesign(house.design).ok).toBe(true);
+  const held = await ask(
+    questionById('open-or-closed')!,
+    madeBasis(design),
+    madeRunner(() => ({ overheatedHours: 10, humidHours: 20, heatingKWh: 900 })),
+  );
+  expect(held.sure!.text).toContain('The advice holds in all');
+});
