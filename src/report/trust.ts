@@ -97,6 +97,22 @@ export function checksInShort({ sources }: Pick<ChecksBySource, 'sources'>): str
   );
 }
 
+/** Source under which houses stand that somebody measured. */
+const MEASURED = 'Houses as measured';
+
+/** What each measured house was found to be, and what ours says of a house of the kind, a sentence each. */
+export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): readonly string[] {
+  const lines = sources.find(({ source }) => source === MEASURED)?.lines ?? [];
+  return lines.map(([which, quantity, reference, ours, verdict]) => {
+    const miss = verdict === 'pass' ? '' : ' That is a miss.';
+    return `${which}: ${quantity}. Measured: ${reference}. Ours says ${ours}.${miss}`;
+  });
+}
+
+/** Stands above them. */
+export const MEASURED_SAYS =
+  'Houses of the clients’ kind that somebody lived in and measured. Each is set up from what is known of it, in a typical year of the place or of the nearest climate at hand; what nobody noted stands at its middle. A house of this kind in this place did so: ours says so. A miss is told as a miss.';
+
 /** Rows of the error table that a client hears of, by how they are named there. */
 const WARMER = 'every month is 1 °C warmer';
 const COLDER = 'every month is 1 °C colder';

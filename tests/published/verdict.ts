@@ -9,6 +9,8 @@ export type Mark =
   | 'memory'
   /** computed independently from the published formula, by hand or with a library */
   | 'computed'
+  /** measured in a house of the kind, as its owner, a log or a field study tells it */
+  | 'measured'
   /** common practice, no source */
   | 'practice';
 
@@ -41,7 +43,8 @@ export interface RangeRow extends RowBase {
   readonly referenceMin: number;
   readonly referenceMax: number;
   readonly allowed: number;
-  /** for ranges recalled from memory: up to this far outside [unit] the verdict is "note" and nothing fails */
+  /** for ranges recalled from memory, and for houses as measured that ours is known to miss: up to this far outside [unit]
+   * the verdict is "note" and nothing fails */
   readonly noteAllowed?: number;
 }
 

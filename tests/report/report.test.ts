@@ -5,6 +5,7 @@ import { inputsOf } from '../../src/report/inputs.ts';
 import { reportOf } from '../../src/report/report.ts';
 import { errorsInShort } from '../../src/report/trust.ts';
 import errorsDo from '../../src/report/what-errors-do.json' with { type: 'json' };
+import { madeFigures } from '../questions/made-figures.ts';
 import { order, RUNS, wordsOf } from './report-order.ts';
 
 describe('the report', () => {
@@ -43,11 +44,17 @@ describe('the report', () => {
       sections
         .find((section) => section.title === title)!
         .blocks.flatMap((block) => (block.kind === 'findings' ? block.findings.map(({ id }) => id) : []));
-    const [found, careful] = [of('What we find'), of('Take care')];
+    const front = of('What matters most');
+    const [found, careful] = [of('What else we find'), of('Take care')];
+    // Every finding stands once, on the second page or behind it; every caution stands whole behind.
+    expect(new Set([...front.filter((id) => !id.startsWith('caution-')), ...found]).size).toBe(
+      front.filter((id) => !id.startsWith('caution-')).length + found.length,
+    );
+    expect(front.filter((id) => !id.startsWith('caution-'))).toHaveLength(3);
     expect(careful).toContain('caution-overhead-glass');
     expect(careful.every((id) => id.startsWith('caution-'))).toBe(true);
     expect(found.some((id) => id.startsWith('caution-'))).toBe(false);
-    expect(found.length).toBeGreaterThan(5);
+    expect(found.length).toBeGreaterThan(3);
   });
 
   it('sets versions side by side when there are some', () => {
@@ -140,5 +147,39 @@ describe('the list of assumptions', () => {
     expect(labels).toContain('How it joins the rooms');
     expect(labels).not.toContain('Sunspace depth');
     expect(labels).not.toContain('Sunspace vents');
+  });
+});
+
+describe('the first page', () => {
+  it('stands alone: verdict, drawing, acts with what each brings, range, and what was asked', () => {
+    const lever = { id: 'shade', words: 'shade the glass', apply: (design: Design) => design };
+    const figures = madeFigures({ tooHotHours: 500, humidHours: 100, heatingKWh: 900 });
+    const help = {
+      drawn: figures,
+      pulled: [],
+      steps: [{ lever, figures: { ...figures, tooHotHours: 100 } }],
+    };
+    const [first, ...rest] = reportOf(
+      order({ help, sure: { drawn: figures, turned: [] }, answers: ['How much glass? Stop at 20 m².'] }),
+    ).sections;
+    expect(first!.title).toBe('In short');
+    const blocks = JSON.stringify(first!.blocks);
+    for (const said of [
+      'where 262 are allowed',
+      '"section"',
+      'Shade the glass',
+      'Hours too hot 500 → 100.',
+      'How sure is this? Too hot for 500 hours',
+      'How much glass? Stop at 20 m².',
+    ])
+      expect(blocks).toContain(said);
+    expect(rest.slice(0, 2).map(({ appendix }) => appendix ?? false)).toEqual([false, false]);
+    expect(rest.slice(2).every(({ appendix }) => appendix === true)).toBe(true);
+  });
+
+  it('tells a note of one’s own, and never a sample’s as the client’s', () => {
+    expect(wordsOf(reportOf(order()))).not.toContain(RUNS.leaning.design.note);
+    const own = { ...RUNS.leaning, design: { ...RUNS.leaning.design, note: 'Our hill faces south.' } };
+    expect(wordsOf(reportOf(order({ run: own })))).toContain('Our hill faces south.');
   });
 });

@@ -12,6 +12,8 @@ import {
   type ErrorTable,
   LEFT_OUT,
   type ListedChecks,
+  MEASURED_SAYS,
+  measuredInWords,
   NOT_MODELLED,
   OWN_SAYS,
   TRUST,
@@ -74,6 +76,13 @@ export function TrustView() {
           </table>
         </ScrollTable>
       ))}
+      <h2>Houses that were measured</h2>
+      <p>{MEASURED_SAYS}</p>
+      <ul class="trust-list">
+        {measuredInWords(LISTED).map((said) => (
+          <li key={said}>{said}</li>
+        ))}
+      </ul>
       <h2>What was checked</h2>
       <p>{checksInShort(CHECKS)}</p>
       <h3>What is no plain pass</h3>
@@ -89,8 +98,9 @@ export function TrustView() {
       <p>
         Where a source has many rows of one quantity, the row that comes nearest to what was allowed stands
         for all of them. A number is from a document that was open, computed anew from the published formula
-        (by hand or with a library), recalled from memory (published, and not looked up again), or common
-        practice without a source. Where it says “reference only”, no run uses the formula that was checked.
+        (by hand or with a library), recalled from memory (published, and not looked up again), measured in a
+        house by its people or by a field study, or common practice without a source. Where it says “reference
+        only”, no run uses the formula that was checked.
       </p>
       {CHECKS.sources.map(({ source, checks, pass, note, fail, marks, use }) => (
         <details key={source} class="trust-source">

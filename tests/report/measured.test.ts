@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { measuredInWords } from '../../src/report/trust.ts';
+
+test('a measured house is told with what was measured and what ours says, a miss as a miss', () => {
+  const sources = [
+    {
+      source: 'Houses as measured',
+      lines: [
+        ['tyres: a place, no heater', 'coldest air of the rooms', '14 to 16 °C', '14.2 °C', 'pass', 1],
+        ['earth: a place', 'humidity', '0.7 to 1', '0.5', 'note', 1],
+      ] as const,
+    },
+    { source: 'a handbook', lines: [['row', 'U', '1', '1', 'pass', 1]] as const },
+  ];
+  expect(measuredInWords({ sources })).toEqual([
+    'tyres: a place, no heater: coldest air of the rooms. Measured: 14 to 16 °C. Ours says 14.2 °C.',
+    'earth: a place: humidity. Measured: 0.7 to 1. Ours says 0.5. That is a miss.',
+  ]);
+  expect(measuredInWords({ sources: [] })).toEqual([]);
+});
