@@ -61,8 +61,13 @@ if (kept.fromOtherTabs.length > 0)
   session.tell('news', `Kept as versions: ${kept.fromOtherTabs.map((name) => `"${name}"`).join(', ')}.`);
 
 const openHash = async () => {
-  if (await session.openLink(location.hash))
-    history.replaceState(null, '', location.pathname + location.search);
+  const view = await session.openLink(location.hash);
+  if (view !== null)
+    history.replaceState(
+      null,
+      '',
+      `${location.pathname}${location.search}${view === 'client' ? '#client' : ''}`,
+    );
 };
 void openHash();
 window.addEventListener('hashchange', () => void openHash());

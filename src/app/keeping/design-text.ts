@@ -10,7 +10,7 @@ export type ReadDesign =
   | { readonly ok: false; readonly message: string };
 
 /** Longest link part read; a whole design packs into about a thousand characters. */
-const MOST_LINK_CHARACTERS = 60_000;
+export const MOST_LINK_CHARACTERS = 60_000;
 const MOST_TEXT_CHARACTERS = 1_000_000;
 const MOST_TEXT = '1 MB';
 
@@ -77,7 +77,7 @@ export async function designFromLink(packed: string): Promise<ReadDesign> {
 
 class TooLong extends Error {}
 
-async function throughStream(
+export async function throughStream(
   bytes: Uint8Array<ArrayBuffer>,
   stream: CompressionStream | DecompressionStream,
 ): Promise<Uint8Array<ArrayBuffer>> {
@@ -112,12 +112,12 @@ async function readAll(readable: ReadableStream<Uint8Array>): Promise<Uint8Array
   return all;
 }
 
-function toBase64Url(bytes: Uint8Array): string {
+export function toBase64Url(bytes: Uint8Array): string {
   const binary = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
   return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
 }
 
-function fromBase64Url(text: string): Uint8Array<ArrayBuffer> {
+export function fromBase64Url(text: string): Uint8Array<ArrayBuffer> {
   const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
   return Uint8Array.from(binary, (character) => character.charCodeAt(0));
 }

@@ -28,6 +28,24 @@ export function KeepTools() {
     );
   };
 
+  const shareWithClient = async () => {
+    const address = await session.clientLink();
+    if (address === null)
+      return session.tell(
+        'trouble',
+        'So many versions make too long a link. Send the files, or remove some.',
+      );
+    const copied = await navigator.clipboard?.writeText(address).then(
+      () => true,
+      () => false,
+    );
+    if (!copied) history.replaceState(null, '', address);
+    session.tell(
+      'news',
+      `The link for a client is ${copied ? 'copied' : 'in the address bar'}; it holds the design and every version.`,
+    );
+  };
+
   return (
     <div class="keep-tools">
       <button type="button" class="is-quiet" onClick={save}>
@@ -51,6 +69,9 @@ export function KeepTools() {
       />
       <button type="button" onClick={() => void share()}>
         Copy link
+      </button>
+      <button type="button" class="is-quiet" data-keep="client" onClick={() => void shareWithClient()}>
+        Link for a client
       </button>
       <a class="button is-main" href="#report">
         Report

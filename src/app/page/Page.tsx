@@ -29,6 +29,7 @@ import { SheetHead } from './SheetHead.tsx';
 import { useView } from './view.ts';
 
 const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }) => ReportView);
+const loadClient = () => import('./ClientView.tsx').then(({ ClientView }) => ClientView);
 const loadStart = () => import('../start/StartView.tsx').then(({ StartView }) => StartView);
 const loadReasons = () => import('../why/WhyNote.tsx').then(({ WhyNote }) => WhyNote);
 const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
@@ -47,6 +48,14 @@ export function Page() {
             <WeatherQuestions />
           </div>
           <Late load={loadStart} wait="Fetching the questions…" />
+        </>
+      )}
+      {view === 'client' && (
+        <>
+          <div class="view-notices">
+            <NoticeLine />
+          </div>
+          <Late load={loadClient} wait="Fetching the house…" />
         </>
       )}
       {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}

@@ -1,5 +1,5 @@
-// The section of a design without handles, for comparing and printing. All of them have the same width in metres only
-// when their houses have; what counts is that each is drawn to one scale in itself.
+// The section of a design without handles, for comparing and printing. Those that stand side by side are drawn to one
+// scale: the largest fills its place.
 
 import type { Design } from '../../design/design.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
@@ -19,17 +19,23 @@ export function StillSection({
   design,
   latitudeDeg,
   system,
+  among = [design],
 }: {
   design: Design;
   latitudeDeg: number;
   system: UnitSystem;
+  /** the designs it is drawn to one scale with, itself among them */
+  among?: readonly Design[];
 }) {
   const shape = sectionShape(design);
-  const frame = sectionFrame(shape, WIDTH_PX, false);
+  const share = sharesOfWidth(among)[among.indexOf(design)] ?? 1;
+  const frame = sectionFrame(shape, WIDTH_PX * share, false);
   const lights = noonLight(shape, design, latitudeDeg);
   return (
     <svg
       class="still-section section-drawing"
+      data-px-per-m={frame.pxPerM.toFixed(2)}
+      style={{ width: `${100 * share}%` }}
       viewBox={`0 0 ${frame.widthPx} ${frame.heightPx}`}
       role="img"
       aria-label={sectionWords(design, lights, latitudeDeg, system)}
@@ -45,6 +51,13 @@ export function StillSection({
       />
     </svg>
   );
+}
+
+/** How much of its place each section takes when all have one scale, 0…1; the largest takes all. */
+export function sharesOfWidth(designs: readonly Design[]): readonly number[] {
+  const scales = designs.map((design) => sectionFrame(sectionShape(design), WIDTH_PX, false).pxPerM);
+  const least = Math.min(...scales);
+  return scales.map((scale) => least / scale);
 }
 
 /** House, furnishing, glass and vents, in painting order. */

@@ -11,6 +11,7 @@ import type { TypicalYear } from '../../weather/typical-year.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
 import type { KeptVersion } from '../keeping/kept-record.ts';
+import { sharedFromLink, sharedToLink } from '../keeping/shared-link.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { type AskedOf, isAskedOf } from './asked-of.ts';
 import { type ClimateIntake, createClimateIntake } from './climate-intake.ts';
@@ -50,9 +51,12 @@ export interface Session {
   openFile(file: File): Promise<void>;
   /** weather of the person's own: files, tables, monthly normals */
   readonly intake: ClimateIntake;
-  openLink(hash: string): Promise<boolean>;
+  /** Which view a link opens in; null for an address that is no link, or one that could not be read. */
+  openLink(hash: string): Promise<'sheet' | 'client' | null>;
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
+  /** address that holds the design and every version, and opens in the client's view; null where it would be too long */
+  clientLink(): Promise<string | null>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
   /** Figures and doubts of a climate, worked out once. */
   glanceAt(year: TypicalYear): Promise<ClimateGlance>;
@@ -74,6 +78,7 @@ export interface SessionOptions {
 }
 
 const LINK_MARK = '#design=';
+const CLIENT_MARK = '#client=';
 
 export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
   const list = createVersionList(kept);
@@ -90,6 +95,20 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     );
     notices.value = [...others, { id: ++notice, kind, text }].slice(-3);
   };
+
+  /** What is kept here stays; versions of the link come beside it, and one that is here already is not kept twice. */
+  async function openShared(packed: string): Promise<'client' | null> {
+    const read = await sharedFromLink(packed);
+    if (!read.ok) {
+      tell('trouble', read.message);
+      return null;
+    }
+    workspace.replace(read.shared.design);
+    const known = new Set(list.versions.value.map(({ design }) => JSON.stringify(design)));
+    for (const { name, design } of read.shared.versions)
+      if (!known.has(JSON.stringify(design))) list.keep(name, design);
+    return 'client';
+  }
 
   const intake = createClimateIntake({ workspace, bridge, tell });
 
@@ -131,18 +150,24 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
       tell('news', `Opened "${taken.design.name}" from ${file.name}. Undo brings the last design back.`);
     },
     async openLink(hash) {
-      if (!hash.startsWith(LINK_MARK)) return false;
+      if (hash.startsWith(CLIENT_MARK)) return openShared(hash.slice(CLIENT_MARK.length));
+      if (!hash.startsWith(LINK_MARK)) return null;
       const read = await designFromLink(hash.slice(LINK_MARK.length));
       if (!read.ok) {
         tell('trouble', read.message);
-        return false;
+        return null;
       }
       workspace.replace(read.design);
       tell('news', `Opened "${read.design.name}" from the link.`);
-      return true;
+      return 'sheet';
     },
     async linkOf(design) {
       return `${pageAddress().split('#')[0]}${LINK_MARK}${await designToLink(design)}`;
+    },
+    async clientLink() {
+      const shared = { design: workspace.design.value, versions: list.versions.value };
+      const packed = await sharedToLink(shared);
+      return packed === null ? null : `${pageAddress().split('#')[0]}${CLIENT_MARK}${packed}`;
     },
     fileOf(design) {
       const name = design.name

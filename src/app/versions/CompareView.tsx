@@ -87,6 +87,7 @@ function CompareTable({
                   design={version.design}
                   latitudeDeg={answers[i]?.outcome.site.latitudeDeg ?? latitude}
                   system={system}
+                  among={versions.map((one) => one.design)}
                 />
               </td>
             ))}
@@ -147,6 +148,7 @@ function FigureRow({ id, example, figures, versions, system }: FigureRowProps) {
   // What reads the same is the same: a hair's difference is no better.
   const shown = (value: number) => numberText(toShown(value, example.quantity, system), example.digits);
   const all = values.every((value) => shown(value) === shown(values[0]!));
+  const isTie = !all && best !== null && values.filter((value) => shown(value) === shown(best)).length > 1;
   const isBest = (value: number) => best !== null && !all && shown(value) === shown(best);
   const { sign } = unitOf(example.quantity, system);
   const zone = example.zone === 'sunspace' ? 'sunspace: ' : '';
@@ -156,6 +158,7 @@ function FigureRow({ id, example, figures, versions, system }: FigureRowProps) {
         {zone}
         {example.label}
         {sign !== '' && `, ${sign}`}
+        {all && values.length > 1 && <small> · alike</small>}
       </th>
       {row.map((figure, i) => (
         <td key={versions[i]!.id} class={figure && isBest(figure.value) ? 'is-best' : ''}>
@@ -164,7 +167,8 @@ function FigureRow({ id, example, figures, versions, system }: FigureRowProps) {
               <span class="compare-number">
                 {numberText(toShown(figure.value, figure.quantity, system), figure.digits)}
               </span>
-              {isBest(figure.value) && <span class="visually-hidden"> best</span>}
+              {isBest(figure.value) &&
+                (isTie ? <small> tied best</small> : <span class="visually-hidden"> best</span>)}
               {i > 0 && row[0] && shown(figure.value) !== shown(row[0].value) && (
                 <small>
                   {' '}
@@ -221,9 +225,13 @@ function compareSentence(
     ({ hot }) => hot.criterion === known[0]!.hot.criterion && hot.limitC === known[0]!.hot.limitC,
   );
   const unlike = isAlike ? '' : ' They are not judged by the same limit: see "Too hot means" in each.';
+  const least = Math.min(...known.map(({ hot }) => hot.hours));
+  const tied = known.filter(({ hot }) => hot.hours === least);
   const coolest = known.reduce((a, b) => (b.hot.hours < a.hot.hours ? b : a));
   const hottest = known.reduce((a, b) => (b.hot.hours > a.hot.hours ? b : a));
   if (coolest.hot.hours === hottest.hot.hours)
     return `All of them are too hot for the same number of hours.${unlike}`;
+  if (tied.length > 1)
+    return `${tied.map(({ name, heat: kWh }) => `"${name}" (${heat(kWh)} of back-up heat)`).join(' and ')} overheat least and alike, in ${least} hours against ${hottest.hot.hours} of "${hottest.name}".${unlike}`;
   return `"${coolest.name}" overheats least, in ${coolest.hot.hours} hours against ${hottest.hot.hours} of "${hottest.name}"; it needs ${heat(coolest.heat)} of back-up heat against ${heat(hottest.heat)}.${unlike}`;
 }
