@@ -21,7 +21,7 @@ export function YearMap({ beside }: { beside: ComponentChildren }) {
   const workspace = useWorkspace();
   const [wanted, setWanted] = useState<LayerId>('house');
   const ref = useRef<HTMLElement>(null);
-  const answer = useChartAnswer(ref);
+  const answer = useChartAnswer(ref, 'at once');
   const climate = workspace.climate.value;
   const system = workspace.units.value;
   if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" />;

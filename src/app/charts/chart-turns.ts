@@ -34,15 +34,23 @@ const MARGIN = '200px';
  * The answer a chart should show: the newest one while the chart is on screen, the last one it showed while it is not.
  *
  * @param ref the chart's outer element
+ * @param first whether the first answer is drawn at once, in sight or not, for a chart that keys reach without scrolling
  */
-export function useChartAnswer(ref: RefObject<HTMLElement | null>): NumberedAnswer | null {
+export function useChartAnswer(
+  ref: RefObject<HTMLElement | null>,
+  first: 'at once' | 'in sight' = 'in sight',
+): NumberedAnswer | null {
   const { answer } = useWorkspace();
   const [shown, setShown] = useState<NumberedAnswer | null>(() => answer.peek());
   const seen = useRef(true);
   useEffect(() => {
-    const draw = () => setShown(answer.peek());
+    let isEmpty = first === 'at once';
+    const draw = () => {
+      if (answer.peek() !== null) isEmpty = false;
+      setShown(answer.peek());
+    };
     const ask = () => {
-      if (seen.current) takeTurn(draw);
+      if (seen.current || isEmpty) takeTurn(draw);
     };
     const stop = effect(() => {
       void answer.value;
