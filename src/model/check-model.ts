@@ -5,7 +5,7 @@ import { requireElement } from './check-element.ts';
 import { requireOpening, requireStack } from './check-opening.ts';
 import { requirePane } from './check-pane.ts';
 import { requireZone } from './check-zone.ts';
-import type { Model } from './model.ts';
+import type { Model, Zone } from './model.ts';
 
 /**
  * Check a model.
@@ -27,6 +27,19 @@ export function requireModel(model: Model): void {
   for (const opening of model.openings) requireOpening(opening, zoneIds);
   if (model.stack) requireStack(model.stack, model.openings, zoneIds);
   for (const id of zoneIds) requireRadiation(model, id);
+  for (const zone of model.zones) requireBed(model, zone);
+}
+
+/** What grows stands on one bed of its area, and nothing else is a bed. */
+function requireBed({ elements }: Model, { id, planting }: Zone): void {
+  const beds = elements.filter(({ isBed, b }) => isBed === true && b.zone === id);
+  const areaM2 = beds.reduce((sum, bed) => sum + bed.areaM2, 0);
+  const plantedM2 = planting?.bedM2 ?? 0;
+  if (beds.length > 1 || Math.abs(areaM2 - plantedM2) > 1e-9 * plantedM2) {
+    throw new RangeError(
+      `zone '${id}' has ${plantedM2} m² planted and ${beds.length} beds of ${areaM2} m² among its elements; allowed: one bed of the planted area`,
+    );
+  }
 }
 
 /** A zone whose every surface is prescribed to radiate nothing has no mean radiant temperature, and its year no numbers. */

@@ -9,7 +9,7 @@ import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
 import { equatorFront } from './equator-front.ts';
 import { slabOnGround, wallInGround } from './ground-contact.ts';
-import { floorBuffer, floorFinish, floorLayers, housePlan } from './house-floor.ts';
+import { floorBuffer, floorFinish, floorLayers, housePlan, insulationUnderSlab } from './house-floor.ts';
 import {
   ceilingBuffer,
   ceilingFace,
@@ -21,8 +21,9 @@ import {
   upperFloorLayers,
   wallLayers,
 } from './layers.ts';
-import type { Element, ZoneFace } from './model.ts';
+import type { Element, Layer, ZoneFace } from './model.ts';
 import type { Side } from './other-windows.ts';
+import { bedIn, bedM2In } from './planting.ts';
 
 const HOUSE = 'house';
 
@@ -34,7 +35,12 @@ export function houseElements(
   ground: DeepGround,
 ): Element[] {
   return [
-    floorElement(design, ground),
+    ...floorElements(design, ground, {
+      id: 'floor',
+      zone: HOUSE,
+      areaM2: geometryOf(design).groundFloorM2,
+      planted: true,
+    }),
     roofElement(design),
     ...upperFloors(design),
     ...sideWalls(design, sides, ground),
@@ -43,17 +49,34 @@ export function houseElements(
   ].filter((element) => element.areaM2 > LEAST_AREA_M2);
 }
 
-export function floorElement(design: Design, ground: DeepGround): Element {
+/**
+ * The floor of one zone on the house's slab, and what is planted in its place, insulation under it kept.
+ *
+ * @param areaM2 of it
+ * @param planted whether the bed of a house without a sunspace stands here
+ */
+export function floorElements(
+  design: Design,
+  ground: DeepGround,
+  { id, zone, areaM2, planted }: { id: string; zone: string; areaM2: number; planted: boolean },
+): Element[] {
+  const plan = housePlan(design);
+  const { edgeResistance, resistance } = design.floor;
+  const contactOf = (layers: readonly Layer[]) => slabOnGround(plan, layers, edgeResistance, ground);
   const layers = floorLayers(design);
-  const contact = slabOnGround(housePlan(design), layers, design.floor.edgeResistance, ground);
-  return {
-    id: 'floor',
-    areaM2: geometryOf(design).groundFloorM2,
-    layers: [...contact.soil, ...layers],
-    a: contact.face,
-    b: faceIn(HOUSE, floorFinish(design), 0, 'floor'),
-    moistureBuffer: floorBuffer(design),
-  };
+  const contact = contactOf(layers);
+  const bedM2 = planted ? bedM2In(design, 'house', areaM2) : 0;
+  return [
+    {
+      id,
+      areaM2: areaM2 - bedM2,
+      layers: [...contact.soil, ...layers],
+      a: contact.face,
+      b: faceIn(zone, floorFinish(design), 0, 'floor'),
+      moistureBuffer: floorBuffer(design),
+    },
+    ...bedIn(design, zone, bedM2, contactOf, insulationUnderSlab(resistance)),
+  ];
 }
 
 export function roofElement(design: Design): Element {

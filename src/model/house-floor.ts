@@ -18,10 +18,15 @@ const COVERS = {
   wood: { material: 'softwood', thicknessM: 0.02 },
 } as const;
 
+/** Insulation under the slab, of a resistance [m²K/W]. */
+export function insulationUnderSlab(resistance: number): Layer[] {
+  return insulationOf(resistance, UNDER_SLAB);
+}
+
 /** Layers of the house floor from the insulation up. */
 export function floorLayers(design: Design): Layer[] {
   const { floor } = design;
-  const layers = [...insulationOf(floor.resistance, UNDER_SLAB), layerOf(floor.material, floor.thicknessM)];
+  const layers = [...insulationUnderSlab(floor.resistance), layerOf(floor.material, floor.thicknessM)];
   if (floor.cover === 'bare') return layers;
   const cover = COVERS[floor.cover];
   return [...layers, layerOf(cover.material, cover.thicknessM)];

@@ -99,6 +99,8 @@ export interface Element {
   readonly moistureBuffer?: number;
   /** of a face that is a zone's too; absent = 0 */
   readonly moistureBufferA?: number;
+  /** its b face is the ground of the zone's planting: shaded by the leaves, wet */
+  readonly isBed?: true;
 }
 
 /** A glazing as light and heat see it. */
@@ -325,7 +327,9 @@ export interface MoistureSource {
   readonly rate: Schedule;
 }
 
+/** Leaves over the zone's bed, which is an element of its own. */
 export interface Planting {
+  /** area of the zone's bed, and of the element that is it [m²] */
   readonly bedM2: number;
   readonly leafAreaIndex: number;
   /** leaf boundary layer resistance [s/m] */

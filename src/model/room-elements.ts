@@ -9,7 +9,7 @@ import type { PlacedRoom, RoomPlan } from '../design/room-plan.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
-import { floorElement, roofElement } from './envelope-elements.ts';
+import { floorElements, roofElement } from './envelope-elements.ts';
 import { equatorFront } from './equator-front.ts';
 import { wallInGround } from './ground-contact.ts';
 import { housePlan } from './house-floor.ts';
@@ -28,6 +28,7 @@ import type { Element, Layer, ZoneFace } from './model.ts';
 import { doorSize } from './openings-of-rooms.ts';
 import type { Side } from './other-windows.ts';
 import { roomFront, roomWalls } from './room-walls.ts';
+import { gardenRoom } from './room-zones.ts';
 import { massShares } from './rooms-of-design.ts';
 
 const BOARD = 'plasterboard';
@@ -46,10 +47,14 @@ export function roomElements(
   ground: DeepGround,
 ): Element[] {
   const mass = massShares(plan.rooms).map((share) => share * design.mass.areaM2);
-  const slab = floorElement(design, ground);
   return [
     ...plan.rooms.flatMap((placed, i) => [
-      { ...slab, id: `floor ${placed.id}`, areaM2: placed.groundM2, b: { ...slab.b, zone: placed.id } },
+      ...floorElements(design, ground, {
+        id: `floor ${placed.id}`,
+        zone: placed.id,
+        areaM2: placed.groundM2,
+        planted: i === gardenRoom(plan),
+      }),
       { ...roofElement(design), id: `roof ${placed.id}`, areaM2: placed.roofM2, b: ceilingFace(placed.id) },
       ...outerWalls(design, site, placed, sides, ground, mass[i]!),
       extraMass(design, placed, mass[i]!),

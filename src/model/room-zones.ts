@@ -43,7 +43,7 @@ export function roomZones(design: Design, plan: RoomPlan): Zone[] {
         power: byHour(gain.power, gain.id === 'people' ? present : steady('appliances')),
       })),
       moisture: moisture.map(({ cause, rate }) => ({ cause, rate: byHour(rate, causeOf(cause)) })),
-      planting: i === gardenRoom(plan) ? plantingIn(design, 'house', floorM2) : null,
+      planting: i === gardenRoom(plan) ? plantingIn(design, 'house', placed.groundM2) : null,
       people: people && byHour(people, present),
       cornerFactor: house.cornerFactor,
     };
@@ -62,7 +62,7 @@ function heaterIn(
 }
 
 /** The room whose front has most wall on the ground; a planted bed stands there where there is no sunspace. */
-function gardenRoom({ rooms }: RoomPlan): number {
+export function gardenRoom({ rooms }: RoomPlan): number {
   const front = rooms.map(({ room, wallM2 }) => (room.storey === 0 ? wallM2.equator : -1));
   return front.indexOf(Math.max(...front));
 }

@@ -15,6 +15,7 @@ import { slabOnGround } from './ground-contact.ts';
 import { wallThickness } from './house-floor.ts';
 import { faceIn, LEAST_AREA_M2, layerOf, outdoorFace, roofLayers, wallLayers } from './layers.ts';
 import type { Element, Layer, Pane } from './model.ts';
+import { bedIn, bedM2In } from './planting.ts';
 
 const SUNSPACE = 'sunspace';
 const LINING = 'plywood';
@@ -34,7 +35,7 @@ export function sunspaceElements(design: Design, site: Site, ground: DeepGround)
   const wall = (id: string, areaM2: number, tiltDeg: number, azimuthDeg: number) =>
     shell(design, id, areaM2, tiltDeg, azimuthDeg);
   return [
-    sunspaceFloor(design, ground),
+    ...sunspaceFloor(design, ground),
     {
       ...wall('sunspace roof', sunspaceRoofM2, 0, 0),
       layers: [...roofLayers(design.envelope.roofResistance).slice(0, -1), layerOf(LINING, LINING_M)],
@@ -66,24 +67,30 @@ export function endPanes(design: Design, site: Site): Pane[] {
   return [end('end-east', eastDeg), end('end-west', westDeg)];
 }
 
-function sunspaceFloor(design: Design, ground: DeepGround): Element {
+/** The slab, and what is planted in its place. */
+function sunspaceFloor(design: Design, ground: DeepGround): Element[] {
   const { material, thicknessM, edgeResistance } = design.floor;
   const { depthM, lengthM } = design.sunspace;
-  const layers = [layerOf(material, thicknessM)];
   const plan = {
     areaM2: geometryOf(design).sunspaceFloorM2,
     perimeterM: lengthM + 2 * depthM,
     wallThicknessM: wallThickness(design),
   };
-  const contact = slabOnGround(plan, layers, edgeResistance, ground);
-  return {
-    id: 'sunspace floor',
-    areaM2: plan.areaM2,
-    layers: [...contact.soil, ...layers],
-    a: contact.face,
-    b: faceIn(SUNSPACE, material, 0, 'floor'),
-    moistureBuffer: materialById(material).moistureBuffer,
-  };
+  const contactOf = (layers: readonly Layer[]) => slabOnGround(plan, layers, edgeResistance, ground);
+  const slab = [layerOf(material, thicknessM)];
+  const contact = contactOf(slab);
+  const bedM2 = bedM2In(design, SUNSPACE, plan.areaM2);
+  return [
+    {
+      id: 'sunspace floor',
+      areaM2: plan.areaM2 - bedM2,
+      layers: [...contact.soil, ...slab],
+      a: contact.face,
+      b: faceIn(SUNSPACE, material, 0, 'floor'),
+      moistureBuffer: materialById(material).moistureBuffer,
+    },
+    ...bedIn(design, SUNSPACE, bedM2, contactOf),
+  ];
 }
 
 function shell(design: Design, id: string, areaM2: number, tiltDeg: number, azimuthDeg: number): Element {

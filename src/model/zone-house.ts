@@ -27,7 +27,7 @@ export function houseZone(design: Design): Zone {
     thermostat: thermostatOf(design),
     gains: gainsOf(design),
     moisture: moistureOf(design),
-    planting: plantingIn(design, 'house', floorAreaM2),
+    planting: plantingIn(design, 'house', geometryOf(design).groundFloorM2),
     people: peopleAtHome(design),
     cornerFactor: cornerFactor(resistanceOf(wallLayers(wallResistance, wallLining, wallLiningM))),
   };

@@ -30,10 +30,11 @@ import type { ZoneAir } from './people/zone-air.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
+import { createBeds } from './water/beds.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
 import { createMoistureBalance } from './water/moisture-balance.ts';
 import { moistureCauses } from './water/moisture-sources.ts';
-import type { MoistureInputs } from './water/moisture-state.ts';
+import { createMoistureState, type MoistureInputs } from './water/moisture-state.ts';
 import type { Year } from './year.ts';
 import { createYearStart } from './year-start.ts';
 
@@ -64,9 +65,10 @@ const WARM_UP_DAYS = 7;
 const START_C = 18;
 /** Hours of a day that a long step of the start stands for. */
 const LONG_STEP_H = 24 / PARTS_OF_DAY;
-/** Trials of flow and temperature in a round, and rounds of those and water in a step; few are usual of either. */
+/** Trials of flow and temperature in a round, and rounds of those and water in a step, with beds in it; few are usual of each. */
 const MOST_TRIALS = 30;
 const MOST_ROUNDS = 5;
+const MOST_ROUNDS_WITH_BEDS = 12;
 
 /** The engine of this thread; every run loads it anew. */
 let engine: Engine | null = null;
@@ -118,30 +120,31 @@ function createEngine(capacity: EngineCapacity): Engine {
     zoneC,
     ratio: zoneRatio,
     humidity: zoneHumidity,
-    floorLight: gains.floorLight,
     paneC,
   };
-  const moisture = createMoistureBalance(capacity, water);
+  const waterState = createMoistureState(capacity);
+  const beds = createBeds(capacity, stepper, water, waterState);
+  const moisture = createMoistureBalance(capacity, water, waterState, beds);
   /** what the network answers to the trial temperatures in zoneC [°C] */
   const answerC = new Float64Array(capacity.zones);
   const search = createTemperatureSearch(capacity, zoneC, answerC);
   const sums = createHourlySums(capacity, stepper, flows, moisture, gains);
   const heatedOpen = createHeatedOpen(capacity, stepper, flows, will.rooms.isRoom);
   const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums, heatedOpen, co2Ppm);
-  const latent = createLatentHeat(capacity, stepper, moisture);
-  const heatBalance = createHeatBalance(capacity, stepper, gains, sums, latent);
+  const latent = createLatentHeat(capacity, stepper, moisture, beds);
+  const heatBalance = createHeatBalance(capacity, stepper, gains, sums, latent, beds);
   const paneChain = new Int32Array(capacity.panes);
   const start = createYearStart(
     {
       stepper,
       covers,
-      films,
       gains,
       flows,
       moment,
       weather,
       setStep,
       readZones,
+      renewFilms,
       beginHour() {
         readZones();
         will.beginHour(moment, LONG_STEP_H);
@@ -185,8 +188,8 @@ function createEngine(capacity: EngineCapacity): Engine {
     flows.beginHour(moment);
     chooseSteps();
     covers.renew(moment, weather);
-    films.renew(weather);
     gains.renew(hour, moment, weather);
+    renewFilms();
     beginNetworkHour();
     sums.begin();
     heatBalance.beginHour(moment.month);
@@ -207,6 +210,13 @@ function createEngine(capacity: EngineCapacity): Engine {
   function beginGiven(): void {
     given.beginHour(moment);
     if (anyMoved) given.readPositions(hourIn);
+  }
+
+  /** Conductances of the hour, once its sun is written, which opens leaves. */
+  function renewFilms(): void {
+    films.renew(weather);
+    beds.renew(withWater);
+    stepper.refreshEnds();
   }
 
   function runStep(n: number): void {
@@ -252,13 +262,14 @@ function createEngine(capacity: EngineCapacity): Engine {
   function solveStep(isFirst: boolean): void {
     if (withWater) latent.beginStep();
     stepper.beginStep();
+    const mostRounds = beds.count() > 0 ? MOST_ROUNDS_WITH_BEDS : MOST_ROUNDS;
     for (let round = 1; ; round++) {
       findTemperatures(isFirst && round === 1);
       stepper.finish();
       if (!withWater) break;
       readMeans();
       moisture.tryStep();
-      if (round === MOST_ROUNDS || latent.agrees()) break;
+      if (round === mostRounds || latent.agrees()) break;
     }
     stepper.endStep();
     if (!withWater) return;
@@ -304,6 +315,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) airC[z] = answers[z]!;
     stepper.readInnerMeans(paneChain, panes, paneC);
+    beds.readMeans();
   }
 
   function linkAir(): void {
@@ -376,6 +388,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     const startC = options.startC ?? START_C;
     stepper.load(layout.network, water.stepS, startC);
     films.load(model, layout);
+    beds.load(model, layout);
     gains.load(model, layout, climate);
     covers.load(layout, gains.paneLight());
     moisture.load(model, layout, startC);

@@ -14,7 +14,6 @@ import { type HourWeather, readMeanWeather } from './hour/hour-weather.ts';
 import { airHub } from './layout/layout.ts';
 import type { Stepper } from './solver/stepper-interface.ts';
 import type { HourlyGains } from './sun/hourly-gains.ts';
-import type { SurfaceFilms } from './surfaces/surface-films.ts';
 
 const DAYS = 365;
 const DAY_S = 86_400;
@@ -32,7 +31,6 @@ const MOST_DAYS_READ = 5;
 export interface StartedParts {
   readonly stepper: Stepper;
   readonly covers: Covers;
-  readonly films: SurfaceFilms;
   readonly gains: HourlyGains;
   readonly flows: AirFlow;
   readonly moment: Moment;
@@ -40,6 +38,8 @@ export interface StartedParts {
   setStep(seconds: number): void;
   /** temperatures of the zones as the network stands */
   readZones(): void;
+  /** conductances of the long step, whose weather and sun are written */
+  renewFilms(): void;
   /** water, latent heat and flows of the hour, or of the long step, whose weather and gains are written */
   beginHour(): void;
   solveStep(): void;
@@ -47,7 +47,7 @@ export interface StartedParts {
 
 /** Lives through the years before a day of the year, from wherever the engine stands. */
 export function createYearStart(parts: StartedParts, zonesMost: number) {
-  const { stepper, covers, films, gains, flows, moment, weather } = parts;
+  const { stepper, covers, gains, flows, moment, weather } = parts;
   const dayPart = blankDayPart(MOST_DAYS_READ);
   /** by zone, bound and schedule index [°C] */
   const bounds = new Float64Array(2 * zonesMost * SCHEDULE_LENGTH);
@@ -88,8 +88,8 @@ export function createYearStart(parts: StartedParts, zonesMost: number) {
     readMeanWeather(climate, dayPart, weather);
     parts.readZones();
     covers.renewMean(dayPart, climate);
-    films.renew(weather);
     gains.renewMean(dayPart);
+    parts.renewFilms();
     setMeanBands(dayPart, zones);
     parts.beginHour();
     flows.beginLongStep(dayPart, climate.year.dryBulbC);

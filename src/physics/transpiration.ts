@@ -1,14 +1,14 @@
-// Water that plants under glass give to the air, and the heat it takes. In: air temperature and vapour deficit, the
-// radiation the canopy absorbs, leaf area. Out: latent heat in W per m² of planted floor, split into the part that
-// follows the deficit and the part that does not, so that a humidity balance can take it implicitly.
-// Method: Penman–Monteith with a leaf boundary layer (the greenhouse form of 1987, tomato coefficients); the
-// Priestley–Taylor ceiling (1972). Formulas from memory, medium confidence; pressures in Pa.
-import { AIR_HEAT_CAPACITY, PSYCHROMETRIC_SEA_LEVEL, SEA_LEVEL_PRESSURE } from './constants.ts';
-import { saturationSlope } from './moist-air.ts';
-import { requireRange } from './require-range.ts';
+// Leaves under glass: the light they take up, and what they exchange with the air. In: leaf area, the sun's height, the
+// light taken up, the air's deficit. Out: shares of light, the leaves' heat conductance and their vapour conductance, all
+// per m² of planted ground. With these a leaf's temperature follows from its balance, which Penman–Monteith solves by a line
+// (greenhouse form of 1987, tomato coefficients; from memory, medium confidence). Pressures in Pa.
+import { AIR_HEAT_CAPACITY, LATENT_HEAT, PSYCHROMETRIC_SEA_LEVEL } from './constants.ts';
 
-/** Extinction of short-wave radiation in a canopy per leaf area [–]. */
-const CANOPY_EXTINCTION = 0.7;
+/** Extinction of diffuse light, and of long-wave, in a canopy per leaf area [–]; from memory, medium confidence. */
+const DIFFUSE_EXTINCTION = 0.7;
+
+/** Of leaves that face every way alike, their mean shadow along the beam by leaf area [–]: Ross 1981, closed form. */
+const BEAM_EXTINCTION = 0.5;
 
 /** Leaf resistance with open stomata, s/m. */
 const OPEN_STOMATA = 82;
@@ -16,16 +16,31 @@ const OPEN_STOMATA = 82;
 /** The deficit can close stomata by no more than this factor [–]. */
 const MAX_DEFICIT_FACTOR = 5.8;
 
+/** Stomata of a chilled leaf open by degrees from 0 °C up to this [°C]; common practice, no source. */
+const OPEN_ABOVE_C = 5;
+
+/** ρcp/(γ λ): a pascal of vapour as kilograms in a cubic metre [kg/(m³·Pa)]. */
+const VAPOUR_PER_PA = AIR_HEAT_CAPACITY / (PSYCHROMETRIC_SEA_LEVEL * LATENT_HEAT);
+
 /**
- * Net radiation a canopy absorbs: G · (1 − e^(−0.7·LAI)) · (1 − albedo). Every time step: no guards.
+ * Diffuse light, or long-wave, that passes between the leaves: e^(−0.7 LAI).
  *
- * @param solar short-wave radiation on the canopy, under the glass [W/m²]; ≥ 0
- * @param leafAreaIndex m² leaf per m² floor [–]; ≥ 0
- * @param albedo of the canopy [–]; 0.2–0.25
- * @returns W per m² of planted floor
+ * @param leafAreaIndex m² leaf per m² ground [–]; ≥ 0
+ * @returns share, 0…1
  */
-export function canopyRadiation(solar: number, leafAreaIndex: number, albedo: number): number {
-  return solar * (1 - Math.exp(-CANOPY_EXTINCTION * leafAreaIndex)) * (1 - albedo);
+export function diffusePast(leafAreaIndex: number): number {
+  return Math.exp(-DIFFUSE_EXTINCTION * leafAreaIndex);
+}
+
+/**
+ * Beam that passes between the leaves: e^(−0.5 LAI/sin h).
+ *
+ * @param leafAreaIndex [–]; ≥ 0
+ * @param sinHeight sine of the sun's height h, 0…1; below 0.02 none passes but by a leafless bed
+ * @returns share, 0…1
+ */
+export function beamPast(leafAreaIndex: number, sinHeight: number): number {
+  return Math.exp((-BEAM_EXTINCTION * leafAreaIndex) / Math.max(0.02, sinHeight));
 }
 
 /**
@@ -33,9 +48,9 @@ export function canopyRadiation(solar: number, leafAreaIndex: number, albedo: nu
  * f(I) = (I + 4.3)/(I + 0.54), f(VPD) = 1 + 4.3e-6·VPD² by day, 5.2e-6 at night, at most 5.8.
  *
  * The factor for leaf temperature, 1 + 0.023·(T − 24.5)², is left out as most users of the form do.
- * Every time step: no guards. No radiation means night; a negative deficit (dew) closes nothing.
+ * Every hour: no guards. No radiation means night; a negative deficit (dew) closes nothing.
  *
- * @param netRadiation absorbed by the canopy [W/m² floor]
+ * @param netRadiation absorbed by the canopy [W/m² ground]
  * @param leafAreaIndex [–]; > 0
  * @param vpdPa vapour pressure deficit of the air [Pa]
  * @returns resistance [s/m]
@@ -48,61 +63,38 @@ export function leafResistance(netRadiation: number, leafAreaIndex: number, vpdP
 }
 
 /**
- * The part of canopy evaporation that radiation drives: Δ·Rn / D, D = Δ + γ·(1 + ri/rb).
- * Every time step: no guards.
+ * Convection of the leaves, both sides: 2·LAI·ρcp/r_b.
  *
- * @param tempC air [°C]
- * @param netRadiation absorbed by the canopy [W/m² floor]
- * @param boundaryResistance rb [s/m]; > 0
- * @param leafResistanceSM ri from `leafResistance` [s/m]
- * @param pressurePa of the air [Pa]
- * @returns latent heat at zero deficit [W/m² floor]
+ * @param leafAreaIndex [–]; ≥ 0
+ * @param boundaryResistance r_b [s/m]; > 0
+ * @param airHeatCapacity ρcp [J/(m³·K)]; 1206 at sea level
+ * @returns [W/(m² ground·K)]
  */
-export function canopyConstant(
-  tempC: number,
-  netRadiation: number,
-  boundaryResistance: number,
-  leafResistanceSM: number,
-  pressurePa: number = SEA_LEVEL_PRESSURE,
-): number {
-  const slope = saturationSlope(tempC);
-  return (slope * netRadiation) / (slope + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa));
-}
-
-/**
- * The part of canopy evaporation that the deficit drives, per pascal: 2·LAI·ρcp / (rb·D).
- * Every time step: no guards. Arguments as `canopyConstant`.
- *
- * @returns latent heat per pascal of deficit [W/(m² floor·Pa)]
- */
-export function canopyPerPascal(
-  tempC: number,
+export function leafConvection(
   leafAreaIndex: number,
   boundaryResistance: number,
-  leafResistanceSM: number,
-  pressurePa: number = SEA_LEVEL_PRESSURE,
+  airHeatCapacity: number,
 ): number {
-  const airHeat = (AIR_HEAT_CAPACITY * pressurePa) / SEA_LEVEL_PRESSURE;
-  const denominator = saturationSlope(tempC) + gammaTerm(boundaryResistance, leafResistanceSM, pressurePa);
-  return (2 * leafAreaIndex * airHeat) / (boundaryResistance * denominator);
-}
-
-function gammaTerm(boundaryResistance: number, leafResistanceSM: number, pressurePa: number): number {
-  return (
-    ((PSYCHROMETRIC_SEA_LEVEL * pressurePa) / SEA_LEVEL_PRESSURE) *
-    (1 + leafResistanceSM / boundaryResistance)
-  );
+  return (2 * leafAreaIndex * airHeatCapacity) / boundaryResistance;
 }
 
 /**
- * Priestley–Taylor: what radiation alone lets a wet cover evaporate, 1.26 · Δ/(Δ + γ) · Rn.
+ * Vapour that the leaves give by the pascal between saturation at their temperature and the air:
+ * 2·LAI·ρcp/(γ λ (r_b + r_i)); ρcp and γ are both in proportion to pressure, so that altitude leaves it as it is.
+ * Every hour: no guards.
  *
- * @param tempC [°C]; −20…60
- * @param available net radiation less soil heat flux, any unit of flux
- * @returns latent heat in the unit of `available`
+ * @param leafAreaIndex [–]; ≥ 0
+ * @param tempC of the leaves [°C]; chilled ones close by degrees from 5 °C to 0
+ * @param boundaryResistance r_b [s/m]; > 0
+ * @param inner r_i, from `leafResistance` [s/m]
+ * @returns [kg/(m² ground·s·Pa)]
  */
-export function priestleyTaylor(tempC: number, available: number): number {
-  requireRange('tempC', tempC, -20, 60, '°C');
-  const slope = saturationSlope(tempC);
-  return (1.26 * slope * available) / (slope + PSYCHROMETRIC_SEA_LEVEL);
+export function leafVapour(
+  leafAreaIndex: number,
+  tempC: number,
+  boundaryResistance: number,
+  inner: number,
+): number {
+  const open = Math.min(1, Math.max(0, tempC / OPEN_ABOVE_C));
+  return (open * 2 * leafAreaIndex * VAPOUR_PER_PA) / (boundaryResistance + inner);
 }

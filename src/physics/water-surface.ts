@@ -4,9 +4,6 @@ const POOL_LATENT_KJ_KG = 2443;
 /** How much of the full formula applies [–]: undisturbed or residential 0.5, public pools 1. ASHRAE, from memory, high confidence. */
 export const UNDISTURBED_WATER = 0.5;
 
-/** What mulch or watering from below leaves of a bare bed's evaporation [–]: 0.2–0.4; from memory, medium confidence. */
-export const MULCHED_BED = 0.3;
-
 /**
  * Evaporation from open water indoors.
  *

@@ -40,7 +40,8 @@ test('the closed sunspace stands before part of the equator wall, its wall whole
   expect(areaOf(model, 'equator wall')).toBeCloseTo(4.5 * 2.6, 9);
   expect(areaOf(model, 'common wall', 'common') + 2).toBeCloseTo(9 * 2.6, 9);
   expect(areaOf(model, 'front', 'sunspace front')).toBeCloseTo(9 * 2.6, 9);
-  expect(areaOf(model, 'sunspace floor')).toBeCloseTo(9 * 2.2, 9);
+  expect(areaOf(model, 'sunspace floor', 'sunspace bed')).toBeCloseTo(9 * 2.2, 9);
+  expect(areaOf(model, 'sunspace bed')).toBeCloseTo(6, 9);
   expect(areaOf(model, 'sunspace roof')).toBeCloseTo(9 * 2.2, 9);
   expect(areaOf(model, 'sunspace end east')).toBeCloseTo(2.2 * 2.6, 9);
   const wall = model.elements.find(({ id }) => id === 'common wall')!;

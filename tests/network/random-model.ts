@@ -45,10 +45,33 @@ function modelOf(ids: readonly string[]): fc.Arbitrary<Model> {
     .map(({ zones, floors, walls, between, panes, lights, openings, doors }) => ({
       name: 'random',
       zones,
-      elements: numbered([...floors, ...walls.flat(), ...between]),
+      elements: numbered([...floors, ...walls.flat(), ...between, ...zones.flatMap(bedsOf)]),
       panes: numbered([...panes.flat(), ...lights.flat()]),
       openings: numbered([...openings.flat(), ...doors.flat()]),
     }));
+}
+
+/** The bed of what is planted in a zone. */
+function bedsOf({ id, planting }: Zone): Element[] {
+  if (planting === null || planting.bedM2 === 0) return [];
+  return [
+    {
+      id: `${id} bed`,
+      areaM2: planting.bedM2,
+      layers: [{ name: 'soil', thicknessM: 0.3, conductivity: 1, density: 1300, specificHeat: 1800 }],
+      a: { kind: 'ground', wave: { meanC: 10, amplitudeK: 5, coldestDay: 40 }, resistance: 1 },
+      b: {
+        kind: 'zone',
+        zone: id,
+        absorptance: 0.8,
+        emissivity: 0.9,
+        film: { kind: 'computed' },
+        lit: 'floor',
+        faceTiltDeg: 0,
+      },
+      isBed: true,
+    },
+  ];
 }
 
 function numbered<T extends { readonly id: string }>(parts: readonly T[]): readonly T[] {

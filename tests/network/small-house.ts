@@ -13,6 +13,7 @@ const CONCRETE: Layer = {
 };
 const ADOBE: Layer = { name: 'adobe', thicknessM: 0.3, conductivity: 0.7, density: 1600, specificHeat: 900 };
 const WOOL: Layer = { name: 'wool', thicknessM: 0.2, conductivity: 0.04, density: 30, specificHeat: 840 };
+const SOIL: Layer = { name: 'soil', thicknessM: 0.3, conductivity: 1, density: 1350, specificHeat: 1750 };
 const BOARD: Layer = {
   name: 'board',
   thicknessM: 0.02,
@@ -39,7 +40,7 @@ export function smallHouse(options: SmallHouseOptions = {}): Model {
   return {
     name: 'small house',
     zones: [house(options.heated ?? true), sunspace(options.planted ?? true)],
-    elements: elements(equatorDeg),
+    elements: elements(equatorDeg, options.planted ?? true),
     panes: (options.glass ?? true) ? panes(equatorDeg) : [],
     openings: (options.moved ?? true) ? OPENINGS : OPENINGS.filter(({ kind }) => kind === 'cracks'),
   };
@@ -82,7 +83,11 @@ function face(zone: string, faceTiltDeg: number, lit: ZoneFace['lit']): ZoneFace
   return { kind: 'zone', zone, absorptance: 0.65, emissivity: 0.9, film: COMPUTED, lit, faceTiltDeg };
 }
 
-function elements(equatorDeg: number): Element[] {
+function floor(id: string, zone: string, areaM2: number, layer: Layer): Omit<Element, 'a'> {
+  return { id, areaM2, layers: [layer], b: face(zone, 0, 'floor') };
+}
+
+function elements(equatorDeg: number, planted: boolean): Element[] {
   const outdoors = (tiltDeg: number, turnDeg: number) =>
     ({
       kind: 'outdoors',
@@ -125,7 +130,12 @@ function elements(equatorDeg: number): Element[] {
       b: face('house', 90, 'none'),
       moistureBuffer: 1,
     },
-    { id: 'sunspace floor', areaM2: 16, layers: [CONCRETE], a: ground, b: face('sunspace', 0, 'floor') },
+    ...(planted
+      ? [
+          { ...floor('sunspace floor', 'sunspace', 12, CONCRETE), a: ground },
+          { ...floor('sunspace bed', 'sunspace', 4, SOIL), a: ground, isBed: true as const },
+        ]
+      : [{ ...floor('sunspace floor', 'sunspace', 16, CONCRETE), a: ground }]),
     wall('sunspace morning end', 'sunspace', 5, -90 + 360),
     wall('sunspace evening end', 'sunspace', 5, 90),
   ];

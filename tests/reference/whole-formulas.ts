@@ -1,7 +1,10 @@
 // Published formulas that the run takes in parts, put together from the run's own functions so that a test can hold the
 // whole against its source.
+
+import { AIR_HEAT_CAPACITY, LATENT_HEAT } from '../../src/physics/constants.ts';
 import type { AngularTable } from '../../src/physics/glass-angular.ts';
 import { glazingPath } from '../../src/physics/glass-u-value.ts';
+import { saturationSlope } from '../../src/physics/moist-air.ts';
 import {
   limitOnClass,
   type MouldClass,
@@ -9,7 +12,7 @@ import {
   mouldStepUnder,
 } from '../../src/physics/mould-index.ts';
 import { perezCoefficients, type SkyLight, skyFromCoefficients } from '../../src/physics/sky-on-plane.ts';
-import { canopyConstant, canopyPerPascal, leafResistance } from '../../src/physics/transpiration.ts';
+import { leafConvection, leafResistance, leafVapour } from '../../src/physics/transpiration.ts';
 
 /** U-value at the centre of a glazing [W/(m²·K)]; arguments as `glazingPath`. */
 export function glazingUValue(...glazing: Parameters<typeof glazingPath>): number {
@@ -40,20 +43,23 @@ export function mouldStep(
   return mouldStepUnder(limitOnClass(tempC, humidity, cls), state, tempC, humidity, dtHours, cls);
 }
 
-/** Canopy evaporation λE [W/m² floor] with the stomata at the deficit given; arguments as `canopyConstant`. */
+/**
+ * Canopy evaporation λE [W/m² ground] from the leaves' own balance, net radiation = convection + evaporation, with the stomata
+ * at the deficit given and, as Penman–Monteith has it, the saturation curve's tangent at the air in its place.
+ */
 export function canopyEvaporation(
   tempC: number,
   vpdPa: number,
   netRadiation: number,
   leafAreaIndex: number,
   boundaryResistance: number,
-  pressurePa?: number,
 ): number {
   const inner = leafResistance(netRadiation, leafAreaIndex, vpdPa);
-  return (
-    canopyConstant(tempC, netRadiation, boundaryResistance, inner, pressurePa) +
-    vpdPa * canopyPerPascal(tempC, leafAreaIndex, boundaryResistance, inner, pressurePa)
-  );
+  const convection = leafConvection(leafAreaIndex, boundaryResistance, AIR_HEAT_CAPACITY);
+  const perPa = LATENT_HEAT * leafVapour(leafAreaIndex, tempC, boundaryResistance, inner);
+  const slope = saturationSlope(tempC);
+  const warmerK = (netRadiation - perPa * vpdPa) / (convection + perPa * slope);
+  return perPa * (vpdPa + slope * warmerK);
 }
 
 /** Sky light on one plane in one hour [W/m²]; arguments as `perezCoefficients` and `skyFromCoefficients`. */

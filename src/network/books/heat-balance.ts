@@ -10,6 +10,7 @@ import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import { endA, endB, nodeA, nodeB, slotOf } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { HourlyGains } from '../sun/hourly-gains.ts';
+import type { Beds } from '../water/beds.ts';
 import type { LatentHeat } from '../water/latent-heat.ts';
 import type { Books, HeatByCause } from '../year.ts';
 import type { HourlySums } from './hourly-sums.ts';
@@ -81,6 +82,7 @@ export function createHeatBalance(
   gains: HourlyGains,
   sums: HourlySums,
   latent: LatentHeat,
+  beds: Beds,
 ): HeatBalance {
   let zones = 0;
   let hubs = 0;
@@ -212,6 +214,9 @@ export function createHeatBalance(
     const steps = sums.steps();
     const hourS = steps * stepS;
     for (let z = 0; z < zones; z++) addZoneHour(z, steps);
+    if (beds.count() > 0) {
+      for (let z = 0; z < zones; z++) running[z * CAUSES + LATENT]! += beds.hourW[z]! * stepS;
+    }
     for (let p = 0; p < panes; p++) {
       const watt = paneHourW[p]!;
       if (paneFrom[p]! >= 0) through[IN]! += watt * stepS;
@@ -321,5 +326,8 @@ function entriesOf(layout: Layout): Entry[] {
   const panes = layout.panes.map(({ chain, zoneFrom, zoneTo }): Entry => {
     return { chain, zone: zoneTo, cause: GLASS, between: zoneFrom >= 0 };
   });
-  return [...elements, ...panes];
+  const leaves = layout.beds
+    .filter(({ canopy }) => canopy >= 0)
+    .map(({ canopy, zone }): Entry => ({ chain: canopy, zone, cause: LATENT, between: false }));
+  return [...elements, ...panes, ...leaves];
 }

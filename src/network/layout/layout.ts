@@ -3,13 +3,15 @@
 // Hubs: first the massless mean radiant node of every zone (star network), steady within an hour, then every zone's
 // air, whose flows change with every trial.
 
-import type { Element, Face, Model, Pane } from '../../model/model.ts';
+import type { Element, Face, Model, Pane, Planting } from '../../model/model.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import type { Chain, ChainEnd, LinearNetwork } from '../solver/linear-network.ts';
 import { type Discretisation, discretise } from './discretisation.ts';
 
 const GLASS_DENSITY = 2500;
 const GLASS_SPECIFIC_HEAT = 750;
+/** Leaves by their area: 0.25 kg/m², nearly all water [J/(m²K)]; from memory, medium confidence. */
+const LEAF_J_PER_K = 900;
 
 export interface ElementChain {
   /** with the area of all its members */
@@ -36,10 +38,19 @@ export interface PaneChain {
   readonly glassM2: number;
 }
 
+/** A planted bed: chains of its ground and of its leaves, a single node each; −1 for no leaves. */
+export interface BedPlace {
+  readonly zone: number;
+  readonly planting: Planting;
+  readonly ground: number;
+  readonly canopy: number;
+}
+
 export interface Layout {
   readonly network: LinearNetwork;
   readonly elements: readonly ElementChain[];
   readonly panes: readonly PaneChain[];
+  readonly beds: readonly BedPlace[];
   readonly zoneIds: readonly string[];
   /** air of the zones [kg/m³] */
   readonly roomDensity: number;
@@ -88,6 +99,21 @@ export function layOut(model: Model, airDensity: number): Layout {
     chains.push(paneChain(pane, glassM2, zoneFrom, zoneTo, zones));
     return { pane, members, chain: chains.length - 1, zoneFrom, zoneTo, glassM2 };
   });
+  const beds = model.zones.flatMap(({ id, planting }, zone): BedPlace[] => {
+    const ground = elements.find(({ element, zoneB }) => element.isBed === true && zoneB === zone)?.chain;
+    if (planting === null || ground === undefined) return [];
+    const { bedM2, leafAreaIndex } = planting;
+    if (leafAreaIndex === 0) return [{ zone, planting, ground, canopy: -1 }];
+    chains.push({
+      id: `${id} leaves`,
+      capacity: [LEAF_J_PER_K * leafAreaIndex * bedM2],
+      link: [],
+      a: { boundary: 0, hubs: [] },
+      b: zoneEnd(zone, zones),
+      heatAtEnds: true,
+    });
+    return [{ zone, planting, ground, canopy: chains.length - 1 }];
+  });
   const hubs = [
     ...zoneIds.map((id) => ({ id: `${id} radiant`, capacity: 0, boundary: 0 })),
     ...model.zones.map((zone) => ({
@@ -100,6 +126,7 @@ export function layOut(model: Model, airDensity: number): Layout {
     network: { chains, hubs, steadyHubs: zones, hubLinks: [] },
     elements,
     panes,
+    beds,
     zoneIds,
     roomDensity: airDensity,
   };

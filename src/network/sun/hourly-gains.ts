@@ -14,9 +14,10 @@ import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import { nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import { createCoveredLight } from './covered-light.ts';
-import { createFloorLight } from './floor-light.ts';
 import { createGroundWaves } from './ground-waves.ts';
 import {
+  type BeamOnBed,
+  beamsOnBeds,
   type OutsideSun,
   outsideSunOf,
   type PaneLights,
@@ -44,8 +45,6 @@ export interface HourlyGains {
   readonly coverHeat: Float64Array;
   /** by covered pane, light passed into its zone [W] */
   readonly coveredPassed: Float64Array;
-  /** light on each zone's floor [W/m²] */
-  readonly floorLight: Float64Array;
   /** frames of each zone's panes, zone air to outdoors [W/K] */
   readonly frameConductance: Float64Array;
   /** people and appliances by zone and schedule index, to the air and by radiation [W] */
@@ -76,7 +75,6 @@ export function createHourlyGains(
     radiantGain: perZone(),
     zoneSun: perZone(),
     coverHeat: perZone(),
-    floorLight: perZone(),
     chainSun: new Float64Array(capacity.chains),
     outsideSun: new Float64Array(capacity.chains),
     frameConductance: perZone(),
@@ -86,7 +84,8 @@ export function createHourlyGains(
     air: new Float64Array(capacity.zones * SCHEDULE_LENGTH),
     radiant: new Float64Array(capacity.zones * SCHEDULE_LENGTH),
   };
-  const sourceCount = 3 * capacity.zones;
+  /** three of each zone, and one of each bed */
+  const sourceCount = 4 * capacity.zones;
   const spread = {
     /** where the nodes of each source begin, and how many there are in all; the nodes and their shares */
     begins: new Int32Array(sourceCount + 1),
@@ -95,7 +94,6 @@ export function createHourlyGains(
     /** source · zones + zone: share taken up in that zone */
     zoneShares: new Float64Array(sourceCount * capacity.zones),
   };
-  const floors = createFloorLight(capacity, stepper, given.floorLight);
   const ground = createGroundWaves(stepper);
   /** nodes that the sun reaches, and their chains */
   const lit = {
@@ -108,6 +106,7 @@ export function createHourlyGains(
   let litCount = 0;
   /** row 3 · zone + kind [W] */
   let sources: readonly Float64Array[] = [];
+  let beams: readonly BeamOnBed[] = [];
   let sheets: readonly SheetSun[] = [];
   let outside: readonly OutsideSun[] = [];
   let light: PaneLights = [];
@@ -132,8 +131,8 @@ export function createHourlyGains(
       if (zoneFrom < 0) given.frameConductance[zoneTo]! += pane.areaM2 * pane.frameShare * pane.frameUValue;
     }
     loadSpread(distributeLight(model, layout, stepper.first.subarray(0, stepper.chains + 1)));
-    floors.load(layout);
     sources = sourcesOf(layout, light, zones);
+    beams = beamsOnBeds(layout, sources, climate);
     sheets = layout.panes.flatMap((place, p) => sheetsSun(place, light[p]!, stepper));
     outside = outsideSunOf(layout, stepper, climate);
     const { panes } = coveredPanes(layout);
@@ -157,7 +156,7 @@ export function createHourlyGains(
   }
 
   function loadLit(panes: readonly CoveredPane[]): void {
-    const inside = spread.nodes.subarray(0, spread.begins[3 * zones]);
+    const inside = spread.nodes.subarray(0, spread.begins[3 * zones + beams.length]);
     const others = [...sheets, ...outside].map(({ node }) => node);
     const behindCovers = panes.flatMap(({ chain }) => {
       const first = nodeA(stepper.first, chain.chain);
@@ -172,14 +171,13 @@ export function createHourlyGains(
   }
 
   function renew(hour: number, moment: Moment, weather: HourWeather): void {
-    const { airGain, radiantGain, zoneSun, coverHeat, floorLight } = given;
+    const { airGain, radiantGain, zoneSun, coverHeat } = given;
     const { air, radiant } = tables;
     const { hubW } = stepper;
     const count = zones;
     for (let z = 0; z < count; z++) {
       zoneSun[z] = 0;
       coverHeat[z] = 0;
-      floorLight[z] = 0;
       const at = z * SCHEDULE_LENGTH + moment.scheduleIndex;
       airGain[z] = air[at]!;
       radiantGain[z] = radiant[at]!;
@@ -198,7 +196,7 @@ export function createHourlyGains(
   /** The same for the mean of a day part. */
   function renewMean(dayPart: DayPart): void {
     const { hours, count } = dayPart;
-    const { airGain, radiantGain, zoneSun, floorLight } = given;
+    const { airGain, radiantGain, zoneSun } = given;
     const { air, radiant } = tables;
     const { hubW, nodeW } = stepper;
     const { monthDayHour } = calendar;
@@ -212,7 +210,6 @@ export function createHourlyGains(
       }
       zoneSun[z] = 0;
       given.coverHeat[z] = 0;
-      floorLight[z] = 0;
       airGain[z] = toAir;
       radiantGain[z] = toFaces;
       hubW[airHub(z, zones)] = toAir;
@@ -227,7 +224,9 @@ export function createHourlyGains(
     }
     for (let source = 0; source < 3 * zones; source++)
       shineOn(source, meanOver(dayPart, sources[source]!) + sourceW[source]!);
-    floors.renew();
+    beams.forEach(({ row, watt, shift }, b) => {
+      shineOn(3 * zones + b, meanOver(dayPart, watt) + sourceW[row]! * meanOver(dayPart, shift));
+    });
     for (const { node, scale, watt } of sheets) nodeW[node]! += scale * meanOver(dayPart, watt);
     for (const { node, scale, watt } of outside) nodeW[node]! += scale * meanOver(dayPart, watt);
     ground.renew(hours[count >> 1]!);
@@ -284,7 +283,10 @@ export function createHourlyGains(
     for (let source = 0; source < 3 * count; source++) {
       shineOn(source, sources[source]![hour]! + sourceW[source]!);
     }
-    floors.renew();
+    for (let b = 0; b < beams.length; b++) {
+      const { row, watt, shift } = beams[b]!;
+      shineOn(3 * count + b, watt[hour]! + sourceW[row]! * shift[hour]!);
+    }
     for (let i = 0; i < sheets.length; i++) {
       const sheet = sheets[i]!;
       const watt = sheet.scale * sheet.watt[hour]!;

@@ -1,6 +1,7 @@
 // Where the sun of a year falls, written out before a run: a laid-out model, the light of its panes and the climate in;
 // hourly watts on glass sheets, on outside faces, and into each zone by kind, out.
 
+import { beamPast, diffusePast } from '../../physics/transpiration.ts';
 import { planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
@@ -70,6 +71,39 @@ export function sourcesOf(layout: Layout, light: PaneLights, zones: number): Flo
     });
   });
   return sources;
+}
+
+/** Beam that falls on a bed: how much more of the floor's beam its leaves catch of the beam than of diffuse light. */
+export interface BeamOnBed {
+  /** of the floor's beam */
+  readonly row: number;
+  /** by hour, share of it, −1…1; and of the beam known before the run [W] */
+  readonly shift: Float64Array;
+  readonly watt: Float64Array;
+}
+
+/**
+ * The sun's height decides how much of the beam leaves catch; light-distribution.ts takes what they catch of diffuse light for
+ * both, so this much more (less, from a high sun) is to move from the ground to the leaves.
+ */
+export function beamsOnBeds(
+  layout: Layout,
+  sources: readonly Float64Array[],
+  climate: PreparedClimate,
+): BeamOnBed[] {
+  return layout.beds.map(({ zone, planting: { leafAreaIndex } }) => {
+    const row = 3 * zone + BEAM_ON_FLOOR;
+    const asDiffuse = diffusePast(leafAreaIndex);
+    const shift = new Float64Array(HOURS);
+    const watt = new Float64Array(HOURS);
+    for (let hour = 0; hour < HOURS; hour++) {
+      const sinHeight = climate.cosZenith[hour]!;
+      if (sinHeight <= 0) continue;
+      shift[hour] = asDiffuse - beamPast(leafAreaIndex, sinHeight);
+      watt[hour] = shift[hour]! * sources[row]![hour]!;
+    }
+    return { row, shift, watt };
+  });
 }
 
 function addTo(sum: Float64Array, part: Float64Array, scale: number): void {

@@ -6,6 +6,7 @@
 // later reflection summed. Glass counts with what passes back out; openings and glass between zones pass light on.
 
 import type { Model, ZoneFace } from '../../model/model.ts';
+import { diffusePast } from '../../physics/transpiration.ts';
 import type { Layout } from '../layout/layout.ts';
 import { nodeA, nodeB } from '../solver/network-index.ts';
 import { opticsOf } from './pane-optics.ts';
@@ -27,6 +28,8 @@ export interface LightDistribution {
 
 /** A surface as a zone's light sees it. */
 interface Surface {
+  /** chain of the element, −1 for glass and open sides */
+  readonly chain: number;
   readonly areaM2: number;
   readonly lit: ZoneFace['lit'];
   /** node and share of what strikes it */
@@ -45,6 +48,7 @@ const MOST_PASSES = 500;
  * @param model its openings that can be seen through pass light
  * @param layout places of surfaces; `first` of the stepper gives node numbers
  * @param first first node of each chain
+ * @returns sources of each zone, then one of each bed: a watt of the floor's beam moved from its ground to its leaves
  */
 export function distributeLight(model: Model, layout: Layout, first: Int32Array): LightDistribution {
   const zones = layout.zoneIds.length;
@@ -66,6 +70,30 @@ export function distributeLight(model: Model, layout: Layout, first: Int32Array)
       zoneShare.push(trace.inZone);
       lost[3 * zone + kind] = trace.lost;
     }
+  }
+  for (const { zone, ground, canopy } of layout.beds) {
+    const all = surfaces[zone]!;
+    const floorM2 = sumOf(
+      all.filter(({ lit }) => lit === 'floor'),
+      ({ areaM2 }) => areaM2,
+    );
+    const bed = all.find(({ chain }) => chain === ground)!;
+    const toLeaves = new Trace(surfaces, nodeCount);
+    const toGround = new Trace(surfaces, nodeCount);
+    if (canopy >= 0) {
+      // As though the leaves hid all of the ground, and none of it.
+      const [leaves, bare] = underLeaves(layout, first, ground);
+      const part = bed.areaM2 / floorM2;
+      toLeaves.strikeOne(zone, { ...bed, absorbs: [leaves] }, part);
+      toGround.strikeOne(zone, { ...bed, absorbs: [bare] }, part);
+    }
+    toLeaves.settle();
+    toGround.settle();
+    const moved = toLeaves.absorbed.map((share, node) => share - toGround.absorbed[node]!);
+    const hit = [...moved.keys()].filter((node) => moved[node] !== 0);
+    nodes.push(Int32Array.from(hit));
+    shares.push(Float64Array.from(hit, (node) => moved[node]!));
+    zoneShare.push(toLeaves.inZone.map((share, z) => share - toGround.inZone[z]!));
   }
   return { nodes, shares, zoneShare, lost };
 }
@@ -101,6 +129,12 @@ class Trace {
       const left = this.#take(zone, surface, part, true);
       this.#land(zone, others, left);
     }
+  }
+
+  /** Beam on one of the faces so marked. */
+  strikeOne(zone: number, surface: Surface, amount: number): void {
+    const others = this.#surfaces[zone]!.filter(({ lit }) => lit !== surface.lit);
+    this.#land(zone, others, this.#take(zone, surface, amount, true));
   }
 
   /** First reflection: onto the other surfaces by area. */
@@ -172,10 +206,19 @@ function surfacesOf(model: Model, layout: Layout, first: Int32Array): Surface[][
       ['b', element.b, zoneB],
     ] as const) {
       if (face.kind !== 'zone') continue;
+      const bed = element.isBed === true && side === 'b' ? underLeaves(layout, first, chain) : null;
+      const past = bed === null ? 1 : bed[2];
       zones[zone]!.push({
+        chain,
         areaM2: element.areaM2,
         lit: face.lit,
-        absorbs: [{ node: nodeAt(chain, side), share: face.absorptance }],
+        absorbs:
+          bed === null
+            ? [{ node: nodeAt(chain, side), share: face.absorptance }]
+            : [
+                { node: bed[0].node, share: (1 - past) * bed[0].share },
+                { node: bed[1].node, share: past * bed[1].share },
+              ],
         passes: 0,
         passesTo: -1,
       });
@@ -186,18 +229,32 @@ function surfacesOf(model: Model, layout: Layout, first: Int32Array): Surface[][
     const nodes = optics.diffuseAbsorbed.map((share, i) => ({ node: nodeA(first, chain) + i, share }));
     // Seen from inside, the sheets stand in the other order.
     const fromInside = nodes.map(({ node }, i) => ({ node, share: optics.diffuseAbsorbed.at(-1 - i)! }));
-    const common = { areaM2: glassM2, passes: optics.diffuseTransmittance };
+    const common = { chain: -1, areaM2: glassM2, passes: optics.diffuseTransmittance };
     zones[zoneTo]!.push({ ...common, lit: 'none', absorbs: fromInside, passesTo: zoneFrom });
     if (zoneFrom >= 0) zones[zoneFrom]!.push({ ...common, lit: 'back', absorbs: nodes, passesTo: zoneTo });
   }
   for (const opening of model.openings) {
     if (opening.kind !== 'door' || !opening.seeThrough) continue;
     const [from, to] = [layout.zoneIds.indexOf(opening.zone), layout.zoneIds.indexOf(opening.other)];
-    const hole = { areaM2: opening.widthM * opening.heightM, absorbs: [], passes: 1 };
+    const hole = { chain: -1, areaM2: opening.widthM * opening.heightM, absorbs: [], passes: 1 };
     zones[from]!.push({ ...hole, lit: 'back', passesTo: to });
     zones[to]!.push({ ...hole, lit: 'none', passesTo: from });
   }
   return zones;
+}
+
+/** What the leaves of a bed take of light that strikes them, what its ground takes, and the share of diffuse light it gets. */
+function underLeaves(
+  layout: Layout,
+  first: Int32Array,
+  chain: number,
+): [leaves: Surface['absorbs'][number], ground: Surface['absorbs'][number], past: number] {
+  const { planting, canopy } = layout.beds.find(({ ground }) => ground === chain)!;
+  const { element } = layout.elements.find((one) => one.chain === chain)!;
+  const ground = { node: nodeB(first, chain), share: element.b.absorptance };
+  if (canopy < 0) return [ground, ground, 1];
+  const leaves = { node: nodeB(first, canopy), share: 1 - planting.albedo };
+  return [leaves, ground, diffusePast(planting.leafAreaIndex)];
 }
 
 function sumOf<T>(items: readonly T[], of: (item: T) => number): number {

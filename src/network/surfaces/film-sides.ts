@@ -2,12 +2,18 @@
 // exchange areas for long-wave inside (Carroll) or shares of sky and ground outside. A model and its layout in.
 
 import type { Film, Model, OutdoorFace } from '../../model/model.ts';
+import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import { radiantConductances } from '../../physics/radiant-exchange.ts';
+import { diffusePast, leafConvection } from '../../physics/transpiration.ts';
 import type { Layout } from '../layout/layout.ts';
 import { endA, endB, nodeA, nodeOfEnd, slotOf } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 
 const DEG = Math.PI / 180;
+/** Long-wave emissivity of foliage: 0.94 to 0.98, from memory, high confidence. */
+const FOLIAGE_EMISSIVITY = 0.96;
+/** No face is so shaded that it counts for nothing [m²]. */
+const LEAST_EXCHANGE_M2 = 1e-6;
 
 /** A face to a zone: where its conductances go and what they depend on. */
 export interface ZoneSide {
@@ -39,7 +45,10 @@ export interface ExchangeAreas {
   readonly open: readonly { readonly from: number; readonly to: number; readonly areaM2: number }[];
 }
 
-/** Carroll's exchange areas of all faces of each zone, open sides to other zones counted as black. */
+/**
+ * Carroll's exchange areas of all faces of each zone, open sides to other zones counted as black. Leaves hide of their bed
+ * what light they would keep from it: so much of it is their face to the room, the rest the ground's.
+ */
 export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
   const faces = new Map<number, number>();
   const openSides: { opening: number; zone: number; areaM2: number }[] = [];
@@ -56,8 +65,13 @@ export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
     for (const { element, members, chain, zoneA, zoneB } of layout.elements) {
       for (const { areaM2 } of members) {
         if (zoneA === zone && element.a.kind === 'zone') add(endA(chain), areaM2, element.a.emissivity);
-        if (zoneB === zone) add(endB(chain), areaM2, element.b.emissivity);
+        if (zoneB === zone) add(endB(chain), areaM2 * pastLeaves(layout, chain), element.b.emissivity);
       }
+    }
+    for (const bed of layout.beds) {
+      if (bed.zone !== zone || bed.canopy < 0) continue;
+      const hidden = bed.planting.bedM2 * (1 - pastLeaves(layout, bed.ground));
+      add(endB(bed.canopy), Math.max(LEAST_EXCHANGE_M2, hidden), FOLIAGE_EMISSIVITY);
     }
     for (const { pane, members, chain, zoneFrom, zoneTo } of layout.panes) {
       for (const { glassM2 } of members) {
@@ -83,6 +97,12 @@ export function exchangeAreas(model: Model, layout: Layout): ExchangeAreas {
     return [{ from: sides[0]!.zone, to: sides[1]!.zone, areaM2 }];
   });
   return { faces, open };
+}
+
+/** Share of an element's inner face that no leaves hide, 0…1. */
+function pastLeaves(layout: Layout, chain: number): number {
+  const bed = layout.beds.find(({ ground }) => ground === chain);
+  return bed === undefined ? 1 : Math.max(LEAST_EXCHANGE_M2, diffusePast(bed.planting.leafAreaIndex));
 }
 
 /** Every face to a zone: both sides of what stands between zones, the inside of all else. */
@@ -126,6 +146,20 @@ export function zoneSidesOf(
       faceTiltDeg: 180 - pane.tiltDeg,
       film: pane.filmInside,
       nightResistance: pane.nightResistance,
+    });
+  }
+  for (const { zone, canopy, planting } of layout.beds) {
+    if (canopy < 0) continue;
+    const convection = leafConvection(
+      planting.leafAreaIndex,
+      planting.boundaryResistance,
+      layout.roomDensity * SPECIFIC_HEAT_AIR,
+    );
+    add(endB(canopy), zone, {
+      areaM2: planting.bedM2,
+      faceTiltDeg: 90,
+      film: { kind: 'fixed', convection, radiation: 'computed' },
+      nightResistance: 0,
     });
   }
   return sides;

@@ -25,7 +25,10 @@ const WIND_TERRAIN = 'suburb';
 export interface SurfaceFilms {
   /** take the faces of a laid-out model in; its network is in the stepper */
   load(model: Model, layout: Layout): void;
-  /** write this hour's conductances, open sides between zones among them, and outside boundary temperatures */
+  /**
+   * write this hour's conductances, open sides between zones among them, and outside boundary temperatures; refreshEnds() of
+   * the stepper is to follow
+   */
   renew(weather: HourWeather): void;
 }
 
@@ -69,7 +72,6 @@ export function createFilms(capacity: EngineCapacity, stepper: Stepper, drawn: F
       stepper.hubLink[entry(radiantHub(from), radiantHub(to), 2 * zones)] = conductance;
       stepper.hubLink[entry(radiantHub(to), radiantHub(from), 2 * zones)] = conductance;
     }
-    stepper.refreshEnds();
   }
 
   return { load, renew };

@@ -6,6 +6,8 @@ import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout } from '../layout/layout.ts';
 import { endB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
+import type { Beds } from './beds.ts';
+import { createJointSearch } from './joint-search.ts';
 import type { MoistureBalance } from './moisture-balance.ts';
 
 /** Heat a step was solved with and heat its water took agree [W]; of 20 to 500 no year is nearer its fine steps. */
@@ -35,6 +37,7 @@ export function createLatentHeat(
   capacity: EngineCapacity,
   stepper: Stepper,
   moisture: MoistureBalance,
+  beds: Beds,
 ): LatentHeat {
   let zones = 0;
   let panes = 0;
@@ -51,6 +54,8 @@ export function createLatentHeat(
   /** a pane holds latent heat or has some pending */
   let anyOnPanes = false;
   let rounds = 0;
+  /** air of all zones, then all faces of beds */
+  const joint = createJointSearch(3 * capacity.zones);
 
   function load(layout: Layout): void {
     zones = layout.zoneIds.length;
@@ -71,6 +76,7 @@ export function createLatentHeat(
       onPanes[p] = 0;
       hourW[p] = 0;
     }
+    if (beds.count() > 0) beds.beginHour();
   }
 
   function writeLines(): void {
@@ -88,6 +94,10 @@ export function createLatentHeat(
     rounds = 0;
     writeLines();
     if (anyOnPanes) applyToPanes();
+    if (beds.count() > 0) {
+      beds.beginStep();
+      joint.begin(zones + beds.count());
+    }
   }
 
   /** Before the network's step begins. */
@@ -117,14 +127,17 @@ export function createLatentHeat(
         panesOff = Math.max(panesOff, Math.abs(pendingPanes[p]! + paneW[p]! - appliedToPanes[p]!));
       }
     }
-    if (airOff <= AGREED_W && panesOff <= AGREED_W) return true;
-    expectBetter();
+    const hasBeds = beds.count() > 0;
+    const bedsOff = hasBeds ? beds.readOff(joint.off, zones) : 0;
+    if (airOff <= AGREED_W && panesOff <= AGREED_W && bedsOff <= AGREED_W) return true;
+    if (hasBeds) expectTogether();
+    else expectBetter();
     writeLines();
     if (panesOff > AGREED_W) {
       applyToPanes();
       anyOnPanes = true;
-      stepper.beginStep();
     }
+    if (panesOff > AGREED_W || hasBeds) stepper.beginStep();
     return false;
   }
 
@@ -144,6 +157,21 @@ export function createLatentHeat(
     rounds++;
   }
 
+  /** Air and beds move each other: leaves by what the air holds, air by what they give it once it is full. */
+  function expectTogether(): void {
+    const { watt, atC, perK } = expected;
+    const { off, move } = joint;
+    const { hubMeanC } = stepper;
+    for (let z = 0; z < zones; z++) {
+      const line = watt[z]! + perK[z]! * (hubMeanC[airHub(z, zones)]! - atC[z]!);
+      off[z] = moisture.airW[z]! - line;
+    }
+    joint.next();
+    for (let z = 0; z < zones; z++) watt[z]! += move[z]!;
+    beds.add(move, zones);
+    rounds++;
+  }
+
   function endStep(): void {
     const { watt, atC, perK } = expected;
     const { airW, airWPerK, paneW } = moisture;
@@ -157,6 +185,7 @@ export function createLatentHeat(
       atC[z] = nowC;
       perK[z] = airWPerK[z]!;
     }
+    if (beds.count() > 0) beds.endStep();
     if (!anyOnPanes && moisture.wetPanes() === 0) return;
     anyOnPanes = false;
     for (let p = 0; p < panes; p++) {

@@ -4,8 +4,8 @@
 // Method: mass balance per zone, implicit in the humidity ratio (a dense system as small as the zones are few).
 // A step is tried at temperatures and flows as they stand until its latent heat is the one the thermal network was solved
 // with (latent-heat.ts), and then taken. Buffer node: src/physics/moisture-buffer.ts;
-// canopy: src/physics/transpiration.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
-// Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), wet crops.
+// beds: beds.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
+// Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), dew on leaves.
 
 import type { Model } from '../../model/model.ts';
 import { SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
@@ -16,13 +16,14 @@ import {
 } from '../../physics/moist-air.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
+import type { Beds } from './beds.ts';
 import { respondByLatentHeat } from './latent-response.ts';
 import { createMoistureSources } from './moisture-sources.ts';
 import {
   BUFFER_S,
-  createMoistureState,
   loadMoistureState,
   type MoistureInputs,
+  type MoistureState,
   START_HUMIDITY,
   setStateStep,
 } from './moisture-state.ts';
@@ -72,8 +73,12 @@ export interface MoistureBalance {
 }
 
 /** Water of a run, with room for so much; load() before use. */
-export function createMoistureBalance(capacity: EngineCapacity, inputs: MoistureInputs): MoistureBalance {
-  const state = createMoistureState(capacity);
+export function createMoistureBalance(
+  capacity: EngineCapacity,
+  inputs: MoistureInputs,
+  state: MoistureState,
+  beds: Beds,
+): MoistureBalance {
   const paneCondensation = createPaneCondensation(state, inputs);
   const sources = createMoistureSources(capacity, state, inputs);
   let zones = 0;
@@ -95,8 +100,10 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
   function tryStep(): void {
     beginStep();
     balance();
-    // Each pass leaves one pane fewer to dry beyond its film, one bed fewer to dry into saturated air, one room fewer past saturation.
-    for (let pass = 0; pass < paneCondensation.count() + 3 * zones && needsCorrection(); pass++) balance();
+    // Each pass leaves one pane fewer to dry beyond its film, one face of a bed fewer to give, one room fewer past saturation.
+    const most = paneCondensation.count() + beds.count() + 2 * zones;
+    for (let pass = 0; pass < most && needsCorrection(); pass++) balance();
+    if (beds.count() > 0) beds.respond(rhs);
     respondByLatentHeat(state, inputs, rhs, zones);
     paneCondensation.respond(rhs);
   }
@@ -109,16 +116,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
 
   /** What is known at the step's start: saturation of the zones, and which panes water meets. */
   function beginStep(): void {
-    const {
-      pressurePerRatio,
-      saturationPa,
-      saturationRatio,
-      heldAtSaturation,
-      bedTakesDeficit,
-      plantsPerPa,
-      soilPerPa,
-    } = state.zone;
-    const { dewPointC } = state.zone;
+    const { pressurePerRatio, saturationPa, saturationRatio, heldAtSaturation, dewPointC } = state.zone;
     const { zoneC, ratio } = inputs;
     const { pressurePa } = inputs.weather;
     const zoneCount = zones;
@@ -128,7 +126,6 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       saturationPa[z] = saturation;
       saturationRatio[z] = humidityRatioUnchecked(saturation, pressurePa);
       heldAtSaturation[z] = 0;
-      bedTakesDeficit[z] = plantsPerPa[z]! + soilPerPa[z]! > 0 ? 1 : 0;
       dewPointC[z] = Number.NaN;
     }
     paneCondensation.begin();
@@ -145,8 +142,10 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       saturationPa,
       saturationRatio,
       heldAtSaturation,
+      freeExchange,
     } = state.zone;
-    const { plantsKg, plantsPerPa, soilKg, soilPerPa, bedTakesDeficit, freeExchange } = state.zone;
+    const { givenKg, perPa } = beds;
+    const hasBeds = beds.count() > 0;
     const { outdoors, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const rows = matrix;
@@ -158,11 +157,10 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       const outdoor = outdoors[z]!;
       let diagonal = air + outdoor + (buffer * pressurePerRatio[z]!) / saturationPa[z]!;
       let given = air * ratio[z]! + outdoor * outdoorRatio + scheduledKg[z]!;
-      given += buffer * bufferHumidity[z]! + (plantsKg[z]! + soilKg[z]!);
-      if (bedTakesDeficit[z] === 1) {
-        const perPa = plantsPerPa[z]! + soilPerPa[z]!;
-        diagonal += perPa * pressurePerRatio[z]!;
-        given += perPa * saturationPa[z]!;
+      given += buffer * bufferHumidity[z]!;
+      if (hasBeds) {
+        diagonal += perPa[z]! * pressurePerRatio[z]!;
+        given += givenKg[z]!;
       }
       freeExchange[z] = diagonal;
       if (heldAtSaturation[z] === 1) {
@@ -183,20 +181,16 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
   }
 
   /**
-   * Panes that would give the air more than their film holds give it all and no more; beds whose air is past
-   * saturation stop at what light drives. True if there was one.
+   * Panes that would give the air more than their film holds give it all and no more; faces of beds in air past their own
+   * saturation give nothing. True if there was one.
    */
   function needsCorrection(): boolean {
-    const { bedTakesDeficit, pressurePerRatio, saturationPa, saturationRatio, heldAtSaturation } = state.zone;
+    const { saturationRatio, heldAtSaturation } = state.zone;
     const right = rhs;
     const count = zones;
-    let found = false;
+    let found = beds.count() > 0 && beds.limit(right);
     for (let z = 0; z < count; z++) {
       const ratio = right[z]!;
-      if (bedTakesDeficit[z] === 1 && ratio * pressurePerRatio[z]! > saturationPa[z]!) {
-        bedTakesDeficit[z] = 0;
-        found = true;
-      }
       if (heldAtSaturation[z] !== 2 && ratio <= saturationRatio[z]! !== (heldAtSaturation[z] === 0)) {
         heldAtSaturation[z]!++;
         found = true;
@@ -206,13 +200,13 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
   }
 
   function endZoneSteps(): void {
-    const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa, isPlanted } =
-      state.zone;
+    const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa } = state.zone;
     const { received, entered, condensation, byAir } = state.zone;
     const { stepS, outdoors, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const right = rhs;
     const count = zones;
+    const hasBeds = beds.count() > 0;
     const share = stepS / BUFFER_S;
     for (let z = 0; z < count; z++) {
       ratio[z] = right[z]!;
@@ -221,7 +215,7 @@ export function createMoistureBalance(capacity: EngineCapacity, inputs: Moisture
       // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
       vapourPa[z] = air;
       released[z] = scheduledKg[z]!;
-      if (isPlanted[z] === 1) sources.endBedStep(z);
+      if (hasBeds) sources.endBedStep(z);
       let brought = outdoors[z]! * (outdoorRatio - right[z]!);
       received[z]! += (brought + released[z]!) * stepS;
       for (let y = 0; y < count; y++) {

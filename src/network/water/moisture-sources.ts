@@ -1,13 +1,10 @@
-// What gives off water in each zone: people, cooking and washing by their schedules, planted beds by light and the deficit
-// of the air. A model in; releases of an hour and of a step out, by cause, into the state of the water balance.
+// What gives off water in each zone: people, cooking and washing by their schedules, and what beds gave (beds.ts). A model in;
+// releases of an hour and of a step out, by cause, into the state of the water balance.
 
 import type { Model } from '../../model/model.ts';
-import { LATENT_HEAT } from '../../physics/constants.ts';
-import { heldToSaturation } from '../../physics/moist-air.ts';
 import { addToTable, SCHEDULE_LENGTH } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { MoistureInputs, MoistureState } from './moisture-state.ts';
-import { type Bed, bedOf, readyBed } from './planted-bed.ts';
 
 export const PLANT_CAUSE = 'plants';
 export const SOIL_CAUSE = 'soil and water';
@@ -20,9 +17,9 @@ export interface MoistureSources {
   readonly byCause: Float64Array;
   /** what follows a schedule, by zone, cause and schedule index [g in the hour] */
   readonly scheduled: Float64Array;
-  /** releases that hold for an hour: schedules, and the bed's line in the deficit at the hour's start */
+  /** releases that hold for an hour, by schedule */
   beginHour(): void;
-  /** what the bed of a zone gave in the step, by the air's pressure at its end */
+  /** what the bed of a zone gave in the step */
   endBedStep(zone: number): void;
 }
 
@@ -34,7 +31,6 @@ export function createMoistureSources(
 ): MoistureSources {
   let zones = 0;
   let causes: readonly string[] = [];
-  let beds: (Bed | null)[] = [];
   let plantCause = -1;
   let soilCause = -1;
   const byCause = new Float64Array(capacity.zones * capacity.causes);
@@ -43,7 +39,6 @@ export function createMoistureSources(
 
   function load(model: Model): void {
     zones = model.zones.length;
-    beds = model.zones.map(({ planting }) => (planting === null ? null : bedOf(planting)));
     causes = moistureCauses(model);
     plantCause = causes.indexOf(PLANT_CAUSE);
     soilCause = causes.indexOf(SOIL_CAUSE);
@@ -57,7 +52,7 @@ export function createMoistureSources(
   }
 
   function beginHour(): void {
-    const { scheduledKg, isPlanted } = state.zone;
+    const { scheduledKg } = state.zone;
     const table = scheduled;
     const given = byCause;
     const { scheduleIndex } = inputs.moment;
@@ -71,32 +66,17 @@ export function createMoistureSources(
         sum += kg;
       }
       scheduledKg[z] = sum / 3600;
-      if (isPlanted[z] === 1) beginBed(z);
     }
   }
 
-  function beginBed(z: number): void {
-    const { plantsKg, plantsPerPa, soilKg, soilPerPa, vapourPa } = state.zone;
-    const { zoneC, floorLight } = inputs;
-    const { pressurePa } = inputs.weather;
-    const bed = beds[z]!;
-    readyBed(bed, heldToSaturation(zoneC[z]!), vapourPa[z]!, floorLight[z]!, pressurePa);
-    plantsKg[z] = bed.plantsW / LATENT_HEAT;
-    plantsPerPa[z] = bed.plantsPerPa / LATENT_HEAT;
-    soilKg[z] = bed.soil;
-    soilPerPa[z] = bed.soilPerPa;
-  }
-
   function endBedStep(z: number): void {
-    const { saturationPa, vapourPa, bedTakesDeficit, plantsKg, plantsPerPa, soilKg, soilPerPa, released } =
-      state.zone;
+    const { plantsKg, soilKg, released } = state.zone;
     const { stepS } = inputs;
-    const deficit = bedTakesDeficit[z] === 1 ? saturationPa[z]! - vapourPa[z]! : 0;
-    const plants = plantsKg[z]! + plantsPerPa[z]! * deficit;
-    const soil = soilKg[z]! + soilPerPa[z]! * deficit;
-    byCause[z * causes.length + plantCause]! += plants * stepS;
-    byCause[z * causes.length + soilCause]! += soil * stepS;
-    released[z]! += plants + soil;
+    const given = plantsKg[z]! + soilKg[z]!;
+    if (given === 0) return;
+    byCause[z * causes.length + plantCause]! += plantsKg[z]! * stepS;
+    byCause[z * causes.length + soilCause]! += soilKg[z]! * stepS;
+    released[z]! += given;
   }
 
   return { load, causes: () => causes, byCause, scheduled, beginHour, endBedStep };

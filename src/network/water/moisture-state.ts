@@ -31,8 +31,6 @@ export interface MoistureInputs {
   readonly ratio: Float64Array;
   /** relative humidity of each zone over water, written by the step, 0…1 */
   readonly humidity: Float64Array;
-  /** light on each zone's floor [W/m²] */
-  readonly floorLight: Float64Array;
   /** inner face of each pane, mean of the step [°C] */
   readonly paneC: Float64Array;
 }
@@ -72,14 +70,9 @@ export function createMoistureState(capacity: EngineCapacity) {
       /** released in the step, and of it by schedule [kg/s] */
       released: perZone(),
       scheduledKg: perZone(),
-      /** a planted bed's plants and soil: given in saturated air [kg/s], and more by the pascal of deficit [kg/(s·Pa)] */
-      isPlanted: perZone(),
+      /** given in the tried step by a bed's plants and by its soil [kg/s] */
       plantsKg: perZone(),
-      plantsPerPa: perZone(),
       soilKg: perZone(),
-      soilPerPa: perZone(),
-      /** 1 while the deficit drives it */
-      bedTakesDeficit: perZone(),
       /** of the step: saturation pressure [Pa], the ratio there [kg/kg], dew point if it was asked for [°C] */
       saturationPa: perZone(),
       saturationRatio: perZone(),
@@ -121,9 +114,8 @@ export function loadMoistureState(
   zone.bufferKg.set(bufferOf(model, layout));
   zone.bufferHumidity.fill(START_HUMIDITY);
   zone.vapourPa.fill(START_HUMIDITY * saturationPressure(startC));
-  model.zones.forEach(({ volumeM3, planting }, z) => {
+  model.zones.forEach(({ volumeM3 }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
-    zone.isPlanted[z] = planting !== null && planting.bedM2 > 0 ? 1 : 0;
   });
   layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
     pane.zoneOf[p] = zoneTo;
