@@ -31,6 +31,7 @@ import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
 import { createBeds } from './water/beds.ts';
+import { createHeldVapour } from './water/held-vapour.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
 import { createMoistureBalance } from './water/moisture-balance.ts';
 import { moistureCauses } from './water/moisture-sources.ts';
@@ -111,6 +112,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   const flows = createAirFlow(capacity, air, will, openAsGiven);
   const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
+  const heldVapour = createHeldVapour(capacity, covers.drawn);
   const water: MoistureInputs = {
     moment,
     weather,
@@ -121,6 +123,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     ratio: zoneRatio,
     humidity: zoneHumidity,
     paneC,
+    paneOpen: heldVapour.share,
   };
   const waterState = createMoistureState(capacity);
   const beds = createBeds(capacity, stepper, water, waterState);
@@ -215,6 +218,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** Conductances of the hour, once its sun is written, which opens leaves. */
   function renewFilms(): void {
     films.renew(weather);
+    heldVapour.renew(weather.darkShare);
     beds.renew(withWater);
     stepper.refreshEnds();
   }
@@ -388,6 +392,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     const startC = options.startC ?? START_C;
     stepper.load(layout.network, water.stepS, startC);
     films.load(model, layout);
+    heldVapour.load(layout);
     beds.load(model, layout);
     gains.load(model, layout, climate);
     covers.load(layout, gains.paneLight());

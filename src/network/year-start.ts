@@ -25,6 +25,8 @@ const PHASES = [
   { days: 305, together: 4, every: 1 },
   { days: 60, together: 1, every: 1 },
 ] as const;
+/** With a bed, whose water follows no mean of many days, so many together in the second. */
+const TOGETHER_WITH_BEDS = 2;
 const MOST_DAYS_READ = 5;
 
 /** What a year is started with: parts of the engine, and its own beginning and solving of a step. */
@@ -56,9 +58,11 @@ export function createYearStart(parts: StartedParts, zonesMost: number) {
     loadThermostats(zones);
     flows.beginLongSteps();
     let from = day - PHASES.reduce((sum, { days }) => sum + days, 0);
+    const isPlanted = zones.some(({ planting }) => planting !== null);
     PHASES.forEach((phase, index) => {
       if (index === 0) stepper.beginPeriod();
-      livePhase(from, phase, climate, zones.length);
+      const together = index === 1 && isPlanted ? TOGETHER_WITH_BEDS : phase.together;
+      livePhase(from, { ...phase, together }, climate, zones.length);
       if (index === 0) stepper.endPeriod(DAYS * DAY_S);
       from += phase.days;
     });
@@ -67,7 +71,7 @@ export function createYearStart(parts: StartedParts, zonesMost: number) {
 
   function livePhase(
     day: number,
-    { days, together, every }: (typeof PHASES)[number],
+    { days, together, every }: Record<keyof (typeof PHASES)[number], number>,
     climate: PreparedClimate,
     zones: number,
   ): void {

@@ -31,8 +31,9 @@ export interface MoistureInputs {
   readonly ratio: Float64Array;
   /** relative humidity of each zone over water, written by the step, 0…1 */
   readonly humidity: Float64Array;
-  /** inner face of each pane, mean of the step [°C] */
+  /** inner face of each pane, mean of the step [°C]; share of the vapour's way to it that covers leave, 0…1 */
   readonly paneC: Float64Array;
+  readonly paneOpen: Float64Array;
 }
 
 export type MoistureState = ReturnType<typeof createMoistureState>;

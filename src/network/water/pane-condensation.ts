@@ -56,10 +56,10 @@ export function createPaneCondensation(state: MoistureState, inputs: MoistureInp
   /** Condensation, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
   function meetPane(p: number): void {
     const { zoneOf, film, transfer, wet, mode, exchange, paneSaturationPa } = state.pane;
-    const { stepS, paneC } = inputs;
+    const { stepS, paneC, paneOpen } = inputs;
     const saturation = saturationPressureHeld(paneC[p]!);
     paneSaturationPa[p] = saturation;
-    const perPa = transfer[p]! / (paneC[p]! + ZERO_CELSIUS_K);
+    const perPa = (paneOpen[p]! * transfer[p]!) / (paneC[p]! + ZERO_CELSIUS_K);
     const drying = perPa * (saturation - state.zone.vapourPa[zoneOf[p]!]!);
     wet[wets++] = p;
     if (film[p]! >= drying * stepS) {
