@@ -14,8 +14,16 @@ import type { Layout } from '../layout/layout.ts';
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
 export const BUFFER_S = BUFFER_HOURS * 3600;
-/** Convection at the inner face of a pane that water condenses on [W/(m²K)], ISO 6946 horizontal flow. */
-const PANE_CONVECTION = 2.5;
+/**
+ * Convection at the inner face of a pane that water condenses on [W/(m²K)]: ISO 6946, heat that flows level (glass within 30°
+ * of upright) and upward (glass that lies flatter than 30°), by a straight line between them.
+ */
+const LEVEL_CONVECTION = 2.5;
+const UPWARD_CONVECTION = 5;
+function paneConvection(tiltDeg: number): number {
+  const leans = Math.min(1, Math.max(0, (60 - tiltDeg) / 30));
+  return LEVEL_CONVECTION + leans * (UPWARD_CONVECTION - LEVEL_CONVECTION);
+}
 export const START_HUMIDITY = 0.5;
 
 /** What the water depends on, written by the run: moment and weather before each hour, arrays before each step. */
@@ -118,9 +126,9 @@ export function loadMoistureState(
   model.zones.forEach(({ volumeM3 }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
   });
-  layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
+  layout.panes.forEach(({ zoneTo, glassM2, pane: { tiltDeg } }, p) => {
     pane.zoneOf[p] = zoneTo;
-    pane.transfer[p] = (massTransferCoefficient(PANE_CONVECTION) * glassM2) / GAS_CONSTANT_VAPOUR;
+    pane.transfer[p] = (massTransferCoefficient(paneConvection(tiltDeg)) * glassM2) / GAS_CONSTANT_VAPOUR;
     pane.mostFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
   });
   setStateStep(state, stepS, model.zones.length);
