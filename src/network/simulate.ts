@@ -118,6 +118,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     weather,
     stepS: 0,
     outdoors: flows.outdoorsForWater,
+    keptAir: flows.keptAir,
     between: flows.between,
     zoneC,
     ratio: zoneRatio,

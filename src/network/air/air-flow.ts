@@ -87,6 +87,7 @@ export function createAirFlow(
   const lostW = new Float64Array(capacity.zones);
   const between = new Float64Array(capacity.zones * capacity.zones);
   const outdoorsForWater = new Float64Array(capacity.zones);
+  const keptAir = new Float64Array(capacity.zones);
   /** of each zone: air [kg]; furniture kept with the air by the air's own heat [–]; what its walls give colder air [W/K] */
   const airKg = new Float64Array(capacity.zones);
   const furnitureByAir = new Float64Array(capacity.zones);
@@ -127,7 +128,7 @@ export function createAirFlow(
   const { zoneOf, otherOf, volume, share, recovers, ledShare } = byOpening;
   const sumExchange = createExchangeSum(
     byOpening,
-    { outdoors, outdoorsForWater, recovered, spared, between, airKg },
+    { outdoors, outdoorsForWater, keptAir, recovered, spared, between, airKg },
     air,
   );
   const stack = createStackFlows(capacity, byOpening, { outdoors, outdoorsForWater, between }, air);
@@ -172,6 +173,7 @@ export function createAirFlow(
       share,
     ])
       array.fill(0);
+    keptAir.fill(1);
     for (const array of [recovers, byOpening.spares, ledShare, byOpening.runs]) array.fill(0);
     anyUnit = openings.some((opening) => opening.kind === 'fixed' && opening.recovery !== undefined);
     model.zones.forEach((zone, z) => {
@@ -575,6 +577,7 @@ export function createAirFlow(
     load,
     outdoors,
     outdoorsForWater,
+    keptAir,
     recovered,
     spared,
     givenW,

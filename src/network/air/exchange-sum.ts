@@ -4,8 +4,8 @@
 import type { OpeningState } from '../people/occupant-control.ts';
 import type { ZoneAir } from '../people/zone-air.ts';
 
-/** Air changes in a step beyond which a room's air is as good as new. */
-const MOST_MIXED = 5;
+/** Air changes in a step below which a step's end is exact enough. */
+const FEW_CHANGES = 1e-3;
 
 interface OpeningColumns {
   readonly zoneOf: Int32Array;
@@ -23,6 +23,8 @@ interface ZoneColumns {
   /** written [kg/s] */
   readonly outdoors: Float64Array;
   readonly outdoorsForWater: Float64Array;
+  /** share of the old air that is there still when the step's exchange of water begins */
+  readonly keptAir: Float64Array;
   readonly recovered: Float64Array;
   readonly spared: Float64Array;
   readonly between: Float64Array;
@@ -39,13 +41,14 @@ export function createExchangeSum(byOpening: OpeningColumns, byZone: ZoneColumns
     stepS: number,
   ): void {
     const { zoneOf, otherOf, volume, isVent, recovers, spares } = byOpening;
-    const { outdoors: toOutdoors, outdoorsForWater: forWater, between: toZones, airKg } = byZone;
+    const { outdoors: toOutdoors, outdoorsForWater: forWater, between: toZones, airKg, keptAir } = byZone;
     const { recovered: givenBack, spared: leavesCold } = byZone;
     const { airDensity } = air.weather;
     // Loops, not fill(): on arrays this short the call costs more than the work.
     for (let z = 0; z < zoneCount; z++) {
       toOutdoors[z] = 0;
       forWater[z] = 0;
+      keptAir[z] = 1;
       givenBack[z] = 0;
       leavesCold[z] = 0;
     }
@@ -64,10 +67,15 @@ export function createExchangeSum(byOpening: OpeningColumns, byZone: ZoneColumns
       forWater[zone]! += mass;
       if (isVent[i] === 0 || states[i]!.airingShare === 0) continue;
       leavesCold[zone]! += mass * spares[i]!;
-      // Of n air changes in a step a room keeps e⁻ⁿ of its old air. Water is exchanged at the step's end, by which 1/(1 + m) is
-      // kept: m = eⁿ − 1, of which n is counted already.
-      const changes = Math.min(MOST_MIXED, (mass * stepS) / airKg[zone]!);
-      forWater[zone]! += ((Math.exp(changes) - 1 - changes) * airKg[zone]!) / stepS;
+      // Of n air changes in a step a room keeps e⁻ⁿ of its old air, and (1 − e⁻ⁿ)/n of what is given off meanwhile. Water is
+      // exchanged at the step's end, by which 1/(1 + m) is kept: m for what is given off, and the old air is changed by as
+      // much before as makes up the rest.
+      const changes = (mass * stepS) / airKg[zone]!;
+      if (changes < FEW_CHANGES) continue;
+      const left = Math.exp(-changes);
+      const atEnd = changes / (1 - left) - 1;
+      forWater[zone]! += ((atEnd - changes) * airKg[zone]!) / stepS;
+      keptAir[zone]! *= (1 + atEnd) * left;
     }
   };
 }

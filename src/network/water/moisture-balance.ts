@@ -146,7 +146,7 @@ export function createMoistureBalance(
     } = state.zone;
     const { givenKg, perPa } = beds;
     const hasBeds = beds.count() > 0;
-    const { outdoors, between, ratio } = inputs;
+    const { outdoors, keptAir, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const rows = matrix;
     const right = rhs;
@@ -156,7 +156,8 @@ export function createMoistureBalance(
       const air = airPerS[z]!;
       const outdoor = outdoors[z]!;
       let diagonal = air + outdoor + (buffer * pressurePerRatio[z]!) / saturationPa[z]!;
-      let given = air * ratio[z]! + outdoor * outdoorRatio + scheduledKg[z]!;
+      const old = outdoorRatio + keptAir[z]! * (ratio[z]! - outdoorRatio);
+      let given = air * old + outdoor * outdoorRatio + scheduledKg[z]!;
       given += buffer * bufferHumidity[z]!;
       if (hasBeds) {
         diagonal += perPa[z]! * pressurePerRatio[z]!;
@@ -200,15 +201,18 @@ export function createMoistureBalance(
   }
 
   function endZoneSteps(): void {
-    const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa } = state.zone;
+    const { airPerS, scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa } =
+      state.zone;
     const { received, entered, condensation, byAir } = state.zone;
-    const { stepS, outdoors, between, ratio } = inputs;
+    const { stepS, outdoors, keptAir, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const right = rhs;
     const count = zones;
     const hasBeds = beds.count() > 0;
     const share = stepS / BUFFER_S;
     for (let z = 0; z < count; z++) {
+      const changed = (1 - keptAir[z]!) * airPerS[z]!;
+      const exchanged = changed * (outdoorRatio - ratio[z]!);
       ratio[z] = right[z]!;
       condensation[z] = 0;
       const air = right[z]! * pressurePerRatio[z]!;
@@ -216,7 +220,7 @@ export function createMoistureBalance(
       vapourPa[z] = air;
       released[z] = scheduledKg[z]!;
       if (hasBeds) sources.endBedStep(z);
-      let brought = outdoors[z]! * (outdoorRatio - right[z]!);
+      let brought = exchanged + outdoors[z]! * (outdoorRatio - right[z]!);
       received[z]! += (brought + released[z]!) * stepS;
       for (let y = 0; y < count; y++) {
         brought += between[z * count + y]! * (right[y]! - right[z]!);
@@ -225,7 +229,7 @@ export function createMoistureBalance(
         if (oneWay > 0) received[z]! += oneWay * (right[y]! - right[z]!) * stepS;
       }
       byAir[z] = brought;
-      entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
+      entered[z]! += ((changed + outdoors[z]!) * outdoorRatio + released[z]!) * stepS;
       bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturationPa[z]!) / (1 + share);
     }
   }

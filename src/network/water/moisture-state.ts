@@ -33,6 +33,8 @@ export interface MoistureInputs {
   stepS: number;
   /** exchange of each zone with outdoors, and between zones [kg/s] */
   readonly outdoors: Float64Array;
+  /** share of each zone's old air that this exchange finds, the rest being outdoor air already */
+  readonly keptAir: Float64Array;
   readonly between: Float64Array;
   readonly zoneC: Float64Array;
   /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
