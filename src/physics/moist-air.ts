@@ -22,7 +22,7 @@ export function saturationPressure(tempC: number): number {
 }
 
 /** saturationPressure for loops that keep to its range themselves: no guard. */
-export function saturationPressureUnchecked(tempC: number): number {
+function saturationPressureUnchecked(tempC: number): number {
   return 611.2 * Math.exp((17.62 * tempC) / (243.12 + tempC));
 }
 

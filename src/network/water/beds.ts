@@ -9,7 +9,7 @@
 import type { Model } from '../../model/model.ts';
 import { soilVapour } from '../../physics/bed-soil.ts';
 import { LATENT_HEAT, STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../../physics/constants.ts';
-import { saturationPressureHeld } from '../../physics/moist-air.ts';
+import { heldToSaturation, saturationPressureHeld, saturationSlope } from '../../physics/moist-air.ts';
 import { diffusePast, leafResistance, leafVapour } from '../../physics/transpiration.ts';
 import { openWaterEvaporation, UNDISTURBED_WATER } from '../../physics/water-surface.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
@@ -18,9 +18,6 @@ import { endB, nodeB, slotOf } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { MoistureInputs, MoistureState } from './moisture-state.ts';
 
-/** Slope of the saturation pressure by the Magnus form of FAO-56: 4098 p_s/(t + 237.3)². */
-const MAGNUS_C = 237.3;
-const MAGNUS_SLOPE = 4098;
 /** Long-wave emissivity of leaves and soil together, one to the other: from memory, high confidence. */
 const SHADED_EMISSIVITY = 0.88;
 /** Of its answer to warmth a face keeps at least so much, however closed the air around it is. */
@@ -55,7 +52,7 @@ export interface Beds {
   limit(ratio: Float64Array): boolean;
   /** what each face gives at these ratios */
   respond(ratio: Float64Array): void;
-  /** how far the heat each face was solved with is off what its water takes [W], from a place on; the furthest */
+  /** how far the heat each face was solved with is off what its water takes [W], from a place on; the furthest [W/m²] */
   readOff(into: Float64Array, from: number): number;
   /** more heat on each face [W], from a place on; the network's step is to begin anew */
   add(watts: Float64Array, from: number): void;
@@ -137,8 +134,7 @@ export function createBeds(
       vapours[i] = withWater ? vapourOf(i, tempC) : 0;
       const z = zoneOf[i]!;
       const saturation = saturationPressureHeld(tempC);
-      const magnus = tempC + MAGNUS_C;
-      const perK = (vapours[i]! * saturation * MAGNUS_SLOPE) / (magnus * magnus);
+      const perK = vapours[i]! * saturationSlope(heldToSaturation(tempC));
       const follows = freeExchange[z]! > 0 ? (vapours[i]! * pressurePerRatio[z]!) / freeExchange[z]! : 0;
       const slope = LATENT_HEAT * perK * Math.max(LEAST_OPEN, 1 - follows);
       const heat = LATENT_HEAT * vapours[i]! * Math.max(0, saturation - vapourPa[z]!);
@@ -261,7 +257,7 @@ export function createBeds(
     let most = 0;
     for (let i = 0; i < count; i++) {
       into[from + i] = missing(i);
-      most = Math.max(most, Math.abs(into[from + i]!));
+      most = Math.max(most, Math.abs(into[from + i]!) / faces.areas[i]!);
     }
     return most;
   }

@@ -12,6 +12,8 @@ import type { MoistureBalance } from './moisture-balance.ts';
 
 /** Heat a step was solved with and heat its water took agree [W]; of 20 to 500 no year is nearer its fine steps. */
 const AGREED_W = 200;
+/** The same for each square metre of a bed [W/m²]. */
+const AGREED_BED = 10;
 /** Less than this is dropped from what a pane has pending [W]: it would shrink to numbers too small to reckon with quickly. */
 const LEAST_PENDING_W = 1e-6;
 /** A chord between temperatures nearer than this tells nothing [K]. */
@@ -129,7 +131,7 @@ export function createLatentHeat(
     }
     const hasBeds = beds.count() > 0;
     const bedsOff = hasBeds ? beds.readOff(joint.off, zones) : 0;
-    if (airOff <= AGREED_W && panesOff <= AGREED_W && bedsOff <= AGREED_W) return true;
+    if (airOff <= AGREED_W && panesOff <= AGREED_W && bedsOff <= AGREED_BED) return true;
     if (hasBeds) expectTogether();
     else expectBetter();
     writeLines();
