@@ -126,7 +126,8 @@ describe('the engine', () => {
   });
 
   test('a model with more of everything than the engine holds runs the same year', () => {
-    const house = smallHouse({ moved: false });
+    // Without plants: sealed in with them, air at the edge of saturation follows the last digit.
+    const house = smallHouse({ moved: false, planted: false });
     // The house's floor in slices, each too different in its ground to share a chain with its neighbours. Films of
     // its own, since computed ones depend on the size of a face.
     const whole = house.elements.find(({ id }) => id === 'house floor')!;

@@ -135,8 +135,7 @@ export function createBeds(
       const z = zoneOf[i]!;
       const saturation = saturationPressureHeld(tempC);
       const perK = vapours[i]! * saturationSlope(heldToSaturation(tempC));
-      const follows = freeExchange[z]! > 0 ? (vapours[i]! * pressurePerRatio[z]!) / freeExchange[z]! : 0;
-      const slope = LATENT_HEAT * perK * Math.max(LEAST_OPEN, 1 - follows);
+      const slope = LATENT_HEAT * perK;
       const heat = LATENT_HEAT * vapours[i]! * Math.max(0, saturation - vapourPa[z]!);
       endBoundary[end] = slope;
       endBoundaryC[end] = slope > 0 ? tempC - heat / slope : 0;

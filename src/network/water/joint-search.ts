@@ -2,6 +2,9 @@
 // nothing is off. Method: Broyden's, as temperature-search.ts, the inverse Jacobian begun anew at each step as though each
 // unknown mended its own and no other, which the lines they are put on nearly make true.
 
+/** By so much a move is shortened that made things worse. */
+const SHORTER = 0.5;
+
 export interface JointSearch {
   /** how far each is off, in their own unit; the caller writes it */
   readonly off: Float64Array;
@@ -23,6 +26,8 @@ export function createJointSearch(most: number): JointSearch {
   const inverse = new Float64Array(most * most);
   let count = 0;
   let isFirst = true;
+  let lastLargest = 0;
+  let length = 1;
 
   function begin(unknowns: number): void {
     count = unknowns;
@@ -31,17 +36,29 @@ export function createJointSearch(most: number): JointSearch {
 
   function next(): void {
     const n = count;
-    if (isFirst) {
-      for (let i = 0; i < n; i++) {
-        for (let j = 0; j < n; j++) inverse[i * n + j] = i === j ? 1 : 0;
-      }
-    } else learn();
+    let largest = 0;
+    for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(off[i]!));
+    // What has made things worse is forgotten, and the next moves are shorter: at the edge of saturation what holds on one
+    // side does not on the other.
+    if (isFirst) restart(1);
+    else if (largest > lastLargest) restart(length * SHORTER);
+    else learn();
     isFirst = false;
+    lastLargest = largest;
     for (let i = 0; i < n; i++) {
       let sum = 0;
       for (let j = 0; j < n; j++) sum += inverse[i * n + j]! * off[j]!;
-      move[i] = sum;
+      move[i] = Math.max(-largest, Math.min(largest, sum));
       lastOff[i] = off[i]!;
+    }
+  }
+
+  /** As though each mended so much of itself and nothing of the others. */
+  function restart(share: number): void {
+    const n = count;
+    length = share;
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j < n; j++) inverse[i * n + j] = i === j ? share : 0;
     }
   }
 
