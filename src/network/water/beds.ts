@@ -20,8 +20,6 @@ import type { MoistureInputs, MoistureState } from './moisture-state.ts';
 
 /** Long-wave emissivity of leaves and soil together, one to the other: from memory, high confidence. */
 const SHADED_EMISSIVITY = 0.88;
-/** Of its answer to warmth a face keeps at least so much, however closed the air around it is. */
-const LEAST_OPEN = 0.05;
 /** Less than this is dropped from what a face has pending [W]. */
 const LEAST_PENDING_W = 1e-6;
 
@@ -126,7 +124,7 @@ export function createBeds(
   function renew(withWater: boolean): void {
     const { chains, vapours, kinds, nodes, zones: zoneOf } = faces;
     const { nodeC, endBoundary, endBoundaryC } = stepper;
-    const { vapourPa, freeExchange, pressurePerRatio } = state.zone;
+    const { vapourPa } = state.zone;
     for (let i = 0; i < count; i++) {
       const end = endB(chains[i]!);
       const tempC = nodeC[nodes[i]!]!;
