@@ -19,7 +19,7 @@ const HABIT_WORDS: Readonly<Record<Habit, string>> = {
   automatic: 'an automatic opener',
   attentive: 'someone at home who looks every hour',
   away: 'the same person, away on workdays',
-  forgetful: 'someone who acts three hours late',
+  forgetful: 'someone who thinks of it three times a day',
   never: 'nobody',
 };
 

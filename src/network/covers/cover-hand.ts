@@ -1,6 +1,6 @@
 // Whether a cover is wanted drawn, and what whoever draws it makes of that: its rule, the room, the sun on the window and
 // the hour in; how far it is drawn, and moves, out. Automatic control follows at once and is nobody's work; people act at
-// home and awake, forgetful ones three hours late. Who leaves for the day draws the blinds of a room already warm.
+// home and awake, forgetful ones when they think of it. Who leaves for the day draws the blinds of a room already warm.
 // A rule lets go at a lower bar than it draws at: two fifths less sun, a degree and a half less warmth. Common practice,
 // no source; for the sun, controls reopen 50 to 100 W/m² lower (from memory, medium confidence).
 

