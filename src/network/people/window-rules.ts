@@ -212,6 +212,6 @@ export function wantVent(
     state.wanted = moved(open, share, most);
   else {
     const opening = isWhole ? Number(insideC > opensC) : clamp01((insideC - opensC) / OPENS_WITHIN_K);
-    state.wanted = moved(open, Math.max(open, opening * share), most);
+    state.wanted = moved(open, Math.max(open, opening * Math.min(share, most)), most);
   }
 }
