@@ -53,6 +53,11 @@ export function isCalm({
   );
 }
 
+/** Whether no change can be worth a word: a calm house in which nothing else weighs as much as the least that is told. */
+export function hasNothingToWin(drawn: Figures, weights: Weights): boolean {
+  return isCalm(drawn) && burdenBesideHours(drawn, 0, weights) < LEAST_HOURS;
+}
+
 /** What a house with a lever pulled weighs, its work counted in. */
 export function weighs({ figures, days = 0 }: Pulled, weights: Weights): number {
   return burden(figures, days, weights);

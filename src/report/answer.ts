@@ -54,6 +54,7 @@ function helpSentences(context: Context, help: Help): readonly string[] {
   const { drawn, pulled, steps } = help;
   const { house, words } = context;
   if (
+    help.steps.length === 0 &&
     isCalm({
       tooHotHours: house.tooHot.hours,
       tooHotLimitHours: house.tooHot.limitHours,

@@ -14,6 +14,7 @@ import type { RunResult } from '../../questions/run-job.ts';
 import type { Runner } from '../../questions/runner.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import { weightsChoice } from '../state/weights-choice.ts';
 import { pageRunner, warmRunner } from './page-runner.ts';
 
 export { criterionOf, designAt, placeOnMap, QUESTIONS, warmRunner };
@@ -47,7 +48,8 @@ async function askOf(asking: Asking, runner: Runner): Promise<TellAnswer> {
   const { questionId, design, year, signal, onProgress } = asking;
   const question = questionById(questionId);
   if (!question) throw new RangeError(`question is '${questionId}'; allowed: one of the list`);
-  const basis = (system: UnitSystem) => basisOf(design, year.site, { words: wordingOf(system) });
+  const weights = weightsChoice.peek();
+  const basis = (system: UnitSystem) => basisOf(design, year.site, { words: wordingOf(system), weights });
   const results = new Map<string, RunResult>();
   const remembering: Runner = {
     run: (jobs, options = {}) =>

@@ -4,13 +4,16 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { wordingOf } from '../../findings/wording.ts';
 import { figuresOf } from '../../questions/figures.ts';
-import { type Help, helpOfPlain, isCalm } from '../../questions/what-helps.ts';
+import { USUAL_WEIGHTS, WEIGHT_KEYS, type Weights } from '../../questions/weights.ts';
+import { type Help, hasNothingToWin, helpOfPlain, isCalm } from '../../questions/what-helps.ts';
 import { type Act, actsOf, actTitle } from '../../report/acts.ts';
 import { verdictOf } from '../../report/verdict.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { exampleOf } from '../state/example-place.ts';
 import { useSession, useWorkspace } from '../state/session-context.ts';
+import { weightsChoice } from '../state/weights-choice.ts';
 import { helpOf } from './pulled-levers.ts';
+import { WeightsBox } from './WeightsBox.tsx';
 
 const store = browserStore(() => localStorage);
 const FOLD_KEY = 'daystone-acts';
@@ -101,6 +104,7 @@ function ActsBox() {
   return (
     <div ref={box} class={help === null ? 'acts-box is-waiting' : 'acts-box'} style={{ minHeight: kept }}>
       <Acts help={help} isMade={isMade} />
+      <WeightsBox />
     </div>
   );
 }
@@ -165,6 +169,7 @@ function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean 
 }
 
 interface Found {
+  readonly weights: Weights;
   readonly of: object;
   readonly help: Help | 'failed';
 }
@@ -175,6 +180,7 @@ function useHelp(): { readonly help: Help | 'failed' | null; readonly isMade: bo
   const design = workspace.design.value;
   const climate = workspace.climate.value;
   const answer = workspace.answer.value;
+  const weights = weightsChoice.value;
   const year = climate.state === 'ready' ? climate.typical : null;
   const outcome = answer?.job.design === design ? answer.outcome : null;
   const [found, setFound] = useState<Found | null>(null);
@@ -185,18 +191,18 @@ function useHelp(): { readonly help: Help | 'failed' | null; readonly isMade: bo
   useEffect(() => {
     if (outcome === null || year === null || workspace.stale.value) return;
     const drawn = figuresOf(outcome);
-    if (isCalm(drawn)) {
-      setFound({ of: design, help: { drawn, pulled: [], steps: [] } });
+    if (hasNothingToWin(drawn, weights)) {
+      setFound({ of: design, weights, help: { drawn, pulled: [], steps: [] } });
       return;
     }
     const stop = new AbortController();
     const timer = setTimeout(() => {
       helpOf(design, year, outcome, stop.signal).then(
         (help) => {
-          if (!stop.signal.aborted) setFound({ of: design, help });
+          if (!stop.signal.aborted) setFound({ of: design, weights, help });
         },
         () => {
-          if (!stop.signal.aborted) setFound({ of: design, help: 'failed' });
+          if (!stop.signal.aborted) setFound({ of: design, weights, help: 'failed' });
         },
       );
     }, REST_MS);
@@ -204,8 +210,11 @@ function useHelp(): { readonly help: Help | 'failed' | null; readonly isMade: bo
       clearTimeout(timer);
       stop.abort();
     };
-  }, [design, year, outcome, workspace.stale.value]);
-  return found?.of === design ? { help: found.help, isMade: false } : { help: made, isMade: made !== null };
+  }, [design, year, outcome, weights, workspace.stale.value]);
+  if (found?.of === design && found.weights === weights) return { help: found.help, isMade: false };
+  // What was made with the page was weighed as usual.
+  const isMade = made !== null && WEIGHT_KEYS.every((key) => weights[key] === USUAL_WEIGHTS[key]);
+  return { help: isMade ? made : null, isMade };
 }
 
 /** The newest verdict, told once it stands; what is seen changes too often to be read out. */

@@ -9,9 +9,12 @@ import type { Runner, StopSignal } from '../../questions/runner.ts';
 import { type Help, helpFor, type PulledLevers, pullLevers } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { pageRunner } from '../questions/page-runner.ts';
+import { weightsChoice } from '../state/weights-choice.ts';
 
 const levers = new WeakMap<Design, Promise<PulledLevers>>();
-const helps = new WeakMap<Design, Promise<Help>>();
+/** Of one choice of weights at a time: steps are chosen by them. */
+let helps = new WeakMap<Design, Promise<Help>>();
+let helpsWeighed = weightsChoice.peek();
 const sures = new WeakMap<Design, Promise<HowSure>>();
 
 /** Each lever alone. */
@@ -31,6 +34,11 @@ export function helpOf(
   outcome?: OutcomeFigures,
   signal?: StopSignal,
 ): Promise<Help> {
+  const weights = weightsChoice.peek();
+  if (weights !== helpsWeighed) {
+    helps = new WeakMap();
+    helpsWeighed = weights;
+  }
   return remembered(helps, design, async () => {
     const runner = pageRunner(design.climate, year);
     const stoppable: Runner = {
@@ -39,7 +47,7 @@ export function helpOf(
     const known = levers.get(design);
     const pulled = known ? await known : await pullLevers(design, stoppable, outcome && figuresOf(outcome));
     levers.set(design, Promise.resolve(pulled));
-    return helpFor(design, pulled, stoppable);
+    return helpFor(design, pulled, stoppable, weights);
   });
 }
 
