@@ -74,10 +74,12 @@ export function reportOf(order: ReportOrder): Report {
   const context = contextOf(run);
   const all = order.findings ?? findingsOf(run);
   const short = shortForm(all);
-  const front = withTried([...short.first, ...short.serious], context, order.help);
-  // Behind them cautions stand whole. How sure the figures are is said on the first page.
+  // Serious cautions stand whole on the second page, the others whole behind it.
+  const serious = all.filter((finding) => isCaution(finding) && finding.severity === 'danger');
+  const front = withTried([...short.first, ...serious], context, order.help);
+  // How sure the figures are is said on the first page.
   const behind = withTried(
-    [...short.moreFindings, ...all.filter(isCaution)]
+    [...short.moreFindings, ...short.moreCautions]
       .filter(({ id }) => id !== 'how-sure')
       .map((finding) =>
         IN_SHORT.includes(finding.severity) && !isCaution(finding) ? inShort(finding) : finding,
@@ -175,7 +177,7 @@ export function reportOf(order: ReportOrder): Report {
       blocks: [{ kind: 'findings', findings: behind.filter((finding) => !isCaution(finding)) }],
     },
     {
-      title: 'Take care',
+      title: 'Take care of this too',
       blocks: [{ kind: 'findings', findings: behind.filter(isCaution) }],
     },
     {

@@ -21,8 +21,9 @@ describe('the report on the command line', () => {
       'In short',
       'The figures',
       'Beside other versions',
-      'What we find',
-      'Take care',
+      'What matters most',
+      'What else we find',
+      'Take care of this too',
       'What we assumed',
     ]) {
       expect(text).toContain(`## ${title}`);
