@@ -5,6 +5,7 @@ import { inputsOf } from '../../src/report/inputs.ts';
 import { reportOf } from '../../src/report/report.ts';
 import { errorsInShort } from '../../src/report/trust.ts';
 import errorsDo from '../../src/report/what-errors-do.json' with { type: 'json' };
+import { runExample } from '../findings/example-run.ts';
 import { madeFigures } from '../questions/made-figures.ts';
 import { order, RUNS, wordsOf } from './report-order.ts';
 
@@ -54,7 +55,9 @@ describe('the report', () => {
     expect(careful.every(isCare)).toBe(true);
     expect(found.some(isCare)).toBe(false);
     expect(found.length).toBeGreaterThan(3);
-    const all = RUNS.leaning.outcome.findings.map(({ id }) => id).filter((id) => id !== 'how-sure');
+    const all = runExample('leaning')
+      .findings.map(({ id }) => id)
+      .filter((id) => id !== 'how-sure');
     expect(new Set([...front, ...found, ...careful])).toEqual(new Set(all));
   });
 
