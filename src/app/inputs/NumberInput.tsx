@@ -4,7 +4,7 @@
 
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { toShown, toSi } from '../parts/display-unit.ts';
-import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
+import { numberText, quantityText, typedFeet, typedNumber } from '../parts/number-text.ts';
 import { useSameRecord } from '../state/same-record.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useNumberDraft } from '../state/use-number-draft.ts';
@@ -23,7 +23,8 @@ export function NumberInput({ path }: { path: string }) {
   const say = (si: number) => quantityText(si, range.quantity, system, range.digits);
 
   const siOf = (text: string) => {
-    const typed = typedNumber(text);
+    const isFeet = system === 'us' && range.quantity === 'length';
+    const typed = (isFeet ? typedFeet(text) : null) ?? typedNumber(text);
     return typed === null ? null : tidy(toSi(typed, range.quantity, system));
   };
   const within = (si: number) => Math.min(range.max, Math.max(range.min, si));

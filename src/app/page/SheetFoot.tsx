@@ -1,16 +1,18 @@
 // The foot of the sheet: where the weather is from and what the page does with what is typed into it.
 
-import { bundledClimate } from '../climate/bundled-climates.ts';
+import { bundledClimate, characterIn } from '../climate/bundled-climates.ts';
 import { useWorkspace } from '../state/session-context.ts';
 
 export function SheetFoot() {
-  const climate = useWorkspace().climate.value;
+  const { climate: of, units } = useWorkspace();
+  const climate = of.value;
+  const row = bundledClimate(climate.key);
   const year = climate.state === 'ready' ? climate.year : null;
   return (
     <footer class="sheet-foot">
       {year && (
         <p>
-          Weather: {year.site.name}, {year.source}. {year.credit}. {bundledClimate(climate.key)?.character}
+          Weather: {year.site.name}, {year.source}. {year.credit}. {row && characterIn(units.value, row)}
         </p>
       )}
       <p>

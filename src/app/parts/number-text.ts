@@ -39,6 +39,18 @@ export function changeText(si: number, quantity: ShownQuantity, system: UnitSyst
   return si > 0 ? `+${text}` : text;
 }
 
+/** A typed length in feet, or in feet and inches: 7' 10", 7 ft 10 in, 94 in; null when it is none. */
+export function typedFeet(text: string): number | null {
+  const match =
+    /^\s*(?:([\d.,]+)\s*(?:'|’|′|ft\.?|feet|foot))?\s*(?:([\d.,]+)\s*(?:"|”|″|''|in\.?|inch|inches))?\s*$/i.exec(
+      text,
+    );
+  if (!match || (match[1] === undefined && match[2] === undefined)) return null;
+  const feet = match[1] === undefined ? 0 : typedNumber(match[1]);
+  const inches = match[2] === undefined ? 0 : typedNumber(match[2]);
+  return feet === null || inches === null ? null : feet + inches / 12;
+}
+
 /** A typed number: comma or point for decimals, any dash for minus; null when it is no number. */
 export function typedNumber(text: string): number | null {
   const plain = text

@@ -3,7 +3,7 @@
 // coordinates, and hand what it finds to `near`.
 
 import { useRef, useState } from 'preact/hooks';
-import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
+import { BUNDLED_CLIMATES, bundledClimate, characterIn } from '../climate/bundled-climates.ts';
 import { NormalsForm } from '../climate/NormalsForm.tsx';
 import { nearestClimates } from '../climate/nearest-climates.ts';
 import { typedPlace } from '../parts/degrees-text.ts';
@@ -24,10 +24,11 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
   const [text, setText] = useState('');
   const near = typedPlace(text);
   const found = near === null ? [] : nearestClimates(near.latitudeDeg, near.longitudeDeg).slice(0, OFFERED);
-  const own = bundledClimate(climate) ? null : climate;
+  const row = bundledClimate(climate);
+  const own = row ? null : climate;
   const shown = workspace.climate.value;
   const ownName = shown.state === 'ready' && shown.key === own ? shown.typical.site.name : own;
-  const character = bundledClimate(climate)?.character ?? (own && 'Your own weather.');
+  const character = row ? characterIn(workspace.units.value, row) : 'Your own weather.';
   return (
     <>
       <label class="start-line">

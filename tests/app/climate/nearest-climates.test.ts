@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { BUNDLED_CLIMATES, characterIn } from '../../../src/app/climate/bundled-climates.ts';
 import { greatCircleKm, nearestClimates } from '../../../src/app/climate/nearest-climates.ts';
 
 test('the distance is that of the great circle', () => {
@@ -16,4 +17,12 @@ test('the nearest climate comes first, on either side of the globe', () => {
   expect(nearestClimates(-41, -72)[0]!.climate.id).toBe('southern-chile');
   const far = nearestClimates(54, -6).map(({ distanceKm }) => distanceKm);
   expect(far).toEqual(far.toSorted((a, b) => a - b));
+});
+
+test('the character of every climate is told in US units too', () => {
+  const [denver] = BUNDLED_CLIMATES;
+  expect(characterIn('metric', denver!)).toBe(denver!.character);
+  expect(characterIn('us', denver!)).toContain('5,600 °F-days');
+  for (const climate of BUNDLED_CLIMATES)
+    expect(characterIn('us', climate)).not.toMatch(/\d (degree-days|m\b|°C)|NaN/);
 });

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { quantityOfLimit, toShown, toSi, unitOf } from '../../../src/app/parts/display-unit.ts';
-import { changeText, numberText, quantityText, typedNumber } from '../../../src/app/parts/number-text.ts';
+import {
+  changeText,
+  numberText,
+  quantityText,
+  typedFeet,
+  typedNumber,
+} from '../../../src/app/parts/number-text.ts';
 import { LIMITS } from '../../../src/design/limits.ts';
 
 test('factors agree with NIST SP 811', () => {
@@ -64,4 +70,11 @@ test('a typed number is read with comma or point, any dash, and nothing else', (
   expect(typedNumber('1,250')).toBe(1250);
   expect(typedNumber('−3')).toBe(-3);
   for (const text of ['', '-', '2.5.1', 'two', '1e9', '0x10']) expect(typedNumber(text)).toBe(null);
+});
+
+test('feet and inches are taken as builders write them', () => {
+  for (const text of ['7\' 10"', '7 ft 10 in', '7′10″', '94"', '7.8333333 ft', '94 inches'])
+    expect(typedFeet(text), text).toBeCloseTo(94 / 12, 5);
+  expect(typedFeet('7.87'), 'a bare number is read as one').toBeNull();
+  for (const text of ['', '7 m', 'ft', '7 ft 10 ft', "7''10'"]) expect(typedFeet(text), text).toBeNull();
 });
