@@ -10,7 +10,7 @@ import { sectionFrame } from './section-frame.ts';
 import { sectionShape } from './section-shape.ts';
 import { groundMarks, roomMarks } from './shell-marks.ts';
 
-const WIDTH_PX = 360;
+const WIDTH_PX = 260;
 
 export function HourSection() {
   const workspace = useWorkspace();
@@ -39,7 +39,11 @@ export function HourSection() {
           ...(sun ? sun.under : []),
           ...houseMarks(shape, design),
           ...(state ? flowMarks(shape, design, state) : []),
-          ...(state ? hourWordMarks(shape, state, workspace.units.value) : []),
+          ...(state
+            ? hourWordMarks(shape, state, workspace.units.value).filter(
+                ({ role }) => !role.includes('outdoors'),
+              )
+            : []),
         ]}
       />
     </svg>
