@@ -1,5 +1,5 @@
 // Prints docs/newcomer.md and its pictures: a newcomer's whole job on the built page, in counted acts, and the first screen
-// at four widths. `npx tsx tests/browser/newcomer.ts` writes them.
+// at four widths. `npx tsx tests/browser/newcomer.ts` writes them; with `--house` it asks no questions, which run many years.
 import { writeFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { newcomer } from './newcomer-steps.ts';
@@ -16,11 +16,12 @@ async function picture(page: Page, name: string): Promise<void> {
   await wire.detach();
 }
 
+const wanted = process.argv.includes('--house') ? [] : QUESTIONS;
 const served = await servePage();
 const page = await served.browser.newPage({ viewport: { width: 1280, height: 900 } });
 page.setDefaultTimeout(600_000);
 await page.goto(served.address);
-const { acts, toFirstAnswer, verdict } = await newcomer(page, QUESTIONS, async (part) => {
+const { acts, toFirstAnswer, verdict } = await newcomer(page, wanted, async (part) => {
   if (part === 'five answers') await picture(page, 'five-answers');
   if (part !== 'first screen') return;
   for (const width of WIDTHS) {
@@ -36,8 +37,8 @@ writeFileSync(
   new URL('newcomer.md', DOCS),
   `# A newcomer's whole job
 
-Written by \`npx tsx tests/browser/newcomer.ts\`, which does it on the built page with mouse and keys: a house of one's own,
-four questions, the report. An act is a press, a choice, or one field typed: ${toFirstAnswer} acts to the first answer,
+Written by \`npx tsx tests/browser/newcomer.ts\`, which does it on the page with mouse and keys: a house of one's own,
+${wanted.length === 0 ? 'and' : `${wanted.length} questions,`} the report. An act is a press, a choice, or one field typed: ${toFirstAnswer} acts to the first answer,
 ${acts.length} for the whole job. \`tests/browser/newcomer.test.ts\` holds the page to the acts that make house and report.
 
 The first answer was: "${verdict}"
