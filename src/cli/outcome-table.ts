@@ -5,6 +5,7 @@ import { hotLabel } from '../findings/hot-words.ts';
 import { shortForm } from '../findings/short-form.ts';
 import { wordingOf } from '../findings/wording.ts';
 import type { Finding, Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
+import type { RoomOutcome } from '../outcomes/room-outcomes.ts';
 import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { type Cell, textTable } from './text-table.ts';
 
@@ -21,8 +22,14 @@ const LINE = 78;
  */
 export function outcomeTable(outcome: Outcome, all: boolean, sure: readonly string[] = []): string {
   const { house, sunspace } = outcome.zones;
-  const zones: readonly ZoneOutcome[] = sunspace === undefined ? [house] : [house, sunspace];
-  const heads = sunspace === undefined ? ['house'] : ['house', 'sunspace'];
+  // Of a divided house each room, and not the mean of them.
+  const rooms = outcome.rooms?.map((room) => ({ head: room.name, zone: inLivedHours(room) }));
+  const told: readonly { readonly head: string; readonly zone: ZoneOutcome }[] = [
+    ...(rooms ?? [{ head: 'house', zone: house }]),
+    ...(sunspace === undefined ? [] : [{ head: 'sunspace', zone: sunspace }]),
+  ];
+  const zones = told.map(({ zone }) => zone);
+  const heads = told.map(({ head }) => head);
   const row = (name: string, of: (zone: ZoneOutcome) => number): Cell[] => [name, ...zones.map(of)];
   const rows: Cell[][] = [
     ['', ...heads],
@@ -64,6 +71,11 @@ export function outcomeTable(outcome: Outcome, all: boolean, sure: readonly stri
     ...sure.flatMap((line) => wrap(line)),
     ...(all ? findingLines(outcome.findings) : shortLines(outcome)),
   ].join('\n');
+}
+
+/** Hours of cold as the room is judged by: those it is lived in. */
+function inLivedHours(room: RoomOutcome): ZoneOutcome {
+  return { ...room, underheatedHours: room.lived.underheatedHours };
 }
 
 function wholeHouse(outcome: Outcome): string[] {

@@ -1,7 +1,9 @@
-// Three invented designs for one invented pair of clients, the Quillens of Larkspur Bench, who have read about
-// sun-heated houses and drawn three of them. Each stands in a bundled climate and shows one lesson.
+// Four invented designs for one invented pair of clients, the Quillens of Larkspur Bench, who have read about
+// sun-heated houses and drawn four of them. Each stands in a bundled climate and shows one lesson.
 
 import type { Design } from './design.ts';
+import type { Room } from './room.ts';
+import { withRooms } from './room-rules.ts';
 import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
 const MODEST: Design = {
@@ -118,6 +120,39 @@ const CLOSED: Design = {
   plants: { bedM2: 6, leafAreaIndex: 2, soil: 'mulched' },
 };
 
+/** As preset rooms begin: give what differs. */
+const ROOM: Omit<Room, 'name' | 'use'> = {
+  row: 'front',
+  storey: 0,
+  share: 1,
+  reachesUp: false,
+  heated: false,
+  door: 'open',
+  mass: false,
+};
+
+const DIVIDED: Design = withRooms(
+  {
+    ...CLOSED,
+    name: 'Larkspur Bench, the divided one',
+    note: 'The closed-off house on two storeys and room by room: the stove in the living room to the sun, a kitchen and a bedroom behind it, a bedroom upstairs whose stairs the warm air climbs.',
+    house: { ...CLOSED.house, floorAreaM2: 96, ceilingHeightM: 2.5, equatorWallM: 8, storeys: 2 },
+    sunspace: { ...CLOSED.sunspace, lengthM: 8 },
+  },
+  {
+    frontDepthM: 3.4,
+    partition: 'light',
+    partitionM: 0.12,
+    stairM2: 3,
+    list: [
+      { ...ROOM, name: 'Living room', use: 'living', heated: true },
+      { ...ROOM, name: 'Kitchen', use: 'kitchen', row: 'back', share: 0.5 },
+      { ...ROOM, name: 'Back bedroom', use: 'bedroom', row: 'back', share: 0.5, door: 'by-day' },
+      { ...ROOM, name: 'Upper bedroom', use: 'bedroom', storey: 1 },
+    ],
+  },
+);
+
 export interface Example {
   readonly id: string;
   readonly line: string;
@@ -132,4 +167,9 @@ export const EXAMPLES: readonly Example[] = [
   },
   { id: 'closed', line: 'upright glass, sunspace closed off by an adobe wall', design: CLOSED },
   { id: 'modest', line: 'direct gain through upright glass at 12 % of the floor', design: MODEST },
+  {
+    id: 'divided',
+    line: 'the closed-off house on two storeys, room by room',
+    design: DIVIDED,
+  },
 ];

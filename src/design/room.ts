@@ -86,7 +86,7 @@ export function leastRowM(houseDepthM: number): number {
 
 /** Limits of the block's numbers. House rules: what can be built and what the model can be trusted for. */
 export const ROOM_LIMITS = {
-  frontDepthM: { label: 'Depth of the front row', min: 0.01, max: 2000, step: 0.1 },
+  frontDepthM: { label: 'Depth of the front row', min: 0.001, max: 2000, step: 0.1 },
   partitionM: { label: 'Partition thickness', min: 0.05, max: 0.6, step: 0.01 },
   stairM2: { label: 'Clear hole of the stairs', min: 0, max: 12, step: 0.1 },
   storey: { label: 'Storey', min: 0, max: 2, step: 1 },

@@ -9,6 +9,7 @@ import type { Question } from './question.ts';
 import { uprightOrLeaning } from './upright-or-leaning.ts';
 import { whatHelpsMost } from './what-helps-most.ts';
 import { whatMattersMost } from './what-matters-most.ts';
+import { whichRoom } from './which-room.ts';
 import { whoOpensTheVents } from './who-opens-the-vents.ts';
 
 export const QUESTIONS: readonly Question[] = [
@@ -18,6 +19,7 @@ export const QUESTIONS: readonly Question[] = [
   openOrClosed,
   whoOpensTheVents,
   whatHelpsMost,
+  whichRoom,
   whatMattersMost,
   hotterYear,
   glassAndMassMap,

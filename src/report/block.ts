@@ -4,7 +4,7 @@
 import type { Finding } from '../outcomes/outcome.ts';
 
 export type Picture =
-  | { readonly name: 'section' | 'year' | 'balance' }
+  | { readonly name: 'section' | 'plan' | 'year' | 'balance' }
   | { readonly name: 'week'; readonly kind: 'hot' | 'cold'; readonly firstHour: number };
 
 export type Block =

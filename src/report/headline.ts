@@ -85,11 +85,28 @@ function rowsFor(zones: readonly ZoneOutcome[]): readonly Row[] {
 
 /** The table of one run: label, house, and the sunspace where there is one. */
 export function headlineOf(context: Context): readonly (readonly string[])[] {
-  const zones = context.sunspace === null ? [context.house] : [context.house, context.sunspace];
+  const zones = headlineZones(context).map(({ zone }) => zone);
   return [
     ...rowsFor(zones).map(({ label, of }) => [label(context), ...zones.map((zone) => of(zone, context))]),
     ...houseRowsFor([context]).map(({ label, of }) => [label, of(context), ...zones.slice(1).map(() => '')]),
   ];
+}
+
+/** Whose columns they are: the house, or each room of a divided one, and the sunspace. */
+export function headlineZones({ house, sunspace, outcome }: Context): readonly HeadlineZone[] {
+  const rooms = outcome.rooms?.map((room) => ({
+    name: room.name,
+    zone: { ...room, underheatedHours: room.lived.underheatedHours },
+  }));
+  return [
+    ...(rooms ?? [{ name: 'House', zone: house }]),
+    ...(sunspace === null ? [] : [{ name: 'Sunspace', zone: sunspace }]),
+  ];
+}
+
+interface HeadlineZone {
+  readonly name: string;
+  readonly zone: ZoneOutcome;
 }
 
 /** What too hot means in each, where versions are not judged by the same limit. */

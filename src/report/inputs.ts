@@ -6,9 +6,18 @@ import { glassById } from '../design/glass-catalogue.ts';
 import { hotterName } from '../design/hotter.ts';
 import { LIMITS, type Limit } from '../design/limits.ts';
 import { materialById } from '../design/materials.ts';
+import { roomPlanOf } from '../design/room-plan.ts';
+import { SHARED_CAUSES, type SharedCause, sharesOf } from '../design/room-uses.ts';
 import { tooHotChoice } from '../design/too-hot-criterion.ts';
 import { coverWords } from '../findings/cover-words.ts';
 import { hotterWords } from '../findings/hotter-words.ts';
+import {
+  DOOR_WORDS,
+  PARTITION_WORDS,
+  placeWords,
+  USE_WORDS,
+  WINDOW_SIDE_WORDS,
+} from '../findings/room-words.ts';
 import { plain, type Wording } from '../findings/wording.ts';
 
 export interface InputGroup {
@@ -158,8 +167,51 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
-  return [...weather, ...groups, ...coversOf(design)];
+  return [...weather, ...groups, ...roomsOf(design, words), ...coversOf(design)];
 }
+
+/** What divides the house, then a line a room with what its use brings; none of one room. */
+function roomsOf(design: Design, words: Wording): readonly InputGroup[] {
+  const plan = roomPlanOf(design);
+  if (plan === null) return [];
+  const { partition, partitionM, frontDepthM, stairM2 } = design.rooms!;
+  const shares = SHARED_CAUSES.map((cause) => [cause, sharesOf(plan.rooms, cause)] as const);
+  const build = `${PARTITION_WORDS[partition]}${partition === 'light' ? '' : `, ${words.thickness(partitionM)}`}`;
+  return [
+    {
+      title: 'Rooms',
+      rows: [
+        ['Walls between rooms', build],
+        ['Depth of the front row', words.length(frontDepthM)],
+        ...(design.house.storeys > 1 ? [['Clear hole of the stairs', words.area(stairM2)] as const] : []),
+        ...plan.rooms.map(({ room, floorM2 }, i): readonly [string, string] => {
+          const way = plan.ways.some((one) => one.room === i) ? `; door: ${DOOR_WORDS[room.door]}` : '';
+          const fan = (room.fanM3H ?? 0) > 0 ? `; fan ${room.fanM3H} m³/h` : '';
+          const has = shares
+            .filter(([, each]) => each[i]! > 0.005)
+            .map(([cause, each]) => `${CAUSE_WORDS[cause]} ${plain(100 * each[i]!, 0)} %`);
+          const windows = room.windows
+            ? `; windows ${room.windows.map(({ side, areaM2 }) => `${WINDOW_SIDE_WORDS[side]} ${words.area(areaM2)}`).join(', ') || 'none'}`
+            : '';
+          return [
+            room.name,
+            `${USE_WORDS[room.use]}, ${placeWords(room)}, ${words.area(floorM2)}${room.heated ? ', stove or heater' : ''}${way}${fan}${windows}; of the household's ${has.join(', ') || 'nothing'}`,
+          ];
+        }),
+      ],
+    },
+  ];
+}
+
+const CAUSE_WORDS: Readonly<Record<SharedCause, string>> = {
+  awake: 'waking hours',
+  asleep: 'sleep',
+  appliances: 'appliances',
+  cooking: 'cooking',
+  washing: 'washing',
+  drying: 'drying',
+  extract: 'extract fan',
+};
 
 /** The list of covers, numbered; none without any. */
 function coversOf(design: Design): readonly InputGroup[] {

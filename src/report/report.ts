@@ -21,7 +21,7 @@ import { answerOf } from './answer.ts';
 import type { Block, Section } from './block.ts';
 import { differencesOf, habitsOf } from './differences.ts';
 import { wordsSection } from './glossary.ts';
-import { comparisonOf, headlineOf } from './headline.ts';
+import { comparisonOf, headlineOf, headlineZones } from './headline.ts';
 import { inputsOf } from './inputs.ts';
 import { triedSection, withTried } from './tried.ts';
 import { CHECKS, checksInShort, errorsInShort, TRUST } from './trust.ts';
@@ -109,6 +109,16 @@ export function reportOf(order: ReportOrder): Report {
           picture: { name: 'section' },
           caption: `${design.name}: ${words.area(geometry.glassM2)} of glass at ${design.glass.tiltDeg}°, ${percent(geometry.shareOfFloor)} of the floor and ${percent(geometry.shareOfWall)} of the equator-facing wall.`,
         },
+        ...(design.rooms
+          ? [
+              {
+                kind: 'picture' as const,
+                picture: { name: 'plan' as const },
+                caption:
+                  'The plan of every storey, the side to the sun below: windows thick, doors as gaps, dashed where they stand open for a part of the day, a thin line where they are shut.',
+              },
+            ]
+          : []),
         ...(isOfSample(design) || design.note === '' ? [] : [text(design.note)]),
         ...actsTable(order.help, words),
         ...(order.sure == null
@@ -122,7 +132,7 @@ export function reportOf(order: ReportOrder): Report {
       blocks: [
         {
           kind: 'table',
-          head: ['', 'House', 'Sunspace'].slice(0, context.sunspace === null ? 2 : 3),
+          head: ['', ...headlineZones(context).map(({ name }) => name)],
           rows: headlineOf(context),
         },
       ],

@@ -15,7 +15,7 @@ describe('what is bundled', () => {
 
   it('lists the examples and prints each as a design that passes its own check', async () => {
     const ids = (await outputOf(examplesCommand)).split('\n').map((line) => line.split(' ')[0]!);
-    expect(ids).toEqual(['leaning', 'closed', 'modest']);
+    expect(ids).toEqual(['leaning', 'closed', 'modest', 'divided']);
     for (const id of ids) {
       const data: unknown = JSON.parse(await outputOf(examplesCommand, id));
       expect(parseDesign(data).ok).toBe(true);
@@ -24,7 +24,7 @@ describe('what is bundled', () => {
 
   it('names the examples there are when asked for another', async () => {
     expect(await faultsOf(examplesCommand, 'palace')).toEqual([
-      'examples: no example palace; allowed: leaning, closed, modest',
+      'examples: no example palace; allowed: leaning, closed, modest, divided',
     ]);
   });
 });

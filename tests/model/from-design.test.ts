@@ -140,7 +140,7 @@ test('a turn moves every side clockwise by as much', () => {
 });
 
 test('every example makes a model that passes', () => {
-  expect(EXAMPLES).toHaveLength(3);
+  expect(EXAMPLES).toHaveLength(4);
   for (const { design } of EXAMPLES) expect(() => requireModel(modelIn(design))).not.toThrow();
 });
 

@@ -38,7 +38,7 @@ describe.each(NORMALS_SITES)('%s', (id) => {
     const year = yearOf(readBundle(climateText(id)));
     climates = { real: prepareClimate(year), made: prepareClimate(madeFrom(year)) };
   });
-  test.each(EXAMPLES.map((example) => example.id))('%s', (exampleId) => {
+  test.each(EXAMPLES.filter(({ design }) => design.rooms === undefined).map((example) => example.id))('%s', (exampleId) => {
     const { design } = EXAMPLES.find((example) => example.id === exampleId)!;
     const real = outcomeIn(climates.real, design);
     const made = outcomeIn(climates.made, design);

@@ -11,7 +11,7 @@ import { QUESTIONS, questionById } from '../../src/questions/registry.ts';
 import { varied, withGlassAsArea } from '../../src/questions/variation.ts';
 import { madeBasis, madeRunner, plausible } from './made-runner.ts';
 
-test('nine questions, each with its own id, a title and a sentence that asks', () => {
+test('ten questions, each with its own id, a title and a sentence that asks', () => {
   expect(QUESTIONS.map(({ id }) => id)).toEqual([
     'how-much-glass',
     'how-much-mass',
@@ -19,6 +19,7 @@ test('nine questions, each with its own id, a title and a sentence that asks', (
     'open-or-closed',
     'who-opens-the-vents',
     'what-helps',
+    'which-room',
     'what-matters-most',
     'hotter-year',
     'glass-and-mass-map',

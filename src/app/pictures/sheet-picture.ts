@@ -10,13 +10,14 @@ import { type LayerId, yearLayer } from '../charts/year-layers.ts';
 import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { barsPicture } from './bars-picture.ts';
 import type { Picture } from './picture.ts';
+import { planPicture } from './plan-picture.ts';
 import { sectionPicture } from './section-picture.ts';
 import { weekPicture } from './week-picture.ts';
 import { yearBands } from './year-bands.ts';
 import { yearPicture } from './year-picture.ts';
 
 export type SheetPictureName =
-  | { readonly name: 'section' | 'balance' }
+  | { readonly name: 'section' | 'plan' | 'balance' }
   | { readonly name: 'year'; readonly layer?: LayerId }
   | { readonly name: 'week'; readonly kind: 'hot' | 'cold'; readonly firstHour: number }
   | { readonly name: 'months'; readonly of: 'heat' | 'moisture'; readonly zone: string };
@@ -34,6 +35,8 @@ export function sheetPicture(name: SheetPictureName, sheet: Sheet): Picture {
   switch (name.name) {
     case 'section':
       return sectionPicture(job.design, climate.site.latitudeDeg, system);
+    case 'plan':
+      return planPicture(job.design, climate.site.latitudeDeg, system);
     case 'year': {
       const layer = yearLayer(name.layer ?? 'house', year, climate, job.design, system);
       return yearPicture(

@@ -1,0 +1,273 @@
+// Which room is worst, and what helps it? The house as drawn, room by room; then, for the rooms that are worst by heat, by cold
+// and by damp, each change that could help: its door, a grille, a fan, shade, windows, mass, the stove. A house of one room
+// is divided first in the way that suits it, and said to be.
+
+import type { Design } from '../design/design.ts';
+import type { Room } from '../design/room.ts';
+import { roomPlanOf } from '../design/room-plan.ts';
+import { dividedBy, usualPreset } from '../design/room-presets.ts';
+import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
+import { worstIn } from '../outcomes/judged-house.ts';
+import type { OutcomeFigures } from '../outcomes/outcome.ts';
+import type { RoomOutcome } from '../outcomes/room-outcomes.ts';
+import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
+import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
+import type { RunJob } from './run-job.ts';
+import { runAt } from './run-table.ts';
+import { varied } from './variation.ts';
+import { capitalised, countInWords, hoursInWords } from './words.ts';
+
+const DRAWN = 'divided';
+/** A fan between rooms, and an extract fan, as usually bought [m³/h, air changes an hour]; common practice, no source. */
+const FAN_M3H = 60;
+const EXTRACT_ACH = 0.4;
+const MORE_WINDOWS = 2;
+const LEAST_WINDOW_M2 = 1;
+/** Blinds or leaves that keep out so much in summer; common practice, no source. */
+const SHADE = 0.8;
+/** A change must take off this share of the hours, and a day of them, to be advised. House rule. */
+const WORTH_SHARE = 0.1;
+const WORTH_HOURS = 24;
+/** Hours of cold that nobody minds, as the verdict has it. House rule. */
+const FEW_COLD_HOURS = 18;
+
+type Trouble = 'hot' | 'cold' | 'damp';
+const TROUBLES: readonly Trouble[] = ['hot', 'cold', 'damp'];
+
+export const whichRoom: Question = {
+  id: 'which-room',
+  title: 'Which room is worst, and what helps it?',
+  asks: 'Which room is too hot, too cold or too damp, and does its door, a fan, a window, mass or the stove help it?',
+  plan: ({ design }) => [
+    { id: DRAWN, label: 'as drawn', design: divided(design), at: { room: '', change: '' } },
+  ],
+  refine: (basis, runs) => changesOf(divided(basis.design), runAt(runs, DRAWN).result.outcome),
+  answer,
+};
+
+/** The design as it is asked about: its own rooms, or those that suit it. */
+function divided(design: Design): Design {
+  return design.rooms === undefined ? dividedBy(design, usualPreset(design)) : design;
+}
+
+/** Changes for the rooms that are worst in some respect, each once. */
+function changesOf(design: Design, outcome: OutcomeFigures): RunJob[] {
+  const troubled = new Set(TROUBLES.flatMap((trouble) => worstIn(outcome, trouble)?.id ?? []));
+  return [...troubled].flatMap((id) => {
+    const i = roomPlanOf(design)!.rooms.findIndex((placed) => placed.id === id);
+    return helpsFor(design, i).map(({ words, design: changed }) => ({
+      id: `${id}: ${words}`,
+      label: `"${design.rooms!.list[i]!.name}": ${words}`,
+      design: changed,
+      at: { room: id, change: words },
+    }));
+  });
+}
+
+/** What could help a room, each by itself. */
+function helpsFor(design: Design, i: number): { readonly words: string; readonly design: Design }[] {
+  const rooms = design.rooms!;
+  const room = rooms.list[i]!;
+  const plan = roomPlanOf(design)!;
+  const hasWay = plan.ways.some((way) => way.room === i);
+  const changed = (own: Partial<Room>, others: Partial<Room> = {}): Design =>
+    varied(
+      {
+        ...design,
+        rooms: { ...rooms, list: rooms.list.map((each, n) => ({ ...each, ...(n === i ? own : others) })) },
+      },
+      {},
+    );
+  const made: { words: string; design: Design; when: boolean }[] = [
+    {
+      words: 'its door open by day and night',
+      design: changed({ door: 'open' }),
+      when: hasWay && room.door !== 'open' && room.door !== 'wide',
+    },
+    {
+      words: 'a wide opening in place of its door',
+      design: changed({ door: 'wide' }),
+      when: hasWay && room.door !== 'wide',
+    },
+    {
+      words: 'a low and a high grille by its shut door',
+      design: changed({ door: 'grille' }),
+      when: hasWay && room.door === 'shut',
+    },
+    { words: 'its door shut', design: changed({ door: 'shut' }), when: hasWay && room.door !== 'shut' },
+    {
+      words: `a fan of ${FAN_M3H} m³/h from the next room`,
+      design: changed({ fanM3H: FAN_M3H }),
+      when: hasWay && (room.fanM3H ?? 0) < FAN_M3H,
+    },
+    {
+      words: 'the stove in it',
+      design: changed({ heated: true }, { heated: false }),
+      when:
+        design.heating.capacityKW > 0 &&
+        !(room.heated && rooms.list.filter(({ heated }) => heated).length === 1),
+    },
+    {
+      words: 'the extra mass in it alone',
+      design: changed({ mass: true }, { mass: false }),
+      when: design.mass.areaM2 > 0 && !(room.mass && rooms.list.filter(({ mass }) => mass).length === 1),
+    },
+    {
+      words: 'its own windows shaded in summer',
+      design: changed({
+        ...(room.windows && { windows: room.windows.map((window) => ({ ...window, summerShade: SHADE })) }),
+      }),
+      when: room.windows?.some(({ summerShade = 0 }) => summerShade < SHADE) ?? false,
+    },
+    {
+      words: 'all windows shaded from outside in summer',
+      design: varied(design, { 'glass.summerShade': SHADE }),
+      when: design.glass.summerShade < SHADE && design.glass.value > 0,
+    },
+    {
+      words: 'twice as much window to open in the house',
+      design: varied(design, {
+        'vents.houseM2': Math.max(LEAST_WINDOW_M2, MORE_WINDOWS * design.vents.houseM2),
+      }),
+      when: room.windows === undefined,
+    },
+    {
+      words: `an extract fan in kitchen and bath, ${EXTRACT_ACH} air changes an hour`,
+      design: varied(design, { 'vents.extractAch': EXTRACT_ACH }),
+      when: design.vents.extractAch < EXTRACT_ACH,
+    },
+  ];
+  return made.filter(({ when }) => when).map(({ words, design: next }) => ({ words, design: next }));
+}
+
+function hoursOf(room: RoomOutcome, trouble: Trouble): number {
+  if (trouble === 'hot') return room.tooHot.hours;
+  return trouble === 'cold' ? room.lived.underheatedHours : room.humidHours;
+}
+
+/** Whether so many hours are worth a change. */
+function isTrouble(room: RoomOutcome, trouble: Trouble): boolean {
+  if (trouble === 'hot') return room.tooHot.hours > room.tooHot.limitHours / 3;
+  if (trouble === 'cold') return room.lived.underheatedHours > FEW_COLD_HOURS;
+  return room.humidHours > ACCEPTABLE_DAMP_HOURS || room.mouldIndexMax >= MOULD_INDEX_LIMIT;
+}
+
+function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
+  const drawn = runs.get(DRAWN);
+  const rooms = drawn?.result.outcome.rooms ?? [];
+  const changes = [...runs.values()].filter(({ job }) => job.id !== DRAWN);
+  return {
+    finding: complete && drawn ? findingOf(basis, drawn, changes) : null,
+    charts: [],
+    tables:
+      rooms.length === 0 ? [] : [roomTable(rooms), ...(changes.length > 0 ? [changeTable(changes)] : [])],
+    map: null,
+    notes: [
+      'Heat and cold count in bedrooms from 22 to 7 o’clock, in other rooms while people are up; damp counts at all hours.',
+      'Each change is tried alone. A wide opening and a shut door are plain; a fan between rooms may ask for a fire check of your code.',
+      ...(basis.design.rooms === undefined
+        ? ['The house is drawn as one room; it was divided for this answer as "Divide into rooms" would.']
+        : []),
+    ],
+    proposal: null,
+  };
+}
+
+function roomTable(rooms: readonly RoomOutcome[]): Table {
+  return {
+    id: 'rooms',
+    title: 'The rooms as drawn',
+    columns: [
+      { label: 'room', unit: '', digits: 0 },
+      { label: 'hours too hot', unit: 'h/year', digits: 0 },
+      { label: 'of them allowed', unit: 'h/year', digits: 0 },
+      { label: 'hours too cold', unit: 'h/year', digits: 0 },
+      { label: 'humid hours', unit: 'h/year', digits: 0 },
+      { label: 'mould index', unit: '0–6', digits: 1 },
+    ],
+    rowRuns: rooms.map(() => DRAWN),
+    rows: rooms.map(({ name, tooHot, lived, humidHours, mouldIndexMax }) => [
+      name,
+      tooHot.hours,
+      tooHot.limitHours,
+      lived.underheatedHours,
+      humidHours,
+      mouldIndexMax,
+    ]),
+  };
+}
+
+function changeTable(changes: readonly Run[]): Table {
+  const told = changes.flatMap((run) => {
+    const room = run.result.outcome.rooms?.find(({ id }) => id === run.job.at.room);
+    return room === undefined ? [] : [{ run, room }];
+  });
+  return {
+    id: 'changes',
+    title: 'What each change does to the room it is for',
+    columns: [
+      { label: 'change', unit: '', digits: 0 },
+      { label: 'hours too hot', unit: 'h/year', digits: 0 },
+      { label: 'hours too cold', unit: 'h/year', digits: 0 },
+      { label: 'humid hours', unit: 'h/year', digits: 0 },
+      { label: 'back-up heat', unit: 'kWh/year', digits: 0 },
+    ],
+    rowRuns: told.map(({ run }) => run.job.id),
+    rows: told.map(({ run, room }) => [
+      run.job.label,
+      room.tooHot.hours,
+      room.lived.underheatedHours,
+      room.humidHours,
+      run.result.outcome.heating.energyKWh,
+    ]),
+  };
+}
+
+function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence {
+  const { outcome } = drawn.result;
+  const told = TROUBLES.map((trouble) => troubleOf(trouble, outcome, changes));
+  const open =
+    basis.design.rooms === undefined ? 'The house is drawn as 1 room, and was divided for this answer. ' : '';
+  const text = told.map(({ sentence }) => sentence).filter((sentence) => sentence !== '');
+  const figures = Object.assign(
+    {
+      rooms: outcome.rooms?.length ?? 1,
+      drawnAs: basis.design.rooms?.list.length ?? 1,
+      heatingKWh: outcome.heating.energyKWh,
+    },
+    ...told.map((one) => one.figures),
+  );
+  const calm = 'No room is too hot, too cold or too damp for longer than people mind.';
+  return { text: `${open}${text.length === 0 ? calm : text.join(' ')}`, figures };
+}
+
+const TROUBLE_WORDS: Readonly<Record<Trouble, string>> = { hot: 'hottest', cold: 'coldest', damp: 'dampest' };
+const SUFFERS: Readonly<Record<Trouble, string>> = { hot: 'too hot', cold: 'too cold', damp: 'too damp' };
+
+/** The worst room in a respect, its hours, and the change that takes most of them off. */
+function troubleOf(trouble: Trouble, outcome: OutcomeFigures, changes: readonly Run[]) {
+  const room = worstIn(outcome, trouble);
+  if (room === null || !isTrouble(room, trouble)) return { sentence: '', figures: {} };
+  const before = hoursOf(room, trouble);
+  const tried = changes
+    .filter(({ job }) => job.at.room === room.id)
+    .flatMap((run) => {
+      const after = run.result.outcome.rooms?.find(({ id }) => id === room.id);
+      return after === undefined ? [] : [{ run, hours: hoursOf(after, trouble) }];
+    });
+  const best = tried.reduce<(typeof tried)[number] | null>(
+    (found, one) => (found === null || one.hours < found.hours ? one : found),
+    null,
+  );
+  const isWorth = best !== null && before - best.hours >= Math.max(WORTH_HOURS, WORTH_SHARE * before);
+  const figures = {
+    [`${trouble}Room`]: room.name,
+    [`${trouble}Hours`]: before,
+    ...(isWorth && { [`${trouble}HelpHours`]: best.hours }),
+  };
+  const opening = `The ${TROUBLE_WORDS[trouble]} room is "${room.name}": ${SUFFERS[trouble]} for ${hoursInWords(before)} a year.`;
+  const help = isWorth
+    ? ` ${capitalised(String(best.run.job.at.change))} leaves ${countInWords(best.hours)}.`
+    : ' No single change tried here helps it much.';
+  return { sentence: opening + help, figures };
+}
