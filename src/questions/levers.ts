@@ -6,6 +6,7 @@ import type { Cover, Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import type { FigureKey, Figures } from './figures.ts';
+import { roomLevers } from './room-levers.ts';
 import { type Changes, varied, withGlassM2 } from './variation.ts';
 import type { Words } from './words.ts';
 
@@ -107,6 +108,7 @@ export function leversOf(design: Design): readonly Lever[] {
       () => `${Math.round(100 * SUMMER_SHADE)} % of the sun kept off`,
     ),
     ...coverLevers(design),
+    ...roomLevers(design),
     ...lever(
       'night-cover',
       glass.nightResistance < 0.5,

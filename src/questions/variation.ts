@@ -19,11 +19,14 @@ export function valueAt(design: Design, path: string): unknown {
  * A design with values replaced, each choice with what it needs.
  *
  * @param changes dotted path → value; numbers are held to limits.ts
- * @returns the design, its sunspace no longer than its wall and its glass no larger than its front
+ * @returns the design, its sunspace no longer than its wall, its glass no larger than its front, its rooms as they fit;
+ *   a divided house keeps its storeys
  */
 export function varied(design: Design, changes: Changes): Design {
   let next = design;
   for (const [path, value] of Object.entries(changes)) {
+    // Rooms stand on the storeys they were drawn on.
+    if (path === 'house.storeys' && design.rooms !== undefined) continue;
     const mayBeAbsent = LIMITS.some((limit) => limit.path === path && limit.absent !== undefined);
     next = replaced(
       next as unknown as Tree,

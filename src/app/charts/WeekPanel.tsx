@@ -2,6 +2,7 @@
 
 import { useRef } from 'preact/hooks';
 import { weekAround } from '../../outcomes/extremes.ts';
+import { judgedHouse } from '../../outcomes/judged-house.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useChartAnswer } from './chart-turns.ts';
 import { WeekChart } from './WeekChart.tsx';
@@ -14,7 +15,7 @@ export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
   const climate = workspace.climate.value;
   const system = workspace.units.value;
   if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" id={`${kind}-week`} />;
-  const { house } = answer.outcome.zones;
+  const house = judgedHouse(answer.outcome);
   const { comfort } = answer.job.design;
   const from = weekAround(kind === 'hot' ? house.hottestHour : house.coldestHour);
   return (
@@ -23,9 +24,11 @@ export function WeekPanel({ kind }: { kind: 'hot' | 'cold' }) {
         <h2 id={`${kind}-week-title`}>The {kind === 'hot' ? 'hottest' : 'coldest'} week</h2>
         <WeekKey hasSunspace={answer.outcome.zones.sunspace !== undefined} />
       </div>
-      <p class="chart-sentence">{weekSentence(answer.year, climate.year, from, kind, system)}</p>
+      <p class="chart-sentence">
+        {weekSentence(answer.year, climate.year, from, kind, system, answer.job.design)}
+      </p>
       <WeekChart
-        columns={weekColumns(answer.year, climate.year, from, system, answer.job.design)}
+        columns={weekColumns(answer.year, climate.year, from, system, answer.job.design, kind)}
         system={system}
         coldC={comfort.underheatC}
       />

@@ -19,14 +19,14 @@ const DAYS = 365;
 /** @param beside what shows the hour that is pointed at */
 export function YearMap({ beside }: { beside: ComponentChildren }) {
   const workspace = useWorkspace();
-  const [wanted, setWanted] = useState<LayerId>('house');
+  const [wanted, setWanted] = useState<LayerId | null>(null);
   const ref = useRef<HTMLElement>(null);
   const answer = useChartAnswer(ref, 'at once');
   const climate = workspace.climate.value;
   const system = workspace.units.value;
   if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" />;
-  const choices = layerChoices(answer.year);
-  const id = choices.some((choice) => choice.id === wanted) ? wanted : 'house';
+  const choices = layerChoices(answer.year, answer.job.design);
+  const id = choices.some((choice) => choice.id === wanted) ? wanted! : choices[0]!.id;
   const layer = yearLayer(id, answer.year, climate.year, answer.job.design, system);
   return (
     <section ref={ref} class="chart" aria-labelledby="year-title">

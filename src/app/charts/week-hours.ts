@@ -2,8 +2,10 @@
 // hour. Out: seven whole days, each series in the units shown, and a sentence that says what to notice.
 
 import type { Design } from '../../design/design.ts';
+import { roomPlanOf } from '../../design/room-plan.ts';
 import type { Year, ZoneYear } from '../../network/year.ts';
 import { hotLimits } from '../../outcomes/hot-limits.ts';
+import { ALL_HOURS, livedHoursOf } from '../../outcomes/lived-hours.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { toShown, type UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
@@ -29,9 +31,12 @@ export function weekColumns(
   from: number,
   system: UnitSystem,
   design: Design,
+  kind: 'hot' | 'cold',
 ): WeekColumns {
   const t = (column: Float64Array) => shownSlice(column, from, (v) => toShown(v, 'temperature', system));
-  const house = zoneOf(year, 'house')!;
+  const house = roomOfWeek(year, from, kind);
+  const placed = roomPlanOf(design)?.rooms.find(({ id }) => id === house.id);
+  const lived = placed ? livedHoursOf(placed.room.use) : ALL_HOURS;
   const sunspace = zoneOf(year, 'sunspace');
   return {
     from,
@@ -40,8 +45,18 @@ export function weekColumns(
     sun: shownSlice(climate.globalHorizontal, from, (v) => toShown(v, 'irradiance', system)),
     house: t(house.operativeC),
     sunspace: sunspace ? t(sunspace.operativeC) : null,
-    hot: t(hotLimits(design, house, climate).limitC),
+    hot: t(hotLimits(design, house, climate, lived).limitC),
   };
+}
+
+/** The rooms; of a divided house the one that is hottest, or coldest, in the week. */
+function roomOfWeek({ zones, rooms }: Year, from: number, kind: 'hot' | 'cold'): ZoneYear {
+  if (rooms === undefined) return zones.find(({ id }) => id === 'house')!;
+  const height = ({ operativeC }: ZoneYear) => {
+    const week = operativeC.subarray(from, from + WEEK_HOURS);
+    return kind === 'hot' ? max(week) : -min(week);
+  };
+  return rooms.reduce((most, room) => (height(room) > height(most) ? room : most));
 }
 
 export function zoneOf(year: Year, id: string): ZoneYear | undefined {
@@ -55,16 +70,19 @@ export function weekSentence(
   from: number,
   kind: 'hot' | 'cold',
   system: UnitSystem,
+  design: Design,
 ): string {
   const outdoor = climate.dryBulbC.subarray(from, from + WEEK_HOURS);
-  const house = zoneOf(year, 'house')!.operativeC.subarray(from, from + WEEK_HOURS);
+  const shown = roomOfWeek(year, from, kind);
+  const name = roomPlanOf(design)?.rooms.find(({ id }) => id === shown.id)?.room.name;
+  const house = shown.operativeC.subarray(from, from + WEEK_HOURS);
   const t = (value: number) => quantityText(value, 'temperature', system, 0);
-  const rooms = `the rooms go from ${t(min(house))} to ${t(max(house))}`;
+  const rooms = `${name ? `"${name}" goes` : 'the rooms go'} from ${t(min(house))} to ${t(max(house))}`;
   const outside = `the air outdoors from ${t(min(outdoor))} to ${t(max(outdoor))}`;
   const sunspace = zoneOf(year, 'sunspace')?.operativeC.subarray(from, from + WEEK_HOURS);
   const glass = sunspace ? `, the sunspace from ${t(min(sunspace))} to ${t(max(sunspace))}` : '';
   const swing = dailySwing(house);
-  const steady = `By day and night the rooms swing by ${degrees(swing, system)}${swing < 4 ? ', a steady house' : swing < 8 ? '' : ', far too much for the mass there is'}.`;
+  const steady = `By day and night ${name ? 'it swings' : 'the rooms swing'} by ${degrees(swing, system)}${swing < 4 ? ', a steady house' : swing < 8 ? '' : ', far too much for the mass there is'}.`;
   return `In the ${kind === 'hot' ? 'hottest' : 'coldest'} week ${rooms}${glass}, ${outside}. ${steady}`;
 }
 

@@ -2,8 +2,10 @@
 // says what to notice. In: a year, the weather, the design. Out: one layer.
 
 import type { Design } from '../../design/design.ts';
+import { roomPlanOf } from '../../design/room-plan.ts';
 import type { Year } from '../../network/year.ts';
 import { hotLimits } from '../../outcomes/hot-limits.ts';
+import { ALL_HOURS, livedHoursOf } from '../../outcomes/lived-hours.ts';
 import { MONTH_START_HOUR, type TypicalYear } from '../../weather/typical-year.ts';
 import { MONTH_NAMES } from '../parts/calendar-words.ts';
 import { type ColourScale, comfortScale, HUMIDITY_SCALE, heatScale } from '../parts/colour-scale.ts';
@@ -11,7 +13,14 @@ import type { ShownQuantity, UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { zoneOf } from './week-hours.ts';
 
-export type LayerId = 'house' | 'sunspace' | 'outdoor' | 'house-humidity' | 'sunspace-humidity' | 'heating';
+export type LayerId =
+  | 'house'
+  | `room-${number}`
+  | 'sunspace'
+  | 'outdoor'
+  | 'house-humidity'
+  | 'sunspace-humidity'
+  | 'heating';
 
 export interface YearLayer {
   readonly id: LayerId;
@@ -27,11 +36,17 @@ export interface YearLayer {
   readonly sentence: string;
 }
 
-/** Layers this year has. */
-export function layerChoices(year: Year): readonly { readonly id: LayerId; readonly label: string }[] {
+/** Layers this year has; of a divided house each room before their mean. */
+export function layerChoices(
+  year: Year,
+  design: Design,
+): readonly { readonly id: LayerId; readonly label: string }[] {
+  const rooms = roomPlanOf(design)?.rooms ?? [];
+  const run = new Set(year.rooms?.map(({ id }) => id));
   const sunspace = zoneOf(year, 'sunspace') !== undefined;
   return [
-    { id: 'house', label: 'rooms' },
+    ...rooms.filter(({ id }) => run.has(id)).map(({ id, room }) => ({ id: id as LayerId, label: room.name })),
+    { id: 'house', label: run.size > 0 ? 'rooms, mean' : 'rooms' },
     ...(sunspace ? [{ id: 'sunspace' as const, label: 'sunspace' }] : []),
     { id: 'outdoor', label: 'outdoors' },
     { id: 'house-humidity', label: 'humidity, rooms' },
@@ -50,9 +65,12 @@ export function yearLayer(
 ): YearLayer {
   const { underheatC, humidLimit } = design.comfort;
   const house = zoneOf(year, 'house')!;
-  const zone = id.startsWith('sunspace') ? (zoneOf(year, 'sunspace') ?? house) : house;
+  const placed = roomPlanOf(design)?.rooms.find((one) => one.id === id);
+  const room = placed && year.rooms?.find((one) => one.id === id);
+  const zone = id.startsWith('sunspace') ? (zoneOf(year, 'sunspace') ?? house) : (room ?? house);
   const where = zone === house ? 'The rooms' : 'The sunspace';
-  const hot = hotLimits(id === 'outdoor' ? withoutFans(design) : design, zone, climate);
+  const lived = placed ? livedHoursOf(placed.room.use) : ALL_HOURS;
+  const hot = hotLimits(id === 'outdoor' ? withoutFans(design) : design, zone, climate, lived);
   const comfort = comfortScale(underheatC, hot.lowC);
   const comfortTicks = [-10, 0, underheatC, hot.lowC, hot.highC, 35, 45].filter(
     (t, i, all) => i === 0 || t > all[i - 1]!,
@@ -99,7 +117,13 @@ export function yearLayer(
   }
   const hours = id === 'outdoor' ? climate.dryBulbC : zone.operativeC;
   const subject =
-    id === 'outdoor' ? 'Outdoors it is' : where === 'The rooms' ? 'The rooms are' : 'The sunspace is';
+    id === 'outdoor'
+      ? 'Outdoors it is'
+      : room
+        ? `"${placed.room.name}" is`
+        : where === 'The rooms'
+          ? 'The rooms are'
+          : 'The sunspace is';
   return {
     id,
     label: 'temperature',

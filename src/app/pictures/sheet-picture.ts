@@ -59,10 +59,10 @@ function weekOf(firstHour: number, kind: 'hot' | 'cold', { answer, climate, syst
   const { design } = answer.job;
   return weekPicture({
     id: `week-${kind}`,
-    columns: weekColumns(answer.year, climate, firstHour, system, design),
+    columns: weekColumns(answer.year, climate, firstHour, system, design, kind),
     system,
     cold: toShown(design.comfort.underheatC, 'temperature', system),
-    words: weekSentence(answer.year, climate, firstHour, kind, system),
+    words: weekSentence(answer.year, climate, firstHour, kind, system, design),
   });
 }
 

@@ -2,6 +2,7 @@
 // names, each with a function that draws when it is asked to.
 
 import { weekAround } from '../../outcomes/extremes.ts';
+import { judgedHouse } from '../../outcomes/judged-house.ts';
 import type { Answer } from '../../questions/question.ts';
 import { layerChoices } from '../charts/year-layers.ts';
 import { answerMapPicture } from '../pictures/answer-map-picture.ts';
@@ -19,12 +20,15 @@ const ZONES: Readonly<Record<string, string>> = { house: 'rooms', sunspace: 'sun
 /** The list. */
 export function pictureList(sheet: Sheet, answers: readonly Answer[]): readonly TakenPicture[] {
   const { year, outcome } = sheet.answer;
-  const { hottestHour, coldestHour } = outcome.zones.house;
+  const { hottestHour, coldestHour } = judgedHouse(outcome);
   const week = (kind: 'hot' | 'cold', hour: number) =>
     sheetPicture({ name: 'week', kind, firstHour: weekAround(hour) }, sheet);
   return [
     { title: 'The section, with its dimensions', draw: () => sheetPicture({ name: 'section' }, sheet) },
-    ...layerChoices(year).map(({ id, label }) => ({
+    ...(sheet.answer.job.design.rooms
+      ? [{ title: 'The plan of every storey', draw: () => sheetPicture({ name: 'plan' }, sheet) }]
+      : []),
+    ...layerChoices(year, sheet.answer.job.design).map(({ id, label }) => ({
       title: `The year, hour by hour: ${label}`,
       draw: () => sheetPicture({ name: 'year', layer: id }, sheet),
     })),

@@ -71,6 +71,8 @@ export function createStackFlows(
   let ways = 0;
   let openings: readonly Opening[] = [];
   let neutralM = 0;
+  /** the ways carry the hour's cracks alone */
+  let isStill = false;
 
   function load(stack: HouseStack | undefined, model: readonly Opening[], zoneIds: readonly string[]): void {
     for (const column of [...Object.values(place), ...Object.values(way)]) column.fill(0);
@@ -79,6 +81,7 @@ export function createStackFlows(
     openings = model;
     places = 0;
     ways = 0;
+    isStill = false;
     if (stack === undefined) return;
     const openingAt = (id: string | null) => model.findIndex((opening) => opening.id === id);
     for (const { zone, to, opening } of stack.ways) {
@@ -110,6 +113,7 @@ export function createStackFlows(
   function beginHour(): void {
     const { zone, heightM, cracks, part, crackFlow } = place;
     if (places === 0) return;
+    isStill = false;
     const { dryBulbC, windSpeed } = air.weather;
     let [weighted, whole, warmest] = [0, 0, 0];
     for (let p = 0; p < places; p++) {
@@ -155,10 +159,17 @@ export function createStackFlows(
    */
   function find(): void {
     if (places === 0) return;
-    const { windows, windowFlow } = place;
-    openAreas();
-    for (let p = 0; p < places; p++) windowFlow[p] = 0;
-    if (findNeutral()) {
+    const { windows, windowFlow, windowM2 } = place;
+    let isShut = true;
+    for (let p = 0; p < places; p++) {
+      windowFlow[p] = 0;
+      if (windows[p]! >= 0 && windowM2[p]! * share[windows[p]!]! > 0) isShut = false;
+    }
+    // With all windows shut the ways carry what the cracks of the hour let through, whatever is tried.
+    if (isShut && isStill) return;
+    isStill = isShut;
+    if (!isShut) openAreas();
+    if (!isShut && findNeutral()) {
       writeWindowFlows();
       balance(windowFlow);
     }

@@ -1,0 +1,84 @@
+// One year of a divided house with its doors shut: what is told of each room, of the worst, and of the house as a whole.
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { hourlyFile, runYear } from '../../src/daystone.ts';
+import { wordingOf } from '../../src/findings/wording.ts';
+import { judgedHouse } from '../../src/outcomes/judged-house.ts';
+import { figuresOf } from '../../src/questions/figures.ts';
+import { verdictOf } from '../../src/report/verdict.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { fourRooms } from '../design/divided.ts';
+
+const bundle = readBundle(readFileSync(resolve(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
+if (!bundle.ok) throw new Error('climates/denver.txt does not read');
+
+const design = fourRooms({ door: 'shut' });
+const { year, outcome, climate } = runYear(design, bundle.year);
+const rooms = outcome.rooms!;
+const byName = (name: string) => rooms.find((room) => room.name === name)!;
+
+test('the year holds the rooms, and the house as all of them together', () => {
+  expect(year.zones.map(({ id }) => id)).toEqual(['house', 'sunspace']);
+  expect(year.rooms!.map(({ id }) => id)).toEqual(['room-1', 'room-2', 'room-3', 'room-4']);
+  const [house] = year.zones;
+  const floors = rooms.map(({ floorAreaM2 }) => floorAreaM2);
+  for (const hour of [0, 1234, 8759]) {
+    const mean = year.rooms!.reduce((sum, { airC }, i) => sum + airC[hour]! * floors[i]!, 0) / 110;
+    expect(house!.airC[hour]).toBeCloseTo(mean, 9);
+    expect(house!.heatingW[hour]).toBeCloseTo(
+      year.rooms!.reduce((sum, { heatingW }) => sum + heatingW[hour]!, 0),
+      6,
+    );
+  }
+  const heatOf = (zone: string, cause: string) =>
+    [...year.heat, ...year.roomHeat!]
+      .filter((row) => row.zone === zone && row.cause === cause)
+      .flatMap(({ monthJ }) => monthJ)
+      .reduce((sum, joule) => sum + joule, 0);
+  const sun = year.rooms!.reduce((sum, { id }) => sum + heatOf(id, 'sun'), 0);
+  expect(heatOf('house', 'sun') / sun).toBeCloseTo(1, 12);
+});
+
+test('the worst room is named by every measure, and the house is never better than it', () => {
+  const worst = outcome.worst!;
+  for (const { room } of Object.values(worst)) expect(rooms.map(({ id }) => id)).toContain(room);
+  // No heater, two outer walls, the shade: the back bedroom; steam and no fan: the kitchen.
+  expect(worst.underheated).toEqual({
+    room: byName('Back bedroom').id,
+    value: byName('Back bedroom').lived.underheatedHours,
+  });
+  expect(worst.humid.room).toBe(byName('Kitchen').id);
+  const judged = judgedHouse(outcome);
+  expect(judged.underheatedHours).toBe(worst.underheated.value);
+  expect(judged.underheatedHours).toBeGreaterThan(outcome.zones.house.underheatedHours);
+  expect(figuresOf(outcome).humidHours).toBe(worst.humid.value);
+  expect(outcome.zones.house.mouldIndexMax).toBe(worst.mould.value);
+});
+
+test('bedrooms count by night and others by day', () => {
+  expect(byName('Kitchen').lived.hoursPerDay).toBe(15);
+  expect(byName('Back bedroom').lived.hoursPerDay).toBe(9);
+  const { operativeC } = year.rooms![3]!;
+  let night = 0;
+  operativeC.forEach((value, hour) => {
+    const ofDay = hour % 24;
+    if ((ofDay >= 22 || ofDay < 7) && value < design.comfort.underheatC) night++;
+  });
+  expect(byName('Back bedroom').lived.underheatedHours).toBe(night);
+});
+
+test('findings, verdict and hourly file speak of the room', () => {
+  const cold = outcome.findings.find(({ id }) => id === 'too-cold')!;
+  expect(cold.text).toContain('The room "Back bedroom" is below');
+  expect(cold.figures).toMatchObject({ room: 'Back bedroom', heated: 'no' });
+  expect(outcome.findings.find(({ id }) => id === 'too-damp')!.text).toContain(
+    'The air in the room "Kitchen"',
+  );
+  expect(verdictOf(outcome, design, wordingOf('metric'))).toContain('in "Back bedroom"');
+  const [head = ''] = hourlyFile(climate, year).split('\n', 1);
+  const columns = head.split(',');
+  // Old columns stay where they were.
+  expect(columns.indexOf('houseAirC')).toBe(6);
+  expect(columns.indexOf('room-1AirC')).toBeGreaterThan(columns.indexOf('sunspaceAirWaterGPerH'));
+});
