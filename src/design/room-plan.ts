@@ -5,7 +5,7 @@
 import type { Design } from './design.ts';
 import type { DesignFault } from './design-fault.ts';
 import { geometryOf } from './geometry.ts';
-import type { Room, RoomRow, WindowSide } from './room.ts';
+import { leastRowM, type Room, type RoomRow, type WindowSide } from './room.ts';
 
 /** What a room takes of one storey [m]. */
 export interface RoomBox {
@@ -113,8 +113,16 @@ interface Placed {
   readonly faults: DesignFault[];
 }
 
+/** Depth of the front row as it is built: as asked, or as far as leaves both rows their least [m]. */
+export function builtFrontM(design: Design): number {
+  const { houseDepthM } = geometryOf(design);
+  const leastM = leastRowM(houseDepthM);
+  return Math.min(houseDepthM - leastM, Math.max(leastM, design.rooms!.frontDepthM));
+}
+
 function placed(design: Design): Placed {
-  const { frontDepthM, list } = design.rooms!;
+  const { list } = design.rooms!;
+  const frontDepthM = builtFrontM(design);
   const { houseDepthM } = geometryOf(design);
   const boxes: RoomBox[][] = list.map(() => []);
   const faults: DesignFault[] = [];

@@ -96,7 +96,7 @@ export function dividedBy(design: Design, { storeys, list }: RoomPreset): Design
   const built: Design = { ...design, house: { ...design.house, storeys } };
   const depthM = geometryOf(built).houseDepthM;
   const rooms: Rooms = {
-    frontDepthM: Math.round(10 * FRONT_SHARE * depthM) / 10,
+    frontDepthM: Math.max(0.1, Math.round(10 * FRONT_SHARE * depthM) / 10),
     partition: 'light',
     partitionM: 0.12,
     stairM2: storeys > 1 ? STAIR_M2 : 0,

@@ -3,8 +3,8 @@
 import type { Design } from './design.ts';
 import type { DesignFault } from './design-fault.ts';
 import { geometryOf } from './geometry.ts';
-import { leastRowM, MOST_OF_ROOM_WALL, type Room, type Rooms, type RoomWindow } from './room.ts';
-import { type PlacedRoom, placingFaults, roomPlanOf } from './room-plan.ts';
+import { MOST_OF_ROOM_WALL, type Room, type Rooms, type RoomWindow } from './room.ts';
+import { type PlacedRoom, placingFaults } from './room-plan.ts';
 
 /** The design divided into rooms, or one room again: its version follows. */
 export function withRooms(design: Design, rooms: Rooms | undefined): Design {
@@ -15,21 +15,11 @@ export function withRooms(design: Design, rooms: Rooms | undefined): Design {
 /** Faults of a design's rooms; none without rooms. */
 export function roomFaults(design: Design): DesignFault[] {
   if (design.rooms === undefined) return [];
-  const { list, frontDepthM } = design.rooms;
-  const faults = [...nameFaults(list), ...storeyFaults(design), ...heatFaults(design)];
-  const { houseDepthM } = geometryOf(design);
-  const hasTwoRows = list.some(({ row }) => row === 'back') && list.some(({ row }) => row === 'front');
-  const leastM = leastRowM(houseDepthM);
-  if (hasTwoRows && (frontDepthM > houseDepthM - leastM + 1e-9 || frontDepthM < leastM - 1e-9)) {
-    faults.push({
-      path: 'rooms.frontDepthM',
-      value: String(frontDepthM),
-      allowed: `${metres(leastM)} to ${metres(houseDepthM - leastM)}, the house being ${metres(houseDepthM)} deep`,
-    });
-  }
+  const { list } = design.rooms;
+  const faults = [...nameFaults(list), ...storeyFaults(design), ...heatFaults(design), ...windowFaults(list)];
   if (faults.length > 0) return faults;
   faults.push(...placingFaults(design));
-  return faults.length > 0 ? faults : windowFaults(design);
+  return faults;
 }
 
 function nameFaults(list: readonly Room[]): DesignFault[] {
@@ -78,29 +68,26 @@ export function mostWindowM2(design: Design, { wallM2 }: PlacedRoom, { side }: R
   return MOST_OF_ROOM_WALL * bare * wallM2.equator;
 }
 
-function windowFaults(design: Design): DesignFault[] {
-  return roomPlanOf(design)!.rooms.flatMap((placed, i) => {
+/** A window of its own as it is built: as asked, or as large as its wall holds [m²]. */
+export function builtWindow(
+  design: Design,
+  placed: PlacedRoom,
+  window: RoomWindow,
+): Pick<RoomWindow, 'areaM2' | 'openM2'> {
+  const areaM2 = Math.min(window.areaM2, mostWindowM2(design, placed, window));
+  return { areaM2, openM2: Math.min(window.openM2, areaM2) };
+}
+
+function windowFaults(list: readonly Room[]): DesignFault[] {
+  return list.flatMap(({ windows = [] }, i) => {
     const seen = new Set<string>();
-    return (placed.room.windows ?? []).flatMap((window, w): DesignFault[] => {
-      const { side, areaM2, openM2 } = window;
+    return windows.flatMap(({ side, areaM2, openM2 }, w): DesignFault[] => {
       const path = `rooms.list.${i}.windows.${w}`;
       if (seen.has(side)) return [{ path: `${path}.side`, value: side, allowed: 'each side once' }];
       seen.add(side);
-      const most = mostWindowM2(design, placed, window);
-      if (areaM2 > most + 1e-9) {
-        const allowed =
-          most <= 0
-            ? `0, since the room has no wall there`
-            : `at most ${most.toFixed(2)} m², of the wall it has there`;
-        return [{ path: `${path}.areaM2`, value: String(areaM2), allowed }];
-      }
       return openM2 > areaM2 + 1e-9
         ? [{ path: `${path}.openM2`, value: String(openM2), allowed: `at most the window, ${areaM2} m²` }]
         : [];
     });
   });
-}
-
-function metres(value: number): string {
-  return `${Number(value.toFixed(2))} m`;
 }

@@ -5,6 +5,7 @@
 import type { Design } from '../design/design.ts';
 import type { RoomDoor } from '../design/room.ts';
 import type { PlacedRoom, RoomPlan, Way } from '../design/room-plan.ts';
+import { builtWindow } from '../design/room-rules.ts';
 import { sharesOf } from '../design/room-uses.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { commonDoor, DOOR_DISCHARGE, heatGiving } from './common-wall.ts';
@@ -83,9 +84,10 @@ function roomCracks(design: Design, rooms: readonly PlacedRoom[]): CrackOpening[
 }
 
 /** What opens of a room's own windows, or its part by floor area of what opens of the house's. */
-function roomWindows(design: Design, { id, room, floorM2 }: PlacedRoom, wholeM2: number): Opening | null {
+function roomWindows(design: Design, placed: PlacedRoom, wholeM2: number): Opening | null {
+  const { id, room, floorM2 } = placed;
   const openM2 = room.windows
-    ? room.windows.reduce((sum, window) => sum + window.openM2, 0)
+    ? room.windows.reduce((sum, window) => sum + builtWindow(design, placed, window).openM2, 0)
     : (design.vents.houseM2 * floorM2) / wholeM2;
   const windows = windowsOf(design, openM2);
   return windows && { ...windows, id: `${id} windows`, zone: id };

@@ -6,6 +6,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import type { RoomWindow, WindowSide } from '../design/room.ts';
 import { boxWallM, type PlacedRoom } from '../design/room-plan.ts';
+import { builtWindow } from '../design/room-rules.ts';
 import { equatorFront } from './equator-front.ts';
 import type { Side } from './other-windows.ts';
 
@@ -23,18 +24,19 @@ export interface RoomWall {
 }
 
 /** The walls of a room on the three sides without equator-facing glass; sides it does not touch are left out. */
-export function roomWalls(
-  design: Design,
-  { room, boxes, wallM2 }: PlacedRoom,
-  sides: readonly Side[],
-): RoomWall[] {
+export function roomWalls(design: Design, placed: PlacedRoom, sides: readonly Side[]): RoomWall[] {
+  const { room, boxes, wallM2 } = placed;
   const { ceilingHeightM } = design.house;
   return sides.flatMap((side): RoomWall[] => {
     const { name, azimuthDeg, bermM } = side;
     const grossM2 = wallM2[name];
     if (grossM2 <= 0) return [];
     const window = ownWindow(room.windows, name);
-    const windowM2 = room.windows ? (window?.areaM2 ?? 0) : (side.windowM2 / side.grossM2) * grossM2;
+    const windowM2 = room.windows
+      ? window === null
+        ? 0
+        : builtWindow(design, placed, window).areaM2
+      : (side.windowM2 / side.grossM2) * grossM2;
     const earthM2 = boxes.reduce((sum, box) => {
       const heightM = Math.min(ceilingHeightM, Math.max(0, bermM - box.storey * ceilingHeightM));
       return sum + boxWallM(design, box, name) * heightM;
@@ -68,9 +70,10 @@ export interface RoomFront {
 }
 
 /** The front of a room. */
-export function roomFront(design: Design, { room, wallM2 }: PlacedRoom): RoomFront {
+export function roomFront(design: Design, placed: PlacedRoom): RoomFront {
+  const { room, wallM2 } = placed;
   const window = ownWindow(room.windows, 'equator');
-  const windowM2 = window?.areaM2 ?? 0;
+  const windowM2 = window === null ? 0 : builtWindow(design, placed, window).areaM2;
   if (design.sunspace.join !== 'none') {
     return { wallM2: Math.max(0, wallM2.equator - windowM2), tiltDeg: 90, share: 0, windowM2, window };
   }

@@ -6,7 +6,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { LIMITS, limitOf } from '../design/limits.ts';
 import { glassThatFits, lengthThatFits } from '../design/numbers-that-fit.ts';
-import { roomsThatFit } from '../design/room-fit.ts';
+import { roomsThatFit, storeysThatFit } from '../design/room-fit.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
 
@@ -25,8 +25,6 @@ export function valueAt(design: Design, path: string): unknown {
 export function varied(design: Design, changes: Changes): Design {
   let next = design;
   for (const [path, value] of Object.entries(changes)) {
-    // Rooms stand on the storeys they were drawn on.
-    if (path === 'house.storeys' && design.rooms !== undefined) continue;
     const mayBeAbsent = LIMITS.some((limit) => limit.path === path && limit.absent !== undefined);
     next = replaced(
       next as unknown as Tree,
@@ -67,7 +65,9 @@ function held(path: string, value: number | string | boolean): number | string |
   return whole ? Math.round(inside) : inside;
 }
 
-function fitted(design: Design): Design {
+function fitted(asked: Design): Design {
+  const storeys = storeysThatFit(asked);
+  const design = storeys === asked.house.storeys ? asked : { ...asked, house: { ...asked.house, storeys } };
   const { sunspace, glass } = design;
   const lengthM = lengthThatFits(design);
   const next = lengthM === sunspace.lengthM ? design : { ...design, sunspace: { ...sunspace, lengthM } };

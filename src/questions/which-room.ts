@@ -229,15 +229,16 @@ function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence 
   const open =
     basis.design.rooms === undefined ? 'The house is drawn as 1 room, and was divided for this answer. ' : '';
   const text = told.map(({ sentence }) => sentence).filter((sentence) => sentence !== '');
+  const count = divided(basis.design).rooms!.list.length;
   const figures = Object.assign(
     {
-      rooms: outcome.rooms?.length ?? 1,
+      rooms: count,
       drawnAs: basis.design.rooms?.list.length ?? 1,
       heatingKWh: outcome.heating.energyKWh,
     },
     ...told.map((one) => one.figures),
   );
-  const calm = 'No room is too hot, too cold or too damp for longer than people mind.';
+  const calm = `None of the ${count} rooms is too hot, too cold or too damp for longer than people mind.`;
   return { text: `${open}${text.length === 0 ? calm : text.join(' ')}`, figures };
 }
 

@@ -6,6 +6,7 @@ import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
 import { leastRowM, ROOM_LIMITS } from '../../design/room.ts';
+import { builtFrontM } from '../../design/room-plan.ts';
 import {
   quantityOfLimit,
   type ShownQuantity,
@@ -187,7 +188,7 @@ function tiltHandle(shape: SectionShape, design: Design): Handle {
 /** The partition between front and back row, at knee height. */
 function partitionHandle(shape: SectionShape, design: Design): Handle {
   const leastM = leastRowM(shape.houseDepthM);
-  const { frontDepthM } = design.rooms!;
+  const frontDepthM = builtFrontM(design);
   return {
     id: 'rooms.frontDepthM',
     path: 'rooms.frontDepthM',

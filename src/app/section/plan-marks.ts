@@ -12,6 +12,7 @@ import {
   type RoomPlan,
   roomPlanOf,
 } from '../../design/room-plan.ts';
+import { builtWindow } from '../../design/room-rules.ts';
 import { DOOR_WORDS, USE_WORDS } from '../../findings/room-words.ts';
 import { box, line, type Mark, point, word } from './mark.ts';
 import type { Point } from './section-shape.ts';
@@ -100,9 +101,11 @@ function windowMarks(design: Design, placed: PlacedRoom, one: RoomBox, at: At): 
 }
 
 /** Glass of a room on a side [m²]: its own, or its part of the house's. */
-function windowM2(design: Design, { room, wallM2 }: PlacedRoom, side: WindowSide): number {
+function windowM2(design: Design, placed: PlacedRoom, side: WindowSide): number {
+  const { room, wallM2 } = placed;
   const { glassM2, equatorWallM2, poleWallM2, sideWallM2 } = geometryOf(design);
-  const own = room.windows?.find((window) => window.side === side)?.areaM2 ?? 0;
+  const asked = room.windows?.find((window) => window.side === side);
+  const own = asked ? builtWindow(design, placed, asked).areaM2 : 0;
   if (side === 'equator') {
     const front = design.sunspace.join === 'none' ? (glassM2 * wallM2.equator) / equatorWallM2 : 0;
     return front + own;

@@ -5,7 +5,7 @@
 import type { Design } from '../../design/design.ts';
 import { LIMITS } from '../../design/limits.ts';
 import { glassThatFits, lengthThatFits } from '../../design/numbers-that-fit.ts';
-import { roomsThatFit } from '../../design/room-fit.ts';
+import { roomsThatFit, storeysThatFit } from '../../design/room-fit.ts';
 import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
@@ -32,6 +32,16 @@ export function fittedDesign(design: Design): FittedDesign {
     const now = Math.round(was);
     fitted = withValueAt(fitted, path, now);
     notes.push({ path, was, now, reason: 'This is a whole number.' });
+  }
+  const storeys = storeysThatFit(fitted);
+  if (storeys !== fitted.house.storeys) {
+    notes.push({
+      path: 'house.storeys',
+      was: fitted.house.storeys,
+      now: storeys,
+      reason: 'Its rooms stand on so many storeys. Make it one room again to change that.',
+    });
+    fitted = { ...fitted, house: { ...fitted.house, storeys } };
   }
   const { sunspace } = design;
   const lengthM = lengthThatFits(design);
