@@ -4,8 +4,7 @@
 import { hotLabel } from '../findings/hot-words.ts';
 import { shortForm } from '../findings/short-form.ts';
 import { wordingOf } from '../findings/wording.ts';
-import type { Finding, Outcome, ZoneOutcome } from '../outcomes/outcome.ts';
-import type { RoomOutcome } from '../outcomes/room-outcomes.ts';
+import type { Finding, Outcome, RoomOutcome, ZoneOutcome } from '../outcomes/outcome.ts';
 import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { type Cell, textTable } from './text-table.ts';
 

@@ -6,8 +6,7 @@ import { type Geometry, geometryOf } from '../design/geometry.ts';
 import type { Year, ZoneYear } from '../network/year.ts';
 import { judgedHouse, type Respect, worstIn } from '../outcomes/judged-house.ts';
 import { ALL_HOURS, type LivedHours, livedHoursOf } from '../outcomes/lived-hours.ts';
-import type { OutcomeFigures, ZoneOutcome } from '../outcomes/outcome.ts';
-import type { RoomOutcome } from '../outcomes/room-outcomes.ts';
+import type { OutcomeFigures, RoomOutcome, ZoneOutcome } from '../outcomes/outcome.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import { type Units, type Wording, wordingOf } from './wording.ts';
 

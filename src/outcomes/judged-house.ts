@@ -1,8 +1,7 @@
 // The house as it is judged: of one room as it is, of several by whichever is worst in each respect, since means hide what
 // people complain of. An outcome in, one zone's figures out. Heat back-up and vents are the house's in any case.
 
-import type { OutcomeFigures, ZoneOutcome } from './outcome.ts';
-import type { RoomOutcome } from './room-outcomes.ts';
+import type { OutcomeFigures, RoomOutcome, ZoneOutcome } from './outcome.ts';
 import { worstDampSpot } from './worst-damp-spot.ts';
 
 /** In what respects rooms differ; each has its own worst room. */

@@ -1,10 +1,10 @@
 // The outcome of one year: the named figures that the screen, the command line and outside checks read. The
 // keys are a contract with other people's scripts; add freely, rename nothing. Unknown is null.
 
+import type { RoomUse } from '../design/room.ts';
 import type { DampSpot } from './damp-spots.ts';
 import type { FeltHeat } from './felt-heat.ts';
 import type { FreshAir } from './fresh-air.ts';
-import type { RoomOutcome, WorstRooms } from './room-outcomes.ts';
 import type { TooHot } from './too-hot.ts';
 import type { Ventilation } from './ventilation.ts';
 
@@ -46,6 +46,37 @@ export interface ZoneOutcome {
   /** hour of the year of each extreme */
   readonly hottestHour: number;
   readonly coldestHour: number;
+}
+
+export interface RoomOutcome extends ZoneOutcome {
+  readonly id: string;
+  readonly name: string;
+  readonly use: RoomUse;
+  readonly floorAreaM2: number;
+  /** in the hours in which its heat and cold count: hours a day, and of the year too hot and too cold by the fixed limits */
+  readonly lived: {
+    readonly hoursPerDay: number;
+    readonly overheatedHours: number;
+    readonly underheatedHours: number;
+  };
+  /** of a two-storey space, how much warmer its upper part may be than its mean: an estimate, not simulated [K]; absent else */
+  readonly upperPartWarmerK?: number;
+}
+
+export interface WorstRoom {
+  /** id */
+  readonly room: string;
+  readonly value: number;
+}
+
+/** The worst room by each measure; hours too hot by the design's own criterion beside those above one temperature. */
+export interface WorstRooms {
+  readonly overheated: WorstRoom;
+  readonly tooHot: WorstRoom;
+  readonly underheated: WorstRoom;
+  readonly humid: WorstRoom;
+  readonly mould: WorstRoom;
+  readonly hotNight: WorstRoom;
 }
 
 export interface Finding {

@@ -2,42 +2,10 @@
 // each and of the worst out. Heat and cold count in the hours a room is lived in, damp and mould in all hours and in every
 // room.
 
-import type { RoomUse } from '../design/room.ts';
 import type { PlacedRoom } from '../design/room-plan.ts';
 import type { ZoneYear } from '../network/year.ts';
 import { livedHoursOf } from './lived-hours.ts';
-import type { ZoneOutcome } from './outcome.ts';
-
-export interface RoomOutcome extends ZoneOutcome {
-  readonly id: string;
-  readonly name: string;
-  readonly use: RoomUse;
-  readonly floorAreaM2: number;
-  /** in the hours in which its heat and cold count: hours a day, and of the year too hot and too cold by the fixed limits */
-  readonly lived: {
-    readonly hoursPerDay: number;
-    readonly overheatedHours: number;
-    readonly underheatedHours: number;
-  };
-  /** of a two-storey space, how much warmer its upper part may be than its mean: an estimate, not simulated [K]; absent else */
-  readonly upperPartWarmerK?: number;
-}
-
-export interface WorstRoom {
-  /** id */
-  readonly room: string;
-  readonly value: number;
-}
-
-/** The worst room by each measure; hours too hot by the design's own criterion beside those above one temperature. */
-export interface WorstRooms {
-  readonly overheated: WorstRoom;
-  readonly tooHot: WorstRoom;
-  readonly underheated: WorstRoom;
-  readonly humid: WorstRoom;
-  readonly mould: WorstRoom;
-  readonly hotNight: WorstRoom;
-}
+import type { RoomOutcome, WorstRoom, WorstRooms, ZoneOutcome } from './outcome.ts';
 
 /**
  * Warm air gathers above in a room that reaches up two storeys: so many kelvins each metre from its middle to the middle of

@@ -1,6 +1,6 @@
 // The question of the worst room on outcomes made by hand: it finds the rooms, tries what could help each, and names the best.
 import { expect, test } from 'vitest';
-import type { RoomOutcome } from '../../src/outcomes/room-outcomes.ts';
+import type { RoomOutcome } from '../../src/outcomes/outcome.ts';
 import { worstRooms } from '../../src/outcomes/room-outcomes.ts';
 import { ask } from '../../src/questions/ask.ts';
 import type { RunJob, RunResult } from '../../src/questions/run-job.ts';

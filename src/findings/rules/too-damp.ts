@@ -144,14 +144,15 @@ export const TOO_DAMP_RULES: readonly Rule[] = [
     severity: 'warning',
     applies: (context) => context.house.freshAir.staleAirHours > FEW_STALE_HOURS,
     figures: (context) => ({
+      ...roomFigure(context.worst('stale')),
       hours: context.house.freshAir.staleAirHours,
       stalePpm: STALE_AIR_PPM,
       lowHours: context.house.freshAir.belowVentilationHours,
       airChanges: context.house.freshAir.ventilationFloorAch,
       source: `EN 16798-1, category III: 1350 ppm over outdoors (from memory); ${LOW_SOURCE}`,
     }),
-    says: (f) =>
-      `The air is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide, the gas people breathe out. It makes rooms stuffy and heads heavy. It is not the deadly carbon monoxide. The house is tight, and windows opened against heat or damp stay shut when it is cold. ` +
+    says: (f, { worst }) =>
+      `The air ${worst('stale').room ? `in ${worst('stale').the} ` : ''}is stale for ${hours(f.hours)} a year: more than ${f.stalePpm} ppm of carbon dioxide, the gas people breathe out. It makes rooms stuffy and heads heavy. It is not the deadly carbon monoxide. The house is tight, and windows opened against heat or damp stay shut when it is cold. ` +
       (f.lowHours > f.hours
         ? `For ${hours(f.lowHours)} less air comes in than a US standard of 1989 asked for, ${f.airChanges} of the house's air each hour; part of that time the air is stale too. `
         : '') +
