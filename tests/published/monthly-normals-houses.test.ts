@@ -38,32 +38,35 @@ describe.each(NORMALS_SITES)('%s', (id) => {
     const year = yearOf(readBundle(climateText(id)));
     climates = { real: prepareClimate(year), made: prepareClimate(madeFrom(year)) };
   });
-  test.each(EXAMPLES.filter(({ design }) => design.rooms === undefined).map((example) => example.id))('%s', (exampleId) => {
-    const { design } = EXAMPLES.find((example) => example.id === exampleId)!;
-    const real = outcomeIn(climates.real, design);
-    const made = outcomeIn(climates.made, design);
-    if (real.heatingKWh > 1000) offBy.push(Math.abs(made.heatingKWh / real.heatingKWh - 1));
-    compareOwn({
-      source: SOURCE,
-      case: `${id}, ${exampleId}`,
-      quantity: 'heating energy',
-      reference: real.heatingKWh,
-      ours: made.heatingKWh,
-      allowed: STATED.heatingShare * real.heatingKWh + STATED.heatingKWh,
-      unit: 'kWh',
-      mark: 'computed',
-    });
-    compareOwn({
-      source: SOURCE,
-      case: `${id}, ${exampleId}`,
-      quantity: 'overheated hours',
-      reference: real.overheatedHours,
-      ours: made.overheatedHours,
-      allowed: STATED.overheatedShare * real.overheatedHours + STATED.overheatedHours,
-      unit: 'h',
-      mark: 'computed',
-    });
-  });
+  test.each(EXAMPLES.filter(({ design }) => design.rooms === undefined).map((example) => example.id))(
+    '%s',
+    (exampleId) => {
+      const { design } = EXAMPLES.find((example) => example.id === exampleId)!;
+      const real = outcomeIn(climates.real, design);
+      const made = outcomeIn(climates.made, design);
+      if (real.heatingKWh > 1000) offBy.push(Math.abs(made.heatingKWh / real.heatingKWh - 1));
+      compareOwn({
+        source: SOURCE,
+        case: `${id}, ${exampleId}`,
+        quantity: 'heating energy',
+        reference: real.heatingKWh,
+        ours: made.heatingKWh,
+        allowed: STATED.heatingShare * real.heatingKWh + STATED.heatingKWh,
+        unit: 'kWh',
+        mark: 'computed',
+      });
+      compareOwn({
+        source: SOURCE,
+        case: `${id}, ${exampleId}`,
+        quantity: 'overheated hours',
+        reference: real.overheatedHours,
+        ours: made.overheatedHours,
+        allowed: STATED.overheatedShare * real.overheatedHours + STATED.overheatedHours,
+        unit: 'h',
+        mark: 'computed',
+      });
+    },
+  );
 });
 
 test('as a rule the heating of a made year is within 12 % of the real one', () => {
