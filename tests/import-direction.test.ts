@@ -12,6 +12,7 @@ const ENGINE = ['physics', 'weather', 'design', 'model', 'network', 'outcomes', 
 const ALLOWED: Record<string, readonly string[]> = {
   physics: [],
   weather: ['physics'],
+  places: ['physics', 'weather'],
   design: ['physics'],
   model: ['physics', 'weather', 'design'],
   network: ['physics', 'weather', 'design', 'model'],
@@ -23,8 +24,8 @@ const ALLOWED: Record<string, readonly string[]> = {
   matching: [...ENGINE, 'daystone.ts', 'loggers'],
   report: [...ENGINE, 'daystone.ts', 'questions'],
   workers: [...ENGINE, 'daystone.ts', 'questions', 'report', 'matching'],
-  app: [...ENGINE, 'daystone.ts', 'questions', 'report', 'workers', 'loggers', 'matching'],
-  cli: [...ENGINE, 'daystone.ts', 'questions', 'report', 'workers', 'loggers', 'matching'],
+  app: [...ENGINE, 'places', 'daystone.ts', 'questions', 'report', 'workers', 'loggers', 'matching'],
+  cli: [...ENGINE, 'places', 'daystone.ts', 'questions', 'report', 'workers', 'loggers', 'matching'],
 };
 
 function sourceFiles(dir: string): string[] {

@@ -20,6 +20,7 @@ const ROOTS = [
   // scripts of package.json and of the build
   'src/cli/serve.ts',
   'src/cli/bundle-climates.ts',
+  'src/cli/bundle-places.ts',
   'src/cli/licences.ts',
   'src/cli/sample-answer.ts',
   'vite.config.ts',

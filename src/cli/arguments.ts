@@ -51,7 +51,8 @@ export function parseArguments(words: readonly string[], command: Flags): Argume
       positionals.push(...words.slice(i + 1));
       break;
     }
-    if (!word.startsWith('-') || word === '-') {
+    // a number may be negative, and so may a latitude
+    if (!word.startsWith('-') || word === '-' || /^-\.?\d/.test(word)) {
       positionals.push(word);
       continue;
     }

@@ -21,6 +21,7 @@ import type { ParsedArguments } from './arguments.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
+import { PLACE_USAGE } from './place-weather.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
@@ -35,7 +36,7 @@ const SIZES = {
 export const askCommand: Command = {
   name: 'ask',
   usage:
-    'ask QUESTION DESIGN [--climate ID | --weather FILE] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,mould=1,heat=1,labour=1] [--every-cell] [--workers N] [--json]',
+    'ask QUESTION DESIGN [--climate ID | --weather FILE | --place NAME] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,mould=1,heat=1,labour=1] [--every-cell] [--workers N] [--json]',
   line: 'the answer to one question about a design',
   valued: [
     ...WEATHER_FLAGS,
@@ -48,7 +49,7 @@ export const askCommand: Command = {
   ],
   switches: ['json', 'every-cell'],
   repeated: REPEATED_WEATHER_FLAGS,
-  details: [...HOTTER_USAGE, ...WEATHER_USAGE],
+  details: [...HOTTER_USAGE, ...PLACE_USAGE, ...WEATHER_USAGE],
   positionals: [2, 2],
   run: async (args, console) => {
     const [id, place] = args.positionals;

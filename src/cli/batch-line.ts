@@ -6,14 +6,16 @@ import { EXAMPLES } from '../design/examples.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import { MOST_LINE_CHARACTERS } from './capped-lines.ts';
 import { checkDesign, parseJson } from './design-file.ts';
-import { climateById } from './site-weather.ts';
+import { placeWeather } from './place-weather.ts';
+import { climateById, type WeatherResult } from './site-weather.ts';
 
 const kept = new Map<string, Promise<PreparedClimate | string>>();
 
 /**
  * Run one line.
  *
- * @param line JSON text: {"id", "design", "climate"}; design is a design or an example's id, climate may be absent
+ * @param line JSON text: {"id", "design", "climate"}; design is a design or an example's id, climate may be absent,
+ *   "place" may stand for it
  * @param number the line's number, first is 1; it stands for the id where the line has none
  * @returns one line of JSON, without its line feed
  */
@@ -27,10 +29,11 @@ export async function answerLine(line: string, number: number): Promise<string> 
   if (typeof entry !== 'object' || entry === null || Array.isArray(entry)) {
     return errorLine(number, `${shorten(line)}; allowed: an object {"id", "design", "climate"}`);
   }
-  const { id: given, design: data, climate: named, ...others } = entry as Record<string, unknown>;
+  const { id: given, design: data, climate: named, place, ...others } = entry as Record<string, unknown>;
   const id = typeof given === 'string' || typeof given === 'number' ? given : number;
   const extra = Object.keys(others);
-  if (extra.length > 0) return errorLine(id, `${extra.join(', ')}; allowed: the keys id, design, climate`);
+  if (extra.length > 0)
+    return errorLine(id, `${extra.join(', ')}; allowed: the keys id, design, climate, place`);
   const example = EXAMPLES.find((candidate) => candidate.id === data);
   const checked = checkDesign(example?.design ?? data, '');
   if (!checked.ok) return errorLine(id, checked.faults.join('; '));
@@ -40,7 +43,13 @@ export async function answerLine(line: string, number: number): Promise<string> 
       `climate is ${shorten(JSON.stringify(named))}; allowed: the id of a bundled climate`,
     );
   }
-  const climate = await climateOf(named ?? checked.design.climate);
+  if (place !== undefined && (typeof place !== 'string' || named !== undefined)) {
+    const fault = `place is ${shorten(JSON.stringify(place))}; allowed: the name of a place, and no climate beside it`;
+    return errorLine(id, fault);
+  }
+  const climate = await (place === undefined
+    ? climateOf(named ?? checked.design.climate)
+    : climateAt(place as string));
   if (typeof climate === 'string') return errorLine(id, climate);
   try {
     return JSON.stringify({ id, ...runYear(checked.design, climate, { lend: true }).outcome });
@@ -55,15 +64,23 @@ export function errorLine(id: string | number, error: string): string {
 }
 
 function climateOf(id: string): Promise<PreparedClimate | string> {
-  let climate = kept.get(id);
+  return keptUnder(id, () => climateById(id, 'climate'));
+}
+
+function climateAt(place: string): Promise<PreparedClimate | string> {
+  return keptUnder(`place ${place}`, () => placeWeather(place, 'place', { values: new Map() }));
+}
+
+function keptUnder(key: string, load: () => Promise<WeatherResult>): Promise<PreparedClimate | string> {
+  let climate = kept.get(key);
   if (climate === undefined) {
-    climate = climateById(id, 'climate').then((result) => {
+    climate = load().then((result) => {
       if (result.ok) return prepareClimate(result.year);
       // A million misspelt names are not worth remembering.
-      kept.delete(id);
+      kept.delete(key);
       return result.faults.join('; ');
     });
-    kept.set(id, climate);
+    kept.set(key, climate);
   }
   return climate;
 }

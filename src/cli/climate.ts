@@ -11,24 +11,36 @@ import {
 } from '../weather/prepared/climate-summary.ts';
 import { DOUBT_WORDS, doubtsAbout } from '../weather/prepared/doubts.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
 import { bundledClimates } from './bundled-climates.ts';
-import { type Command, refused } from './command.ts';
-import { climateById, WEATHER_FLAGS, weatherFile } from './site-weather.ts';
+import { type Command, type CommandResult, refused } from './command.ts';
+import { PLACE_USAGE } from './place-weather.ts';
+import { chooseWeather, climateById, WEATHER_FLAGS, weatherFile } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, tableFlagsWithoutFile, WEATHER_USAGE } from './table-flags.ts';
 import { type Cell, textTable } from './text-table.ts';
 
 export const climateCommand: Command = {
   name: 'climate',
-  usage: 'climate FILE | ID [--json]',
-  line: 'what a weather file or a bundled climate holds',
+  usage: 'climate FILE | ID | --place NAME [--json]',
+  line: 'what a weather file, a bundled climate or the year made for a place holds',
   valued: WEATHER_FLAGS.filter((flag) => flag !== 'climate' && flag !== 'weather'),
   switches: ['json'],
   repeated: REPEATED_WEATHER_FLAGS,
-  details: WEATHER_USAGE,
-  positionals: [1, 1],
+  details: [...PLACE_USAGE, ...WEATHER_USAGE],
+  positionals: [0, 1],
   run: async (args) => {
-    const place = args.positionals[0]!;
     const ids = (await bundledClimates()).map(({ id }) => id);
+    const [place] = args.positionals;
+    const name = args.values.get('place');
+    if ((place === undefined) === (name === undefined)) {
+      const given = name === undefined ? 'nothing' : `${place} and --place ${name}`;
+      return refused(`climate: ${given} given; allowed: ${climateCommand.usage}`);
+    }
+    if (place === undefined) {
+      const made = await chooseWeather(args, '');
+      return made.ok ? shown(made.year, args.switches.has('json')) : made;
+    }
+    if (args.values.has('exposure')) return refused('--exposure: given without --place; allowed: beside it');
     if (!ids.includes(place) && !existsSync(place)) {
       return refused(
         `${place}: no such file; allowed: a weather file, or a bundled climate: ${ids.join(', ')}`,
@@ -40,12 +52,15 @@ export const climateCommand: Command = {
       ? await climateById(place, 'climate')
       : await weatherFile(place, args);
     if (!weather.ok) return weather;
-    const climate = prepareClimate(weather.year);
-    const summary = summariseClimate(climate);
-    const output = args.switches.has('json') ? jsonOf(climate, summary) : tableOf(climate, summary);
-    return { ok: true, output };
+    return shown(weather.year, args.switches.has('json'));
   },
 };
+
+function shown(year: TypicalYear, asJson: boolean): CommandResult {
+  const climate = prepareClimate(year);
+  const summary = summariseClimate(climate);
+  return { ok: true, output: asJson ? jsonOf(climate, summary) : tableOf(climate, summary) };
+}
 
 function jsonOf(climate: PreparedClimate, summary: ClimateSummary): string {
   const { year } = climate;

@@ -6,6 +6,7 @@ import { climateCommand } from './climate.ts';
 import { climatesCommand } from './climates.ts';
 import type { Command } from './command.ts';
 import { examplesCommand } from './examples.ts';
+import { placesCommand } from './places.ts';
 import { questionsCommand } from './questions.ts';
 import { reportCommand } from './report.ts';
 import { yearCommand } from './year.ts';
@@ -16,6 +17,7 @@ export const COMMANDS: readonly Command[] = [
   reportCommand,
   climateCommand,
   climatesCommand,
+  placesCommand,
   examplesCommand,
   questionsCommand,
   batchCommand,

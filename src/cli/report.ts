@@ -18,20 +18,29 @@ import type { TypicalYear } from '../weather/typical-year.ts';
 import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
+import { PLACE_USAGE } from './place-weather.ts';
 import { reportMarkdown } from './report-text.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
+/** Names the place whose weather is looked up: --place is what stands on the paper, and was that before. */
+const PLACE = 'weather-place';
+
 export const reportCommand: Command = {
   name: 'report',
   usage:
-    'report DESIGN [OTHER …] [--climate ID | --weather FILE] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us]',
+    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --weather-place NAME] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us]',
   line: 'the report for a client, as Markdown; up to three other designs beside it',
-  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'for', 'place', 'adviser', 'question', 'units', 'date', 'ask'],
+  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, PLACE, 'for', 'adviser', 'question', 'units', 'date', 'ask'],
   switches: [],
   repeated: REPEATED_WEATHER_FLAGS,
-  details: [...HOTTER_USAGE, ...WEATHER_USAGE],
+  details: [
+    ...HOTTER_USAGE,
+    ...PLACE_USAGE.map((line) => line.replace('--place', `--${PLACE}`)),
+    '--place WHERE: what stands on the paper as the place; the weather does not follow it',
+    ...WEATHER_USAGE,
+  ],
   positionals: [1, 4],
   run: async (args, console) => {
     const units = args.values.get('units') ?? 'metric';
@@ -49,7 +58,7 @@ export const reportCommand: Command = {
       designs.push(design);
     }
     // All versions stand in the weather of the first, or the comparison would be one of climates.
-    const weather = await chooseWeather(args, designs[0]!.climate);
+    const weather = await chooseWeather(args, designs[0]!.climate, PLACE);
     if (!weather.ok) return weather;
     const climate = prepareClimate(weather.year);
     const [run, ...others] = designs.map((design): Run => runFor(design, climate, units));

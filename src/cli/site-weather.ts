@@ -1,5 +1,5 @@
-// Which weather a command runs in: --climate ID, --weather FILE, or the climate the design names. A typical year
-// out, or one line a fault. What a file does not say about its site can be given beside it by flags.
+// Which weather a command runs in: --climate ID, --weather FILE, --place NAME, or the climate the design names. A typical
+// year out, or one line a fault. What a file does not say about its site can be given beside it by flags.
 
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
@@ -7,6 +7,7 @@ import { describeFault, type ReadResult, type SiteHints } from '../weather/read-
 import type { TypicalYear } from '../weather/typical-year.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { bundledClimate, bundledClimates } from './bundled-climates.ts';
+import { PLACE_FLAGS, placeWeather } from './place-weather.ts';
 import { TABLE_FLAGS, tableChoices, tableFlagsWithoutFile } from './table-flags.ts';
 
 /** Flags that say what a weather file may leave out, with their limits. */
@@ -20,6 +21,7 @@ const HINTS = [
 export const WEATHER_FLAGS: readonly string[] = [
   'climate',
   'weather',
+  ...PLACE_FLAGS,
   'site-name',
   ...TABLE_FLAGS,
   ...HINTS.map(({ flag }) => flag),
@@ -34,16 +36,29 @@ export type WeatherResult =
  *
  * @param args the command's flags
  * @param climateOfDesign id of a bundled climate, taken when no flag says otherwise
+ * @param placeFlag the flag that names a place; of another name where --place means something else
  */
-export async function chooseWeather(args: ParsedArguments, climateOfDesign: string): Promise<WeatherResult> {
+export async function chooseWeather(
+  args: ParsedArguments,
+  climateOfDesign: string,
+  placeFlag = 'place',
+): Promise<WeatherResult> {
+  const given = ['climate', 'weather', placeFlag].filter((flag) => args.values.has(flag));
+  if (given.length > 1) {
+    const both = given.map((flag) => `--${flag} ${args.values.get(flag)}`).join(' and ');
+    return faults(`${both} are ${given.length === 2 ? 'both' : 'all'} given; allowed: one of them`);
+  }
   const file = args.values.get('weather');
   const id = args.values.get('climate');
-  if (file !== undefined && id !== undefined) {
-    return faults(`--climate ${id} and --weather ${file} are both given; allowed: one of them`);
-  }
+  const place = args.values.get(placeFlag);
+  if (place === undefined && args.values.has('exposure'))
+    return faults(`--exposure: given without --${placeFlag}; allowed: beside it`);
   if (file !== undefined) return weatherFile(file, args);
   const idle = tableFlagsWithoutFile(args);
   if (idle.length > 0) return { ok: false, faults: idle };
+  if (place !== undefined) {
+    return placeWeather(place, `--${placeFlag}`, args);
+  }
   return climateById(id ?? climateOfDesign, id === undefined ? 'climate of the design' : '--climate');
 }
 

@@ -13,18 +13,19 @@ import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { outcomeTable } from './outcome-table.ts';
+import { PLACE_USAGE } from './place-weather.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
 export const yearCommand: Command = {
   name: 'year',
   usage:
-    'year DESIGN [--climate ID | --weather FILE] [--hotter K] [--heat-wave DAYS,K] [--hourly OUT.csv] [--all] [--json]',
+    'year DESIGN [--climate ID | --weather FILE | --place NAME] [--hotter K] [--heat-wave DAYS,K] [--hourly OUT.csv] [--all] [--json]',
   line: 'one year of a design: a file, or an example by its id',
   valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, 'hourly'],
   switches: ['json', 'all'],
   repeated: REPEATED_WEATHER_FLAGS,
-  details: [...HOTTER_USAGE, ...WEATHER_USAGE],
+  details: [...HOTTER_USAGE, ...PLACE_USAGE, ...WEATHER_USAGE],
   positionals: [1, 1],
   run: async (args) => {
     const read = await readDesign(args.positionals[0]!);

@@ -32,6 +32,17 @@ export interface MonthlyNormals {
   readonly windSpeed: readonly number[];
   /** draws the order of the days; 1 when absent */
   readonly seed?: number;
+  /** where the normals are from, if not from the person */
+  readonly from?: NormalsOrigin;
+}
+
+export interface NormalsOrigin {
+  /** in a few words */
+  readonly source: string;
+  /** the credit their data ask for */
+  readonly credit: string;
+  /** what they rest on and what makes them doubtful, a sentence each */
+  readonly notes: readonly string[];
 }
 
 /** Calendar year the sun's position is computed in. */
@@ -71,8 +82,8 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
   return assembleYear({
     site,
     id: idOf(name),
-    source: `Made from twelve monthly normals, seed ${normals.seed ?? 1}`,
-    credit: 'Monthly normals brought by the user; days and hours are made up',
+    source: `${normals.from?.source ?? 'Made from twelve monthly normals'}, seed ${normals.seed ?? 1}`,
+    credit: `${normals.from?.credit ?? 'Monthly normals brought by the user'}; days and hours are made up`,
     monthYears,
     sunMinute: 'mean',
     columns: {
@@ -92,6 +103,7 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     notes: [
       'This year is made: its monthly means are those given, its days and hours are invented from published statistics. It has no wind direction, no snow and no local habit such as morning fog.',
       NORMALS_ERROR,
+      ...(normals.from?.notes ?? []),
     ],
     lineOfHour: null,
   });

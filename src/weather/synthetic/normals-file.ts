@@ -22,6 +22,9 @@ const NormalsSchema = v.object({
   sunshineHours: v.exactOptional(Twelve),
   windSpeed: Twelve,
   seed: v.exactOptional(v.pipe(v.number(), v.integer())),
+  from: v.exactOptional(
+    v.object({ source: v.string(), credit: v.string(), notes: v.pipe(v.array(v.string()), v.maxLength(20)) }),
+  ),
 });
 
 export function looksLikeNormals(text: string): boolean {

@@ -1,0 +1,270 @@
+// Places of the world by name. The unpacked list in, a search out: a name or the beginning of one, in any spelling the list
+// knows, with a region or country behind it if need be. The names stand in one long folded text, a line a place, its
+// spellings apart by tabs; a search runs through it once and keeps the best.
+
+import { distanceKm, type Position } from './earth.ts';
+import { foldedName, isLatin } from './folded-name.ts';
+import type { Packed } from './packed.ts';
+
+export interface Place extends Position {
+  readonly name: string;
+  /** state, province or the like; '' where the list has none */
+  readonly region: string;
+  readonly country: string;
+  /** ISO 3166-1, two letters; '' for a place at sea */
+  readonly countryCode: string;
+  /** [m] above sea level */
+  readonly elevationM: number;
+}
+
+export interface Gazetteer {
+  readonly size: number;
+  /** Best first; a name of other letters than Latin is found once `addScripts` has been called. */
+  find(query: string, most: number): readonly Place[];
+  /** Names in other scripts, unpacked. */
+  addScripts(scripts: Packed): void;
+  /** Places within a distance, nearest first, at most a number of them. */
+  near(at: Position, withinKm: number, most: number): readonly (Place & { readonly distanceKm: number })[];
+}
+
+/** How much being spelled in full, or being the name itself, counts against inhabitants (their natural logarithm). */
+const WORTH = { name: 6, otherName: 4, beginsName: 1.5, beginsOtherName: 0, word: -2 };
+/** Longest query looked for [characters]. */
+const LONGEST = 80;
+
+/** Names of countries beside those the platform knows. */
+const ALSO_CALLED: Readonly<Record<string, string>> = {
+  usa: 'US',
+  america: 'US',
+  uk: 'GB',
+  britain: 'GB',
+  uae: 'AE',
+  holland: 'NL',
+  turkey: 'TR',
+  burma: 'MM',
+  'ivory coast': 'CI',
+};
+
+interface Match {
+  readonly i: number;
+  readonly score: number;
+  /** only a word within a name */
+  readonly isWord: boolean;
+}
+
+interface Region {
+  readonly countryCode: string;
+  readonly code: string;
+  readonly name: string;
+  /** what may stand behind a place's name, folded */
+  readonly words: readonly string[];
+  /** its first place and the one after its last */
+  readonly from: number;
+  readonly to: number;
+}
+
+export function createGazetteer({ texts, columns }: Packed): Gazetteer {
+  const names = texts.names!.split('\n');
+  const { latitude, longitude, elevation, inhabitants } = columns as Record<string, Int16Array>;
+  const regions = regionsOf(texts.regions!);
+  const latin = haystack(foldedName(texts.names!).split('\n'), texts.spellings!.split('\n'));
+  let scripts: Haystack | null = null;
+
+  function place(i: number): Place {
+    const region = regions[regionOf(regions, i)]!;
+    return {
+      name: names[i]!,
+      region: region.name,
+      country: countryName(region.countryCode),
+      countryCode: region.countryCode,
+      latitudeDeg: latitude![i]! / 100,
+      longitudeDeg: longitude![i]! / 100,
+      elevationM: elevation![i]!,
+    };
+  }
+
+  /** The best places for a name, of those whose region or country begins with the words behind it. */
+  function search(name: string, behind: readonly string[], most: number): Match[] {
+    const text = isLatin(name) ? latin : scripts;
+    if (text === null || name === '') return [];
+    const best: Match[] = [];
+    const fits = (i: number) => {
+      const { words } = regions[regionOf(regions, i)]!;
+      return behind.every((part) => words.some((word) => word.startsWith(part)));
+    };
+    for (const spelling of saintly(name)) {
+      eachMatch(text, spelling, (i, worth) => {
+        const score = worth + inhabitants![i]! / 100;
+        const last = best[most - 1];
+        if ((last && score <= last.score) || (behind.length > 0 && !fits(i))) return;
+        const before = best.findIndex((match) => match.i === i);
+        if (before >= 0) {
+          if (best[before]!.score >= score) return;
+          best.splice(before, 1);
+        }
+        const at = best.findIndex((match) => match.score < score);
+        best.splice(at < 0 ? best.length : at, 0, { i, score, isWord: worth === WORTH.word });
+        if (best.length > most) best.pop();
+      });
+    }
+    return best;
+  }
+
+  /** "paris texas": the words behind may be a region or a country. */
+  function searchSplit(name: string, most: number): Match[] {
+    const words = name.split(' ');
+    for (let cut = words.length - 1; cut > 0; cut--) {
+      const found = search(words.slice(0, cut).join(' '), [words.slice(cut).join(' ')], most);
+      if (found.some(({ isWord }) => !isWord)) return found;
+    }
+    return [];
+  }
+
+  return {
+    size: names.length,
+    find(query, most) {
+      const parts = query
+        .slice(0, LONGEST)
+        .split(/[,，、،;]/)
+        .map(foldedName)
+        .filter((part) => part !== '');
+      const [name = '', ...behind] = parts;
+      const found = search(name, behind, most);
+      if (behind.length > 0 || found.some(({ isWord }) => !isWord)) return found.map(({ i }) => place(i));
+      const both = [...searchSplit(name, most), ...found].map(({ i }) => i);
+      return [...new Set(both)].slice(0, most).map(place);
+    },
+    addScripts(packed) {
+      scripts = haystack(null, packed.texts.spellings!.split('\n'));
+    },
+    near(at, withinKm, most) {
+      const band = (withinKm / 111) * 100 + 1;
+      const found: { i: number; km: number }[] = [];
+      for (let i = 0; i < names.length; i++) {
+        if (Math.abs(latitude![i]! - at.latitudeDeg * 100) > band) continue;
+        const km = distanceKm(at, { latitudeDeg: latitude![i]! / 100, longitudeDeg: longitude![i]! / 100 });
+        if (km <= withinKm) found.push({ i, km });
+      }
+      found.sort((a, b) => a.km - b.km);
+      return found.slice(0, most).map(({ i, km }) => ({ ...place(i), distanceKm: km }));
+    },
+  };
+}
+
+/** A name with "St", spelled in full and short. */
+function saintly(name: string): readonly string[] {
+  const parts = name.split(/\b(?:st|saint|sankt)\b/);
+  return parts.length === 2 ? SAINTS.map((saint) => parts.join(saint)) : [name];
+}
+
+const SAINTS = ['st', 'saint', 'sankt'];
+
+interface Haystack {
+  readonly text: string;
+  /** where each place's line begins */
+  readonly starts: Int32Array;
+  /** whether a line's first spelling is the name itself */
+  readonly hasNames: boolean;
+}
+
+function haystack(names: readonly string[] | null, spellings: readonly string[]): Haystack {
+  const lines = spellings.map((others, i) =>
+    names === null ? `\t${others}` : others === '' ? names[i]! : `${names[i]!}\t${others}`,
+  );
+  const starts = new Int32Array(lines.length);
+  let at = 1;
+  for (let i = 0; i < lines.length; i++) {
+    starts[i] = at;
+    at += lines[i]!.length + 1;
+  }
+  const text = `\n${lines.join('\n')}\n`;
+  // a text put together becomes one piece when it is first searched; now, and not under a keystroke
+  text.indexOf('\n\t\n');
+  return { text, starts, hasNames: names !== null };
+}
+
+const LINE = 10;
+const TAB = 9;
+const SPACE = 32;
+
+/** Every place that has a spelling which begins with the query, or a word in one, with what the match is worth. */
+function eachMatch(
+  { text, starts, hasNames }: Haystack,
+  query: string,
+  use: (place: number, worth: number) => void,
+): void {
+  let line = 0;
+  const visit = (at: number) => {
+    const before = text.charCodeAt(at - 1);
+    if (before !== LINE && before !== TAB && before !== SPACE) return;
+    while (line + 1 < starts.length && starts[line + 1]! <= at) line++;
+    const after = text.charCodeAt(at + query.length);
+    const isWhole = after === LINE || after === TAB;
+    const isName = before === LINE && hasNames;
+    const worth =
+      before === SPACE
+        ? WORTH.word
+        : isWhole
+          ? isName
+            ? WORTH.name
+            : WORTH.otherName
+          : isName
+            ? WORTH.beginsName
+            : WORTH.beginsOtherName;
+    use(line, worth);
+  };
+  if (query.length > 2 || !isLatin(query)) {
+    for (let at = text.indexOf(query, 1); at >= 0; at = text.indexOf(query, at + 1)) visit(at);
+    return;
+  }
+  // One or two letters are in every name somewhere: only beginnings of spellings are looked at.
+  for (const before of ['\n', '\t']) {
+    line = 0;
+    const wanted = before + query;
+    for (let at = text.indexOf(wanted); at >= 0; at = text.indexOf(wanted, at + 1)) visit(at + 1);
+  }
+}
+
+function regionsOf(text: string): Region[] {
+  let from = 0;
+  return text.split('\n').map((row) => {
+    const [countryCode = '', code = '', name = '', count = '0'] = row.split('\t');
+    const also = Object.keys(ALSO_CALLED).filter((word) => ALSO_CALLED[word] === countryCode);
+    const words = [name, code, countryName(countryCode), countryCode].map(foldedName);
+    const to = from + Number(count);
+    const region = { countryCode, code, name, words: [...words, ...also], from, to };
+    from = to;
+    return region;
+  });
+}
+
+function regionOf(regions: readonly Region[], place: number): number {
+  let low = 0;
+  let high = regions.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (regions[middle]!.to <= place) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+interface Names {
+  readonly of: (code: string) => string | undefined;
+}
+const platform = globalThis as unknown as {
+  readonly Intl: { readonly DisplayNames: new (language: string, options: { type: 'region' }) => Names };
+};
+let countries: Names | undefined;
+const known = new Map<string, string>();
+
+/** The country's English name as the platform knows it. */
+function countryName(code: string): string {
+  let name = known.get(code);
+  if (name === undefined) {
+    countries ??= new platform.Intl.DisplayNames('en', { type: 'region' });
+    name = /^[A-Z]{2}$/.test(code) ? (countries.of(code) ?? code) : '';
+    known.set(code, name);
+  }
+  return name;
+}

@@ -1,0 +1,61 @@
+// Fifty places as people write them, of all continents and many scripts, with where they are. Positions are those of an
+// atlas, from memory, to about a tenth of a degree.
+
+export const FIFTY_NAMES: readonly (readonly [name: string, latitudeDeg: number, longitudeDeg: number])[] = [
+  // Africa
+  ['Marrakesh', 31.63, -8.0],
+  ['القاهرة', 30.04, 31.24],
+  ['አዲስ አበባ', 9.02, 38.75],
+  ['Ouagadougou', 12.37, -1.52],
+  ['Antananarivo', -18.91, 47.54],
+  ['Maun, Botswana', -19.98, 23.42],
+  ['Keetmanshoop', -26.58, 18.13],
+  ['Tamanrasset', 22.79, 5.52],
+  // Asia
+  ['東京', 35.68, 139.69],
+  ['Xi’an', 34.26, 108.94],
+  ['拉萨', 29.65, 91.1],
+  ['서울', 37.57, 126.98],
+  ['दिल्ली', 28.65, 77.22],
+  ['Leh, India', 34.16, 77.58],
+  ['काठमाडौं', 27.71, 85.32],
+  ['Thimphu', 27.47, 89.64],
+  ['กรุงเทพมหานคร', 13.75, 100.52],
+  ['Ulan Bator', 47.91, 106.9],
+  ['ירושלים', 31.78, 35.22],
+  ['تهران', 35.69, 51.42],
+  ['Bishkek', 42.87, 74.59],
+  ['თბილისი', 41.69, 44.83],
+  ['Երևան', 40.18, 44.51],
+  ['Đà Lạt', 11.94, 108.44],
+  // Europe
+  ['muenchen', 48.14, 11.58],
+  ['Göteborg', 57.71, 11.97],
+  ['tromso', 69.65, 18.96],
+  ['Łódź', 51.75, 19.47],
+  ['Αθήνα', 37.98, 23.73],
+  ['Москва', 55.75, 37.62],
+  ['Reykjavik', 64.15, -21.94],
+  ['SAINT ETIENNE', 45.43, 4.39],
+  ['st andrews, scotland', 56.34, -2.8],
+  ['Córdoba, Spain', 37.89, -4.78],
+  ['Sankt Moritz', 46.5, 9.84],
+  ['Київ', 50.45, 30.52],
+  // North and Middle America
+  ['paris texas', 33.66, -95.56],
+  ['Santa Fe, NM', 35.69, -105.94],
+  ['Alamosa', 37.47, -105.87],
+  ['Quebec', 46.81, -71.21],
+  ['Whitehorse', 60.72, -135.06],
+  ['oaxaca', 17.06, -96.72],
+  ['Nuuk', 64.18, -51.72],
+  // South America
+  ['sao paulo', -23.55, -46.64],
+  ['La Paz, Bolivia', -16.5, -68.15],
+  ['Ushuaia', -54.8, -68.3],
+  ['Concepcion, Chile', -36.83, -73.05],
+  // Australia and Oceania
+  ['Alice Springs', -23.7, 133.88],
+  ["Nuku'alofa", -21.14, -175.2],
+  ['Dunedin, New Zealand', -45.87, 170.5],
+];
