@@ -6,7 +6,8 @@ import { defineConfig } from 'vitest/config';
 import { licenceText, shippedPackages } from './src/cli/shipped-packages.ts';
 
 // Two builds. The plain one is a site that works from any folder and, after the first visit, with no network.
-// `--mode one-file` makes dist/daystone.html, which opens from disk: everything is inside it, climates too.
+// `--mode one-file` makes dist/daystone.html, which opens from disk: everything is inside it, climates too, and the lists
+// of places if DAYSTONE_PLACES=inside; what it weighs is printed.
 export default defineConfig(({ mode }) => {
   const oneFile = mode === 'one-file';
   return {
@@ -67,6 +68,10 @@ const ONE_FILE_PARTS = [
   { find: /^(.*)\/simulation-thread\.ts$/, replacement: '$1/simulation-thread-inline.ts' },
   { find: /^(.*)\/climate-texts\.ts$/, replacement: '$1/climate-texts-inline.ts' },
   { find: /^(.*)\/offline-copy\.ts$/, replacement: '$1/offline-copy-none.ts' },
+  {
+    find: /^(.*)\/place-files\.ts$/,
+    replacement: `$1/place-files-${process.env.DAYSTONE_PLACES === 'inside' ? 'inline' : 'none'}.ts`,
+  },
 ];
 
 /** What the page knows of its sample house before it has run anything, as a module; made once for all builds of a process. */
@@ -98,7 +103,12 @@ function offline() {
   return VitePWA({
     registerType: 'prompt',
     injectRegister: false,
-    workbox: { globPatterns: ['**/*.{js,css,html,svg,woff2,txt}'], cleanupOutdatedCaches: true },
+    workbox: {
+      globPatterns: ['**/*.{js,css,html,svg,woff2,txt}'],
+      // The lists of places come with the first search and are kept from then on.
+      runtimeCaching: [{ urlPattern: /\.bin$/, handler: 'CacheFirst', options: { cacheName: 'places' } }],
+      cleanupOutdatedCaches: true,
+    },
     manifest: {
       name: 'Daystone',
       short_name: 'Daystone',

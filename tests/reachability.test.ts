@@ -30,6 +30,8 @@ const ROOTS = [
   'workers/simulation-thread-inline.ts',
   'src/app/climate/climate-texts-inline.ts',
   'src/app/keeping/offline-copy-none.ts',
+  'src/app/climate/place-files-none.ts',
+  'src/app/climate/place-files-inline.ts',
 ].map((path) => join(ROOT, path));
 
 /** Exports nothing reaches yet, each with what waits for it. */

@@ -7,7 +7,8 @@ import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepar
 import { MOST_LINE_CHARACTERS } from './capped-lines.ts';
 import { checkDesign, parseJson } from './design-file.ts';
 import { placeWeather } from './place-weather.ts';
-import { climateById, type WeatherResult } from './site-weather.ts';
+import { climateById } from './site-weather.ts';
+import type { WeatherResult } from './weather-result.ts';
 
 const kept = new Map<string, Promise<PreparedClimate | string>>();
 

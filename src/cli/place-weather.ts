@@ -3,7 +3,7 @@
 import type { FoundPlace } from '../places/looked-up.ts';
 import type { ExposureId } from '../places/wind-exposure.ts';
 import type { ParsedArguments } from './arguments.ts';
-import type { WeatherResult } from './site-weather.ts';
+import type { WeatherResult } from './weather-result.ts';
 
 export const PLACE_FLAGS: readonly string[] = ['place', 'exposure'];
 

@@ -71,7 +71,7 @@ const PAGE_HEAD = `# What ships, and under which licence
 Written by \`npm run licences\` from the installed packages; a test fails when it is out of date, and another when the
 built page holds a package that is not listed. The texts themselves lie beside the built page as \`licences.txt\`, and at
 the end of the one-file build. Daystone itself is under the MIT licence, its weather under the terms listed in
-\`climates/SOURCES.md\`.`;
+\`climates/SOURCES.md\`, its places, stations and outline of land under those in \`places/README.md\`.`;
 
 /** One text of all licences, to lie beside the built page. */
 export function licenceText(packages: readonly ShippedPackage[]): string {

@@ -4,11 +4,11 @@
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { describeFault, type ReadResult, type SiteHints } from '../weather/read-result.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { bundledClimate, bundledClimates } from './bundled-climates.ts';
 import { PLACE_FLAGS, placeWeather } from './place-weather.ts';
 import { TABLE_FLAGS, tableChoices, tableFlagsWithoutFile } from './table-flags.ts';
+import type { WeatherResult } from './weather-result.ts';
 
 /** Flags that say what a weather file may leave out, with their limits. */
 const HINTS = [
@@ -26,10 +26,6 @@ export const WEATHER_FLAGS: readonly string[] = [
   ...TABLE_FLAGS,
   ...HINTS.map(({ flag }) => flag),
 ];
-
-export type WeatherResult =
-  | { readonly ok: true; readonly year: TypicalYear }
-  | { readonly ok: false; readonly faults: readonly string[] };
 
 /**
  * The weather that flags or a design ask for.

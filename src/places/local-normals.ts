@@ -57,7 +57,7 @@ export interface LocalNormals {
 }
 
 /** The credit that goes with every year made of them. */
-export const LOCAL_NORMALS_CREDIT =
+const LOCAL_NORMALS_CREDIT =
   'Data basis: Deutscher Wetterdienst, single values averaged (CC BY 4.0); sun: NASA Langley Research Center, SSE 6.0; place names: GeoNames (CC BY 4.0)';
 const US_WIND_CREDIT = 'wind: USDA Agricultural Research Service';
 
@@ -133,7 +133,7 @@ export function localNormals(place: Place, around: Surroundings, table: NormalsT
 }
 
 /** How far looked-up normals lead; docs/places.md has the table. */
-export const LOOKED_UP_ERROR =
+const LOOKED_UP_ERROR =
   'Looked-up normals are 1 to 3 K and 10 % of the sun off in the usual case, which comes on top of what a made year is off; correct them by what is known at the place.';
 
 /** Name, region and country in one line. */

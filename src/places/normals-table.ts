@@ -25,6 +25,8 @@ export interface NearWind {
 export interface NormalsTable {
   /** Nearest first. */
   stationsNear(at: Position, count: number): readonly NearStation[];
+  /** Longitude and latitude of every station [°] in turn. */
+  positions(): Float32Array;
   windNear(at: Position, withinKm: number, count: number): readonly NearWind[];
   /** mean daily global radiation on level ground by month [kWh/m²], between the centres of cells */
   radiationAt(at: Position): readonly number[];
@@ -58,6 +60,11 @@ export function createNormalsTable({ texts, columns }: Packed): NormalsTable {
         meanDailyLowC: twelve('low', i, 10),
         humidityPercent: twelve('humidity', i, 1),
       })),
+    positions: () =>
+      Float32Array.from({ length: 2 * names.length }, (_, i) => {
+        const values = i % 2 === 0 ? column('longitude') : column('latitude');
+        return values[i >> 1]! / 100;
+      }),
     windNear: (at, withinKm, count) =>
       nearest(column('windLatitude'), column('windLongitude'), at, count)
         .filter(({ km }) => km <= withinKm)

@@ -213,7 +213,7 @@ export function reportOf(order: ReportOrder): Report {
   return {
     title: design.name,
     subtitle: [order.client, order.place].filter((line) => line !== '').join(', '),
-    foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}`,
+    foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}. ${climate.year.credit}`,
     sections: [...frontPages, ...behindAll].filter(({ blocks }) =>
       blocks.some((block) => block.kind !== 'findings' || block.findings.length > 0),
     ),

@@ -1,7 +1,10 @@
 // A year from twelve monthly normals, for a place without a weather file. What is typed is kept in this browser while
 // it is unfinished; a refused number is marked in its cell.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { LocalNormals } from '../../places/local-normals.ts';
+import type { FoundPlace } from '../../places/looked-up.ts';
+import type { ExposureId } from '../../places/wind-exposure.ts';
 import type { Fault } from '../../weather/read-result.ts';
 import { NORMALS_ERROR, NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
 import { MONTH_NAMES, MONTH_SHORT } from '../parts/calendar-words.ts';
@@ -14,6 +17,7 @@ import { keepDraft, keptDraft } from './kept-draft.ts';
 import {
   cellsOfFaults,
   draftColumns,
+  draftOf,
   emptyDraft,
   inUnits,
   type NormalsDraft,
@@ -21,8 +25,10 @@ import {
   QUANTITIES,
   withCell,
   withPaste,
+  withWindOf,
   wrongCells,
 } from './normals-draft.ts';
+import { PlaceGround } from './PlaceGround.tsx';
 import { SiteFields } from './SiteFields.tsx';
 
 const HEADS: Readonly<Record<NormalsKey, string>> = {
@@ -34,7 +40,20 @@ const HEADS: Readonly<Record<NormalsKey, string>> = {
   windSpeed: 'wind at 10 m',
 };
 
-export function NormalsForm() {
+/** A place whose normals were looked up. */
+export interface LookedUpPlace {
+  readonly place: FoundPlace;
+  readonly exposure: ExposureId | null;
+  readonly local: LocalNormals;
+}
+
+interface NormalsFormProps {
+  /** a place whose normals fill the form when it is chosen */
+  readonly looked: LookedUpPlace | null;
+  readonly onExposure: (exposure: ExposureId | null) => void;
+}
+
+export function NormalsForm({ looked, onExposure }: NormalsFormProps) {
   const { intake, workspace } = useSession();
   const system = workspace.units.value;
   const [typed, setTyped] = useState<NormalsDraft>(() => keptDraft(localStorage) ?? emptyDraft(system));
@@ -42,6 +61,24 @@ export function NormalsForm() {
   const [asked, setAsked] = useState(false);
   const draft = inUnits(typed, system);
   useEffect(() => keepDraft(localStorage, typed), [typed]);
+  const form = useRef<HTMLDetailsElement>(null);
+  const filledFor = useRef<FoundPlace | null>(null);
+  useEffect(() => {
+    if (!looked) return;
+    const { place, local } = looked;
+    const filled = draftOf(local.normals, system);
+    if (filledFor.current === place) {
+      // only the wind was asked anew: what was corrected by hand stays
+      setTyped((now) => withWindOf(inUnits(now, system), filled));
+      return;
+    }
+    filledFor.current = place;
+    setTyped(filled);
+    setFaults([]);
+    if (!form.current) return;
+    form.current.open = true;
+    form.current.scrollIntoView({ block: 'start' });
+  }, [looked]);
   const change = (next: NormalsDraft) => {
     setTyped(next);
     setFaults([]);
@@ -58,7 +95,7 @@ export function NormalsForm() {
     if (normals) setFaults(await intake.takeNormals(normals));
   };
   return (
-    <details class="normals-form">
+    <details class="normals-form" ref={form}>
       <summary>
         <h3>No weather file? Make a year from twelve monthly normals</h3>
       </summary>
@@ -72,6 +109,14 @@ export function NormalsForm() {
         {draft.sunAs === 'sunshineHours' &&
           'Radiation out of sunshine hours is an estimate of its own, 10 % and more off at single places.'}
       </p>
+      {looked && (
+        <PlaceGround
+          local={looked.local}
+          exposure={looked.exposure}
+          onExposure={onExposure}
+          system={system}
+        />
+      )}
       <form
         onSubmit={(event) => {
           event.preventDefault();

@@ -26,6 +26,11 @@ export function keptDraft(store: Store): NormalsDraft | null {
       data !== null &&
       (data.system === 'metric' || data.system === 'us') &&
       (data.sunAs === 'sunshineHours' || data.sunAs === 'dailyGlobalKWh') &&
+      (data.from === undefined ||
+        (typeof data.from?.source === 'string' &&
+          typeof data.from.credit === 'string' &&
+          Array.isArray(data.from.notes) &&
+          data.from.notes.every((note) => typeof note === 'string'))) &&
       Object.keys(empty.cells).every((key) => texts(data.cells[key as keyof typeof data.cells], 12)) &&
       Object.keys(empty.site).every((key) => typeof data.site[key as keyof typeof data.site] === 'string');
     return isSound ? data : null;

@@ -3,7 +3,7 @@
 
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import type { Fault } from '../../weather/read-result.ts';
-import type { MonthlyNormals } from '../../weather/synthetic/monthly-normals.ts';
+import type { MonthlyNormals, NormalsOrigin } from '../../weather/synthetic/monthly-normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 import { type ShownQuantity, toShown, toSi, type UnitSystem } from '../parts/display-unit.ts';
@@ -12,12 +12,19 @@ import { type SiteTexts, siteHints, siteTexts } from './SiteFields.tsx';
 
 export type SunAs = 'sunshineHours' | 'dailyGlobalKWh';
 
+export interface DraftOrigin extends NormalsOrigin {
+  /** none of them was changed by hand since */
+  readonly untouched: boolean;
+}
+
 export interface NormalsDraft {
   readonly system: UnitSystem;
   readonly site: SiteTexts;
   readonly sunAs: SunAs;
   /** hours of sunshine are those of the whole month, in place of a day's */
   readonly sunOfMonth?: boolean;
+  /** where the numbers are from, if they were looked up; absent for typed ones */
+  readonly from?: DraftOrigin;
   /** twelve texts a quantity, January first */
   readonly cells: Readonly<Record<NormalsKey, readonly string[]>>;
 }
@@ -45,9 +52,37 @@ export function draftColumns({ sunAs }: NormalsDraft): readonly NormalsKey[] {
   return ['meanDailyHighC', 'meanDailyLowC', 'humidityPercent', sunAs, 'windSpeed'];
 }
 
+/** The form filled with normals that were looked up. */
+export function draftOf(normals: MonthlyNormals, system: UnitSystem): NormalsDraft {
+  const { name, from, dailyGlobalKWh } = normals;
+  const cells = Object.fromEntries(
+    KEYS.map((key) => [key, normals[key]?.map(String) ?? EMPTY]),
+  ) as unknown as NormalsDraft['cells'];
+  return inUnits(
+    {
+      system: 'metric',
+      site: { ...siteTexts(normals, 'metric'), name: name.slice(0, MOST_NAME) },
+      sunAs: dailyGlobalKWh === undefined ? 'sunshineHours' : 'dailyGlobalKWh',
+      ...(from && { from: { ...from, untouched: true } }),
+      cells,
+    },
+    system,
+  );
+}
+
+/** A draft with the wind of another, and what the other rests on. */
+export function withWindOf(draft: NormalsDraft, { cells: { windSpeed }, from }: NormalsDraft): NormalsDraft {
+  const kept = from && { from: { ...from, untouched: draft.from?.untouched ?? false } };
+  return { ...draft, ...kept, cells: { ...draft.cells, windSpeed } };
+}
+
+/** Characters the field for a name holds. */
+const MOST_NAME = 60;
+
 export function withCell(draft: NormalsDraft, key: NormalsKey, month: number, text: string): NormalsDraft {
   const cells = draft.cells[key].map((cell, m) => (m === month ? text : cell));
-  return { ...draft, cells: { ...draft.cells, [key]: cells } };
+  const from = draft.from && { from: { ...draft.from, untouched: false } };
+  return { ...draft, ...from, cells: { ...draft.cells, [key]: cells } };
 }
 
 /**
@@ -145,6 +180,7 @@ export function normalsOf(draft: NormalsDraft): MonthlyNormals | null {
     humidityPercent: twelve('humidityPercent'),
     [draft.sunAs]: twelve(draft.sunAs),
     windSpeed: twelve('windSpeed'),
+    ...(draft.from && { from: originOf(draft.from) }),
   };
 }
 
@@ -153,6 +189,10 @@ function dayValue(draft: NormalsDraft, key: NormalsKey, month: number, text: str
   const value = siOf(text, key, draft.system);
   if (value === null || key !== 'sunshineHours' || !draft.sunOfMonth) return value;
   return value / ((MONTH_START_HOUR[month + 1]! - MONTH_START_HOUR[month]!) / 24);
+}
+
+function originOf({ source, credit, notes, untouched }: DraftOrigin): NormalsOrigin {
+  return { source: untouched ? source : `${source}; corrected by hand`, credit, notes };
 }
 
 function siOf(text: string, key: NormalsKey, system: UnitSystem): number | null {

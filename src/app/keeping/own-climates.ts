@@ -2,8 +2,8 @@
 // no network. A design names one by the key 'own:', the id of its year and a mark of its hours, so that two files of one
 // name do not take each other's place.
 
-import { createStore, get, set, type UseStore } from 'idb-keyval';
-import type { TypicalYear } from '../../weather/typical-year.ts';
+import { createStore, entries, get, set, type UseStore } from 'idb-keyval';
+import type { Site, TypicalYear } from '../../weather/typical-year.ts';
 
 const OWN_PREFIX = 'own:';
 
@@ -35,6 +35,17 @@ function markOf({ dryBulbC, dewPointC, windSpeed, globalHorizontal, beamNormal }
 
 export async function keepOwnClimate(key: string, year: TypicalYear): Promise<void> {
   await set(key, year, ownStore());
+}
+
+export interface KeptClimate {
+  readonly key: string;
+  readonly site: Site;
+}
+
+/** The files kept here, by key; none where the browser keeps nothing. */
+export async function keptClimates(): Promise<readonly KeptClimate[]> {
+  const kept = await entries<string, TypicalYear>(ownStore()).catch(() => []);
+  return kept.map(([key, { site }]) => ({ key, site }));
 }
 
 /** Rejects with a sentence for the person when it is not here. */

@@ -2,12 +2,14 @@ import { expect, test } from 'vitest';
 import { keepDraft, keptDraft } from '../../../src/app/climate/kept-draft.ts';
 import {
   cellsOfFaults,
+  draftOf,
   emptyDraft,
   inUnits,
   type NormalsDraft,
   normalsOf,
   withCell,
   withPaste,
+  withWindOf,
   wrongCells,
 } from '../../../src/app/climate/normals-draft.ts';
 import { yearFromNormals } from '../../../src/weather/synthetic/monthly-normals.ts';
@@ -109,4 +111,35 @@ test('sunshine may be the total of each month, and a place in the south is taken
   for (const [month, hours] of normalsOf(perDay)!.sunshineHours!.entries())
     expect(normals.sunshineHours![month]).toBeCloseTo(hours, 3);
   expect(wrongCells({ ...ofMonth, sunOfMonth: false }).length).toBeGreaterThan(6);
+});
+
+/** Looked up: the same round numbers, with an origin. */
+const LOOKED_UP = {
+  ...normalsOf(filled())!,
+  from: { source: 'Looked up', credit: 'A service', notes: ['Far off.'] },
+};
+
+test('looked-up normals fill the form and keep their origin, and a correction by hand is named', () => {
+  const draft = draftOf(LOOKED_UP, 'us');
+  const same = normalsOf(draft)!;
+  expect(same.from).toEqual(LOOKED_UP.from);
+  expect(same.meanDailyHighC[0]).toBeCloseTo(LOOKED_UP.meanDailyHighC[0]!, 1);
+  const corrected = withCell(draft, 'meanDailyHighC', 0, '45');
+  expect(normalsOf(corrected)!.from!.source).toBe('Looked up; corrected by hand');
+  const store = new Map<string, string>();
+  const keeping = {
+    getItem: (key: string) => store.get(key) ?? null,
+    setItem: (k: string, v: string) => void store.set(k, v),
+  };
+  keepDraft(keeping, corrected);
+  expect(keptDraft(keeping)).toEqual(corrected);
+});
+
+test('another answer about the wind changes the wind alone and loses no correction', () => {
+  const corrected = withCell(draftOf(LOOKED_UP, 'metric'), 'meanDailyHighC', 0, '9');
+  const windy = draftOf({ ...LOOKED_UP, windSpeed: LOOKED_UP.windSpeed.map(() => 6) }, 'metric');
+  const both = withWindOf(corrected, windy);
+  expect(both.cells.windSpeed[3]).toBe('6');
+  expect(both.cells.meanDailyHighC[0]).toBe('9');
+  expect(normalsOf(both)!.from!.source).toContain('corrected by hand');
 });

@@ -1,0 +1,179 @@
+// Any place by its name: a field with a list under it, for keys and for touch. The list of places is fetched when the field
+// is first used. What is chosen, a place or a climate near it, goes to the one who asked.
+
+import { useId, useRef, useState } from 'preact/hooks';
+import { titleOf } from '../../places/local-normals.ts';
+import type { FoundPlace } from '../../places/looked-up.ts';
+import { climatesNear, type NearClimate } from './climates-near.ts';
+import { NO_PLACES } from './place-files.ts';
+import { findPlaces } from './place-index.ts';
+
+export type PlaceChoice =
+  | { readonly kind: 'place'; readonly place: FoundPlace }
+  | { readonly kind: 'climate'; readonly climate: NearClimate };
+
+export interface PlaceSearchProps {
+  readonly label: string;
+  readonly onChoose: (choice: PlaceChoice) => void;
+}
+
+interface Found {
+  readonly choices: readonly PlaceChoice[];
+  /** what stands where no list does */
+  readonly words: string;
+}
+
+/** The list is ours, not the browser's. */
+const NO_LIST = { list: undefined };
+
+const NOTHING: Found = { choices: [], words: '' };
+
+export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
+  const id = useId();
+  const [text, setText] = useState('');
+  const [found, setFound] = useState<Found>(NOTHING);
+  const [open, setOpen] = useState(false);
+  const [at, setAt] = useState(0);
+  const newest = useRef(0);
+  if (NO_PLACES !== null) return <p class="place-search-none">{NO_PLACES}</p>;
+
+  const look = async (asked: string) => {
+    const turn = ++newest.current;
+    if (asked.trim() === '') return setFound(NOTHING);
+    const waiting = setTimeout(() => {
+      if (turn === newest.current) setFound({ choices: [], words: 'Fetching the list of places…' });
+    }, WAIT_SHOWN_MS);
+    const next = await foundFor(asked).catch((reason): Found => ({ choices: [], words: wordsOf(reason) }));
+    clearTimeout(waiting);
+    if (turn !== newest.current) return;
+    setFound(next);
+    setAt(0);
+  };
+  const choose = (choice: PlaceChoice | undefined) => {
+    if (choice === undefined) return;
+    setOpen(false);
+    setText(choice.kind === 'place' ? titleOf(choice.place) : choice.climate.name);
+    onChoose(choice);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const last = found.choices.length - 1;
+    if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+      event.preventDefault();
+      setOpen(true);
+      if (open) setAt(Math.min(Math.max(at + (event.key === 'ArrowDown' ? 1 : -1), 0), Math.max(last, 0)));
+    } else if (event.key === 'Enter') {
+      // a form around it is not sent off by choosing a place
+      event.preventDefault();
+      if (open) choose(found.choices[at]);
+    } else if (event.key === 'Escape' && open) {
+      event.stopPropagation();
+      setOpen(false);
+    }
+  };
+  const isListed = open && found.choices.length > 0;
+  return (
+    <div class="place-search">
+      <label for={`${id}-field`}>{label}</label>
+      <input
+        id={`${id}-field`}
+        type="search"
+        role="combobox"
+        {...NO_LIST}
+        data-place-search
+        autocomplete="off"
+        spellcheck={false}
+        maxLength={80}
+        placeholder="a name, or 46.2, 7.4"
+        value={text}
+        aria-expanded={isListed}
+        aria-controls={`${id}-list`}
+        aria-autocomplete="list"
+        {...(isListed ? { 'aria-activedescendant': `${id}-${at}` } : {})}
+        onInput={(event) => {
+          setText(event.currentTarget.value);
+          setOpen(true);
+          void look(event.currentTarget.value);
+        }}
+        onFocus={() => void findPlaces('').catch(() => undefined)}
+        onBlur={() => setOpen(false)}
+        onKeyDown={onKeyDown}
+      />
+      <div id={`${id}-list`} role="listbox" aria-label={label} class="place-list" hidden={!isListed}>
+        {found.choices.map((choice, i) => (
+          // biome-ignore lint/a11y/useKeyWithClickEvents: the field takes the keys
+          // biome-ignore lint/a11y/useFocusableInteractive: focus stays in the field
+          <div
+            key={keyOf(choice)}
+            id={`${id}-${i}`}
+            role="option"
+            aria-selected={i === at}
+            // pressed, not clicked: the field would lose the focus and the list close under the finger
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => choose(choice)}
+          >
+            <ChoiceWords choice={choice} />
+          </div>
+        ))}
+      </div>
+      <p role="status" class="place-words">
+        {open && found.choices.length === 0 ? found.words : ''}
+      </p>
+    </div>
+  );
+}
+
+/** A list that is there within this needs no word [ms]. */
+const WAIT_SHOWN_MS = 250;
+
+async function foundFor(asked: string): Promise<Found> {
+  const result = await findPlaces(asked);
+  if (!result.ok) return { choices: [], words: `${result.fault}.` };
+  const [first] = result.places;
+  if (first === undefined) {
+    const words =
+      'No such place among those known. Try a larger one nearby, or coordinates such as 46.2, 7.4.';
+    return { choices: [], words };
+  }
+  const near = await climatesNear(first);
+  return {
+    choices: [
+      ...result.places.map((place): PlaceChoice => ({ kind: 'place', place })),
+      ...near.map((climate): PlaceChoice => ({ kind: 'climate', climate })),
+    ],
+    words: '',
+  };
+}
+
+function ChoiceWords({ choice }: { choice: PlaceChoice }) {
+  if (choice.kind === 'climate') {
+    const { name, kind, distanceKm } = choice.climate;
+    return (
+      <>
+        <b>{name}</b>{' '}
+        <small>
+          {kind === 'bundled' ? 'measured climate of the page' : 'file kept here'}, {Math.round(distanceKm)}{' '}
+          km
+        </small>
+      </>
+    );
+  }
+  const { name, region, country, elevationM } = choice.place;
+  return (
+    <>
+      <b>{name}</b>{' '}
+      <small>
+        {[region, country].filter((part) => part !== '').join(', ')}, {elevationM} m
+      </small>
+    </>
+  );
+}
+
+function keyOf(choice: PlaceChoice): string {
+  if (choice.kind === 'climate') return choice.climate.key;
+  const { name, latitudeDeg, longitudeDeg } = choice.place;
+  return `${name} ${latitudeDeg} ${longitudeDeg}`;
+}
+
+function wordsOf(reason: unknown): string {
+  return reason instanceof Error ? reason.message : String(reason);
+}

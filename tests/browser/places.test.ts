@@ -1,0 +1,77 @@
+// Any place by its name on the page: nothing is fetched before it is asked for; keys choose; the normals say what they rest
+// on, take a correction by hand and make a year that carries their credits.
+import { expect, test } from 'vitest';
+import { violations } from './axe-violations.ts';
+import { weatherKept } from './kept-in-browser.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
+
+const served = await sharedSite('plain');
+
+test('a place is searched, looked up, corrected and stood in', async () => {
+  const { page, complaints, close } = await openPage(served, { viewport: { width: 390, height: 844 } });
+  const fetched: string[] = [];
+  page.on('request', (request) => {
+    if (request.url().endsWith('.bin')) fetched.push(request.url().replace(/^.*\//, '').replace(/-.*$/, ''));
+  });
+  await settledFigure(page, 'house-overheated');
+  await page.click('#climate > summary');
+  const field = page.locator('[data-place-search]');
+  await field.waitFor();
+  await page.waitForSelector('.world-map .world-land');
+  expect(fetched).toEqual([]);
+
+  // by keys: the second of one name
+  await field.fill('santa fe');
+  await page.waitForSelector('.place-list [role="option"]:has-text("New Mexico")');
+  await field.press('ArrowDown');
+  await field.press('ArrowUp');
+  await field.press('Escape');
+  expect(await page.locator('.place-list').isVisible()).toBe(false);
+  expect(fetched).toEqual(['places']);
+  await field.fill('95, 10');
+  await page.waitForSelector('.place-words:has-text("−90 to 90")');
+  await field.fill('དཀར་ཆག');
+  await page.waitForSelector('.place-words:has-text("No such place")');
+  expect(fetched).toEqual(['places', 'scripts']);
+  // a climate that comes with the page lies near and is offered with its distance
+  await field.fill('boulder, colorado');
+  await page.waitForSelector('.place-list [role="option"]:has-text("measured climate of the page")');
+  expect(await violations(page)).toEqual([]);
+  await field.fill('thimphu');
+  await page.waitForSelector('.place-list [role="option"]:has-text("Bhutan")');
+  await field.press('Enter');
+
+  // what it rests on, and what is asked
+  const form = page.locator('.normals-form');
+  await form.locator('.place-ground h4:has-text("looked up, not measured there")').waitFor();
+  expect(fetched).toEqual(['places', 'scripts', 'normals']);
+  expect(await form.locator('.place-stations tbody tr').count()).toBe(8);
+  expect(await form.textContent()).toContain('too far to trust');
+  await form.locator('[data-exposure]').selectOption('sheltered');
+  await page.waitForFunction(
+    () => document.querySelector<HTMLInputElement>('[data-normal="windSpeed 0"]')?.value === '2',
+  );
+  expect(await violations(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await page.fill('[data-normal="meanDailyHighC 6"]', '25');
+  await page.click('text=Make the year');
+  await page.waitForSelector('.glance h3:has-text("Thimphu")');
+  const foot = await page.textContent('.sheet-foot');
+  for (const words of [
+    'not measured there',
+    'corrected by hand',
+    'Deutscher Wetterdienst',
+    'NASA',
+    'GeoNames',
+  ])
+    expect(foot).toContain(words);
+  await weatherKept(page);
+
+  // what is kept here is offered again, and touch chooses it
+  await field.fill('paro, bhutan');
+  await page.locator('.place-list [role="option"]:has-text("file kept here")').first().click();
+  await page.waitForSelector('.sheet-foot:has-text("Thimphu")');
+  expect(complaints).toEqual([]);
+  await close();
+});
