@@ -36,4 +36,4 @@ export const NORMALS_LIMITS: readonly NormalsLimit[] = [
 
 /** How far houses in made years are from the same houses in real ones (tests/published/monthly-normals-houses.test.ts). */
 export const NORMALS_ERROR =
-  'In six places where both are known, heating in the made year came within 12 % of the real one as a rule (single houses 25 % and 200 kWh), overheated hours within 20 % and 200 hours.';
+  'In six places where both are known, heating in the made year came within 12 % of the real one as a rule (single houses 25 % and 200 kWh), overheated hours within 25 % or 60 hours, humid hours within 25 % or 200.';

@@ -1,6 +1,6 @@
 // Hourly air temperature, dew point and wind of a year from monthly normals and the days' clearness.
-// Where a published number is lacking, how much days differ is taken from fifteen measured typical years (TMY2, TMY3,
-// PVGIS; none of those the result is judged by), each figure by least squares over 180 months.
+// Where a published number is lacking, how much days and hours differ is taken from thirteen measured typical years (TMY2,
+// TMY3, PVGIS; none of those the result is judged by), each figure by least squares over their months.
 import { relativeHumidity, saturationPressure } from '../../physics/moist-air.ts';
 import { solarNoonH } from '../assembly/radiation-timing.ts';
 import { HOURS, type Site } from '../typical-year.ts';
@@ -8,22 +8,28 @@ import { dailyFromMonthly, eachMonth } from './monthly-interpolation.ts';
 import { autoregressive, type RandomNumbers } from './random-numbers.ts';
 import type { SyntheticRadiation } from './synthetic-radiation.ts';
 
-/** Persistence of warm and cold days (fifteen years: 0.65). */
+/** Persistence of warm and cold days (0.65). */
 const WARMTH_PERSISTENCE = 0.65;
-/** The day's range grows with its clearness: relative to relative, with this scatter besides (0.63 and 0.25). */
+/** The day's range grows with its clearness, relative to relative (0.63). */
 const RANGE_BY_CLEARNESS = 0.63;
-const RANGE_SCATTER = 0.25;
-/** The dew point lies deeper on clear days (0.85), with scatter (0.31). */
-const DRYNESS_BY_CLEARNESS = 0.85;
-const DRYNESS_SCATTER = 0.31;
-/** Highest temperature of the day after solar noon [h] (fifteen years: 2.3; Parton and Logan 1981: 1.9). */
+/** Highest temperature of the day after solar noon [h] (2.3; Parton and Logan 1981: 1.9). */
 const WARMEST_AFTER_NOON_H = 2.3;
 /** How fast the air cools after sunset, per night's length; Parton and Logan 1981. */
 const NIGHT_COOLING = 2.2;
+/** Power of the day's sine: mornings and evenings are cooler than a sine has them, by which the year's mean is right. */
+const DAY_POWER = 1.3;
+/** Hours stray from the smooth curve, of the day's range, with this persistence: clouds, gusts, showers. */
+const HOUR_SCATTER = 0.09;
+const HOUR_PERSISTENCE = 0.7;
 
-/** Standard deviation of daily means in a month [K] (fifteen years; rms error 1.1 K). */
+/** Standard deviation of daily means in a month [K]: smaller in warm months, larger where the year swings far (rms 1.1 K). */
 function dayDeviation(meanC: number, amplitudeK: number): number {
-  return Math.max(2.37 - 0.066 * meanC + 0.138 * amplitudeK, 1);
+  return Math.max(3.14 - 0.069 * meanC + 0.086 * amplitudeK, 1);
+}
+
+/** Scatter of a day's range beside what its clearness explains, of the range: little where the range is wide (rms 0.08). */
+function rangeScatter(rangeK: number): number {
+  return Math.min(Math.max(0.44 - 0.017 * rangeK, 0.1), 0.38);
 }
 
 /** Correlation of a day's warmth with its clearness: clear days are cold in winter, warm in summer (rms 0.3). */
@@ -47,6 +53,7 @@ export function syntheticDryBulb(
   const amplitude = (Math.max(...means) - Math.min(...means)) / 2;
   const own = autoregressive(random, 365, WARMTH_PERSISTENCE);
   const rangeNoise = autoregressive(random, 365, 0);
+  const hourNoise = autoregressive(random, HOURS, HOUR_PERSISTENCE);
   const warmth = new Float64Array(365);
   eachMonth((month, from, to) => {
     const shared = warmthByClearness(means[month]!);
@@ -64,12 +71,16 @@ export function syntheticDryBulb(
     const low = new Float64Array(365);
     for (let day = 0; day < 365; day++) {
       const range = baseHigh[day]! - baseLow[day]!;
-      const change = RANGE_BY_CLEARNESS * sun.clearnessAnomaly[day]! + RANGE_SCATTER * rangeNoise[day]!;
+      const change = RANGE_BY_CLEARNESS * sun.clearnessAnomaly[day]! + rangeScatter(range) * rangeNoise[day]!;
       const half = (range * Math.min(Math.max(change, -0.8), 1)) / 2;
       high[day] = baseHigh[day]! + warmth[day]! + half;
       low[day] = baseLow[day]! + warmth[day]! - half;
     }
-    hourly = throughDays(site, high, low);
+    const smooth = throughDays(site, high, low);
+    hourly = smooth.map((tempC, hour) => {
+      const day = Math.floor(hour / 24);
+      return tempC + HOUR_SCATTER * (high[day]! - low[day]!) * hourNoise[hour]!;
+    });
     const found = dailyExtremes(hourly);
     eachMonth((month, from, to) => {
       highs[month]! += normals.meanDailyHighC[month]! - mean(found.high, from, to);
@@ -83,11 +94,12 @@ export function syntheticDryBulb(
  * Curve through each day's lowest temperature at sunrise and its highest in the afternoon: a sine by day, an
  * exponential fall by night.
  *
- *   day: low + (high − low) sin(π m/(Y + 2a)),  night: from the value at sunset to the next low as e^{−b n/Z}
+ *   day: low + (high − low) sin(π m/(Y + 2a))^p,  night: from the value at sunset to the next low as e^{−b n/Z}
  *
  * m hours after sunrise, Y day length, n hours after sunset, Z night length; after the highest the next morning's low
  * takes the place of the day's.
- * Source: Parton and Logan 1981, Agricultural Meteorology 23 (from memory, high); bent to end on the next low.
+ * Source: Parton and Logan 1981, Agricultural Meteorology 23 (from memory, high); bent to end on the next low,
+ * with p ours (1 in the source).
  */
 function throughDays(site: Site, high: Float64Array, low: Float64Array): Float64Array {
   const day = (d: number) => ((d % 365) + 365) % 365;
@@ -106,8 +118,8 @@ function throughDays(site: Site, high: Float64Array, low: Float64Array): Float64
     const wave = Math.PI / (2 * half[day(d)]! + 2 * WARMEST_AFTER_NOON_H);
     const since = time - sunrise(d);
     const base = since * wave < Math.PI / 2 ? low[day(d)]! : next;
-    if (since <= 2 * half[day(d)]!) return base + (top - base) * Math.sin(since * wave);
-    const atSunset = Math.sin(2 * half[day(d)]! * wave);
+    if (since <= 2 * half[day(d)]!) return base + (top - base) * Math.sin(since * wave) ** DAY_POWER;
+    const atSunset = Math.sin(2 * half[day(d)]! * wave) ** DAY_POWER;
     const night = (since - 2 * half[day(d)]!) / (sunrise(d + 1) - sunrise(d) - 2 * half[day(d)]!);
     const left = (Math.exp(-NIGHT_COOLING * night) - rest) / (1 - rest);
     return next + (top - next) * atSunset * left;
@@ -123,8 +135,32 @@ function halfDayH(latitudeDeg: number, day: number): number {
 }
 
 /**
- * Hourly dew point [°C] with each month's mean relative humidity within 0.3 points. The depression below the air is
- * negative in damp months: the dew point then follows the air by night and passes the daily mean by day.
+ * How the dew point of a month's days moves, from how far it lies below the air in the mean and how warm the month is. In
+ * damp air it follows warm and cold days; in dry air hot days are the drier ones. Clear days are drier than dull ones.
+ *
+ * @param below mean of air less dew point [K]
+ * @param meanC mean of the month [°C]
+ */
+function dewHabits(below: number, meanC: number) {
+  return {
+    /** change with the day's mean temperature [K/K] (rms 0.36) */
+    byWarmth: Math.min(Math.max(1.29 - 0.069 * below - 0.002 * meanC, -0.4), 1),
+    /** fall with the day's clearness, relative to its month's [K] (rms 3.6) */
+    byClearness: Math.max(1.25 + 0.594 * below - 0.033 * meanC, 0),
+    /** standard deviation of what is left [K] (rms 0.6) */
+    scatter: Math.max(0.88 + 0.169 * below - 0.028 * meanC, 0.5),
+    /** afternoon, 13 to 18 h, less night, 2 to 6 h [K]: sun raises it in damp air, deep mixing lowers it in dry (rms 1.0) */
+    swing: 2.51 - 0.219 * below - 0.055 * meanC,
+  };
+}
+
+/** The swing over the day as a cosine that is highest in the afternoon [h of the day]; its two windows see 0.93 of it each. */
+const MOIST_HOUR = 15.5;
+const SEEN_OF_SWING = 1.86;
+
+/**
+ * Hourly dew point [°C] with each month's mean relative humidity within 0.3 points. It never passes the air: in damp months
+ * it follows the air by night.
  *
  * @param humidity monthly mean relative humidity, 0.05…0.97
  */
@@ -136,15 +172,29 @@ export function syntheticDewPoint(
 ): Float64Array {
   const noise = autoregressive(random, 365, WARMTH_PERSISTENCE);
   const daily = Float64Array.from({ length: 365 }, (_, day) => mean(dryBulbC, day * 24, day * 24 + 24));
+  const meansC: number[] = [];
+  eachMonth((_, from, to) => meansC.push(mean(daily, from, to)));
+  const usual = dailyFromMonthly(meansC);
   const depression = humidity.map((share) => -15 * Math.log(share));
   let dew: Float64Array = new Float64Array(HOURS);
   for (let pass = 0; pass < 60; pass++) {
-    const monthly = dailyFromMonthly(depression);
+    const below = dailyFromMonthly(depression);
+    const swing = new Float64Array(365);
     const days = daily.map((tempC, day) => {
-      const change = DRYNESS_BY_CLEARNESS * sun.clearnessAnomaly[day]! + DRYNESS_SCATTER * noise[day]!;
-      return tempC - monthly[day]! - Math.max(monthly[day]!, 0) * Math.min(Math.max(change, -0.85), 1.5);
+      const habit = dewHabits(Math.max(below[day]!, 0), usual[day]!);
+      swing[day] = habit.swing / SEEN_OF_SWING;
+      const usualDew = usual[day]! - below[day]!;
+      return (
+        usualDew +
+        habit.byWarmth * (tempC - usual[day]!) -
+        habit.byClearness * sun.clearnessAnomaly[day]! +
+        habit.scatter * noise[day]!
+      );
     });
-    dew = dryBulbC.map((tempC, hour) => Math.min(betweenDays(days, hour), tempC));
+    dew = dryBulbC.map((tempC, hour) => {
+      const daySwing = swing[Math.floor(hour / 24)]! * Math.cos((2 * Math.PI * (hour + 1 - MOIST_HOUR)) / 24);
+      return Math.min(betweenDays(days, hour) + daySwing, tempC);
+    });
     eachMonth((month, from, to) => {
       let share = 0;
       for (let hour = from * 24; hour < to * 24; hour++) {

@@ -16,7 +16,7 @@ export const NORMALS_SITES = [
   'southern-chile',
 ] as const;
 
-export function madeFrom(real: TypicalYear): TypicalYear {
+export function madeFrom(real: TypicalYear, seed = 1): TypicalYear {
   const { months } = summariseClimate(prepareClimate(real));
   return yearOf(
     yearFromNormals({
@@ -26,6 +26,7 @@ export function madeFrom(real: TypicalYear): TypicalYear {
       humidityPercent: months.map((month) => 100 * month.meanRelativeHumidity),
       dailyGlobalKWh: months.map((month, m) => month.globalKWh / MONTH_DAYS[m]!),
       windSpeed: months.map((month) => month.meanWind),
+      seed,
     }),
   );
 }
