@@ -2,7 +2,6 @@
 // it is unfinished; a refused number is marked in its cell.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { LocalNormals } from '../../places/local-normals.ts';
 import type { FoundPlace } from '../../places/looked-up.ts';
 import type { ExposureId } from '../../places/wind-exposure.ts';
 import type { Fault } from '../../weather/read-result.ts';
@@ -14,6 +13,7 @@ import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { useSession } from '../state/session-context.ts';
 import { FaultList } from './FaultList.tsx';
 import { keepDraft, keptDraft } from './kept-draft.ts';
+import type { LookedUpPlace } from './looked-up-place.ts';
 import {
   cellsOfFaults,
   draftColumns,
@@ -39,13 +39,6 @@ const HEADS: Readonly<Record<NormalsKey, string>> = {
   dailyGlobalKWh: 'sun a day, level ground',
   windSpeed: 'wind at 10 m',
 };
-
-/** A place whose normals were looked up. */
-export interface LookedUpPlace {
-  readonly place: FoundPlace;
-  readonly exposure: ExposureId | null;
-  readonly local: LocalNormals;
-}
 
 interface NormalsFormProps {
   /** a place whose normals fill the form when it is chosen */
@@ -120,6 +113,8 @@ export function NormalsForm({ looked, onExposure }: NormalsFormProps) {
       <form
         onSubmit={(event) => {
           event.preventDefault();
+          // a form around it is not sent off as well
+          event.stopPropagation();
           void make();
         }}
       >

@@ -1,6 +1,7 @@
 // Any place by its name: a field with a list under it, for keys and for touch. The list of places is fetched when the field
 // is first used. What is chosen, a place or a climate near it, goes to the one who asked.
 
+import '../style/places.css';
 import { useId, useRef, useState } from 'preact/hooks';
 import { titleOf } from '../../places/local-normals.ts';
 import type { FoundPlace } from '../../places/looked-up.ts';

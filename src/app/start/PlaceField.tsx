@@ -1,11 +1,12 @@
-// Where the house stands: by latitude and longitude the nearest climates that come with the page, or one of the list, a
-// weather file, or twelve normals. In: the climate chosen. Out: another one. A search by names would stand here, above the
-// coordinates, and hand what it finds to `near`.
+// Where the house stands: any place by its name, by latitude and longitude the nearest climates that come with the page, or
+// one of the list, a weather file, or twelve normals. In: the climate chosen. Out: another one.
 
 import { useRef, useState } from 'preact/hooks';
 import { BUNDLED_CLIMATES, bundledClimate, characterIn } from '../climate/bundled-climates.ts';
+import { useLookedUpPlace } from '../climate/looked-up-place.ts';
 import { NormalsForm } from '../climate/NormalsForm.tsx';
 import { nearestClimates } from '../climate/nearest-climates.ts';
+import { PlaceSearch } from '../climate/PlaceSearch.tsx';
 import { typedPlace } from '../parts/degrees-text.ts';
 import { useSession } from '../state/session-context.ts';
 
@@ -22,6 +23,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
   const { workspace, openFile } = useSession();
   const file = useRef<HTMLInputElement>(null);
   const [text, setText] = useState('');
+  const { looked, choose: search, expose } = useLookedUpPlace(choose);
   const near = typedPlace(text);
   const found = near === null ? [] : nearestClimates(near.latitudeDeg, near.longitudeDeg).slice(0, OFFERED);
   const row = bundledClimate(climate);
@@ -31,6 +33,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
   const character = row ? characterIn(workspace.units.value, row) : 'Your own weather.';
   return (
     <>
+      <PlaceSearch label="Any place by its name" onChoose={search} />
       <label class="start-line">
         <span>Latitude and longitude</span>
         <input
@@ -100,7 +103,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
           }}
         />
       </p>
-      <NormalsForm />
+      <NormalsForm looked={looked} onExposure={expose} />
     </>
   );
 }
