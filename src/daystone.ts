@@ -26,6 +26,7 @@ import { HOURS, type TypicalYear } from './weather/typical-year.ts';
 
 export type { Design } from './design/design.ts';
 export { EXAMPLES } from './design/examples.ts';
+export type { LoggerFile } from './loggers/logger-file.ts';
 export type { Model } from './model/model.ts';
 export type { Year, ZoneYear } from './network/year.ts';
 export { hourlyFile } from './outcomes/hourly-file.ts';
@@ -118,7 +119,7 @@ export type PeriodSeries =
     };
 
 export interface RunPeriodOptions
-  extends Pick<SimulateOptions, 'stepsPerHour' | 'warmUpDays' | 'startC' | 'water'> {
+  extends Pick<SimulateOptions, 'stepsPerHour' | 'warmUpDays' | 'startC' | 'water' | 'lend'> {
   /** first hour, and the one after the last; the whole record unless said */
   readonly from?: DateText;
   readonly until?: DateText;

@@ -1,6 +1,7 @@
 // Climates kept under keys, each prepared once, and the runs of questions in them: what a thread of the pool is asked
 // for. All that a thread of the command line does; in the page it is a part of the simulation service.
 
+import { type HouseRecord, type MatchJob, type MatchResult, runMatch } from '../src/matching/house-record.ts';
 import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
 import { type PreparedClimate, prepareClimate } from '../src/weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
@@ -10,6 +11,10 @@ export interface KeptRuns {
   keepClimate(key: string, climate: TypicalYear): void;
   /** Run the years of a question; small results only. Throws RangeError when the climate is not kept. */
   runJobs(jobs: readonly RunJob[], climateKey: string): readonly RunResult[];
+  /** Take a house's record in; the one before is dropped. */
+  keepRecord(record: HouseRecord): void;
+  /** Run the record's days, once for each job. Throws RangeError when no record is kept. */
+  runMatches(jobs: readonly MatchJob[]): readonly MatchResult[];
 }
 
 export interface KeptClimates extends KeptRuns {
@@ -21,6 +26,7 @@ export interface KeptClimates extends KeptRuns {
 export function createRunService(): KeptClimates {
   const climates = new Map<string, PreparedClimate>();
   const runners = new Map<string, (job: RunJob) => RunResult>();
+  let house: HouseRecord | null = null;
   const kept = (key: string): PreparedClimate => {
     const climate = climates.get(key);
     if (!climate) throw new RangeError(`climate is '${key}'; allowed: one given by keepClimate`);
@@ -36,6 +42,14 @@ export function createRunService(): KeptClimates {
       const runJob = runners.get(climateKey) ?? createJobRunner(kept(climateKey));
       runners.set(climateKey, runJob);
       return jobs.map(runJob);
+    },
+    keepRecord(record) {
+      house = record;
+    },
+    runMatches(jobs) {
+      if (house === null) throw new RangeError('record is none; allowed: one given by keepRecord');
+      const record = house;
+      return jobs.map((job) => runMatch(record, job));
     },
   };
 }

@@ -71,12 +71,11 @@ export interface SimulationService extends KeptRuns {
 
 /** A service with no climates yet. */
 export function createSimulationService(): SimulationService {
-  const { kept, keepClimate, runJobs } = createRunService();
-  let runs = 0;
+  const { kept, ...runs } = createRunService();
+  let count = 0;
   let simulated: (run: number) => void = () => {};
   return {
-    keepClimate,
-    runJobs,
+    ...runs,
     lookAtClimate(content, choices, fileName) {
       return lookAtWeather(content, choices, fileName);
     },
@@ -91,7 +90,7 @@ export function createSimulationService(): SimulationService {
       simulated = listener;
     },
     run(design, climateKey, { history, units }) {
-      const run = ++runs;
+      const run = ++count;
       const start = performance.now();
       const done = runYear(design, kept(climateKey), { history, lend: true, units });
       const tookMs = performance.now() - start;

@@ -1,5 +1,6 @@
 // The commands of the command line, in the order of its help.
 
+import { asFoundCommand } from './as-found.ts';
 import { askCommand } from './ask.ts';
 import { batchCommand } from './batch.ts';
 import { climateCommand } from './climate.ts';
@@ -14,6 +15,7 @@ import { yearCommand } from './year.ts';
 export const COMMANDS: readonly Command[] = [
   yearCommand,
   askCommand,
+  asFoundCommand,
   reportCommand,
   climateCommand,
   climatesCommand,

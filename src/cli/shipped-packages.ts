@@ -23,6 +23,7 @@ const USED = [
   'comlink',
   'd3-contour',
   'idb-keyval',
+  'ml-matrix',
   'papaparse',
   'preact',
   'suncalc',

@@ -1,0 +1,70 @@
+// What is held against a house: its drawing, the weather of its days, what was measured in which zone, what is known of
+// windows, stove and people; and one run of it with unknowns at some values. Small plain data, so that it travels to
+// threads once and every run is a few numbers there and a few hundred back.
+
+import { type PeriodSeries, runPeriod } from '../daystone.ts';
+import type { Design, Habit } from '../design/design.ts';
+import type { ZonePeriod } from '../outcomes/period.ts';
+import type { WeatherRecord } from '../weather/real/weather-record.ts';
+import { modelWith, type UnknownValues } from './unknowns.ts';
+
+/** A logger in a zone. */
+export interface Target {
+  /** how a person calls it: the room, or the file's column */
+  readonly name: string;
+  readonly zone: string;
+  readonly kind: 'temperature' | 'humidity';
+  /** a logger on a shelf sees the walls too: of its reading so much is their radiation, 0…1 */
+  readonly radiantShare: number;
+  /** by hour of the period, °C or %; NaN where not known */
+  readonly measured: Float64Array;
+}
+
+export interface HouseRecord {
+  readonly design: Design;
+  readonly weather: WeatherRecord;
+  /** first moment [ms since 1970 UTC], and hours */
+  readonly startMs: number;
+  readonly hours: number;
+  readonly targets: readonly Target[];
+  readonly series: readonly PeriodSeries[];
+  /** days run before the first hour */
+  readonly warmUpDays: number;
+}
+
+export interface MatchJob {
+  readonly values: UnknownValues;
+  /** who opens the windows; absent as drawn */
+  readonly habit?: Habit;
+}
+
+/** By target, what it would have read, by hour. */
+export type MatchResult = readonly Float64Array[];
+
+/** What a fit knows of machinery: something that runs many jobs on one record. */
+export interface MatchRunner {
+  run(jobs: readonly MatchJob[]): Promise<readonly MatchResult[]>;
+}
+
+/** One run. */
+export function runMatch(record: HouseRecord, { values, habit }: MatchJob): MatchResult {
+  const { design, weather, startMs, hours, series, warmUpDays, targets } = record;
+  const vents = habit === undefined ? design.vents : { ...design.vents, habit };
+  const { zones } = runPeriod({ ...design, vents }, weather, {
+    from: startMs,
+    until: startMs + hours * 3_600_000,
+    series,
+    warmUpDays,
+    lend: true,
+    model: (drawn) => modelWith(drawn, values),
+  });
+  return targets.map((target) => readingOf(target, zones));
+}
+
+/** What a logger reads of a zone: air and the radiation of its walls, or humidity in %. */
+function readingOf({ zone, kind, radiantShare }: Target, zones: readonly ZonePeriod[]): Float64Array {
+  const { airC, operativeC, relativeHumidity } = zones.find(({ id }) => id === zone)!;
+  if (kind === 'humidity') return relativeHumidity.map((share) => 100 * share);
+  // The operative temperature is half air, half mean radiant.
+  return airC.map((air, hour) => air + 2 * radiantShare * (operativeC[hour]! - air));
+}

@@ -1,0 +1,244 @@
+// Bounded least squares with priors: places of unknowns, in standard deviations of their priors, at which runs come nearest
+// to what was measured. Gauss–Newton with slopes by differences; the runs of a round go to the runner together. Each
+// logger's own constant error is one more unknown that needs no run. Covariance at the end from the same equations.
+
+import { CholeskyDecomposition, Matrix } from 'ml-matrix';
+import type { MatchJob, MatchResult, MatchRunner, Target } from './house-record.ts';
+import { huberCost, huberWeight, type Noise, noiseOf, whitened } from './noise.ts';
+import { type UnknownId, type UnknownValues, valueAt } from './unknowns.ts';
+
+export interface Estimate {
+  /** by unknown, in standard deviations of its prior */
+  readonly places: readonly number[];
+  /** by target, what the logger reads too much [K or %] */
+  readonly offsets: readonly number[];
+  readonly noise: readonly Noise[];
+  /** by target and hour */
+  readonly readings: MatchResult;
+  /** of the places, in units of the priors; rows and columns as the unknowns */
+  readonly covariance: readonly (readonly number[])[];
+  readonly cost: number;
+  readonly runs: number;
+}
+
+export interface LeastSquaresOptions {
+  readonly unknowns: readonly UnknownId[];
+  readonly targets: readonly Target[];
+  /** 1 for hours that are fitted, by target */
+  readonly fitted: readonly Uint8Array[];
+  readonly jobOf: (values: UnknownValues) => MatchJob;
+  readonly start?: readonly number[];
+  readonly rounds?: number;
+  readonly onRound?: (readings: MatchResult, places: readonly number[]) => void;
+}
+
+const ROUNDS = 10;
+const SLOPE_STEP = 0.25;
+/** No unknown leaves this many standard deviations of its prior. */
+export const FARTHEST = 3.5;
+/** Done when no unknown moves by more than this. */
+const SETTLED = 0.03;
+/** Prior standard deviation of a logger's constant error. */
+const OFFSET_SD = { temperature: 0.3, humidity: 3 } as const;
+/** Tried side by side each round: the diagonal of the equations raised by so much, which shortens and turns a step (Levenberg, Marquardt). */
+const DAMPINGS = [0, 0.1, 1, 10] as const;
+/** Rounds in which each hour counts for itself, to come near; what lasts from hour to hour is taken out after them. */
+const ROUGH_ROUNDS = 4;
+
+/** Find them. */
+export async function leastSquares(
+  runner: MatchRunner,
+  { unknowns, targets, fitted, jobOf, start, rounds = ROUNDS, onRound }: LeastSquaresOptions,
+): Promise<Estimate> {
+  let runs = 0;
+  const run = async (all: readonly (readonly number[])[]): Promise<readonly MatchResult[]> => {
+    runs += all.length;
+    return runner.run(all.map((places) => jobOf(valuesAt(unknowns, places))));
+  };
+  let places = [...(start ?? unknowns.map(() => 0))];
+  let [readings] = (await run([places])) as [MatchResult];
+  const none = targets.map(() => 0);
+  const roughly = (noise: readonly Noise[], round: number) =>
+    round < ROUGH_ROUNDS ? noise.map(({ sd }) => ({ sd, lasting: 0, fresh: sd })) : noise;
+  let noise = roughly(noiseAt(targets, fitted, readings, none), 0);
+  let offsets = offsetsOf(targets, fitted, readings, noise);
+  for (let round = 0; round < rounds && unknowns.length > 0; round++) {
+    onRound?.(readings, places);
+    const slopes = await slopesAt(places, readings, run);
+    const equations = { targets, fitted, readings, slopes, places, offsets, noise };
+    const tries = DAMPINGS.map((damping) => {
+      const { step } = solve(equations, damping);
+      return places.map((place, i) => bounded(place + step[i]!));
+    });
+    const results = await run(tries);
+    const costs = results.map((result, i) => costOf(tries[i]!, result));
+    const best = costs.indexOf(Math.min(...costs));
+    if (costs[best]! >= costOf(places, readings)) {
+      if (round >= ROUGH_ROUNDS) break;
+      round = ROUGH_ROUNDS - 1;
+      noise = noiseAt(targets, fitted, readings, offsets);
+      continue;
+    }
+    const moved = Math.max(...places.map((place, i) => Math.abs(tries[best]![i]! - place)));
+    places = tries[best]!;
+    readings = results[best]!;
+    offsets = offsetsOf(targets, fitted, readings, noise);
+    if (moved < SETTLED && round >= ROUGH_ROUNDS) break;
+    if (moved < SETTLED) round = ROUGH_ROUNDS - 1;
+    noise = roughly(noiseAt(targets, fitted, readings, offsets), round + 1);
+  }
+  onRound?.(readings, places);
+  const slopes = await slopesAt(places, readings, run);
+  noise = noiseAt(targets, fitted, readings, offsets);
+  const { covariance } = solve({ targets, fitted, readings, slopes, places, offsets, noise });
+  return { places, offsets, noise, readings, covariance, cost: costOf(places, readings), runs };
+
+  function costOf(at: readonly number[], result: MatchResult): number {
+    return dataCost(targets, fitted, result, noise) + at.reduce((sum, place) => sum + place * place, 0);
+  }
+}
+
+/** Slopes by target and unknown, for each standard deviation of the prior; away from a bound that is near. */
+async function slopesAt(
+  places: readonly number[],
+  readings: MatchResult,
+  run: (all: readonly (readonly number[])[]) => Promise<readonly MatchResult[]>,
+): Promise<Float64Array[][]> {
+  const steps = places.map((place) => (place + SLOPE_STEP > FARTHEST ? -SLOPE_STEP : SLOPE_STEP));
+  const moved = await run(steps.map((step, i) => places.map((place, k) => (k === i ? place + step : place))));
+  return readings.map((reading, t) =>
+    steps.map((step, i) => moved[i]![t]!.map((value, hour) => (value - reading[hour]!) / step)),
+  );
+}
+
+interface Equations {
+  readonly targets: readonly Target[];
+  readonly fitted: readonly Uint8Array[];
+  readonly readings: MatchResult;
+  /** by target and unknown */
+  readonly slopes: readonly (readonly Float64Array[])[];
+  readonly places: readonly number[];
+  readonly offsets: readonly number[];
+  readonly noise: readonly Noise[];
+}
+
+/** The normal equations of a round: its step, and the covariance of what they say. */
+function solve(
+  { targets, fitted, readings, slopes, places, offsets, noise }: Equations,
+  damping = 0,
+): {
+  step: number[];
+  covariance: number[][];
+} {
+  const count = places.length;
+  const size = count + targets.length;
+  const matrix = Matrix.eye(size, size);
+  const right = new Float64Array(size);
+  places.forEach((place, i) => {
+    right[i] = -place;
+  });
+  targets.forEach((target, t) => {
+    const sd = OFFSET_SD[target.kind];
+    right[count + t] = -offsets[t]! / sd;
+    const keep = (column: Float64Array) =>
+      column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN));
+    const residual = whitened(keep(residualOf(target, readings[t]!, offsets[t]!)), noise[t]!);
+    const columns = slopes[t]!.map((slope) => whitened(keep(slope), noise[t]!));
+    const ones = whitened(keep(new Float64Array(residual.length).fill(sd)), noise[t]!);
+    const all = [...columns, ones];
+    const at = [...columns.keys(), count + t];
+    for (let hour = 0; hour < residual.length; hour++) {
+      const left = residual[hour]!;
+      if (Number.isNaN(left)) continue;
+      const weight = huberWeight(left);
+      for (let i = 0; i < all.length; i++) {
+        const own = weight * all[i]![hour]!;
+        right[at[i]!]! += own * left;
+        for (let k = 0; k <= i; k++) {
+          const value = matrix.get(at[i]!, at[k]!) + own * all[k]![hour]!;
+          matrix.set(at[i]!, at[k]!, value);
+          matrix.set(at[k]!, at[i]!, value);
+        }
+      }
+    }
+  });
+  for (let i = 0; i < size; i++) matrix.set(i, i, matrix.get(i, i) * (1 + damping));
+  const cholesky = new CholeskyDecomposition(matrix);
+  const step = cholesky.solve(Matrix.columnVector([...right])).to1DArray();
+  const inverse = cholesky.solve(Matrix.eye(size, size)).to2DArray();
+  return {
+    step: step.slice(0, count),
+    covariance: inverse.slice(0, count).map((row) => row.slice(0, count)),
+  };
+}
+
+/** Measured less computed less the logger's own error, by hour. */
+export function residualOf({ measured }: Target, reading: Float64Array, offset: number): Float64Array {
+  return measured.map((value, hour) => value - reading[hour]! - offset);
+}
+
+/** What each logger reads too much, drawn towards none by its prior; of the hours that are fitted. */
+export function offsetsOf(
+  targets: readonly Target[],
+  fitted: readonly Uint8Array[],
+  readings: MatchResult,
+  noise: readonly Noise[],
+): number[] {
+  return targets.map((target, t) => {
+    const sd = OFFSET_SD[target.kind];
+    const only = (column: Float64Array) =>
+      column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN));
+    const residual = whitened(only(residualOf(target, readings[t]!, 0)), noise[t]!);
+    const ones = whitened(only(new Float64Array(residual.length).fill(sd)), noise[t]!);
+    let [with1, of1] = [0, 1];
+    for (let hour = 0; hour < residual.length; hour++) {
+      if (Number.isNaN(residual[hour]!)) continue;
+      const weight = huberWeight(residual[hour]!);
+      with1 += weight * residual[hour]! * ones[hour]!;
+      of1 += weight * ones[hour]! * ones[hour]!;
+    }
+    return (sd * with1) / of1;
+  });
+}
+
+function noiseAt(
+  targets: readonly Target[],
+  fitted: readonly Uint8Array[],
+  readings: MatchResult,
+  offsets: readonly number[],
+): Noise[] {
+  return targets.map((target, t) => {
+    const residual = residualOf(target, readings[t]!, offsets[t]!);
+    return noiseOf(
+      target.kind,
+      residual.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
+    );
+  });
+}
+
+/** Squares of whitened residuals of the hours fitted, with each logger's error at its best. */
+export function dataCost(
+  targets: readonly Target[],
+  fitted: readonly Uint8Array[],
+  readings: MatchResult,
+  noise: readonly Noise[],
+): number {
+  const offsets = offsetsOf(targets, fitted, readings, noise);
+  return targets.reduce((sum, target, t) => {
+    const residual = residualOf(target, readings[t]!, offsets[t]!);
+    const white = whitened(
+      residual.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
+      noise[t]!,
+    );
+    const own = white.reduce((total, value) => (Number.isNaN(value) ? total : total + huberCost(value)), 0);
+    return sum + own + (offsets[t]! / OFFSET_SD[target.kind]) ** 2;
+  }, 0);
+}
+
+export function valuesAt(unknowns: readonly UnknownId[], places: readonly number[]): UnknownValues {
+  return Object.fromEntries(unknowns.map((id, i) => [id, valueAt(id, places[i]!)]));
+}
+
+function bounded(place: number): number {
+  return Math.min(FARTHEST, Math.max(-FARTHEST, place));
+}

@@ -1,0 +1,62 @@
+// A match in words: the verdict with its number, one line an unknown, what cannot be told apart, what is left.
+
+import type { FoundUnknown, Match, Tie } from './match.ts';
+import { UNKNOWNS, type UnknownId } from './unknowns.ts';
+
+const kelvin = (value: number) => `${value.toFixed(1)} K`;
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** The verdict, always with its number: on days the fit had not seen. */
+export function verdictWords(match: Match): string {
+  const { verdict, unseenMisfitK, drawnMisfitK, yesterdayMisfitK } = match;
+  const miss = kelvin(unseenMisfitK);
+  switch (verdict) {
+    case 'matches':
+      return `On days it had not seen, the house as found stays within ${miss} of the logger. As drawn it missed by ${kelvin(drawnMisfitK)}. It matches.`;
+    case 'roughly':
+      return `On days it had not seen, the house as found misses the logger by ${miss}. As drawn it missed by ${kelvin(drawnMisfitK)}. It follows roughly: good for what helps more, not for exact numbers.`;
+    case 'not':
+      return `On days it had not seen, the house as found misses the logger by ${miss}. It does not match; its answers are not for decisions.`;
+    case 'no-better':
+      return `This record cannot correct the drawing. On days it had not seen, the fit misses by ${miss}, the drawing by ${kelvin(drawnMisfitK)}, and yesterday’s same hour by ${kelvin(yesterdayMisfitK)}.`;
+  }
+}
+
+/** What the house seems to be, of one unknown. */
+export function unknownWords({ id, value, low, high, learnt }: FoundUnknown): string {
+  const { words, scale } = UNKNOWNS[id];
+  if (!learnt) return `${capital(words)}: not learnt, stays as drawn.`;
+  if (scale === 'shift')
+    return `${capital(words)}: ${signedK(value)} against the drawing, likely ${signedK(low)} to ${signedK(high)}.`;
+  return `${capital(words)}: ${asPercent(value)}, likely ${asPercent(low)} to ${asPercent(high)}.`;
+}
+
+/** Loss by walls, roof and draughts together: told better than its parts, so it is told first. */
+export function heatLossWords({ heatLoss }: Match): string | null {
+  if (heatLoss === null) return null;
+  const { value, low, high } = heatLoss;
+  return `Heat lost by walls, roof and draughts together: ${asPercent(value)}, likely ${asPercent(low)} to ${asPercent(high)}.`;
+}
+
+export function tieWords({ between, correlation }: Tie): string {
+  const [a, b] = between.map((id) => UNKNOWNS[id].words) as [string, string];
+  const how =
+    correlation > 0
+      ? 'more of both fits about as well as less of both'
+      : 'more of one and less of the other fits about as well';
+  return `The record cannot well tell ${a} from ${b}: ${how}.`;
+}
+
+export function heldWords({ id, why }: { readonly id: UnknownId; readonly why: string }): string {
+  return `${capital(UNKNOWNS[id].words)}: held as drawn, for ${why}.`;
+}
+
+function asPercent(factor: number): string {
+  const percent = Math.round(100 * (factor - 1));
+  if (percent === 0) return 'as drawn';
+  return percent > 0 ? `${percent} % more` : `${-percent} % less`;
+}
+
+function signedK(value: number): string {
+  return `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(1)} K`;
+}

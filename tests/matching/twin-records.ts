@@ -1,0 +1,145 @@
+// Twins: a house whose truth differs from its drawing by numbers drawn at random, run through real days, and read by
+// loggers that drift, jitter, stand off and round. What a fit gives back of the truth says what can be told apart, not how
+// right the engine is about real houses.
+
+import {
+  type Design,
+  EXAMPLES,
+  type PeriodSeries,
+  recordOf,
+  type WeatherRecord,
+} from '../../src/daystone.ts';
+import {
+  type HouseRecord,
+  type MatchRunner,
+  runMatch,
+  type Target,
+} from '../../src/matching/house-record.ts';
+import { UNKNOWNS, type UnknownId, type UnknownValues, valueAt } from '../../src/matching/unknowns.ts';
+import { momentOfDate } from '../../src/weather/real/moments.ts';
+import { randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
+import type { TypicalYear } from '../../src/weather/typical-year.ts';
+
+export interface TwinCase {
+  readonly design: string;
+  readonly changed?: (design: Design) => Design;
+  readonly from: string;
+  readonly days: number;
+  readonly truth: readonly UnknownId[];
+  readonly targets: readonly Pick<Target, 'zone' | 'kind'>[];
+  /** windows and vents stood shut */
+  readonly shut: boolean;
+  /** what the run that fits is given, in place of what the truth had */
+  readonly seen?: (weather: WeatherRecord) => WeatherRecord;
+  readonly readings?: (reading: Float64Array, target: Target, random: () => number) => Float64Array;
+}
+
+export interface Twin {
+  readonly record: HouseRecord;
+  readonly truth: UnknownValues;
+}
+
+/** Typical weather of these dates, as if it had been measured, with four weeks before them. */
+export function weatherOf(typical: TypicalYear, from: string, days: number): WeatherRecord {
+  const before = 28;
+  const { site } = typical;
+  const startMs = momentOfDate(from, site.utcOffsetH) - before * 86_400_000;
+  const hours = 24 * (before + days);
+  const first = Math.floor((startMs + site.utcOffsetH * 3_600_000 - Date.UTC(2021, 0, 1)) / 3_600_000);
+  const part = (column: Float64Array) =>
+    Float64Array.from({ length: hours }, (_, hour) => column[(first + hour + 8760) % 8760]!);
+  return recordOf(
+    {
+      site,
+      startMs,
+      hours,
+      dryBulbC: part(typical.dryBulbC),
+      dewPointC: part(typical.dewPointC),
+      windSpeed: part(typical.windSpeed),
+      globalHorizontal: part(typical.globalHorizontal),
+      diffuseHorizontal: part(typical.diffuseHorizontal),
+      beamNormal: part(typical.beamNormal),
+      skyCover: part(typical.skyCover),
+      sunMinute: typical.sunMinute,
+    },
+    typical,
+  );
+}
+
+export function twinOf(made: TwinCase, typical: TypicalYear, seed: number): Twin {
+  const random = randomNumbers(seed);
+  const drawn = EXAMPLES.find(({ id }) => id === made.design)!.design;
+  const design = made.changed?.(drawn) ?? drawn;
+  const weather = weatherOf(typical, made.from, made.days);
+  const truth = Object.fromEntries(
+    made.truth.map((id) => [id, valueAt(id, Math.max(-2, Math.min(2, random.normal())))]),
+  );
+  const hours = 24 * made.days;
+  const startMs = momentOfDate(made.from, typical.site.utcOffsetH);
+  const blank = new Float64Array(hours);
+  const targets = made.targets.map(
+    (target): Target => ({
+      ...target,
+      name: target.zone,
+      radiantShare: target.kind === 'temperature' ? 0.3 : 0,
+      measured: blank,
+    }),
+  );
+  const record: HouseRecord = {
+    design,
+    weather,
+    startMs,
+    hours,
+    targets,
+    series: made.shut ? shutSeries(design, startMs) : [],
+    warmUpDays: 28,
+  };
+  const readings = runMatch(record, { values: truth });
+  return {
+    truth,
+    record: {
+      ...record,
+      weather: made.seen?.(weather) ?? weather,
+      targets: targets.map((target, t) => {
+        const seen = made.readings?.(readings[t]!, target, random.uniform) ?? readings[t]!;
+        return { ...target, measured: logged(seen, target.kind, random.normal) };
+      }),
+    },
+  };
+}
+
+/** Vents and windows shut from the start. */
+function shutSeries({ vents, sunspace }: Design, startMs: number): PeriodSeries[] {
+  const ids = [
+    ...(vents.houseM2 > 0 ? ['house windows'] : []),
+    ...(sunspace.join !== 'none' && vents.sunspaceM2 > 0 ? ['sunspace vents'] : []),
+    ...(sunspace.join === 'closed' ? ['door'] : []),
+  ];
+  return ids.map((opening) => ({ kind: 'opening', opening, events: [{ at: startMs, open: 0 }] }));
+}
+
+/** What a logger makes of a reading: drift over hours, jitter, a constant error, rounding. */
+function logged(reading: Float64Array, kind: Target['kind'], normal: () => number): Float64Array {
+  const noise =
+    kind === 'temperature'
+      ? { slow: 0.3, fast: 0.1, offset: 0.2, step: 0.1 }
+      : { slow: 2, fast: 0.5, offset: 2, step: 1 };
+  const offset = noise.offset * normal();
+  const kept = Math.exp(-1 / 6);
+  let slow = noise.slow * normal();
+  return reading.map((value) => {
+    slow = kept * slow + noise.slow * Math.sqrt(1 - kept * kept) * normal();
+    const read = value + offset + slow + noise.fast * normal();
+    return Math.round(read / noise.step) * noise.step;
+  });
+}
+
+/** Error of a fitted value against the truth: of the logarithm for factors, in K for shifts. */
+export function errorOf(id: UnknownId, fitted: number, truth: number): number {
+  return UNKNOWNS[id].scale === 'factor' ? Math.log(fitted / truth) : fitted - truth;
+}
+
+/** Runs jobs one after the other where it is called. */
+export function plainMatchRunner(record: HouseRecord): MatchRunner {
+  return { run: async (jobs) => jobs.map((job) => runMatch(record, job)) };
+}
