@@ -17,10 +17,14 @@ import {
 } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
 import type { HouseRecord, Target } from '../matching/house-record.ts';
+import { keptDesign } from '../matching/kept-design.ts';
 import { type Match, matchHouse, type Windows } from '../matching/match.ts';
 import { heatLossWords, heldWords, tieWords, unknownWords, verdictWords } from '../matching/words.ts';
+import { modelOf } from '../model/from-design.ts';
+import type { Model } from '../model/model.ts';
 import { csvCell } from '../outcomes/csv-cell.ts';
 import { VERSION } from '../outcomes/version.ts';
+import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { describeFault } from '../weather/read-result.ts';
 import { dateOfMoment, HOUR_MS, momentOfDate } from '../weather/real/moments.ts';
 import type { RowClock } from '../weather/real/row-clock.ts';
@@ -32,7 +36,6 @@ import { climateById } from './site-weather.ts';
 import { textTable } from './text-table.ts';
 import { startThread } from './threads.ts';
 
-const PLACES = ['house', 'sunspace'] as const;
 const CLOCKS = ['standard', 'summer', 'utc'] as const;
 /** A logger on a shelf sees the walls: own choice, see docs/as-found.md. */
 const RADIANT_SHARE = 0.3;
@@ -42,7 +45,7 @@ const DAYS_BEFORE = 28;
 export const asFoundCommand: Command = {
   name: 'as-found',
   usage:
-    'as-found DESIGN --weather FILE --logger PLACE=FILE [--climate ID] [--from DATE] [--until DATE] [--shut DATE..DATE] [--hourly OUT.csv] [--workers N] [--json]',
+    'as-found DESIGN --weather FILE --logger PLACE=FILE [--climate ID] [--from DATE] [--until DATE] [--shut DATE..DATE] [--hourly OUT.csv] [--keep OUT.json] [--workers N] [--json]',
   line: 'what a house that stands seems to be, by a logger’s record of its days',
   valued: [
     'weather',
@@ -55,16 +58,18 @@ export const asFoundCommand: Command = {
     'logger-clock',
     'plane',
     'hourly',
+    'keep',
     'workers',
   ],
   repeated: ['logger', 'shut'],
   switches: ['json'],
   details: [
     '--weather FILE: a table of dated weather of those days, best with four weeks before them',
-    '--logger PLACE=FILE: a logger’s file; PLACE is house or sunspace; once for each',
+    '--logger PLACE=FILE: a logger’s file; PLACE is house, sunspace or a room; once for each',
     '--shut DATE..DATE: days on which windows, vents and doors stayed shut, first and last; the surest record',
     '--climate ID: the typical year for the time before and for what was not measured; that of the design unless said',
     '--clock, --logger-clock standard | summer | utc | ZONE (as Europe/Rome): which clock the tables go by',
+    '--keep OUT.json: the house as found as a design, with its intervals, for every other command and the page',
     '--plane HEADER,TILT,AZIMUTH: a column of the weather table that a sun meter on a plane wrote',
   ],
   positionals: [1, 1],
@@ -133,10 +138,11 @@ async function recordFrom(args: ParsedArguments, design: Design): Promise<Made> 
   const record = recordOf(weather.real, typical.year);
   const { utcOffsetH } = record.year.site;
   const notes = weather.notes.map((note) => `Weather: ${note}`);
+  const model = modelOf(design, record.year.site, preparedOnce(record.year).ground);
+  const allowed = model.zones.map(({ id }) => id);
   const files: { place: string; path: string; file: LoggerFile }[] = [];
   for (const text of loggers) {
     const [place, path] = [text.slice(0, text.indexOf('=')), text.slice(text.indexOf('=') + 1)];
-    const allowed = PLACES.filter((one) => one === 'house' || design.sunspace.join !== 'none');
     if (!text.includes('=') || !allowed.some((one) => one === place))
       return { faults: [`--logger: ${text}; allowed: PLACE=FILE, PLACE one of ${allowed.join(', ')}`] };
     const content = await textFrom(path);
@@ -180,7 +186,7 @@ async function recordFrom(args: ParsedArguments, design: Design): Promise<Made> 
       startMs,
       hours,
       targets,
-      series: shutSeries(design, shut.stretches, startMs, hours),
+      series: shutSeries(model, shut.stretches, startMs, hours),
       warmUpDays: DAYS_BEFORE,
     },
   };
@@ -285,24 +291,22 @@ function shutFrom(
 
 /** All that moves, shut in these stretches, and by its rule outside them. */
 function shutSeries(
-  { vents, sunspace }: Design,
+  { openings }: Model,
   stretches: readonly Stretch[],
   startMs: number,
   hours: number,
 ): PeriodSeries[] {
   if (stretches.length === 0) return [];
-  const ids = [
-    ...(vents.houseM2 > 0 ? ['house windows'] : []),
-    ...(sunspace.join !== 'none' && vents.sunspaceM2 > 0 ? ['sunspace vents'] : []),
-    ...(sunspace.join === 'closed' && sunspace.doorM2 > 0 ? ['door'] : []),
-  ];
+  const movable = openings.filter(
+    (opening) => opening.kind === 'vent' || (opening.kind === 'door' && !opening.seeThrough),
+  );
   const isShut = (ms: number) => stretches.some(({ fromMs, untilMs }) => ms >= fromMs && ms < untilMs);
   const edges = [
     ...new Set([startMs, ...stretches.flatMap(({ fromMs, untilMs }) => [fromMs, untilMs])]),
   ].filter((ms) => ms >= startMs && ms < startMs + hours * HOUR_MS);
-  return ids.map((opening) => ({
+  return movable.map(({ id }) => ({
     kind: 'opening',
-    opening,
+    opening: id,
     events: edges.map((at) => ({ at, open: isShut(at) ? 0 : Number.NaN })),
   }));
 }
@@ -323,6 +327,22 @@ async function printed(
       return refused(
         `--hourly: ${file} cannot be written (${code}); allowed: a file in a folder that exists`,
       );
+    }
+  }
+  const keep = args.values.get('keep');
+  if (keep !== undefined) {
+    const { utcOffsetH: offset } = record.weather.year.site;
+    const days = {
+      from: dateOfMoment(record.startMs, offset),
+      until: dateOfMoment(record.startMs + record.hours * HOUR_MS, offset),
+    };
+    if (match.verdict === 'no-better')
+      return refused(`--keep: ${keep}; ${verdictWords(match)} Allowed: a record that corrects the drawing`);
+    try {
+      await writeFile(keep, `${JSON.stringify(keptDesign(design, match, days), null, 2)}\n`);
+    } catch (error) {
+      const code = (error as NodeJS.ErrnoException).code;
+      return refused(`--keep: ${keep} cannot be written (${code}); allowed: a file in a folder that exists`);
     }
   }
   const { readings: _, ...figures } = match;

@@ -2,6 +2,7 @@
 // nothing of nodes or physics; model/ gives it a physical meaning. SI units; angles in degrees; shares are
 // fractions 0…1. Limits and labels of every number stand in limits.ts, the schema in schema.ts.
 
+import type { AsFound } from './as-found.ts';
 import type { Rooms } from './room.ts';
 
 /** The newest; a design without rooms is written as version 1, so that older pages still open it. */
@@ -71,6 +72,8 @@ export interface Design {
   readonly climate: string;
   /** absent for the typical year as it is */
   readonly hotter?: Hotter;
+  /** of a house that stands: what a record of its days showed; absent for a drawing */
+  readonly asFound?: AsFound;
   readonly house: {
     readonly floorAreaM2: number;
     readonly ceilingHeightM: number;

@@ -2,6 +2,7 @@
 // Every number is held to limits.ts; unknown keys are refused by name, so that a misspelt key is not ignored.
 
 import * as v from 'valibot';
+import { FOUND_LIMITS, SHIFTS, UNKNOWN_IDS } from './as-found.ts';
 import { COVER_KINDS } from './cover-catalogue.ts';
 import { COVER_LIMITS, coverFaults, MOST_COVERS } from './cover-rules.ts';
 import type { Design } from './design.ts';
@@ -139,6 +140,33 @@ const RoomsSchema = v.strictObject({
   ),
 });
 
+const foundValue = numberWithin(FOUND_LIMITS.shift[0], FOUND_LIMITS.factor[1]);
+const misfit = numberWithin(...FOUND_LIMITS.misfitK);
+const dayText = v.pipe(
+  v.string('a date as 2026-01-12'),
+  v.check((value) => /^\d{4}-\d{2}-\d{2}$/.test(value), 'a date as 2026-01-12'),
+);
+const factorText = `a factor from ${FOUND_LIMITS.factor[0]} to ${FOUND_LIMITS.factor[1]}`;
+const AsFoundSchema = v.strictObject({
+  from: dayText,
+  until: dayText,
+  misfitK: misfit,
+  unseenMisfitK: misfit,
+  unknowns: v.pipe(
+    v.array(
+      v.pipe(
+        v.strictObject({ id: oneOf(...UNKNOWN_IDS), value: foundValue, low: foundValue, high: foundValue }),
+        v.check(({ low, value, high }) => low <= value && value <= high, 'a value from low to high'),
+        v.check(
+          ({ id, low }) => SHIFTS.includes(id) || low >= FOUND_LIMITS.factor[0],
+          `${factorText}, or for ${SHIFTS.join(', ')} a shift in K`,
+        ),
+      ),
+    ),
+    v.check((list) => new Set(list.map(({ id }) => id)).size === list.length, 'each unknown once'),
+  ),
+});
+
 const DesignSchema = v.strictObject({
   version: v.picklist([1, 2], '1 or 2'),
   name: text(NAME_LENGTH),
@@ -152,6 +180,7 @@ const DesignSchema = v.strictObject({
       waveK: hotterNumber('waveK'),
     }),
   ),
+  asFound: v.exactOptional(AsFoundSchema),
   house: v.strictObject({
     floorAreaM2: numberAt('house.floorAreaM2'),
     ceilingHeightM: numberAt('house.ceilingHeightM'),

@@ -4,9 +4,9 @@
 
 import { type PeriodSeries, runPeriod } from '../daystone.ts';
 import type { Design, Habit } from '../design/design.ts';
+import { modelWith, type UnknownValues } from '../model/unknowns.ts';
 import type { ZonePeriod } from '../outcomes/period.ts';
 import type { WeatherRecord } from '../weather/real/weather-record.ts';
-import { modelWith, type UnknownValues } from './unknowns.ts';
 
 /** A logger in a zone. */
 export interface Target {

@@ -1,17 +1,28 @@
 // Bounded least squares with priors: places of unknowns, in standard deviations of their priors, at which runs come nearest
 // to what was measured. Gauss–Newton with slopes by differences; the runs of a round go to the runner together. Each
-// logger's own constant error is one more unknown that needs no run. Covariance at the end from the same equations.
+// logger's own constant error, and how late its clock is, are two more unknowns that need no run. Covariance at the end
+// from the same equations.
 
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
+import type { UnknownId } from '../design/as-found.ts';
+import { type UnknownValues, valueAt } from '../model/unknowns.ts';
 import type { MatchJob, MatchResult, MatchRunner, Target } from './house-record.ts';
 import { huberCost, huberWeight, type Noise, noiseOf, whitened } from './noise.ts';
-import { type UnknownId, type UnknownValues, valueAt } from './unknowns.ts';
+
+/** What a logger gets wrong by itself. */
+export interface OwnError {
+  /** reads so much too much [K or %] */
+  readonly offset: number;
+  /** its stamps are so late against the weather's [h] */
+  readonly lateH: number;
+}
+
+export const NO_ERROR: OwnError = { offset: 0, lateH: 0 };
 
 export interface Estimate {
   /** by unknown, in standard deviations of its prior */
   readonly places: readonly number[];
-  /** by target, what the logger reads too much [K or %] */
-  readonly offsets: readonly number[];
+  readonly own: readonly OwnError[];
   readonly noise: readonly Noise[];
   /** by target and hour */
   readonly readings: MatchResult;
@@ -40,6 +51,8 @@ export const FARTHEST = 3.5;
 const SETTLED = 0.03;
 /** Prior standard deviation of a logger's constant error. */
 const OFFSET_SD = { temperature: 0.3, humidity: 3 } as const;
+/** Of how late its stamps are [h]. */
+const LATE_SD = 0.5;
 /** Tried side by side each round: the diagonal of the equations raised by so much, which shortens and turns a step (Levenberg, Marquardt). */
 const DAMPINGS = [0, 0.1, 1, 10] as const;
 /** Rounds in which each hour counts for itself, to come near; what lasts from hour to hour is taken out after them. */
@@ -57,15 +70,15 @@ export async function leastSquares(
   };
   let places = [...(start ?? unknowns.map(() => 0))];
   let [readings] = (await run([places])) as [MatchResult];
-  const none = targets.map(() => 0);
+  const none = targets.map(() => NO_ERROR);
   const roughly = (noise: readonly Noise[], round: number) =>
     round < ROUGH_ROUNDS ? noise.map(({ sd }) => ({ sd, lasting: 0, fresh: sd })) : noise;
   let noise = roughly(noiseAt(targets, fitted, readings, none), 0);
-  let offsets = offsetsOf(targets, fitted, readings, noise);
+  let own = ownErrors(targets, fitted, readings, noise);
   for (let round = 0; round < rounds && unknowns.length > 0; round++) {
     onRound?.(readings, places);
     const slopes = await slopesAt(places, readings, run);
-    const equations = { targets, fitted, readings, slopes, places, offsets, noise };
+    const equations = { targets, fitted, readings, slopes, places, own, noise };
     const tries = DAMPINGS.map((damping) => {
       const { step } = solve(equations, damping);
       return places.map((place, i) => bounded(place + step[i]!));
@@ -76,22 +89,22 @@ export async function leastSquares(
     if (costs[best]! >= costOf(places, readings)) {
       if (round >= ROUGH_ROUNDS) break;
       round = ROUGH_ROUNDS - 1;
-      noise = noiseAt(targets, fitted, readings, offsets);
+      noise = noiseAt(targets, fitted, readings, own);
       continue;
     }
     const moved = Math.max(...places.map((place, i) => Math.abs(tries[best]![i]! - place)));
     places = tries[best]!;
     readings = results[best]!;
-    offsets = offsetsOf(targets, fitted, readings, noise);
+    own = ownErrors(targets, fitted, readings, noise);
     if (moved < SETTLED && round >= ROUGH_ROUNDS) break;
     if (moved < SETTLED) round = ROUGH_ROUNDS - 1;
-    noise = roughly(noiseAt(targets, fitted, readings, offsets), round + 1);
+    noise = roughly(noiseAt(targets, fitted, readings, own), round + 1);
   }
   onRound?.(readings, places);
   const slopes = await slopesAt(places, readings, run);
-  noise = noiseAt(targets, fitted, readings, offsets);
-  const { covariance } = solve({ targets, fitted, readings, slopes, places, offsets, noise });
-  return { places, offsets, noise, readings, covariance, cost: costOf(places, readings), runs };
+  noise = noiseAt(targets, fitted, readings, own);
+  const { covariance } = solve({ targets, fitted, readings, slopes, places, own, noise });
+  return { places, own, noise, readings, covariance, cost: costOf(places, readings), runs };
 
   function costOf(at: readonly number[], result: MatchResult): number {
     return dataCost(targets, fitted, result, noise) + at.reduce((sum, place) => sum + place * place, 0);
@@ -118,20 +131,20 @@ interface Equations {
   /** by target and unknown */
   readonly slopes: readonly (readonly Float64Array[])[];
   readonly places: readonly number[];
-  readonly offsets: readonly number[];
+  readonly own: readonly OwnError[];
   readonly noise: readonly Noise[];
 }
 
 /** The normal equations of a round: its step, and the covariance of what they say. */
 function solve(
-  { targets, fitted, readings, slopes, places, offsets, noise }: Equations,
+  { targets, fitted, readings, slopes, places, own, noise }: Equations,
   damping = 0,
 ): {
   step: number[];
   covariance: number[][];
 } {
   const count = places.length;
-  const size = count + targets.length;
+  const size = count + 2 * targets.length;
   const matrix = Matrix.eye(size, size);
   const right = new Float64Array(size);
   places.forEach((place, i) => {
@@ -139,14 +152,15 @@ function solve(
   });
   targets.forEach((target, t) => {
     const sd = OFFSET_SD[target.kind];
-    right[count + t] = -offsets[t]! / sd;
+    right[count + 2 * t] = -own[t]!.offset / sd;
+    right[count + 2 * t + 1] = -own[t]!.lateH / LATE_SD;
     const keep = (column: Float64Array) =>
       column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN));
-    const residual = whitened(keep(residualOf(target, readings[t]!, offsets[t]!)), noise[t]!);
+    const residual = whitened(keep(residualOf(target, readings[t]!, own[t]!)), noise[t]!);
     const columns = slopes[t]!.map((slope) => whitened(keep(slope), noise[t]!));
-    const ones = whitened(keep(new Float64Array(residual.length).fill(sd)), noise[t]!);
-    const all = [...columns, ones];
-    const at = [...columns.keys(), count + t];
+    const [ones, later] = ownColumns(target, readings[t]!).map((column) => whitened(keep(column), noise[t]!));
+    const all = [...columns, ones!, later!];
+    const at = [...columns.keys(), count + 2 * t, count + 2 * t + 1];
     for (let hour = 0; hour < residual.length; hour++) {
       const left = residual[hour]!;
       if (Number.isNaN(left)) continue;
@@ -172,32 +186,59 @@ function solve(
   };
 }
 
-/** Measured less computed less the logger's own error, by hour. */
-export function residualOf({ measured }: Target, reading: Float64Array, offset: number): Float64Array {
-  return measured.map((value, hour) => value - reading[hour]! - offset);
+/** What a logger's own errors add to its reading, for a standard deviation of each. */
+function ownColumns({ kind }: Target, reading: Float64Array): [Float64Array, Float64Array] {
+  return [new Float64Array(reading.length).fill(OFFSET_SD[kind]), lateSlope(reading).map((v) => LATE_SD * v)];
 }
 
-/** What each logger reads too much, drawn towards none by its prior; of the hours that are fitted. */
-export function offsetsOf(
+/** What an hour's lateness adds to a reading. */
+function lateSlope(reading: Float64Array): Float64Array {
+  const last = reading.length - 1;
+  return reading.map((_, hour) => (reading[Math.max(0, hour - 1)]! - reading[Math.min(last, hour + 1)]!) / 2);
+}
+
+/** What a logger would read, its own errors included. */
+export function readBy(reading: Float64Array, { offset, lateH }: OwnError): Float64Array {
+  const slope = lateSlope(reading);
+  return reading.map((value, hour) => value + offset + lateH * slope[hour]!);
+}
+
+/** Measured less computed less the logger's own errors, by hour. */
+export function residualOf({ measured }: Target, reading: Float64Array, own: OwnError): Float64Array {
+  const read = readBy(reading, own);
+  return measured.map((value, hour) => value - read[hour]!);
+}
+
+/** Errors of each logger, drawn towards none by their priors; of the hours that are fitted. */
+export function ownErrors(
   targets: readonly Target[],
   fitted: readonly Uint8Array[],
   readings: MatchResult,
   noise: readonly Noise[],
-): number[] {
+): OwnError[] {
   return targets.map((target, t) => {
-    const sd = OFFSET_SD[target.kind];
     const only = (column: Float64Array) =>
-      column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN));
-    const residual = whitened(only(residualOf(target, readings[t]!, 0)), noise[t]!);
-    const ones = whitened(only(new Float64Array(residual.length).fill(sd)), noise[t]!);
-    let [with1, of1] = [0, 1];
+      whitened(
+        column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
+        noise[t]!,
+      );
+    const residual = only(residualOf(target, readings[t]!, NO_ERROR));
+    const [ones, later] = ownColumns(target, readings[t]!).map(only) as [Float64Array, Float64Array];
+    let [aa, ab, bb, a, b] = [1, 0, 1, 0, 0];
     for (let hour = 0; hour < residual.length; hour++) {
       if (Number.isNaN(residual[hour]!)) continue;
       const weight = huberWeight(residual[hour]!);
-      with1 += weight * residual[hour]! * ones[hour]!;
-      of1 += weight * ones[hour]! * ones[hour]!;
+      aa += weight * ones[hour]! ** 2;
+      ab += weight * ones[hour]! * later[hour]!;
+      bb += weight * later[hour]! ** 2;
+      a += weight * ones[hour]! * residual[hour]!;
+      b += weight * later[hour]! * residual[hour]!;
     }
-    return (sd * with1) / of1;
+    const determinant = aa * bb - ab * ab;
+    return {
+      offset: (OFFSET_SD[target.kind] * (bb * a - ab * b)) / determinant,
+      lateH: (LATE_SD * (aa * b - ab * a)) / determinant,
+    };
   });
 }
 
@@ -205,10 +246,10 @@ function noiseAt(
   targets: readonly Target[],
   fitted: readonly Uint8Array[],
   readings: MatchResult,
-  offsets: readonly number[],
+  own: readonly OwnError[],
 ): Noise[] {
   return targets.map((target, t) => {
-    const residual = residualOf(target, readings[t]!, offsets[t]!);
+    const residual = residualOf(target, readings[t]!, own[t]!);
     return noiseOf(
       target.kind,
       residual.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
@@ -223,15 +264,15 @@ export function dataCost(
   readings: MatchResult,
   noise: readonly Noise[],
 ): number {
-  const offsets = offsetsOf(targets, fitted, readings, noise);
+  const own = ownErrors(targets, fitted, readings, noise);
   return targets.reduce((sum, target, t) => {
-    const residual = residualOf(target, readings[t]!, offsets[t]!);
+    const residual = residualOf(target, readings[t]!, own[t]!);
     const white = whitened(
       residual.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
       noise[t]!,
     );
-    const own = white.reduce((total, value) => (Number.isNaN(value) ? total : total + huberCost(value)), 0);
-    return sum + own + (offsets[t]! / OFFSET_SD[target.kind]) ** 2;
+    const data = white.reduce((total, value) => (Number.isNaN(value) ? total : total + huberCost(value)), 0);
+    return sum + data + (own[t]!.offset / OFFSET_SD[target.kind]) ** 2 + (own[t]!.lateH / LATE_SD) ** 2;
   }, 0);
 }
 

@@ -2,17 +2,27 @@
 // part of the days, judged on days they had not seen and against two simple guesses; intervals are widened by what was
 // seen to go wrong; what cannot be told apart, or was not learnt, is said so.
 
+import type { UnknownId } from '../design/as-found.ts';
 import type { Habit } from '../design/design.ts';
 import { modelOf } from '../model/from-design.ts';
+import { asDrawn, type UnknownValues, valueAt } from '../model/unknowns.ts';
 import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../weather/typical-year.ts';
 import type { HouseRecord, MatchResult, MatchRunner } from './house-record.ts';
 import { judgedHours, split, type Unseen } from './judged-hours.ts';
-import { dataCost, type Estimate, leastSquares, offsetsOf, residualOf, valuesAt } from './least-squares.ts';
-import { noiseOf } from './noise.ts';
+import {
+  dataCost,
+  type Estimate,
+  leastSquares,
+  NO_ERROR,
+  type OwnError,
+  ownErrors,
+  readBy,
+  residualOf,
+  valuesAt,
+} from './least-squares.ts';
 import { type Pattern, patternsOf } from './patterns.ts';
 import { populationOf } from './population.ts';
-import { asDrawn, type UnknownId, type UnknownValues, valueAt } from './unknowns.ts';
 
 /** What is known of what people opened: nothing was, every move was written down, or it is guessed. */
 export type Windows = 'shut' | 'known' | 'guessed';
@@ -76,6 +86,8 @@ const GUESSED_WIDENING = 2;
 /** Narrower than so much of the prior is learnt. */
 const LEARNT = 0.8;
 const TIED = 0.7;
+/** A clock is said to be off from here [h]. */
+const LATE_H = 0.6;
 const MATCHES_K = 0.7;
 const ROUGHLY_K = 1.5;
 
@@ -126,15 +138,14 @@ export async function matchHouse(
 
   const places = population?.places ?? estimate.places;
   const readings = population?.readings ?? estimate.readings;
-  const offsets =
-    population === null ? estimate.offsets : offsetsOf(targets, fittedLast, readings, estimate.noise);
-  const misfit = (result: MatchResult, among: readonly Uint8Array[], off: readonly number[]) =>
-    rms(residualOf(targets[lead]!, result[lead]!, off[lead]!), among[lead]!);
+  const own = population === null ? estimate.own : ownErrors(targets, fittedLast, readings, estimate.noise);
+  const misfit = (result: MatchResult, among: readonly Uint8Array[], errors: readonly OwnError[]) =>
+    rms(residualOf(targets[lead]!, result[lead]!, errors[lead]!), among[lead]!);
   const unseenLast = split(judged, 'last', true);
-  const misfitK = misfit(readings, fittedLast, offsets);
-  const unseenMisfitK = misfit(readings, unseenLast, offsets);
-  const otherUnseenMisfitK = misfit(other.readings, split(judged, 'every-fourth', true), other.offsets);
-  const none = targets.map(() => 0);
+  const misfitK = misfit(readings, fittedLast, own);
+  const unseenMisfitK = misfit(readings, unseenLast, own);
+  const otherUnseenMisfitK = misfit(other.readings, split(judged, 'every-fourth', true), other.own);
+  const none = targets.map(() => NO_ERROR);
   const drawnMisfitK = misfit(drawn, unseenLast, none);
   const yesterdayMisfitK = yesterday(targets[lead]!.measured, unseenLast[lead]!);
 
@@ -159,8 +170,9 @@ export async function matchHouse(
       learnt,
     };
   });
-  const residual = residualOf(targets[lead]!, readings[lead]!, offsets[lead]!);
-  const clockOffH = clockShift(targets[lead]!.measured, readings[lead]!, judged[lead]!);
+  const residual = residualOf(targets[lead]!, readings[lead]!, own[lead]!);
+  const { lateH } = own[lead]!;
+  const clockOffH = Math.abs(lateH) < LATE_H ? 0 : -Math.round(lateH) || -Math.sign(lateH);
   if (clockOffH !== 0)
     notes.push(
       `The record fits better ${Math.abs(clockOffH)} h ${clockOffH > 0 ? 'later' : 'earlier'}: the logger’s clock, or the weather’s, seems to be off. Settle it before anything is believed.`,
@@ -189,7 +201,7 @@ export async function matchHouse(
     habit,
     clockOffH,
     notes: [...record.weather.notes, ...notes],
-    readings: readings.map((reading, t) => reading.map((value) => value + offsets[t]!)),
+    readings: readings.map((reading, t) => readBy(reading, own[t]!)),
     values: Object.fromEntries(found.filter(({ learnt }) => learnt).map(({ id, value }) => [id, value])),
     runs,
   };
@@ -360,30 +372,6 @@ function heatLossOf(
   );
   const half = NORMAL_90 * widening * Math.sqrt(Math.max(0, variance));
   return { value: Math.exp(here), low: Math.exp(here - half), high: Math.exp(here + half) };
-}
-
-/** Whole hours by which the record fits better, 0 where none does plainly. */
-function clockShift(measured: Float64Array, reading: Float64Array, judged: Uint8Array): number {
-  const misfit = (shift: number) => {
-    const residual = measured.map((_, hour) => {
-      const at = reading[hour - shift];
-      return judged[hour] === 1 && at !== undefined ? measured[hour]! - at : Number.NaN;
-    });
-    const known = residual.filter((value) => !Number.isNaN(value));
-    const mean = known.reduce((a, b) => a + b, 0) / known.length;
-    return noiseOf(
-      'temperature',
-      residual.map((value) => value - mean),
-    ).sd;
-  };
-  const usual = misfit(0);
-  let [best, least] = [0, 0.9 * usual];
-  for (const shift of [-2, -1, 1, 2]) {
-    const sd = misfit(shift);
-    if (sd < least) [best, least] = [shift, sd];
-  }
-  // Measured later than computed is a clock that is ahead: the record belongs earlier.
-  return best === 0 ? 0 : -best;
 }
 
 function rms(residual: Float64Array, among: Uint8Array): number {

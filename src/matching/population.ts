@@ -2,12 +2,12 @@
 // earlier is a jump, and slopes by differences are then noise. Houses and habits are drawn from the priors, weighed by how
 // near they come, and drawn anew around the better ones, a few times over. No slopes.
 
+import type { UnknownId } from '../design/as-found.ts';
 import type { Habit } from '../design/design.ts';
 import { randomNumbers } from '../weather/synthetic/random-numbers.ts';
 import type { MatchResult, MatchRunner, Target } from './house-record.ts';
-import { dataCost, FARTHEST, residualOf, valuesAt } from './least-squares.ts';
+import { dataCost, FARTHEST, NO_ERROR, residualOf, valuesAt } from './least-squares.ts';
 import { noiseOf } from './noise.ts';
-import type { UnknownId } from './unknowns.ts';
 
 export interface Population {
   readonly habit: Habit;
@@ -56,7 +56,7 @@ export async function populationOf(
     const noise = targets.map((target, t) =>
       noiseOf(
         target.kind,
-        residualOf(target, results[nearest]![t]!, 0).map((value, hour) =>
+        residualOf(target, results[nearest]![t]!, NO_ERROR).map((value, hour) =>
           fitted[t]![hour] === 1 ? value : Number.NaN,
         ),
       ),
@@ -102,7 +102,7 @@ export async function populationOf(
 function squareOf(targets: readonly Target[], fitted: readonly Uint8Array[], readings: MatchResult): number {
   return targets.reduce((sum, target, t) => {
     const scale = target.kind === 'temperature' ? 1 : 0.1;
-    const residual = residualOf(target, readings[t]!, 0);
+    const residual = residualOf(target, readings[t]!, NO_ERROR);
     return (
       sum +
       residual.reduce(

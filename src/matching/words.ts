@@ -1,7 +1,8 @@
 // A match in words: the verdict with its number, one line an unknown, what cannot be told apart, what is left.
 
+import type { UnknownId } from '../design/as-found.ts';
+import { factorWords, foundWords, UNKNOWN_WORDS } from '../findings/found-words.ts';
 import type { FoundUnknown, Match, Tie } from './match.ts';
-import { UNKNOWNS, type UnknownId } from './unknowns.ts';
 
 const kelvin = (value: number) => `${value.toFixed(1)} K`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -23,23 +24,20 @@ export function verdictWords(match: Match): string {
 }
 
 /** What the house seems to be, of one unknown. */
-export function unknownWords({ id, value, low, high, learnt }: FoundUnknown): string {
-  const { words, scale } = UNKNOWNS[id];
-  if (!learnt) return `${capital(words)}: not learnt, stays as drawn.`;
-  if (scale === 'shift')
-    return `${capital(words)}: ${signedK(value)} against the drawing, likely ${signedK(low)} to ${signedK(high)}.`;
-  return `${capital(words)}: ${asPercent(value)}, likely ${asPercent(low)} to ${asPercent(high)}.`;
+export function unknownWords(found: FoundUnknown): string {
+  const words = capital(UNKNOWN_WORDS[found.id]);
+  return found.learnt ? `${words}: ${foundWords(found)}.` : `${words}: not learnt, stays as drawn.`;
 }
 
 /** Loss by walls, roof and draughts together: told better than its parts, so it is told first. */
 export function heatLossWords({ heatLoss }: Match): string | null {
   if (heatLoss === null) return null;
   const { value, low, high } = heatLoss;
-  return `Heat lost by walls, roof and draughts together: ${asPercent(value)}, likely ${asPercent(low)} to ${asPercent(high)}.`;
+  return `Heat lost by walls, roof and draughts together: ${factorWords(value)}, likely ${factorWords(low)} to ${factorWords(high)}.`;
 }
 
 export function tieWords({ between, correlation }: Tie): string {
-  const [a, b] = between.map((id) => UNKNOWNS[id].words) as [string, string];
+  const [a, b] = between.map((id) => UNKNOWN_WORDS[id]) as [string, string];
   const how =
     correlation > 0
       ? 'more of both fits about as well as less of both'
@@ -48,15 +46,5 @@ export function tieWords({ between, correlation }: Tie): string {
 }
 
 export function heldWords({ id, why }: { readonly id: UnknownId; readonly why: string }): string {
-  return `${capital(UNKNOWNS[id].words)}: held as drawn, for ${why}.`;
-}
-
-function asPercent(factor: number): string {
-  const percent = Math.round(100 * (factor - 1));
-  if (percent === 0) return 'as drawn';
-  return percent > 0 ? `${percent} % more` : `${-percent} % less`;
-}
-
-function signedK(value: number): string {
-  return `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(1)} K`;
+  return `${capital(UNKNOWN_WORDS[id])}: held as drawn, for ${why}.`;
 }

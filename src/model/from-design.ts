@@ -1,6 +1,7 @@
 // A design made physical: zones, elements, panes and openings. Design, site and the year's outdoor wave in; a model out
 // that requireModel passes. Each part has its own file; nothing is decided here but their order.
 
+import { WITHOUT_NUMBER } from '../design/as-found.ts';
 import type { Design } from '../design/design.ts';
 import { roomPlanOf } from '../design/room-plan.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
@@ -20,6 +21,7 @@ import { roomPanes } from './room-panes.ts';
 import { roomZones } from './room-zones.ts';
 import { commonParts } from './rooms-of-design.ts';
 import { endPanes, sunspaceElements } from './sunspace-elements.ts';
+import { modelWith } from './unknowns.ts';
 import { houseZone } from './zone-house.ts';
 import { sunspaceZone } from './zone-sunspace.ts';
 
@@ -61,5 +63,12 @@ export function modelOf(design: Design, site: Site, ground: DeepGround): Model {
   const stack = plan ? houseStack(plan, openings) : null;
   const model: Model = { name: design.name, zones, elements, panes, openings, ...(stack && { stack }) };
   requireModel(model);
-  return model;
+  return asFound(model, design);
+}
+
+/** What a record showed of a house that stands and its design has no number for. More sun than the drawing's is let through. */
+function asFound(model: Model, { asFound: found }: Design): Model {
+  if (found === undefined) return model;
+  const lacking = found.unknowns.filter(({ id }) => WITHOUT_NUMBER.includes(id));
+  return modelWith(model, Object.fromEntries(lacking.map(({ id, value }) => [id, value])));
 }

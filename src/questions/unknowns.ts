@@ -2,6 +2,7 @@
 // year's weather. A Latin hypercube, so that each unknown is spread evenly however few the samples, from a fixed
 // seed, so that an answer is the same when asked again. Ranges are house rules, written beside each.
 
+import { SHIFTS, type UnknownId } from '../design/as-found.ts';
 import type { Design, Habit, Living } from '../design/design.ts';
 import { uniformShift } from '../weather/hotter-year.ts';
 import { randomNumbers } from '../weather/synthetic/random-numbers.ts';
@@ -43,23 +44,40 @@ export function sampled(design: Design, count: number): readonly Sample[] {
     const [tight, sunTight, shelter, habit, people, living, away, appliances, warmth] = columns.map(
       (column) => column[i]!,
     ) as [number, number, number, number, number, number, number, number, number];
-    const times = between(TIGHTNESS_TIMES, tight, true);
+    const times = between(rangeOf(design, 'airtightness', TIGHTNESS_TIMES), tight, true);
     return {
       design: varied(design, {
         'air.ach50': design.air.ach50 * times,
-        'air.sunspaceAch50': design.air.sunspaceAch50 * between(TIGHTNESS_TIMES, sunTight, true),
+        'air.sunspaceAch50':
+          design.air.sunspaceAch50 *
+          between(rangeOf(design, 'airtightness', TIGHTNESS_TIMES), sunTight, true),
         'air.shelter': Math.min(5, Math.max(1, design.air.shelter + pick([-1, 0, 1], shelter))),
         'vents.habit': habitOf(design.vents.habit, habit),
         'people.count': Math.max(1, design.people.count + pick([-PEOPLE, 0, PEOPLE], people)),
         'people.living': pick(LIVING, living),
         'people.awayWorkdays': away < 0.5,
         'people.appliancesW': design.people.appliancesW * between(APPLIANCES_TIMES, appliances, false),
-        'heating.dayC': design.heating.dayC + between([-SET_POINT_K, SET_POINT_K], warmth, false),
-        'heating.nightC': design.heating.nightC + between([-SET_POINT_K, SET_POINT_K], warmth, false),
+        'heating.dayC':
+          design.heating.dayC + between(rangeOf(design, 'stove', [-SET_POINT_K, SET_POINT_K]), warmth, false),
+        'heating.nightC':
+          design.heating.nightC +
+          between(rangeOf(design, 'stove', [-SET_POINT_K, SET_POINT_K]), warmth, false),
       }),
       change: changeOf(i % 9),
     };
   });
+}
+
+/** How far an unknown may be from what the design says: as a record of the house showed, else as house rules have it. */
+function rangeOf(
+  { asFound }: Design,
+  id: UnknownId,
+  usual: readonly [number, number],
+): readonly [number, number] {
+  const found = asFound?.unknowns.find((one) => one.id === id);
+  if (found === undefined) return usual;
+  const { value, low, high } = found;
+  return SHIFTS.includes(id) ? [low - value, high - value] : [low / value, high / value];
 }
 
 /** Nine changes that meet every pair of two of the three unknowns once: an orthogonal array of three by three. */

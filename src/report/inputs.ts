@@ -10,6 +10,7 @@ import { roomPlanOf } from '../design/room-plan.ts';
 import { SHARED_CAUSES, type SharedCause, sharesOf } from '../design/room-uses.ts';
 import { tooHotChoice } from '../design/too-hot-criterion.ts';
 import { coverWords } from '../findings/cover-words.ts';
+import { foundWords, UNKNOWN_WORDS } from '../findings/found-words.ts';
 import { hotterWords } from '../findings/hotter-words.ts';
 import {
   DOOR_WORDS,
@@ -167,7 +168,17 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
-  return [...weather, ...groups, ...roomsOf(design, words), ...coversOf(design)];
+  return [...weather, ...asFoundOf(design), ...groups, ...roomsOf(design, words), ...coversOf(design)];
+}
+
+/** What a record of a standing house showed, where there is one. */
+function asFoundOf({ asFound }: Design): readonly InputGroup[] {
+  if (asFound === undefined) return [];
+  const rows = asFound.unknowns.map((found): readonly [string, string] => {
+    const words = UNKNOWN_WORDS[found.id];
+    return [words.charAt(0).toUpperCase() + words.slice(1), foundWords(found)];
+  });
+  return [{ title: `As found by loggers, ${asFound.from} to ${asFound.until}`, rows }];
 }
 
 /** What divides the house, then a line a room with what its use brings; none of one room. */

@@ -4,12 +4,13 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { readBundle } from '../../src/daystone.ts';
+import type { UnknownId } from '../../src/design/as-found.ts';
 import type { MatchRunner, Target } from '../../src/matching/house-record.ts';
 import { leastSquares } from '../../src/matching/least-squares.ts';
 import { type Match, matchHouse } from '../../src/matching/match.ts';
 import { noiseOf, whitened } from '../../src/matching/noise.ts';
-import { modelWith, type UnknownId, valueAt } from '../../src/matching/unknowns.ts';
 import { heatLossWords, heldWords, tieWords, unknownWords, verdictWords } from '../../src/matching/words.ts';
+import { modelWith, valueAt } from '../../src/model/unknowns.ts';
 import { autoregressive, randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 import { smallHouse } from '../network/small-house.ts';
 import { TWIN_CASES } from './twin-cases.ts';
@@ -124,6 +125,12 @@ describe('a winter fortnight, unheated, windows shut', async () => {
     for (const sentence of said) expect(sentence).toMatch(/^[A-Z].*\.$/);
     expect(said.join(' ')).not.toMatch(/NaN|undefined|null/);
   });
+});
+
+test('a logger whose clock is an hour late is caught, not fitted away', async () => {
+  const match = await matchOf('wrong: logger’s clock an hour late', 101);
+  expect(match.clockOffH).toBe(-1);
+  expect(match.notes.join(' ')).toContain('clock');
 });
 
 test('a stove that nobody told of shows as evenings warmer than computed', async () => {

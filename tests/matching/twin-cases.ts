@@ -2,8 +2,8 @@
 // patterns or notes and not as a confident number.
 
 import type { Design, WeatherRecord } from '../../src/daystone.ts';
+import type { UnknownId } from '../../src/design/as-found.ts';
 import type { Windows } from '../../src/matching/match.ts';
-import type { UnknownId } from '../../src/matching/unknowns.ts';
 import type { TwinCase } from './twin-records.ts';
 
 const unheated = (design: Design): Design => ({ ...design, heating: { ...design.heating, capacityKW: 0 } });

@@ -9,13 +9,14 @@ import {
   recordOf,
   type WeatherRecord,
 } from '../../src/daystone.ts';
+import type { UnknownId } from '../../src/design/as-found.ts';
 import {
   type HouseRecord,
   type MatchRunner,
   runMatch,
   type Target,
 } from '../../src/matching/house-record.ts';
-import { UNKNOWNS, type UnknownId, type UnknownValues, valueAt } from '../../src/matching/unknowns.ts';
+import { UNKNOWNS, type UnknownValues, valueAt } from '../../src/model/unknowns.ts';
 import { momentOfDate } from '../../src/weather/real/moments.ts';
 import { randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';

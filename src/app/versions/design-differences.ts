@@ -4,6 +4,7 @@
 import type { Design, Hotter } from '../../design/design.ts';
 import { hotterName } from '../../design/hotter.ts';
 import { coverWords } from '../../findings/cover-words.ts';
+import { foundWords, UNKNOWN_WORDS } from '../../findings/found-words.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { ABSENT, choiceOf } from '../inputs/choice-list.ts';
@@ -28,6 +29,7 @@ export function designDifferences(
 ): readonly Difference[] {
   const rows: Difference[] = [
     { path: 'climate', label: 'Place', values: designs.map(({ climate }) => placeOf(climate)) },
+    { path: 'asFound', label: 'As found', values: designs.map(foundText) },
     { path: 'hotter', label: 'Year', values: designs.map(({ hotter }) => yearText(hotter, system)) },
   ];
   for (const { path, kind, when } of INPUT_GROUPS.flatMap((group) => group.entries)) {
@@ -39,6 +41,12 @@ export function designDifferences(
   }
   rows.push({ path: 'covers', label: 'Shades and covers', values: designs.map(coversText) });
   return rows.filter(({ values }) => values.some((value) => value !== values[0]));
+}
+
+function foundText({ asFound }: Design): string {
+  if (asFound === undefined) return 'as drawn';
+  const all = asFound.unknowns.map((found) => `${UNKNOWN_WORDS[found.id]} ${foundWords(found)}`);
+  return `from ${asFound.from} to ${asFound.until}: ${all.join('; ')}`;
 }
 
 function coversText(design: Design): string {

@@ -28,18 +28,18 @@ const MOST_REMEMBERED = 48;
 const remembered = new WeakMap<PreparedClimate, Map<string, PaneLight>>();
 const rememberedPassed = new WeakMap<PreparedClimate, Map<string, PassedLight>>();
 
-/** Light through the glass, whatever stands behind it. */
+/** Light through clean glass, whatever stands behind it. */
 type PassedLight = Omit<PaneLight, 'beamFloorW' | 'beamBackW'> & { readonly beamW: Float64Array };
 
 /** Hourly light through a square metre of a pane from outdoors; remembered per climate. */
 export function paneLight(pane: Pane, climate: PreparedClimate): PaneLight {
   const { glass, tiltDeg, azimuthDeg, shading, lightRoom, dirt } = pane;
   const isLong = shading?.overhang?.extendM === Infinity;
-  const key = JSON.stringify([glass, tiltDeg, azimuthDeg, shading, isLong, dirt]);
-  const withRoom = key + JSON.stringify(lightRoom);
+  const key = JSON.stringify([glass, tiltDeg, azimuthDeg, shading, isLong]);
+  const withRoom = JSON.stringify([key, dirt, lightRoom]);
   return recall(remembered, climate, withRoom, () => {
     const passed = recall(rememberedPassed, climate, key, () => lightThrough(pane, climate));
-    return fallen(passed, pane, climate);
+    return fallen(dimmed(passed, dirt), pane, climate);
   });
 }
 
@@ -57,6 +57,12 @@ function recall<T>(
   const made = make();
   lights.set(key, made);
   return made;
+}
+
+/** Behind dirt, bars and curtains. */
+function dimmed(light: PassedLight, dirt: number): PassedLight {
+  const { beamW, diffuseW } = light;
+  return { ...light, beamW: beamW.map((watt) => watt * dirt), diffuseW: diffuseW.map((watt) => watt * dirt) };
 }
 
 /** The beam that has passed, on the floor or on the wall behind. */
@@ -92,8 +98,8 @@ function lightThrough(pane: Pane, climate: PreparedClimate): PassedLight {
     const direct = (plane.beam[hour]! + plane.circumsolar[hour]!) * shade.beam[hour]! * open;
     const scattered = open * scatteredOn(plane, shade, hour);
     const cosine = Math.min(1, Math.max(0, plane.cosIncidence[hour]!));
-    light.beamW[hour] = direct * atCosine(optics.transmittance, cosine) * pane.dirt;
-    light.diffuseW[hour] = scattered * optics.diffuseTransmittance * pane.dirt;
+    light.beamW[hour] = direct * atCosine(optics.transmittance, cosine);
+    light.diffuseW[hour] = scattered * optics.diffuseTransmittance;
     optics.absorbed.forEach((table, node) => {
       light.absorbedW[node]![hour] =
         direct * atCosine(table, cosine) + scattered * optics.diffuseAbsorbed[node]!;

@@ -1,23 +1,9 @@
-// What a drawing does not know of a house that stands: each unknown with its words, how far it usually is from the drawing,
+// What a drawing does not know of a house that stands: each unknown with how far it usually is from the drawing,
 // and what it changes about the model. A value is a factor (1 as drawn) or a shift in K (0 as drawn); its prior is a
 // normal one, of the factor's logarithm or of the shift. Widths are house rules: common practice, no source.
 
-import type { Element, Gain, Layer, Model, MoistureSource, Opening, Schedule, Zone } from '../model/model.ts';
-
-const UNKNOWN_IDS = [
-  'airtightness',
-  'sun',
-  'insulation',
-  'mass',
-  'gains',
-  'stove',
-  'opensAbove',
-  'ventArea',
-  'moisture',
-  'ground',
-  'wind',
-] as const;
-export type UnknownId = (typeof UNKNOWN_IDS)[number];
+import { UNKNOWN_IDS, type UnknownId } from '../design/as-found.ts';
+import type { Element, Gain, Layer, Model, MoistureSource, Opening, Schedule, Zone } from './model.ts';
 
 /** By unknown, a factor or a shift; absent as drawn. */
 export type UnknownValues = Readonly<Partial<Record<UnknownId, number>>>;
@@ -27,8 +13,6 @@ export interface Unknown {
   readonly scale: 'factor' | 'shift';
   /** standard deviation of the logarithm of the factor, or of the shift [K] */
   readonly priorSd: number;
-  /** how it is called in a sentence */
-  readonly words: string;
   readonly change: (model: Model, value: number) => Model;
 }
 
@@ -58,7 +42,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'airtightness',
     scale: 'factor',
     priorSd: 0.55,
-    words: 'air that leaks in',
     change: (model, times) =>
       withOpenings(model, (opening) =>
         opening.kind === 'cracks' ? { ...opening, leakageCm2: opening.leakageCm2 * times } : opening,
@@ -68,7 +51,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'sun',
     scale: 'factor',
     priorSd: 0.25,
-    words: 'sun let in',
     change: (model, times) => ({
       ...model,
       panes: model.panes.map((pane) => ({ ...pane, dirt: pane.dirt * times })),
@@ -78,7 +60,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'insulation',
     scale: 'factor',
     priorSd: 0.3,
-    words: 'insulation of walls and roof',
     change: (model, times) =>
       withElements(model, (element) =>
         element.a.kind === 'outdoors'
@@ -90,7 +71,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'mass',
     scale: 'factor',
     priorSd: 0.6,
-    words: 'mass of furniture and inner walls',
     change: (model, times) =>
       withZones(
         withElements(model, (element) =>
@@ -103,7 +83,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'gains',
     scale: 'factor',
     priorSd: 0.5,
-    words: 'heat of people and appliances',
     change: (model, times) =>
       withZones(model, (zone) => ({
         ...zone,
@@ -114,7 +93,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'stove',
     scale: 'shift',
     priorSd: 1.5,
-    words: 'warmth that is heated to',
     change: (model, byK) =>
       withZones(model, (zone) =>
         zone.thermostat?.heatC
@@ -129,7 +107,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'opensAbove',
     scale: 'shift',
     priorSd: 2,
-    words: 'warmth at which windows are opened',
     change: (model, byK) =>
       withOpenings(model, (opening) =>
         opening.kind === 'vent'
@@ -141,7 +118,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'ventArea',
     scale: 'factor',
     priorSd: 0.5,
-    words: 'size of what is opened',
     change: (model, times) =>
       withOpenings(model, (opening) =>
         opening.kind === 'vent'
@@ -153,7 +129,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'moisture',
     scale: 'factor',
     priorSd: 0.5,
-    words: 'water given off by living',
     change: (model, times) =>
       withZones(model, (zone) => ({
         ...zone,
@@ -166,7 +141,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'ground',
     scale: 'shift',
     priorSd: 2,
-    words: 'warmth of the deep ground',
     change: (model, byK) =>
       withElements(model, (element) =>
         element.a.kind === 'ground'
@@ -181,7 +155,6 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     id: 'wind',
     scale: 'factor',
     priorSd: 0.3,
-    words: 'wind at the house',
     change: (model, times) =>
       withOpenings(model, (opening) => {
         if (opening.kind === 'cracks')

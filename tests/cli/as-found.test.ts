@@ -1,0 +1,104 @@
+// `as-found` from files to verdict: weather and loggers as tables of different forms, of a house that differs from its
+// drawing by known numbers; and what is wrong with the flags. The files are made up.
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { asFoundCommand } from '../../src/cli/as-found.ts';
+import { readBundle } from '../../src/daystone.ts';
+import { TWIN_CASES } from '../matching/twin-cases.ts';
+import { twinOf } from '../matching/twin-records.ts';
+import { faultsOf, outputOf } from './run-command.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'daystone-as-found-'));
+const [weather, room, stray] = ['weather.csv', 'front-room.csv', 'letter.txt'].map((name) =>
+  join(folder, name),
+) as [string, string, string];
+const HOUR = 3_600_000;
+
+beforeAll(() => {
+  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
+  if (!read.ok) throw new Error('the climate does not read');
+  const { record } = twinOf(TWIN_CASES['winter, stove, shut, air']![0], read.year, 7);
+  const { year, firstRow, startMs, hours } = record.weather;
+  const wall = (ms: number) =>
+    new Date(ms + year.site.utcOffsetH * HOUR).toISOString().slice(0, 16).replace('T', ' ');
+  const rows = Array.from({ length: hours }, (_, hour) => {
+    const row = (firstRow + hour) % 8760;
+    const cells = [
+      year.dryBulbC,
+      year.dewPointC,
+      year.windSpeed,
+      year.globalHorizontal,
+      year.diffuseHorizontal,
+    ];
+    return [wall(startMs + hour * HOUR), ...cells.map((column) => column[row]!.toFixed(1))].join(',');
+  });
+  const head =
+    'Time,Air temperature [°C],Dew point [°C],Wind speed [m/s],Global radiation [W/m²],Diffuse radiation [W/m²]';
+  writeFileSync(weather, [head, ...rows].join('\n'));
+  const { measured } = record.targets[0]!;
+  const logged = Array.from(measured, (airC, hour) => {
+    const [date, clock] = wall(record.startMs + (hour + 0.5) * HOUR).split(' ') as [string, string];
+    return `${date.split('-').reverse().join('.')};${clock};${airC.toFixed(1).replace('.', ',')}`;
+  });
+  writeFileSync(room, ['Datum;Uhrzeit;Temperatur [°C]', ...logged].join('\r\n'));
+  writeFileSync(stray, 'Dear neighbour,\nthe house is too cold.');
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+test('a record becomes a verdict, numbers with intervals, words, and hours', async () => {
+  const hourly = join(folder, 'hours.csv');
+  const words = [
+    'modest',
+    '--weather',
+    weather,
+    '--logger',
+    `house=${room}`,
+    '--shut',
+    '2021-01-15..2021-01-28',
+  ];
+  const answer = JSON.parse(
+    await outputOf(asFoundCommand, ...words, '--workers', '2', '--hourly', hourly, '--json'),
+  );
+  expect(answer.unseenMisfitK).toBeLessThan(answer.drawnMisfitK);
+  expect(answer.windows).toBe('shut');
+  expect(answer.period.from).toBe('2021-01-15 00:00');
+  for (const { low, value, high, learnt } of answer.unknowns)
+    if (learnt) expect(low <= value && value <= high).toBe(true);
+  expect(answer.unknowns.length).toBeGreaterThan(3);
+  expect(answer.words.verdict).toMatch(/unseen|not seen/);
+  expect(answer.notes.join(' ')).toContain('standard time');
+  expect(readFileSync(hourly, 'utf8').split('\n').length).toBe(24 * 13 + 2);
+});
+
+describe('what is wrong with it is said', () => {
+  test.each([
+    ['no weather', ['modest', '--logger', `house=${room}`], '--weather'],
+    ['no logger', ['modest', '--weather', weather], '--logger'],
+    ['a room the design has not', ['modest', '--weather', weather, '--logger', `cellar=${room}`], 'cellar'],
+    ['a letter for a logger', ['modest', '--weather', weather, '--logger', `house=${stray}`], 'column names'],
+    [
+      'a file that is not there',
+      ['modest', '--weather', join(folder, 'none.csv'), '--logger', `house=${room}`],
+      'none.csv',
+    ],
+    [
+      'dates that are none',
+      ['modest', '--weather', weather, '--logger', `house=${room}`, '--shut', 'May'],
+      '--shut: May',
+    ],
+    [
+      'days nobody measured',
+      ['modest', '--weather', weather, '--logger', `house=${room}`, '--from', '2021-01-27'],
+      'at least 5',
+    ],
+    [
+      'a clock nobody knows',
+      ['modest', '--weather', weather, '--logger', `house=${room}`, '--clock', 'Mars'],
+      'Mars',
+    ],
+  ])('%s', async (_, words, said) => {
+    expect((await faultsOf(asFoundCommand, ...words)).join('\n')).toContain(said);
+  });
+});
