@@ -35,14 +35,16 @@ function kept(pool: RunPool): RunPool {
   return pool;
 }
 
+// A thread takes as long to start as several years to run, so one pool does for all that end no thread.
+const pool = kept(createThreadPool(2));
+
 test('two threads give what one thread in place gives', async () => {
-  const pool = kept(createThreadPool(2));
   expect(await pool.runner('denver').run(JOBS)).toEqual(await inPlace);
 });
 
 test('a thread killed in the middle loses no result', async () => {
   const ends: (() => void)[] = [];
-  const pool = kept(
+  const frail = kept(
     new RunPool({
       threads: 2,
       idleMs: 10_000,
@@ -56,7 +58,7 @@ test('a thread killed in the middle loses no result', async () => {
     }),
   );
   let results = 0;
-  const answer = await pool.runner('denver').run(JOBS, {
+  const answer = await frail.runner('denver').run(JOBS, {
     onResult: () => {
       results++;
       // From outside, as the system would: the pool is not told.
@@ -69,7 +71,6 @@ test('a thread killed in the middle loses no result', async () => {
 });
 
 test('stopping leaves no run behind', async () => {
-  const pool = kept(createThreadPool(2));
   const stop = new AbortController();
   let results = 0;
   const answer = pool.runner('denver').run(JOBS, {
@@ -89,6 +90,5 @@ test('stopping leaves no run behind', async () => {
 });
 
 test('a climate that was never given is named', async () => {
-  const pool = kept(createThreadPool(1));
   await expect(pool.runner('atlantis').run(JOBS)).rejects.toThrow("climate is 'atlantis'");
 });

@@ -12,7 +12,7 @@ const HOUSES = EXAMPLES.map(({ id, design }, i) => ({ id, design: { ...design, c
 /** Proposals of one answer that are run anew. */
 const MOST = 2;
 
-/** The question, with part of the plan of the two that run most. */
+/** The question, with part of the plan of those that run most. */
 function question(id: string): Question {
   const whole = questionById(id)!;
   const isKept = KEPT[id];
@@ -27,6 +27,7 @@ function question(id: string): Question {
 const WAYS = [undefined, 'any', 'adobe', 'adobe, thin'];
 const INPUTS = [undefined, 'sunspace.join', 'vents.habit', 'glass.tiltDeg', 'sunspace.doorRule'];
 const KEPT: Readonly<Record<string, (job: RunJob) => boolean>> = {
+  'how-much-glass': ({ at }) => at.mass === 'drawn',
   'how-much-mass': ({ at }) => [at.way, at.thicknessOf].every((way) => WAYS.includes(way as string)),
   'what-matters-most': ({ at }) => INPUTS.includes(at.path as string),
 };
@@ -37,7 +38,6 @@ const ASKED = (
     ['open-or-closed', LEANING],
     ['open-or-closed', MODEST],
     ['upright-or-leaning', LEANING],
-    ['upright-or-leaning', MODEST],
     ['hotter-year', CLOSED],
     ['who-opens-the-vents', MODEST],
     ['how-much-glass', MODEST],
@@ -47,14 +47,19 @@ const ASKED = (
   ] as const
 ).map(([id, house]) => [id, house.id, house.design] as const);
 
+/** Asked once by all tests. */
+const openOrClosed = answerFor(question('open-or-closed'), MODEST.design);
+
 test.each(ASKED)('%s of the %s house keeps its promises', async (id, _, design) => {
-  const answer = await answerFor(question(id), design, { samples: 2, mapSide: 5 });
+  const answer = await (id === 'open-or-closed' && design === MODEST.design
+    ? openOrClosed
+    : answerFor(question(id), design, { samples: 2, mapSide: 5 }));
   expect(answer.proposals.length).toBeGreaterThan(2);
   expect(brokenPromises(answer, MOST)).toEqual([]);
 });
 
 test('a figure that is a little off is found, in a proposal, a table and a sentence', async () => {
-  const answer = await answerFor(question('open-or-closed'), HOUSES[2]!.design);
+  const answer = await openOrClosed;
   const off = { ...answer.proposals[0]!.figures, humidHours: answer.proposals[0]!.figures.humidHours + 1 };
   const proposals = [{ ...answer.proposals[0]!, figures: off }];
   expect(brokenPromises({ ...answer, proposals }).join()).toContain('humidHours is promised as');

@@ -155,7 +155,7 @@ describe.each(SAMPLES)('%s damaged', (file) => {
         const result = readWeatherText([...lines.slice(turn), ...lines.slice(0, turn)].join(end), N_ITALY);
         expectRefusalOrYear(result);
       }),
-      { numRuns: 5 },
+      { numRuns: 3 },
     );
   });
 
@@ -182,7 +182,7 @@ describe.each(SAMPLES)('%s damaged', (file) => {
           damaged = damaged.slice(0, at) + piece + damaged.slice(at + piece.length);
         read(damaged);
       }),
-      { numRuns: 12 },
+      { numRuns: 8 },
     );
   });
 });
@@ -195,7 +195,7 @@ test('any text and any bytes are survived', async () => {
         expectRefusalOrYear(await readWeather(content, N_ITALY));
       },
     ),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 });
 
@@ -211,6 +211,6 @@ test('tables of any cells are survived', () => {
       const text = `time${separator}temperature${separator}ghi\n${rows.map((row) => row.join(separator)).join('\n')}`;
       expectRefusalOrYear(readWeatherText(text, N_ITALY));
     }),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 });

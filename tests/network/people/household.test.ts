@@ -71,24 +71,25 @@ describe('who heats does not cool', () => {
     },
   );
 
-  test.each(['attentive', 'automatic'] as const)(
-    'a sunspace is not vented for coolth below 26 °C within a day of heating, by %s hands',
-    (habit) => {
-      for (const place of ['denver', 'burlington'] as const) {
-        const { year } = runYear(houseOf('closed', { habit }), climateOf(place));
-        const since = sinceHeat(year);
-        const { open } = openingOf(year, 'sunspace vents');
-        const { airC, relativeHumidity } = year.zones[1]!;
-        let kept = 0;
-        for (let hour = 1; hour < HOURS; hour++) {
-          // People see it within the hour, and leave open what a damp sunspace asks for.
-          if (since[hour]! > 24 || Math.max(airC[hour]!, airC[hour - 1]!) > 26) continue;
-          if (relativeHumidity[hour]! > 0.7) continue;
-          kept++;
-          expect(open[hour]!, `${place}, hour ${hour}`).toBeLessThan(AIRED);
-        }
-        expect(kept).toBeGreaterThan(500);
+  test.each([
+    ['attentive', 'denver'],
+    ['automatic', 'burlington'],
+  ] as const)(
+    'a sunspace is not vented for coolth below 26 °C within a day of heating, by %s hands in %s',
+    (habit, place) => {
+      const { year } = runYear(houseOf('closed', { habit }), climateOf(place));
+      const since = sinceHeat(year);
+      const { open } = openingOf(year, 'sunspace vents');
+      const { airC, relativeHumidity } = year.zones[1]!;
+      let kept = 0;
+      for (let hour = 1; hour < HOURS; hour++) {
+        // People see it within the hour, and leave open what a damp sunspace asks for.
+        if (since[hour]! > 24 || Math.max(airC[hour]!, airC[hour - 1]!) > 26) continue;
+        if (relativeHumidity[hour]! > 0.7) continue;
+        kept++;
+        expect(open[hour]!, `hour ${hour}`).toBeLessThan(AIRED);
       }
+      expect(kept).toBeGreaterThan(500);
     },
   );
 
@@ -138,9 +139,9 @@ describe('airing', () => {
 describe('more care is never worse', () => {
   const HABITS: readonly Habit[] = ['automatic', 'attentive', 'away', 'forgetful', 'never'];
   test.each([
-    ['modest', ['denver', 'burlington']],
+    ['modest', ['denver']],
     ['closed', ['burlington']],
-    ['leaning', ['denver', 'madrid']],
+    ['leaning', ['madrid']],
   ] as const)('in the %s house', (id, places) => {
     for (const place of places) {
       const all = HABITS.map(
