@@ -8,7 +8,7 @@ import { expect, test } from 'vitest';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 const COUNT = 5;
-const PARTS = ['package.json', 'node_modules', 'src', 'climates', 'workers'];
+const PARTS = ['package.json', 'node_modules', 'bin', 'src', 'climates', 'workers'];
 
 /** Commands of the recipe, in its order. */
 const BLOCKS = [...readFileSync(join(ROOT, 'docs/batch.md'), 'utf8').matchAll(/```sh\n([\s\S]*?)```/g)].map(
