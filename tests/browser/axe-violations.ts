@@ -5,12 +5,22 @@ import type { Page } from 'playwright-core';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+/** The rules of those tags that look at colours. */
+const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
 
-/** One line a violation, of the whole page or of one part: rule and the first element it is about. */
-export async function violations(page: Page, part = 'html'): Promise<string[]> {
-  await page.evaluate(AXE);
+/**
+ * One line a violation, of the whole page or of one part: rule and the first element it is about.
+ *
+ * @param rules all of them, or those that look at colours, for a look that differs from one seen before by its colours only
+ */
+export async function violations(
+  page: Page,
+  part = 'html',
+  rules: 'all' | 'colours' = 'all',
+): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE);
   return page.evaluate(
-    async ({ tags, part }) => {
+    async ({ runOnly, part }) => {
       const { axe } = globalThis as unknown as {
         axe: {
           run: (
@@ -20,7 +30,7 @@ export async function violations(page: Page, part = 'html'): Promise<string[]> {
         };
       };
       const { violations: found } = await axe.run(part, {
-        runOnly: { type: 'tag', values: tags },
+        runOnly,
         // What passes is not described element by element.
         resultTypes: ['violations'],
       });
@@ -29,6 +39,9 @@ export async function violations(page: Page, part = 'html'): Promise<string[]> {
           `${id} (${nodes.length}): ${nodes[0]!.html.slice(0, 160)} ${nodes[0]!.failureSummary.slice(0, 300)}`,
       );
     },
-    { tags: TAGS, part },
+    {
+      runOnly: rules === 'all' ? { type: 'tag', values: TAGS } : { type: 'rule', values: COLOUR_RULES },
+      part,
+    },
   );
 }

@@ -26,15 +26,16 @@ test('the site has a policy that names no one but itself, before anything is loa
 });
 
 test('in use the page asks for nothing but its own files, and the policy has nothing to forbid', async () => {
-  const { page, complaints, close } = await openPage(served, { path: 'index.html?fresh' });
   const asked: string[] = [];
-  page.context().on('request', (request: Request) => asked.push(request.url()));
-  await page.addInitScript(() => {
-    const said: string[] = [];
-    Object.assign(window, { forbidden: said });
-    document.addEventListener('securitypolicyviolation', (event) => said.push(event.violatedDirective));
+  const { page, complaints, close } = await openPage(served, {
+    path: 'index.html?fresh',
+    watch: (page) => page.context().on('request', (request: Request) => asked.push(request.url())),
+    before: () => {
+      const said: string[] = [];
+      Object.assign(window, { forbidden: said });
+      document.addEventListener('securitypolicyviolation', (event) => said.push(event.violatedDirective));
+    },
   });
-  await page.reload();
   await settledFigure(page, 'house-overheated');
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   for (const id of ['hot-week', 'cold-week', 'year']) {
@@ -79,8 +80,7 @@ test('in use the page asks for nothing but its own files, and the policy has not
 });
 
 test('what the policy forbids is forbidden: a foreign request, a script in the page, code from text', async () => {
-  const { page, close } = await openPage(served);
-  await settledFigure(page, 'house-overheated');
+  const { page, close } = await openPage(served, { serviceWorkers: 'block' });
   const forbidden = await page.evaluate(async () => {
     const said: string[] = [];
     const allSaid = new Promise<void>((resolve) => {

@@ -2,20 +2,26 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
-import { openPage, settledFigure } from './served-page.ts';
+import { onePage } from './one-page.ts';
+import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
+const sheet = onePage(served);
 
-/** On a wide screen and a phone, in light and in dark. */
+/** On a wide screen and a phone, in light and in dark: every rule in each width and each scheme, in all four the colours. */
 async function violationsOfAllLooks(page: Page): Promise<string[]> {
   const found: string[] = [];
-  for (const width of [1280, 390]) {
+  for (const [width, colorScheme, rules] of [
+    [1280, 'light', 'all'],
+    [1280, 'dark', 'colours'],
+    [390, 'dark', 'all'],
+    [390, 'light', 'colours'],
+  ] as const) {
     await page.setViewportSize({ width, height: 900 });
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      found.push(...(await violations(page)).map((line) => `${colorScheme}, ${width} px: ${line}`));
-    }
+    await page.emulateMedia({ colorScheme });
+    const lines = await violations(page, 'html', rules);
+    found.push(...lines.map((line) => `${colorScheme}, ${width} px: ${line}`));
   }
   return found;
 }
@@ -31,7 +37,7 @@ async function expectReflow(page: Page): Promise<void> {
 }
 
 test('with every fold open axe finds nothing, light and dark, wide and narrow, and nothing is wider than the screen', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
@@ -40,11 +46,10 @@ test('with every fold open axe finds nothing, light and dark, wide and narrow, a
   await page.waitForSelector('.ask-form');
   expect(await violationsOfAllLooks(page)).toEqual([]);
   await expectReflow(page);
-  await close();
 });
 
 test('axe finds nothing while an hour is shown and versions are compared', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await page.fill('input[data-path="glass.tiltDeg"]', '70');
@@ -53,11 +58,10 @@ test('axe finds nothing while an hour is shown and versions are compared', async
   await page.waitForSelector('.compare .is-best');
   await page.click('text=Hottest hour');
   expect(await violations(page)).toEqual([]);
-  await close();
 });
 
 test('in the report axe finds nothing, light and dark, wide and narrow, and nothing is wider than the screen', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await page.selectOption('.head-example select', 'modest');
@@ -65,11 +69,10 @@ test('in the report axe finds nothing, light and dark, wide and narrow, and noth
   await page.waitForSelector('.report-view[aria-busy="false"] .paper-what-we-tried td');
   expect(await violationsOfAllLooks(page)).toEqual([]);
   await expectReflow(page);
-  await close();
 });
 
 test('the keyboard alone reaches a number, a handle and an hour', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   const before = await settledFigure(page, 'house-overheated');
   await page.focus('input[data-path="glass.value"]');
   await page.keyboard.press('Control+A');
@@ -81,11 +84,10 @@ test('the keyboard alone reaches a number, a handle and an hour', async () => {
   expect(await page.getAttribute('.map-field', 'aria-valuetext')).toContain('°C');
   await page.keyboard.press('Escape');
   expect(await page.textContent('.hour-words')).toContain('solstices');
-  await close();
 });
 
 test('numbers change units both ways and stay the same house', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   const before = await settledFigure(page, 'house-overheated');
   await page.locator('label.chip', { hasText: /^US$/ }).click();
   expect(await page.inputValue('input[data-path="sunspace.depthM"]')).toBe('7.87');
@@ -95,11 +97,10 @@ test('numbers change units both ways and stay the same house', async () => {
   await page.locator('label.chip', { hasText: /^metric$/ }).click();
   // 10 ft = 3.048 m exactly.
   expect(await page.inputValue('input[data-path="sunspace.depthM"]')).toBe('3.05');
-  await close();
 });
 
 test('in the south the sun is north and the seasons are turned', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.selectOption('select[data-path="climate"]', 'southern-chile');
   await page.waitForSelector('.head-place small:has-text("S")');
@@ -108,5 +109,4 @@ test('in the south the sun is north and the seasons are turned', async () => {
   expect(words).toContain('north to the right');
   expect(words).toMatch(/21 December the sun stands 7\d°/);
   expect(await page.textContent('.section-drawing')).toContain('north →');
-  await close();
 });

@@ -7,21 +7,26 @@ import { expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { serveFolder } from './built-site.ts';
 import { sheetKept } from './kept-in-browser.ts';
+import { onePage } from './one-page.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite('with offline copy');
+const served = await sharedSite('plain');
+const sheet = onePage(served);
 
 const HOSTILE = join(import.meta.dirname, '../data/hostile');
 const TILT = 'input[data-path="glass.tiltDeg"]';
 const VERSIONS = '.version-list';
 
-/** Reload with something done to the window before any script of the page runs. */
-async function openSpoilt(spoil: () => void) {
-  const opened = await openPage(served);
-  await opened.page.addInitScript(spoil);
-  await opened.page.reload();
-  return opened;
+/** In the page, before any script of its own: a window whose stores are all denied. */
+function keepNothing(): void {
+  for (const name of ['localStorage', 'sessionStorage', 'indexedDB']) {
+    Object.defineProperty(window, name, {
+      get() {
+        throw new DOMException('denied', 'SecurityError');
+      },
+    });
+  }
 }
 
 async function settled(page: Page): Promise<number> {
@@ -39,7 +44,7 @@ const openDesign = (page: Page, name: string, buffer: Buffer) =>
   page.setInputFiles('input[type="file"]', { name, mimeType: 'application/json', buffer });
 
 test('HTML in every text is read as characters, on the page and on paper', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settled(page);
   const bytes = readFileSync(join(HOSTILE, 'html-in-texts.json'));
   const { name } = JSON.parse(bytes.toString('utf8')) as { name: string };
@@ -74,18 +79,11 @@ test('HTML in every text is read as characters, on the page and on paper', async
   expect(await page.locator('img[src="x"], u, i, .sheet script').count()).toBe(0);
   expect(await page.evaluate(() => (window as { owned?: number }).owned)).toBeUndefined();
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a window that keeps nothing still computes, takes a weather file, and says that nothing is kept', async () => {
-  const { page, complaints, close } = await openSpoilt(() => {
-    for (const name of ['localStorage', 'sessionStorage', 'indexedDB']) {
-      Object.defineProperty(window, name, {
-        get() {
-          throw new DOMException('denied', 'SecurityError');
-        },
-      });
-    }
+  const { page, complaints, close } = await openPage(served, {
+    before: keepNothing,
   });
   const before = await settled(page);
   await page.waitForSelector('text=This browser keeps nothing for this page; save the design as a file.');
@@ -104,7 +102,7 @@ test('a window that keeps nothing still computes, takes a weather file, and says
 });
 
 test('with the storage full the page says so once, works on, and loses nothing kept before', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settled(page);
   await page.fill(TILT, '72');
   await sheetKept(page, '"tiltDeg":72');
@@ -122,7 +120,6 @@ test('with the storage full the page says so once, works on, and loses nothing k
   await settled(page);
   expect(await page.inputValue(TILT)).toBe('72');
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('two tabs: each keeps its sheet, versions are shared, and a tab that is gone leaves its sheet as a version', async () => {
@@ -229,7 +226,7 @@ test('a tab that dies comes back with its design and its steps of undo', async (
 });
 
 test('a fraction typed where a whole number belongs is not taken, and what is kept can be read back', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settled(page);
   await page
     .locator('details.input-group')
@@ -243,11 +240,10 @@ test('a fraction typed where a whole number belongs is not taken, and what is ke
   expect(await page.inputValue('input[data-path="air.shelter"]')).toBe(before);
   expect(await page.locator('.notices .is-trouble').count()).toBe(0);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a tab sent to the background has kept the last change already', async () => {
-  const { page, close } = await openPage(served);
+  const { page } = await sheet();
   await settled(page);
   await page.fill(TILT, '68');
   const kept = await page.evaluate(() => {
@@ -256,7 +252,6 @@ test('a tab sent to the background has kept the last change already', async () =
     return localStorage.getItem('daystone.sheet');
   });
   expect(kept).toContain('"tiltDeg":68');
-  await close();
 });
 
 test('a clock set back by years, or ahead, changes nothing', async () => {
@@ -286,7 +281,7 @@ test('a clock set back by years, or ahead, changes nothing', async () => {
 });
 
 test('a climate lost on the way is told, and had by another try; so are the questions', async () => {
-  const { page, close } = await openPage(served, { serviceWorkers: 'block' });
+  const { page } = await sheet();
   await settled(page);
   await page.route(/tucson.*\.txt|question-engine/, (route) => route.abort('connectionreset'));
   await page.selectOption('select[data-path="climate"]', 'tucson');
@@ -301,11 +296,10 @@ test('a climate lost on the way is told, and had by another try; so are the ques
   await page.locator('.ask-panel summary').click();
   await page.locator('.ask-panel summary').click();
   await page.waitForSelector('.ask-form');
-  await close();
 });
 
 test('a design of a newer page, in a climate this one lacks, keeps its place and computes in another', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settled(page);
   const design = { ...EXAMPLES[1]!.design, name: 'From later', climate: 'atlantis' };
   await openDesign(page, 'later.json', Buffer.from(JSON.stringify(design)));
@@ -318,14 +312,17 @@ test('a design of a newer page, in a climate this one lacks, keeps its place and
   await page.selectOption('select[data-path="climate"]', 'belfast');
   await settled(page);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a page kept from an earlier visit says that a newer one is ready, and takes the sheet along', async () => {
   const folder = join(await scratchFolder(), 'site');
   cpSync(served.folder, folder, { recursive: true });
   const site = await serveFolder(folder);
-  const { page, complaints, close } = await openPage({ ...site, browser: served.browser });
+  const { page, complaints, close } = await openPage({
+    ...site,
+    browser: served.browser,
+    options: { serviceWorkers: 'allow' },
+  });
   await settled(page);
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await page.reload();

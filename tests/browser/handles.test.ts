@@ -1,10 +1,12 @@
 // Every handle of the section, by mouse and by keyboard, on the built page; undo takes each drag back in one step.
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { openPage, settledFigure } from './served-page.ts';
+import { onePage } from './one-page.ts';
+import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
+const sheet = onePage(served);
 
 /** Handles of the closed-off example, with a way to drag each [px] that must change its number. */
 const DRAGS: readonly (readonly [string, number, number])[] = [
@@ -29,15 +31,14 @@ async function boxInSight(page: Page, id: string) {
 }
 
 async function openClosed() {
-  const opened = await openPage(served);
-  await settledFigure(opened.page, 'house-overheated');
+  const opened = await sheet();
   await opened.page.locator('.head-example select').selectOption('closed');
   await settledFigure(opened.page, 'house-overheated');
   return opened;
 }
 
 test('every handle moves its number under the mouse, undo takes the drag back in one step, and figures follow before it ends', async () => {
-  const { page, complaints, close } = await openClosed();
+  const { page, complaints } = await openClosed();
   expect(await page.locator('[data-handle]').count()).toBe(DRAGS.length);
   for (const [id, dx, dy] of DRAGS) {
     const before = await shownValue(page, id);
@@ -63,11 +64,10 @@ test('every handle moves its number under the mouse, undo takes the drag back in
   await page.mouse.up();
   expect(during).not.toBe(before);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('every handle moves by the arrow keys and ends at its limits', async () => {
-  const { page, complaints, close } = await openClosed();
+  const { page, complaints } = await openClosed();
   for (const [id] of DRAGS) {
     const handle = page.locator(`[data-handle="${id}"]`);
     const before = await shownValue(page, id);
@@ -83,25 +83,4 @@ test('every handle moves by the arrow keys and ends at its limits', async () => 
     await page.click('text=Undo');
   }
   expect(complaints).toEqual([]);
-  await close();
-});
-
-test('a handle follows a finger', async () => {
-  const { page, complaints, close } = await openPage(served, {
-    viewport: { width: 390, height: 844 },
-    hasTouch: true,
-    isMobile: true,
-  });
-  await settledFigure(page, 'house-overheated');
-  const before = await shownValue(page, 'sunspace.depthM');
-  const knob = await page.locator('[data-handle="sunspace.depthM"] .handle-knob').boundingBox();
-  const touch = await page.context().newCDPSession(page);
-  const at = (dx: number) => [{ x: knob!.x + knob!.width / 2 + dx, y: knob!.y + knob!.height / 2 }];
-  await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
-  for (const dx of [4, 8, 12, 16])
-    await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(dx) });
-  await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  expect(await shownValue(page, 'sunspace.depthM')).toBeGreaterThan(before);
-  expect(complaints).toEqual([]);
-  await close();
 });

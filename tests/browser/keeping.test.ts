@@ -4,17 +4,18 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { weatherKept } from './kept-in-browser.ts';
-import { warmTable } from './made-weather.ts';
+import { onePage } from './one-page.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite('with offline copy');
+const served = await sharedSite('plain');
+const sheet = onePage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
 const folder = await scratchFolder();
 
 const climateFile = (id: string) => readFileSync(new URL(`../../climates/${id}.txt`, import.meta.url));
 
 test('a reload brings back design, versions and units', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.fill('input[data-path="glass.tiltDeg"]', '75');
   await page.fill('.version-keep input', 'steeper');
@@ -27,19 +28,16 @@ test('a reload brings back design, versions and units', async () => {
   expect(await page.textContent('.version-list')).toContain('steeper');
   expect(await page.textContent('[data-figure="house-coldest"] .figure-unit')).toContain('°F');
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a link holds the whole design and opens in a fresh profile', async () => {
-  const first = await openPage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
-  await settledFigure(first.page, 'house-overheated');
+  const first = await sheet();
   await first.page.fill('input[data-path="glass.tiltDeg"]', '72');
   const figure = await settledFigure(first.page, 'house-overheated');
   await first.page.click('text=Copy link');
   await first.page.waitForFunction(() => location.hash.startsWith('#design='));
   const link = first.page.url();
   expect(link.length).toBeLessThan(2000);
-  await first.close();
   const second = await openPage(served, { path: `#${link.split('#')[1]}` });
   await second.page.waitForSelector('text=from the link');
   expect(await settledFigure(second.page, 'house-overheated')).toBe(figure);
@@ -49,7 +47,10 @@ test('a link holds the whole design and opens in a fresh profile', async () => {
 });
 
 test('a broken link and a broken file say what is wrong and change nothing', async () => {
-  const { page, complaints, close } = await openPage(served, { path: '#design=xxxx' });
+  const { page, complaints } = await sheet();
+  await page.evaluate(() => {
+    location.hash = '#design=xxxx';
+  });
   await page.waitForSelector('.notices .is-trouble');
   expect(await page.textContent('.notices')).toContain('The link is broken');
   const before = await page.inputValue('input[data-path="glass.tiltDeg"]');
@@ -61,11 +62,10 @@ test('a broken link and a broken file say what is wrong and change nothing', asy
   await page.waitForSelector('text=bad.json');
   expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe(before);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a design goes to a file and comes back; a file that is none is named and changes nothing', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.fill('input[data-path="glass.tiltDeg"]', '81');
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
@@ -87,11 +87,10 @@ test('a design goes to a file and comes back; a file that is none is named and c
   expect(await page.textContent('.notices')).toContain('notes.txt');
   expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('81');
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a weather file dropped on the page becomes the place, and is there after a reload', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   const before = await settledFigure(page, 'house-overheated');
   const text = climateFile('tucson')
     .toString('utf8')
@@ -109,30 +108,10 @@ test('a weather file dropped on the page becomes the place, and is there after a
   await page.reload();
   expect(await settledFigure(page, 'house-overheated')).toBe(after);
   expect(complaints).toEqual([]);
-  await close();
-});
-
-test('a table of hours that does not say where it is asks for the place and then computes', async () => {
-  const { page, complaints, close } = await openPage(served);
-  const before = await settledFigure(page, 'house-overheated');
-  await page.setInputFiles('input[type="file"]', {
-    name: 'station.csv',
-    mimeType: 'text/csv',
-    buffer: Buffer.from(warmTable()),
-  });
-  await page.waitForSelector('.table-question');
-  await page.fill('[data-site="latitude"]', '35');
-  await page.fill('[data-site="longitude"]', '-106');
-  await page.fill('[data-site="name"]', 'Our own station');
-  await page.click('text=Read the table');
-  await page.waitForSelector('text=The design now stands in Our own station');
-  expect(await settledFigure(page, 'house-overheated')).not.toBe(before);
-  expect(complaints).toEqual([]);
-  await close();
 });
 
 test('two versions stand side by side with the better figure marked', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await page.selectOption('select[data-path="sunspace.join"]', 'none');
@@ -157,11 +136,10 @@ test('two versions stand side by side with the better figure marked', async () =
   await page.locator('.version-list button', { hasText: 'Go back' }).first().click();
   await settledFigure(page, 'sunspace-overheated');
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('with the network gone the page opens again and computes another place', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints, close } = await openPage(served, { serviceWorkers: 'allow' });
   await settledFigure(page, 'house-overheated');
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;

@@ -2,10 +2,12 @@
 // its limit, and what no longer fits comes back when there is room.
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { openPage, settledFigure } from './served-page.ts';
+import { onePage } from './one-page.ts';
+import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
+const sheet = onePage(served);
 
 const DEPTH = 'input[data-path="sunspace.depthM"]';
 const LENGTH = 'input[data-path="sunspace.lengthM"]';
@@ -27,7 +29,7 @@ const beside = (page: Page, field: string) =>
   page.locator('.input', { has: page.locator(field) }).locator('.input-limits');
 
 test('a number is taken whole, refused beside its limit, and no other number pays for it', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   const steps: number[] = [];
   await settledFigure(page, 'house-overheated');
   const glass = await drawn(page, 'glass.value');
@@ -100,11 +102,10 @@ test('a number is taken whole, refused beside its limit, and no other number pay
   await page.keyboard.press('Control+Z');
   expect(await drawn(page, 'sunspace.depthM')).toBe(depth);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('what no longer fits is told beside its field with a choice, and comes back when there is room', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   const glass = await drawn(page, 'glass.value');
   const length = await page.inputValue(LENGTH);
@@ -129,5 +130,4 @@ test('what no longer fits is told beside its field with a choice, and comes back
   await page.keyboard.press('Enter');
   expect(await page.inputValue(GLASS)).toBe(built);
   expect(complaints).toEqual([]);
-  await close();
 });

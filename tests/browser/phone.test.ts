@@ -1,10 +1,15 @@
 // The page under a finger: real touches, sent below the page, on a phone's screen.
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { openPage, settledFigure } from './served-page.ts';
+import { onePage } from './one-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
+const sheet = onePage(served, {
+  viewport: { width: 390, height: 844 },
+  hasTouch: true,
+  isMobile: true,
+});
 
 interface Point {
   readonly x: number;
@@ -64,12 +69,7 @@ const smallTargets = (page: Page) =>
   );
 
 test('on a phone a swipe up or down scrolls and changes nothing, and a move across moves one number', async () => {
-  const { page, complaints, close } = await openPage(served, {
-    viewport: { width: 390, height: 844 },
-    hasTouch: true,
-    isMobile: true,
-  });
-  await settledFigure(page, 'house-overheated');
+  const { page, complaints } = await sheet();
   const top = (selector: string) =>
     page
       .locator(selector)
@@ -125,5 +125,17 @@ test('on a phone a swipe up or down scrolls and changes nothing, and a move acro
   const bar = (await page.locator('.figure-bar').boundingBox())!;
   expect(bar.y + bar.height).toBeCloseTo(844, 0);
   expect(complaints).toEqual([]);
-  await close();
+});
+
+test('a handle follows a finger', async () => {
+  const { page, complaints } = await sheet();
+  const depth = () =>
+    page.getAttribute('[data-handle="sunspace.depthM"]', 'aria-valuenow').then((text) => Number(text));
+  const before = await depth();
+  const knob = await middleOf(page, '[data-handle="sunspace.depthM"] .handle-knob');
+  await restingPlace(page);
+  const finger = await page.context().newCDPSession(page);
+  await touch(finger, way(knob, 16, 0));
+  expect(await depth()).toBeGreaterThan(before);
+  expect(complaints).toEqual([]);
 });

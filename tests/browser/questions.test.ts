@@ -3,15 +3,16 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
-import { type OpenPage, openPage, settledFigure } from './served-page.ts';
+import { onePage } from './one-page.ts';
+import { type OpenPage, settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
+const sheet = onePage(served);
 
 /** The page with the house of one zone, whose years take half the time of the others'. */
 async function openModest(): Promise<OpenPage> {
-  const opened = await openPage(served);
-  await settledFigure(opened.page, 'house-overheated');
+  const opened = await sheet();
   await opened.page.selectOption('.head-example select', 'modest');
   await settledFigure(opened.page, 'house-overheated');
   return opened;
@@ -25,22 +26,23 @@ async function ask(page: Page, question: string): Promise<void> {
   await page.waitForSelector('.ask-answer[data-answer="whole"]');
 }
 
-/** Axe finds nothing in the panel with its answer unfolded, wide and narrow, light and dark, and the page fits. */
+/** Axe finds nothing in the panel with its answer unfolded, dark and narrow, light and wide, and the page fits. */
 async function expectForEveryone(page: Page): Promise<void> {
   const folds = page.locator('.ask-answer details:not([open]) > summary');
   while ((await folds.count()) > 0) await folds.first().click();
-  for (const width of [390, 1280]) {
+  for (const [colorScheme, width] of [
+    ['dark', 390],
+    ['light', 1280],
+  ] as const) {
+    await page.emulateMedia({ colorScheme });
     await page.setViewportSize({ width, height: 900 });
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      expect(await violations(page, '.ask-panel'), `${colorScheme}, ${width} px`).toEqual([]);
-    }
+    expect(await violations(page, '.ask-panel'), `${colorScheme}, ${width} px`).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   }
 }
 
 test('a question can be stopped; how much glass? is answered in one sentence with its curve, and a proposal can be taken and undone', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.click('.ask-panel > summary');
   await page.selectOption('select[data-ask="question"]', 'what-matters-most');
@@ -66,11 +68,10 @@ test('a question can be stopped; how much glass? is answered in one sentence wit
   await page.click('button:has-text("Undo")');
   expect(await page.inputValue('input[data-path="glass.value"]')).toBe(before);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('the map of glass and mass shows lines of equal hours; a click and the keyboard move the design', async () => {
-  const { page, complaints, close } = await openModest();
+  const { page, complaints } = await openModest();
   await ask(page, 'glass-and-mass-map');
   await expectForEveryone(page);
   expect(await page.locator('.answer-level polyline').count()).toBeGreaterThan(0);
@@ -104,11 +105,10 @@ test('the map of glass and mass shows lines of equal hours; a click and the keyb
   const mass = Number(await page.inputValue('input[data-path="mass.areaM2"]'));
   expect(Math.abs(mass - Number(massM2))).toBeLessThan(0.06);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('an answer is marked old when design, climate or year changes, and told in the units on screen', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   await ask(page, 'open-or-closed');
   await expectForEveryone(page);
@@ -133,21 +133,19 @@ test('an answer is marked old when design, climate or year changes, and told in 
     await old.waitFor({ state: 'detached' });
   }
   expect(complaints).toEqual([]);
-  await close();
 });
 
 // Of the questions answered by a table alone the one with the fewest runs.
 test('who opens the vents is answered in a table', async () => {
-  const { page, complaints, close } = await openModest();
+  const { page, complaints } = await openModest();
   await ask(page, 'who-opens-the-vents');
   expect(await page.locator('.ask-finding').textContent()).toMatch(/\d/);
   await expectForEveryone(page);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('closing the sunspace off by hand gives the house that the answer promised, says what came along, and a row can be drawn', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-humid');
   await page.selectOption('select[data-path="sunspace.join"]', 'closed');
   expect(await page.locator('.notices').textContent()).toContain('an ordinary door');
@@ -163,5 +161,4 @@ test('closing the sunspace off by hand gives the house that the answer promised,
   await row.locator('button[data-ask="draw"]').click();
   expect(await settledFigure(page, 'house-humid')).toBe(byHand);
   expect(complaints).toEqual([]);
-  await close();
 });

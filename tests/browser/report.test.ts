@@ -3,12 +3,14 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { onePage } from './one-page.ts';
 import { pdfPages, requirePdftotext } from './pdf-text.ts';
-import { openPage, settledFigure } from './served-page.ts';
+import { settledFigure } from './served-page.ts';
 import { scratchFolder, sharedSite } from './shared-browser.ts';
 
 requirePdftotext();
 const served = await sharedSite('plain');
+const sheet = onePage(served);
 const folder = await scratchFolder();
 
 const EXAMPLES = ['leaning', 'closed', 'modest'] as const;
@@ -153,7 +155,9 @@ async function expectWholeInPrint(
       // The foot alone is about 60 letters.
       expect(text.length, `${paper}, page ${i + 1} is nearly empty`).toBeGreaterThan(300);
       // A heading that closes a page has lost what it heads.
-      expect(text).not.toMatch(/(What matters most|What else we find|Take care of this too|What we assumed|How far to trust it) Daystone \d/);
+      expect(text).not.toMatch(
+        /(What matters most|What else we find|Take care of this too|What we assumed|How far to trust it) Daystone \d/,
+      );
     }
   }
 }
@@ -164,7 +168,7 @@ test.each([
   ['closed', ['A4']],
   ['modest', ['Letter']],
 ] as const)('the report of %s prints whole on %s', async (example, papers) => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await openReport(page, example);
   await expectWholeInPrint(page, example, 'metric', papers);
   if (example === 'leaning') {
@@ -175,11 +179,10 @@ test.each([
     await expectWholeInPrint(page, example, 'US', ['A4']);
   }
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('what was typed for the report outlives a reload, and the sheet is as it was left', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');
   await page.fill('input[data-path="glass.tiltDeg"]', '75');
   await settledFigure(page, 'house-overheated');
@@ -193,5 +196,4 @@ test('what was typed for the report outlives a reload, and the sheet is as it wa
   await page.waitForSelector('.paper', { state: 'detached' });
   expect(await page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('75');
   expect(complaints).toEqual([]);
-  await close();
 });

@@ -32,7 +32,7 @@ export async function servePage(): Promise<ServedPage> {
   };
 }
 
-/** Open a fresh profile and listen to everything it complains about. */
+/** Open a fresh profile and listen to everything it complains about; `before` is done before anything is loaded. */
 export async function openPage(
   served: Pick<ServedPage, 'address' | 'browser'> & { readonly options?: BrowserContextOptions },
   options: BrowserContextOptions & {
@@ -40,9 +40,10 @@ export async function openPage(
     acts?: 'folded' | 'open';
     inputs?: 'all' | 'first';
     before?: () => void;
+    watch?: (page: Page) => void;
   } = {},
 ): Promise<OpenPage> {
-  const { path = '', acts = 'folded', inputs = 'all', before, ...contextOptions } = options;
+  const { path = '', acts = 'folded', inputs = 'all', before, watch, ...contextOptions } = options;
   const context = await served.browser.newContext({
     viewport: { width: 1280, height: 900 },
     ...served.options,
@@ -54,6 +55,7 @@ export async function openPage(
   if (before) await context.addInitScript(before);
   const page = await context.newPage();
   const complaints = complaintsOf(page);
+  watch?.(page);
   await page.goto(served.address + path);
   return { page, complaints, close: () => context.close() };
 }

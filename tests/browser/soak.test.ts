@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { soakPage } from '../soak/page-soak.ts';
 import { sharedSite } from './shared-browser.ts';
 
-const served = await sharedSite('with offline copy');
+const served = await sharedSite('plain');
 
 test('thirty random acts leave the console silent, the figures whole and the sheet kept', async () => {
   const soak = await soakPage(served, { acts: 30 }, 2026);
