@@ -12,6 +12,7 @@ import {
 import { DOUBT_WORDS, doubtsAbout } from '../weather/prepared/doubts.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
+import { actualYearWords } from './actual-year-words.ts';
 import { bundledClimates } from './bundled-climates.ts';
 import { type Command, type CommandResult, refused } from './command.ts';
 import { PLACE_USAGE } from './place-weather.ts';
@@ -38,7 +39,7 @@ export const climateCommand: Command = {
     }
     if (place === undefined) {
       const made = await chooseWeather(args, '');
-      return made.ok ? shown(made.year, args.switches.has('json')) : made;
+      return made.ok ? await shown(made.year, args.switches.has('json')) : made;
     }
     if (args.values.has('exposure')) return refused('--exposure: given without --place; allowed: beside it');
     if (!ids.includes(place) && !existsSync(place)) {
@@ -52,17 +53,18 @@ export const climateCommand: Command = {
       ? await climateById(place, 'climate')
       : await weatherFile(place, args);
     if (!weather.ok) return weather;
-    return shown(weather.year, args.switches.has('json'));
+    return await shown(weather.year, args.switches.has('json'));
   },
 };
 
-function shown(year: TypicalYear, asJson: boolean): CommandResult {
+async function shown(year: TypicalYear, asJson: boolean): Promise<CommandResult> {
   const climate = prepareClimate(year);
   const summary = summariseClimate(climate);
-  return { ok: true, output: asJson ? jsonOf(climate, summary) : tableOf(climate, summary) };
+  const actual = await actualYearWords(year, summary);
+  return { ok: true, output: asJson ? jsonOf(climate, summary, actual) : tableOf(climate, summary, actual) };
 }
 
-function jsonOf(climate: PreparedClimate, summary: ClimateSummary): string {
+function jsonOf(climate: PreparedClimate, summary: ClimateSummary, actual: readonly string[]): string {
   const { year } = climate;
   const { id, site, source, credit, monthYears, sunMinute, notes } = year;
   return JSON.stringify({
@@ -75,10 +77,11 @@ function jsonOf(climate: PreparedClimate, summary: ClimateSummary): string {
     ...summary,
     notes,
     doubts: doubtsAbout(climate),
+    ...(actual.length === 0 ? {} : { actualYear: actual[0] }),
   });
 }
 
-function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
+function tableOf(climate: PreparedClimate, summary: ClimateSummary, actual: readonly string[]): string {
   const { year } = climate;
   const { site } = year;
   const head: Cell[] = [
@@ -104,6 +107,7 @@ function tableOf(climate: PreparedClimate, summary: ClimateSummary): string {
     `Lowest ${summary.year.lowestC.toFixed(1)} °C, highest ${summary.year.highestC.toFixed(1)} °C, cloudiest month ${MONTH_NAMES[summary.cloudiestMonth]}.`,
     'Upright and at 60°: sun on an equator-facing plane, ground reflection included.',
     `Degree-days: below 18 °C, from daily means. Humid: hours at ${Math.round(100 * HUMID_LIMIT)} % and more.`,
+    ...actual,
     ...year.notes.map((note) => `Note: ${note}`),
     ...doubtsAbout(climate).map(({ weight, text, effect }) => `${DOUBT_WORDS[weight]}: ${text} ${effect}`),
   ];

@@ -11,9 +11,11 @@ import { placesCommand } from './places.ts';
 import { questionsCommand } from './questions.ts';
 import { reportCommand } from './report.ts';
 import { yearCommand } from './year.ts';
+import { yearsCommand } from './years.ts';
 
 export const COMMANDS: readonly Command[] = [
   yearCommand,
+  yearsCommand,
   askCommand,
   asFoundCommand,
   reportCommand,

@@ -11,6 +11,7 @@ import { METRIC_WORDS } from '../questions/words.ts';
 import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
+import { drawnFigures, drawnSentences } from './drawn-spread.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { outcomeTable } from './outcome-table.ts';
 import { PLACE_USAGE } from './place-weather.ts';
@@ -47,11 +48,14 @@ export const yearCommand: Command = {
       }
     }
     const sure = await howSureOf(design, createPlainRunner(preparedOnce(weather.year)));
+    const drawn = drawnFigures(design, weather.year, outcome);
+    const sentences = [...howSureSentences(sure, METRIC_WORDS), ...drawnSentences(drawn)];
+    const madeYears = drawn.length === 0 ? {} : { madeYears: drawn };
     return {
       ok: true,
       output: args.switches.has('json')
-        ? JSON.stringify({ ...outcome, howSure: howSureJson(sure) })
-        : outcomeTable(outcome, args.switches.has('all'), howSureSentences(sure, METRIC_WORDS)),
+        ? JSON.stringify({ ...outcome, howSure: howSureJson(sure), ...madeYears })
+        : outcomeTable(outcome, args.switches.has('all'), sentences),
     };
   },
 };

@@ -4,7 +4,7 @@
 // Eight stations, each weighted by 1/(d² + 25² km²)/(1 + (Δz/500 m)²), their temperatures brought to the place's height.
 // The method was judged by leaving each of 900 stations out in turn (places/README.md).
 
-import type { MonthlyNormals } from '../weather/synthetic/monthly-normals.ts';
+import type { MonthlyNormals } from '../weather/normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../weather/synthetic/normals-limits.ts';
 import type { Place } from './gazetteer.ts';
 import type { NearStation, NormalsTable } from './normals-table.ts';

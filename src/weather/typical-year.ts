@@ -7,6 +7,8 @@
 // Months of a typical year come from different calendar years; monthYears keeps them, since the sun's
 // position depends on the year by up to 0.17°.
 
+import type { MonthlyNormals } from './normals.ts';
+
 /** Hours in a typical year. */
 export const HOURS = 8760;
 
@@ -82,6 +84,8 @@ export interface TypicalYear {
   readonly startMs?: Float64Array;
   /** what was added to a typical year to make it hotter (hotter-year.ts); absent for the year as read */
   readonly hotter?: Hotter;
+  /** the monthly normals it was made from, with its draw; absent for a year of measured or modelled hours */
+  readonly madeFrom?: MonthlyNormals;
   /** what was filled, shifted or doubted on the way in, one plain sentence each */
   readonly notes: readonly string[];
 }

@@ -8,8 +8,9 @@
 import { describe, expect, test } from 'vitest';
 import { simulate } from '../../src/network/simulate.ts';
 import { withHeatWave } from '../../src/weather/hotter-year.ts';
+import type { MonthlyNormals } from '../../src/weather/normals.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
-import { type MonthlyNormals, yearFromNormals } from '../../src/weather/synthetic/monthly-normals.ts';
+import { yearFromNormals } from '../../src/weather/synthetic/monthly-normals.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
 import { check } from './ledger.ts';
 import {

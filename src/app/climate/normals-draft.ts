@@ -2,8 +2,8 @@
 // wrong, cell by cell. Changing the units turns the numbers along.
 
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
+import type { MonthlyNormals, NormalsOrigin } from '../../weather/normals.ts';
 import type { Fault } from '../../weather/read-result.ts';
-import type { MonthlyNormals, NormalsOrigin } from '../../weather/synthetic/monthly-normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../../weather/synthetic/normals-limits.ts';
 import { MONTH_START_HOUR } from '../../weather/typical-year.ts';
 import { type ShownQuantity, toShown, toSi, type UnitSystem } from '../parts/display-unit.ts';

@@ -4,9 +4,9 @@
 
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { SimulationBridge } from '../../../workers/bridge.ts';
+import type { MonthlyNormals } from '../../weather/normals.ts';
 import { describeFault, type Fault, type ReadResult, type SiteHints } from '../../weather/read-result.ts';
 import type { ReadStep } from '../../weather/reader.ts';
-import type { MonthlyNormals } from '../../weather/synthetic/monthly-normals.ts';
 import type { TableChoices, TableInspection } from '../../weather/table/hourly-table.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { keepOwnClimate, ownKey } from '../keeping/own-climates.ts';

@@ -4,6 +4,7 @@
 import { standardPressure } from '../../physics/altitude.ts';
 import { assembleYear, MONTH_NAMES, newColumn } from '../assembly/assembled-year.ts';
 import { completeComponents } from '../assembly/radiation-components.ts';
+import type { MonthlyNormals } from '../normals.ts';
 import type { Fault, ReadResult } from '../read-result.ts';
 import { idOf } from '../text/text-lines.ts';
 import { HOURS, MONTH_START_HOUR, type Site } from '../typical-year.ts';
@@ -11,39 +12,6 @@ import { NORMALS_ERROR, NORMALS_LIMITS } from './normals-limits.ts';
 import { randomNumbers } from './random-numbers.ts';
 import { syntheticDewPoint, syntheticDryBulb, syntheticWind } from './synthetic-air.ts';
 import { extraterrestrialRadiation, isPossibleClearness, syntheticRadiation } from './synthetic-radiation.ts';
-
-/** Twelve numbers each, January first. */
-export interface MonthlyNormals {
-  readonly name: string;
-  readonly latitudeDeg: number;
-  readonly longitudeDeg: number;
-  readonly elevationM: number;
-  /** longitude/15, rounded, when absent [h] */
-  readonly utcOffsetH?: number;
-  /** mean of the daily highest and lowest air temperature [°C] */
-  readonly meanDailyHighC: readonly number[];
-  readonly meanDailyLowC: readonly number[];
-  /** mean relative humidity [%], 5…97 */
-  readonly humidityPercent: readonly number[];
-  /** daily global radiation [kWh/m²], or hours of bright sunshine a day: one of the two */
-  readonly dailyGlobalKWh?: readonly number[];
-  readonly sunshineHours?: readonly number[];
-  /** mean wind at 10 m [m/s], 0.2…20 */
-  readonly windSpeed: readonly number[];
-  /** draws the order of the days; 1 when absent */
-  readonly seed?: number;
-  /** where the normals are from, if not from the person */
-  readonly from?: NormalsOrigin;
-}
-
-export interface NormalsOrigin {
-  /** in a few words */
-  readonly source: string;
-  /** the credit their data ask for */
-  readonly credit: string;
-  /** what they rest on and what makes them doubtful, a sentence each */
-  readonly notes: readonly string[];
-}
 
 /** Calendar year the sun's position is computed in. */
 const SUN_YEAR = 2021;
@@ -79,7 +47,7 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     { site, monthYears, sunMinute: 'mean' },
   )!;
   const { globalHorizontal, beamNormal, diffuseHorizontal } = parts;
-  return assembleYear({
+  const made = assembleYear({
     site,
     id: idOf(name),
     source: `${normals.from?.source ?? 'Made from twelve monthly normals'}, seed ${normals.seed ?? 1}`,
@@ -107,6 +75,7 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     ],
     lineOfHour: null,
   });
+  return made.ok ? { ok: true, year: { ...made.year, madeFrom: normals } } : made;
 }
 
 /**

@@ -3,9 +3,10 @@
 //     "meanDailyLowC": […], "humidityPercent": […], "dailyGlobalKWh": […] or "sunshineHours": […], "windSpeed": […],
 //     "seed": 1 }
 import * as v from 'valibot';
+import type { MonthlyNormals } from '../normals.ts';
 import type { ReadResult } from '../read-result.ts';
 import { jsonOf } from '../text/json-text.ts';
-import { type MonthlyNormals, yearFromNormals } from './monthly-normals.ts';
+import { yearFromNormals } from './monthly-normals.ts';
 
 const Twelve = v.pipe(v.array(v.number()), v.length(12, 'twelve numbers, January first'));
 

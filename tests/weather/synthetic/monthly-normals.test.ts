@@ -1,14 +1,11 @@
 import { expect, test } from 'vitest';
 import { MONTH_DAYS } from '../../../src/weather/assembly/calendar-hour.ts';
+import type { MonthlyNormals } from '../../../src/weather/normals.ts';
 import { summariseClimate } from '../../../src/weather/prepared/climate-summary.ts';
 import { closureRms } from '../../../src/weather/prepared/doubts.ts';
 import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { describeFault } from '../../../src/weather/read-result.ts';
-import {
-  globalFromSunshine,
-  type MonthlyNormals,
-  yearFromNormals,
-} from '../../../src/weather/synthetic/monthly-normals.ts';
+import { globalFromSunshine, yearFromNormals } from '../../../src/weather/synthetic/monthly-normals.ts';
 import { autoregressive, randomNumbers } from '../../../src/weather/synthetic/random-numbers.ts';
 import { normalShare } from '../../../src/weather/synthetic/synthetic-air.ts';
 import { yearOf } from '../weather-files.ts';
