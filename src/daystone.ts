@@ -162,13 +162,14 @@ export function runPeriod(design: Design, record: WeatherRecord, options: RunPer
   const model = change(modelOf(design, record.year.site, climate.ground));
   const firstRow = (record.firstRow + first) % HOURS;
   const startMs = record.startMs + first * HOUR_MS;
-  const year = simulate(model, climate, {
+  const run = simulate(model, climate, {
     warmUpDays: simulation.startC === undefined ? DAYS_BEFORE : 0,
     ...simulation,
     period: { firstRow, hours },
     series: series.map((one) => seriesByRow(one, firstRow, startMs, record.year.site.utcOffsetH)),
   });
-  const zones = zonesOfPeriod(year, firstRow, hours);
+  const year = withWholeHouse(design, run);
+  const zones = zonesOfPeriod({ ...year, zones: [...year.zones, ...(year.rooms ?? [])] }, firstRow, hours);
   return {
     model,
     climate,

@@ -13,6 +13,8 @@ export function withWholeHouse(design: Design, year: Year): Year {
   const ids = new Set(plan.rooms.map(({ id }) => id));
   const isRoom = ({ id }: ZoneYear) => ids.has(id);
   const rooms = year.zones.filter(isRoom);
+  // A model put in place of the drawn one has zones of its own.
+  if (rooms.length !== plan.rooms.length) return year;
   const isOfRoom = ({ zone }: HeatByCause) => ids.has(zone);
   const roomHeat = year.heat.filter(isOfRoom);
   return {
