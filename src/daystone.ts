@@ -169,7 +169,9 @@ export function runPeriod(design: Design, record: WeatherRecord, options: RunPer
     series: series.map((one) => seriesByRow(one, firstRow, startMs, record.year.site.utcOffsetH)),
   });
   const year = withWholeHouse(design, run);
-  const zones = zonesOfPeriod({ ...year, zones: [...year.zones, ...(year.rooms ?? [])] }, firstRow, hours);
+  const zones = zonesOfPeriod(year, firstRow, hours);
+  // Rooms of a divided house behind the house, which is all of them.
+  const rooms = zonesOfPeriod({ ...year, zones: year.rooms ?? [] }, firstRow, hours);
   return {
     model,
     climate,
@@ -177,7 +179,7 @@ export function runPeriod(design: Design, record: WeatherRecord, options: RunPer
     startMs,
     hours,
     firstRow,
-    zones,
+    zones: [...zones, ...rooms],
     outcome: summarisePeriod(zones, year.books),
   };
 }
