@@ -8,6 +8,8 @@ import errors from './what-errors-do.json' with { type: 'json' };
 /** What the model leaves out. */
 export const NOT_MODELLED: readonly string[] = [
   'the difference between the top and the bottom of a room',
+  'wind that blows from room to room',
+  'a window opened in one room for another',
   'sun on a person in a chair',
   'furniture that shades a floor',
   'warm pipes',
