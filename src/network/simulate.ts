@@ -58,8 +58,9 @@ export interface SimulateOptions {
   readonly startC?: number;
 }
 
-/** Steps of an hour in which something that moves is open, in which the sun shines, and in which neither is so. */
+/** Steps of an hour in which something that moves is open, in which the sun shines, on beds and otherwise, and in which neither is so. */
 const MOVING_STEPS = 4;
+const SUNNY_STEPS_WITH_BEDS = 4;
 const SUNNY_STEPS = 2;
 const QUIET_STEPS = 1;
 const WARM_UP_DAYS = 7;
@@ -69,7 +70,7 @@ const LONG_STEP_H = 24 / PARTS_OF_DAY;
 /** Trials of flow and temperature in a round, and rounds of those and water in a step, with beds in it; few are usual of each. */
 const MOST_TRIALS = 30;
 const MOST_ROUNDS = 5;
-const MOST_ROUNDS_WITH_BEDS = 12;
+const MOST_ROUNDS_WITH_BEDS = 60;
 
 /** The engine of this thread; every run loads it anew. */
 let engine: Engine | null = null;
@@ -236,7 +237,8 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   function chooseSteps(): void {
     const mayMove = flows.mayMove() || (anyMoved && given.opensWithin(hourIn));
-    const needed = mayMove ? MOVING_STEPS : weather.darkShare < 1 ? SUNNY_STEPS : QUIET_STEPS;
+    const sunny = beds.count() > 0 ? SUNNY_STEPS_WITH_BEDS : SUNNY_STEPS;
+    const needed = mayMove ? MOVING_STEPS : weather.darkShare < 1 ? sunny : QUIET_STEPS;
     const chosen = fixedSteps > 0 ? fixedSteps : needed;
     if (chosen === steps) return;
     steps = chosen;

@@ -1,9 +1,28 @@
 // What several unknowns of a step come to when each depends on all: how far each is off in, how much to add to each out, until
 // nothing is off. Method: Broyden's, as temperature-search.ts, the inverse Jacobian begun anew at each step as though each
-// unknown mended its own and no other, which the lines they are put on nearly make true.
+// unknown mended its own and no other, which the lines they are put on nearly make true. Where that has not ended after a few
+// moves (hot glass run wet, air at the edge of saturation), Newton's from the best of them: slopes measured by moving one
+// unknown at a time, moves halved until they mend. More heat warms, and warmth takes heat, so that this comes to an end.
 
 /** By so much a move is shortened that made things worse. */
 const SHORTER = 0.5;
+/** Moves of Broyden's before slopes are measured. */
+const FREE_MOVES = 8;
+/** A slope is measured over at least so much, in the unit of what is off. */
+const LEAST_PROBE = 50;
+/** A move of Newton's is halved so often at most. */
+const MOST_HALVINGS = 5;
+/** No move of Newton's is longer than so many times what is off most. */
+const LONGEST = 20;
+
+/** A slope below this is none. */
+const LEAST_PIVOT = 1e-9;
+
+/** What the next call of a search begins with. */
+const FREE = 0;
+const AT_BASE = 1;
+const PROBING = 2;
+const MOVED = 3;
 
 export interface JointSearch {
   /** how far each is off, in their own unit; the caller writes it */
@@ -24,20 +43,52 @@ export function createJointSearch(most: number): JointSearch {
   const pull = new Float64Array(most);
   const miss = new Float64Array(most);
   const inverse = new Float64Array(most * most);
+  const moved = new Float64Array(most);
+  const best = new Float64Array(most);
+  const base = new Float64Array(most);
+  const slopes = new Float64Array(most * most);
+  const newton = new Float64Array(most);
   let count = 0;
   let isFirst = true;
   let lastLargest = 0;
+  let bestLargest = 0;
   let length = 1;
+  let stage = FREE;
+  let moves = 0;
+  let probed = 0;
+  let probe = 0;
+  let halvings = 0;
 
   function begin(unknowns: number): void {
     count = unknowns;
     isFirst = true;
+    stage = FREE;
+    moves = 0;
+    bestLargest = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < count; i++) moved[i] = 0;
   }
 
   function next(): void {
     const n = count;
     let largest = 0;
     for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(off[i]!));
+    if (stage === FREE) moveFreely(largest);
+    else measure(largest);
+    for (let i = 0; i < n; i++) moved[i]! += move[i]!;
+  }
+
+  function moveFreely(largest: number): void {
+    const n = count;
+    if (largest < bestLargest) {
+      bestLargest = largest;
+      for (let i = 0; i < n; i++) best[i] = moved[i]!;
+    }
+    if (moves++ === FREE_MOVES) {
+      stage = AT_BASE;
+      if (largest <= bestLargest) measure(largest);
+      else for (let i = 0; i < n; i++) move[i] = best[i]! - moved[i]!;
+      return;
+    }
     // What has made things worse is forgotten, and the next moves are shorter: at the edge of saturation what holds on one
     // side does not on the other.
     if (isFirst) restart(1);
@@ -51,6 +102,46 @@ export function createJointSearch(most: number): JointSearch {
       move[i] = Math.max(-largest, Math.min(largest, sum));
       lastOff[i] = off[i]!;
     }
+  }
+
+  function measure(largest: number): void {
+    const n = count;
+    for (let i = 0; i < n; i++) move[i] = 0;
+    if (stage === MOVED && largest >= lastLargest && halvings < MOST_HALVINGS) {
+      halvings++;
+      for (let i = 0; i < n; i++) {
+        newton[i]! *= SHORTER;
+        move[i] = -newton[i]!;
+      }
+      return;
+    }
+    if (stage === PROBING) {
+      for (let i = 0; i < n; i++) slopes[i * n + probed] = (off[i]! - base[i]!) / probe;
+      move[probed] = -probe;
+      probed++;
+    } else {
+      lastLargest = largest;
+      stage = PROBING;
+      probed = 0;
+      for (let i = 0; i < n; i++) base[i] = off[i]!;
+    }
+    // What is not off at all, a dry pane, is taken to mend itself alone.
+    for (; probed < n && base[probed] === 0; probed++) {
+      for (let i = 0; i < n; i++) slopes[i * n + probed] = i === probed ? -1 : 0;
+    }
+    if (probed < n) {
+      probe = Math.sign(base[probed]!) * Math.max(LEAST_PROBE, SHORTER * Math.abs(base[probed]!));
+      move[probed] = probe;
+      return;
+    }
+    for (let i = 0; i < n; i++) newton[i] = -base[i]!;
+    solveLinear(slopes, newton, n);
+    for (let i = 0; i < n; i++) {
+      newton[i] = Math.max(-LONGEST * lastLargest, Math.min(LONGEST * lastLargest, newton[i]!));
+      move[i]! += newton[i]!;
+    }
+    halvings = 0;
+    stage = MOVED;
   }
 
   /** As though each mended so much of itself and nothing of the others. */
@@ -84,4 +175,34 @@ export function createJointSearch(most: number): JointSearch {
   }
 
   return { off, move, begin, next };
+}
+
+/** Gaussian elimination in place, by the largest pivot; an unknown that nothing depends on stays 0. */
+function solveLinear(matrix: Float64Array, rhs: Float64Array, size: number): void {
+  for (let k = 0; k < size; k++) {
+    let pivot = k;
+    for (let i = k + 1; i < size; i++) {
+      if (Math.abs(matrix[i * size + k]!) > Math.abs(matrix[pivot * size + k]!)) pivot = i;
+    }
+    for (let j = 0; pivot !== k && j < size; j++) {
+      const kept = matrix[k * size + j]!;
+      matrix[k * size + j] = matrix[pivot * size + j]!;
+      matrix[pivot * size + j] = kept;
+    }
+    const kept = rhs[k]!;
+    rhs[k] = rhs[pivot]!;
+    rhs[pivot] = kept;
+    const divisor = matrix[k * size + k]!;
+    for (let i = k + 1; Math.abs(divisor) > LEAST_PIVOT && i < size; i++) {
+      const factor = matrix[i * size + k]! / divisor;
+      for (let j = k; j < size; j++) matrix[i * size + j]! -= factor * matrix[k * size + j]!;
+      rhs[i]! -= factor * rhs[k]!;
+    }
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    const divisor = matrix[i * size + i]!;
+    let value = rhs[i]!;
+    for (let j = i + 1; j < size; j++) value -= matrix[i * size + j]! * rhs[j]!;
+    rhs[i] = Math.abs(divisor) > LEAST_PIVOT ? value / divisor : 0;
+  }
 }

@@ -12,8 +12,9 @@ import type { MoistureBalance } from './moisture-balance.ts';
 
 /** Heat a step was solved with and heat its water took agree [W]; of 20 to 500 no year is nearer its fine steps. */
 const AGREED_W = 200;
-/** The same for each square metre of a bed [W/m²]. */
-const AGREED_BED = 10;
+/** The same where there are beds, whose glass may stay at the edge of saturation for hours [W]; for each square metre of a bed [W/m²]. */
+const AGREED_WITH_BEDS_W = 20;
+const AGREED_BED = 2;
 /** Less than this is dropped from what a pane has pending [W]: it would shrink to numbers too small to reckon with quickly. */
 const LEAST_PENDING_W = 1e-6;
 /** A chord between temperatures nearer than this tells nothing [K]. */
@@ -56,8 +57,8 @@ export function createLatentHeat(
   /** a pane holds latent heat or has some pending */
   let anyOnPanes = false;
   let rounds = 0;
-  /** air of all zones, then all faces of beds */
-  const joint = createJointSearch(3 * capacity.zones);
+  /** air of all zones, then all faces of beds, then all panes */
+  const joint = createJointSearch(3 * capacity.zones + capacity.panes);
 
   function load(layout: Layout): void {
     zones = layout.zoneIds.length;
@@ -98,7 +99,7 @@ export function createLatentHeat(
     if (anyOnPanes) applyToPanes();
     if (beds.count() > 0) {
       beds.beginStep();
-      joint.begin(zones + beds.count());
+      joint.begin(zones + beds.count() + panes);
     }
   }
 
@@ -131,15 +132,16 @@ export function createLatentHeat(
     }
     const hasBeds = beds.count() > 0;
     const bedsOff = hasBeds ? beds.readOff(joint.off, zones) : 0;
-    if (airOff <= AGREED_W && panesOff <= AGREED_W && bedsOff <= AGREED_BED) return true;
+    const agreed = hasBeds ? AGREED_WITH_BEDS_W : AGREED_W;
+    if (airOff <= agreed && panesOff <= agreed && bedsOff <= AGREED_BED) return true;
     if (hasBeds) expectTogether();
     else expectBetter();
     writeLines();
-    if (panesOff > AGREED_W) {
+    if (!hasBeds && panesOff > AGREED_W) {
       applyToPanes();
       anyOnPanes = true;
     }
-    if (panesOff > AGREED_W || hasBeds) stepper.beginStep();
+    if (hasBeds || panesOff > AGREED_W) stepper.beginStep();
     return false;
   }
 
@@ -159,7 +161,7 @@ export function createLatentHeat(
     rounds++;
   }
 
-  /** Air and beds move each other: leaves by what the air holds, air by what they give it once it is full. */
+  /** Air, beds and panes move each other: leaves by what the air holds, air and panes by what they give it once it is full. */
   function expectTogether(): void {
     const { watt, atC, perK } = expected;
     const { off, move } = joint;
@@ -168,9 +170,19 @@ export function createLatentHeat(
       const line = watt[z]! + perK[z]! * (hubMeanC[airHub(z, zones)]! - atC[z]!);
       off[z] = moisture.airW[z]! - line;
     }
+    const { paneW } = moisture;
+    const first = zones + beds.count();
+    for (let p = 0; p < panes; p++) off[first + p] = pendingPanes[p]! + paneW[p]! - appliedToPanes[p]!;
     joint.next();
     for (let z = 0; z < zones; z++) watt[z]! += move[z]!;
     beds.add(move, zones);
+    for (let p = 0; p < panes; p++) {
+      const more = move[first + p]!;
+      if (more === 0) continue;
+      stepper.addHeat(endB(paneChain[p]!), more);
+      appliedToPanes[p]! += more;
+      anyOnPanes = true;
+    }
     rounds++;
   }
 
