@@ -19,6 +19,7 @@ import type { Design } from '../design/design.ts';
 import type { HouseRecord, Target } from '../matching/house-record.ts';
 import { keptDesign } from '../matching/kept-design.ts';
 import { type Match, matchHouse, type Windows } from '../matching/match.ts';
+import { PROTOCOL } from '../matching/protocol.ts';
 import { heatLossWords, heldWords, tieWords, unknownWords, verdictWords } from '../matching/words.ts';
 import { modelOf } from '../model/from-design.ts';
 import type { Model } from '../model/model.ts';
@@ -62,19 +63,24 @@ export const asFoundCommand: Command = {
     'workers',
   ],
   repeated: ['logger', 'shut'],
-  switches: ['json'],
+  switches: ['json', 'protocol'],
   details: [
     '--weather FILE: a table of dated weather of those days, best with four weeks before them',
     '--logger PLACE=FILE: a logger’s file; PLACE is house, sunspace or a room; once for each',
     '--shut DATE..DATE: days on which windows, vents and doors stayed shut, first and last; the surest record',
     '--climate ID: the typical year for the time before and for what was not measured; that of the design unless said',
     '--clock, --logger-clock standard | summer | utc | ZONE (as Europe/Rome): which clock the tables go by',
+    '--protocol: the page for the people of the house, what to hang where and what to write down; needs no design',
     '--keep OUT.json: the house as found as a design, with its intervals, for every other command and the page',
     '--plane HEADER,TILT,AZIMUTH: a column of the weather table that a sun meter on a plane wrote',
   ],
-  positionals: [1, 1],
+  positionals: [0, 1],
   run: async (args, console) => {
-    const read = await readDesign(args.positionals[0]!);
+    if (args.switches.has('protocol')) return { ok: true, output: PROTOCOL.trimEnd() };
+    const [place] = args.positionals;
+    if (place === undefined)
+      return refused('as-found: no DESIGN; allowed: a design file, or an example’s id');
+    const read = await readDesign(place);
     if (!read.ok) return read;
     const { design } = read;
     const made = await recordFrom(args, design);

@@ -28,7 +28,8 @@ export interface Estimate {
   readonly readings: MatchResult;
   /** of the places, in units of the priors; rows and columns as the unknowns */
   readonly covariance: readonly (readonly number[])[];
-  readonly cost: number;
+  /** less is likelier: −2 log of the posterior, with the noise at its best, but for a constant */
+  readonly unlikeliness: number;
   readonly runs: number;
 }
 
@@ -40,6 +41,8 @@ export interface LeastSquaresOptions {
   readonly jobOf: (values: UnknownValues) => MatchJob;
   readonly start?: readonly number[];
   readonly rounds?: number;
+  /** of them so many in which each hour counts for itself */
+  readonly roughRounds?: number;
   readonly onRound?: (readings: MatchResult, places: readonly number[]) => void;
 }
 
@@ -61,7 +64,16 @@ const ROUGH_ROUNDS = 4;
 /** Find them. */
 export async function leastSquares(
   runner: MatchRunner,
-  { unknowns, targets, fitted, jobOf, start, rounds = ROUNDS, onRound }: LeastSquaresOptions,
+  {
+    unknowns,
+    targets,
+    fitted,
+    jobOf,
+    start,
+    rounds = ROUNDS,
+    roughRounds = ROUGH_ROUNDS,
+    onRound,
+  }: LeastSquaresOptions,
 ): Promise<Estimate> {
   let runs = 0;
   const run = async (all: readonly (readonly number[])[]): Promise<readonly MatchResult[]> => {
@@ -72,7 +84,7 @@ export async function leastSquares(
   let [readings] = (await run([places])) as [MatchResult];
   const none = targets.map(() => NO_ERROR);
   const roughly = (noise: readonly Noise[], round: number) =>
-    round < ROUGH_ROUNDS ? noise.map(({ sd }) => ({ sd, lasting: 0, fresh: sd })) : noise;
+    round < roughRounds ? noise.map(({ sd }) => ({ sd, lasting: 0, fresh: sd })) : noise;
   let noise = roughly(noiseAt(targets, fitted, readings, none), 0);
   let own = ownErrors(targets, fitted, readings, noise);
   for (let round = 0; round < rounds && unknowns.length > 0; round++) {
@@ -87,8 +99,8 @@ export async function leastSquares(
     const costs = results.map((result, i) => costOf(tries[i]!, result));
     const best = costs.indexOf(Math.min(...costs));
     if (costs[best]! >= costOf(places, readings)) {
-      if (round >= ROUGH_ROUNDS) break;
-      round = ROUGH_ROUNDS - 1;
+      if (round >= roughRounds) break;
+      round = roughRounds - 1;
       noise = noiseAt(targets, fitted, readings, own);
       continue;
     }
@@ -96,15 +108,22 @@ export async function leastSquares(
     places = tries[best]!;
     readings = results[best]!;
     own = ownErrors(targets, fitted, readings, noise);
-    if (moved < SETTLED && round >= ROUGH_ROUNDS) break;
-    if (moved < SETTLED) round = ROUGH_ROUNDS - 1;
+    if (moved < SETTLED && round >= roughRounds) break;
+    if (moved < SETTLED) round = roughRounds - 1;
     noise = roughly(noiseAt(targets, fitted, readings, own), round + 1);
   }
   onRound?.(readings, places);
   const slopes = await slopesAt(places, readings, run);
   noise = noiseAt(targets, fitted, readings, own);
   const { covariance } = solve({ targets, fitted, readings, slopes, places, own, noise });
-  return { places, own, noise, readings, covariance, cost: costOf(places, readings), runs };
+  return { places, own, noise, readings, covariance, unlikeliness: unlikelinessAt(), runs };
+
+  function unlikelinessAt(): number {
+    const hours = targets.map((_, t) => fitted[t]!.reduce((sum, one) => sum + one, 0));
+    return (
+      costOf(places, readings) + noise.reduce((sum, { fresh }, t) => sum + 2 * hours[t]! * Math.log(fresh), 0)
+    );
+  }
 
   function costOf(at: readonly number[], result: MatchResult): number {
     return dataCost(targets, fitted, result, noise) + at.reduce((sum, place) => sum + place * place, 0);

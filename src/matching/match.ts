@@ -81,7 +81,7 @@ export interface MatchOptions {
 }
 
 const NORMAL_90 = 1.645;
-const LEAST_WIDENING = 1.5;
+const LEAST_WIDENING = 1.25;
 const GUESSED_WIDENING = 2;
 /** Narrower than so much of the prior is learnt. */
 const LEARNT = 0.8;
@@ -123,18 +123,24 @@ export async function matchHouse(
   }
   const jobOf = (values: UnknownValues) =>
     population === null ? { values } : { values, habit: 'automatic' as const };
-  const estimateOn = (way: Unseen, start?: readonly number[]) =>
+  const estimateOn = (way: Unseen, start?: readonly number[], roughRounds?: number) =>
     leastSquares(runner, {
       unknowns: chosen,
       targets,
       fitted: split(judged, way, false),
       jobOf,
       ...(start && { start }),
+      ...(roughRounds !== undefined && { roughRounds }),
       ...(onRound && population === null && { onRound }),
     });
-  const estimate = await estimateOn('last', population?.places);
-  const other = await estimateOn('every-fourth', estimate.places);
-  runs += estimate.runs + other.runs;
+  // Two ways down the hill, of which the likelier end counts: each is caught in a hollow now and then.
+  const ways = [
+    await estimateOn('last', population?.places),
+    await estimateOn('last', population?.places, 0),
+  ] as const;
+  const estimate = ways[0].unlikeliness <= ways[1].unlikeliness ? ways[0] : ways[1];
+  const other = await estimateOn('every-fourth', estimate.places, 0);
+  runs += ways[0].runs + ways[1].runs + other.runs;
 
   const places = population?.places ?? estimate.places;
   const readings = population?.readings ?? estimate.readings;

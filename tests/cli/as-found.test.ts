@@ -72,8 +72,15 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
   expect(readFileSync(hourly, 'utf8').split('\n').length).toBe(24 * 13 + 2);
 });
 
+test('the page for the people of the house is one page, and warns of what can hurt', async () => {
+  const page = await outputOf(asFoundCommand, '--protocol');
+  expect(page.split('\n').length).toBeLessThan(45);
+  for (const danger of ['carbon monoxide', 'mould', 'radon', 'freeze']) expect(page).toContain(danger);
+});
+
 describe('what is wrong with it is said', () => {
   test.each([
+    ['no design', ['--weather', weather], 'DESIGN'],
     ['no weather', ['modest', '--logger', `house=${room}`], '--weather'],
     ['no logger', ['modest', '--weather', weather], '--logger'],
     ['a room the design has not', ['modest', '--weather', weather, '--logger', `cellar=${room}`], 'cellar'],
