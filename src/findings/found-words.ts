@@ -1,6 +1,7 @@
 // What a house was found to be, in words: one sentence an unknown, with where it likely lies.
 
 import { type FoundNumber, SHIFTS, type UnknownId } from '../design/as-found.ts';
+import type { Wording } from './wording.ts';
 
 export const UNKNOWN_WORDS: Readonly<Record<UnknownId, string>> = {
   airtightness: 'air that leaks in',
@@ -17,8 +18,8 @@ export const UNKNOWN_WORDS: Readonly<Record<UnknownId, string>> = {
 };
 
 /** As "20 % more, likely 5 % more to 40 % more" against the drawing. */
-export function foundWords({ id, value, low, high }: FoundNumber): string {
-  const say = SHIFTS.includes(id) ? shiftWords : factorWords;
+export function foundWords({ id, value, low, high }: FoundNumber, words: Wording): string {
+  const say = (one: number) => (SHIFTS.includes(id) ? shiftWords(one, words) : factorWords(one));
   return `${say(value)}, likely ${say(low)} to ${say(high)}`;
 }
 
@@ -28,8 +29,7 @@ export function factorWords(factor: number): string {
   return percent > 0 ? `${percent} % more` : `${-percent} % less`;
 }
 
-function shiftWords(value: number): string {
-  const size = Math.abs(value).toFixed(1);
-  if (size === '0.0') return 'as drawn';
-  return `${size} K ${value < 0 ? 'lower' : 'higher'}`;
+function shiftWords(value: number, { degrees }: Wording): string {
+  if (Math.abs(value) < 0.05) return 'as drawn';
+  return `${degrees(Math.abs(value))} ${value < 0 ? 'lower' : 'higher'}`;
 }

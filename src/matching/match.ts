@@ -83,6 +83,7 @@ export interface MatchOptions {
 const NORMAL_90 = 1.645;
 const LEAST_WIDENING = 1.25;
 const GUESSED_WIDENING = 2;
+const BLAMED_WIDENING = 3;
 /** Narrower than so much of the prior is learnt. */
 const LEARNT = 0.8;
 const TIED = 0.7;
@@ -155,9 +156,21 @@ export async function matchHouse(
   const drawnMisfitK = misfit(drawn, unseenLast, none);
   const yesterdayMisfitK = yesterday(targets[lead]!.measured, unseenLast[lead]!);
 
+  const residual = residualOf(targets[lead]!, readings[lead]!, own[lead]!);
+  const patterns = patternsOf(
+    record,
+    residual.map((value, hour) => (judged[lead]![hour] === 1 ? value : Number.NaN)),
+  );
+  // What is left is no noise then, and the unknowns take the blame for it.
+  const isBlamed = patterns.length > 0 || unseenMisfitK >= MATCHES_K;
+  if (isBlamed)
+    notes.push(
+      'Something is left that no unknown explains, such as a stove, a window or a shade nobody told of. The numbers found take the blame for it, so their intervals were widened; find out what it is first.',
+    );
   const widening = Math.max(
     LEAST_WIDENING,
     population === null ? 0 : GUESSED_WIDENING,
+    isBlamed ? BLAMED_WIDENING : 0,
     Math.min(3, unseenMisfitK / Math.max(misfitK, 0.05)),
   );
   const sds = await intervals(runner, record, chosen, estimate, other, jobOf, judged);
@@ -176,7 +189,6 @@ export async function matchHouse(
       learnt,
     };
   });
-  const residual = residualOf(targets[lead]!, readings[lead]!, own[lead]!);
   const { lateH } = own[lead]!;
   const clockOffH = Math.abs(lateH) < LATE_H ? 0 : -Math.round(lateH) || -Math.sign(lateH);
   if (clockOffH !== 0)
@@ -187,10 +199,6 @@ export async function matchHouse(
     notes.push(
       'Wind was not measured, and draughts go with it: the leakage found is that of house and wind together.',
     );
-  const patterns = patternsOf(
-    record,
-    residual.map((value, hour) => (judged[lead]![hour] === 1 ? value : Number.NaN)),
-  );
   return {
     misfitK,
     unseenMisfitK,

@@ -2,6 +2,7 @@
 
 import type { UnknownId } from '../design/as-found.ts';
 import { factorWords, foundWords, UNKNOWN_WORDS } from '../findings/found-words.ts';
+import { wordingOf } from '../findings/wording.ts';
 import type { FoundUnknown, Match, Tie } from './match.ts';
 
 const kelvin = (value: number) => `${value.toFixed(1)} K`;
@@ -26,7 +27,9 @@ export function verdictWords(match: Match): string {
 /** What the house seems to be, of one unknown. */
 export function unknownWords(found: FoundUnknown): string {
   const words = capital(UNKNOWN_WORDS[found.id]);
-  return found.learnt ? `${words}: ${foundWords(found)}.` : `${words}: not learnt, stays as drawn.`;
+  return found.learnt
+    ? `${words}: ${foundWords(found, wordingOf('metric'))}.`
+    : `${words}: not learnt, stays as drawn.`;
 }
 
 /** Loss by walls, roof and draughts together: told better than its parts, so it is told first. */

@@ -168,15 +168,15 @@ export function inputsOf(design: Design, words: Wording): readonly InputGroup[] 
       .map(([path, value]) => rowOf(path, value, design, words));
     return { title, rows };
   });
-  return [...weather, ...asFoundOf(design), ...groups, ...roomsOf(design, words), ...coversOf(design)];
+  return [...weather, ...asFoundOf(design, words), ...groups, ...roomsOf(design, words), ...coversOf(design)];
 }
 
 /** What a record of a standing house showed, where there is one. */
-function asFoundOf({ asFound }: Design): readonly InputGroup[] {
+function asFoundOf({ asFound }: Design, wording: Wording): readonly InputGroup[] {
   if (asFound === undefined) return [];
   const rows = asFound.unknowns.map((found): readonly [string, string] => {
     const words = UNKNOWN_WORDS[found.id];
-    return [words.charAt(0).toUpperCase() + words.slice(1), foundWords(found)];
+    return [words.charAt(0).toUpperCase() + words.slice(1), foundWords(found, wording)];
   });
   return [{ title: `As found by loggers, ${asFound.from} to ${asFound.until}`, rows }];
 }

@@ -29,7 +29,7 @@ export function designDifferences(
 ): readonly Difference[] {
   const rows: Difference[] = [
     { path: 'climate', label: 'Place', values: designs.map(({ climate }) => placeOf(climate)) },
-    { path: 'asFound', label: 'As found', values: designs.map(foundText) },
+    { path: 'asFound', label: 'As found', values: designs.map((design) => foundText(design, system)) },
     { path: 'hotter', label: 'Year', values: designs.map(({ hotter }) => yearText(hotter, system)) },
   ];
   for (const { path, kind, when } of INPUT_GROUPS.flatMap((group) => group.entries)) {
@@ -43,9 +43,11 @@ export function designDifferences(
   return rows.filter(({ values }) => values.some((value) => value !== values[0]));
 }
 
-function foundText({ asFound }: Design): string {
+function foundText({ asFound }: Design, system: UnitSystem): string {
   if (asFound === undefined) return 'as drawn';
-  const all = asFound.unknowns.map((found) => `${UNKNOWN_WORDS[found.id]} ${foundWords(found)}`);
+  const all = asFound.unknowns.map(
+    (found) => `${UNKNOWN_WORDS[found.id]} ${foundWords(found, wordingOf(system))}`,
+  );
   return `from ${asFound.from} to ${asFound.until}: ${all.join('; ')}`;
 }
 
