@@ -1,4 +1,4 @@
-// Makes the files of places/ from source data: npm run places -- FOLDER. In the folder (places/README.md says where each is from):
+// Makes the files of climates/places/ from source data: npm run places -- FOLDER. In the folder (climates/places/README.md says where each is from):
 // cities500.txt, admin1.json, land-110m.json, stations.csv.gz, insolation-1deg.txt.gz, us-wind.csv.gz.
 
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -8,7 +8,7 @@ import { foldedName, isLatin } from '../places/folded-name.ts';
 import { PACKED_FORM, type Packed } from '../places/packed.ts';
 import { cellsOf } from '../weather/text/text-lines.ts';
 
-const TARGET = join(import.meta.dirname, '../../places');
+const TARGET = join(import.meta.dirname, '../../climates/places');
 
 /** Fewest inhabitants of a place that is no seat of anything. */
 const FEWEST = 500;

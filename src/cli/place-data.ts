@@ -6,7 +6,7 @@ import { landRings, type Ring } from '../places/land.ts';
 import { createNormalsTable, type NormalsTable } from '../places/normals-table.ts';
 import { unpacked } from '../places/packed.ts';
 
-const FOLDER = new URL('../../places/', import.meta.url);
+const FOLDER = new URL('../../climates/places/', import.meta.url);
 
 const packed = async (file: string) => unpacked(await readFile(new URL(file, FOLDER)));
 

@@ -1,5 +1,5 @@
 // The outline of land: rings of longitude and latitude, for a small map and for the distance to the sea. The text in
-// (places/land.txt), rings out; they are coarse, some 20 km off.
+// (climates/places/land.txt), rings out; they are coarse, some 20 km off.
 
 import type { Position } from './earth.ts';
 

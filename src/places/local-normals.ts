@@ -2,7 +2,7 @@
 // with them what they rest on and what makes them doubtful. None of it was measured at the place.
 //
 // Eight stations, each weighted by 1/(d² + 25² km²)/(1 + (Δz/500 m)²), their temperatures brought to the place's height.
-// The method was judged by leaving each of 900 stations out in turn (places/README.md).
+// The method was judged by leaving each of 900 stations out in turn (climates/places/README.md).
 
 import type { MonthlyNormals } from '../weather/normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../weather/synthetic/normals-limits.ts';

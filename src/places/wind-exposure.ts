@@ -1,5 +1,5 @@
 // How a place lies to the wind, in words, with the yearly mean at 10 m that stands for it where nothing was measured. The
-// mean of the middle one, and that of the coast, are the half and nine tenths point of 2,643 US stations (places/README.md);
+// mean of the middle one, and that of the coast, are the half and nine tenths point of 2,643 US stations (climates/places/README.md);
 // a sheltered valley and a ridge are common practice, no source. A local figure is worth more than any of them.
 
 export interface WindExposure {
