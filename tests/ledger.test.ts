@@ -8,6 +8,9 @@ const BASE = { source: 'S', case: 'c', quantity: 'q', unit: 'K', mark: 'memory' 
 test('an absolute check passes up to what is allowed and fails beyond it and on NaN', () => {
   expect(judge({ ...BASE, reference: 1, ours: 1.25, allowed: 0.25 }).verdict).toBe('pass');
   expect(judge({ ...BASE, reference: 1, ours: 1.26, allowed: 0.25 }).verdict).toBe('FAIL');
+  const missed = { ...BASE, reference: 1, allowed: 0.25, noteAllowed: 0.5 };
+  expect(judge({ ...missed, ours: 1.4 }).verdict).toBe('note');
+  expect(judge({ ...missed, ours: 1.6 }).verdict).toBe('FAIL');
   expect(judge({ ...BASE, reference: 1, ours: Number.NaN, allowed: 0.25 }).verdict).toBe('FAIL');
 });
 

@@ -1,6 +1,7 @@
 // Source: Penman–Monteith for canopies under glass (1987 form); formula from memory, medium confidence. Rows are computed from them with air constants the source table
 // leaves open: ρcp of sea-level air is 1206 to 1212 J/(m³K), half a percent, as it is rounded.
 import { test } from 'vitest';
+import { soilVapour } from '../../src/physics/bed-soil.ts';
 import { LATENT_HEAT } from '../../src/physics/constants.ts';
 import { leafResistance } from '../../src/physics/transpiration.ts';
 import { canopyEvaporation } from '../reference/whole-formulas.ts';
@@ -56,4 +57,19 @@ test('Penman–Monteith under glass meets its worked rows', () => {
       unit: 'g/(m²h)',
     });
   }
+});
+
+test('mulch leaves a fifth to two fifths of what bare soil gives', () => {
+  check({
+    source: 'handbooks on mulch and sub-irrigated beds',
+    case: 'surface at 15 °C, still air over it, 1.5 W/(m²K)',
+    quantity: 'water of a mulched bed by that of a bare one',
+    kind: 'range',
+    referenceMin: 0.2,
+    referenceMax: 0.4,
+    ours: soilVapour(1.5, 15, 'mulched') / soilVapour(1.5, 15, 'bare'),
+    allowed: 0,
+    unit: '–',
+    mark: 'memory',
+  });
 });
