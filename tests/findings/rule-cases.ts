@@ -146,6 +146,17 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     },
     silent: { design: { ...CLOSED, plants: { bedM2: 5 } }, sunspace: { airC: 18 } },
   },
+  'plants-damp': {
+    speaks: {
+      design: { ...CLOSED, plants: { bedM2: 5 } },
+      sunspace: { relativeHumidity: (hour) => (hour < 700 ? 0.97 : 0.7) },
+    },
+    silent: { design: { ...CLOSED, plants: { bedM2: 5 } }, sunspace: { relativeHumidity: 0.9 } },
+  },
+  'bed-does-not-fit': {
+    speaks: { design: { ...CLOSED, plants: { bedM2: 200 } } },
+    silent: { design: { ...CLOSED, plants: { bedM2: 5 } } },
+  },
   'sunspace-extreme': {
     speaks: { design: CLOSED, sunspace: { airC: (hour) => (hour % 2 ? 4 : 42) } },
     silent: { design: CLOSED, sunspace: { airC: 22 } },

@@ -1,4 +1,4 @@
-// The sunspace by itself: whether people can use it, whether plants live in it, whether it helps the rooms. Plant
+// The sunspace by itself: whether people can use it, whether plants live in it and their bed fits, whether it helps the rooms. Plant
 // limits: growers' handbooks (physics/plant-limits.ts, from memory, medium confidence).
 
 import { heatByMonth } from '../../outcomes/balances.ts';
@@ -23,6 +23,12 @@ const FROST_C = limitOf('frost');
 const CHILLING_C = limitOf('chilling');
 /** Heat over a heating season worth a word [kWh]. House rule. */
 const WORTH_KWH = 100;
+/** Leaves stay wet in air damper than this; so many hours of it a year are worth a word. Common practice, no source. */
+const LEAVES_WET = 0.95;
+const WORTH_WET_HOURS = 100;
+const DAMP_SOURCE = 'common practice, no source';
+/** A bed that is larger than its floor by no more than this is one that fits [m²]. */
+const ROUNDED_M2 = 0.05;
 const PLANT_SOURCE = "growers' handbooks (from memory, medium confidence)";
 
 function limitOf(risk: PlantRisk): number {
@@ -39,6 +45,15 @@ function frostHours({ sunspaceYear }: Context): number {
 
 function scorchHours({ sunspaceYear }: Context): number {
   return hoursAbove(sunspaceYear!.airC, SCORCHING_C);
+}
+
+function wetHours({ sunspaceYear }: Context): number {
+  return hoursAbove(sunspaceYear!.relativeHumidity, LEAVES_WET);
+}
+
+/** Floor that the bed may stand on [m²]. */
+function bedRoomM2({ geometry, sunspace }: Context): number {
+  return sunspace === null ? geometry.groundFloorM2 : geometry.sunspaceFloorM2;
 }
 
 /** Heat the rooms get from the sunspace in the months with heating [kWh]; negative where they heat it. */
@@ -114,6 +129,26 @@ export const SUNSPACE_RULES: readonly Rule[] = [
     },
     says: (f, { words }) =>
       `The sunspace is hot enough to scorch leaves for ${hours(f.hours)} a year: above ${words.temperature(f.scorchC)}, and ${words.temperature(f.maxAirC)} on ${f.hottest}. Shade cloth outside the glass and vents that open by themselves save the plants.`,
+  }),
+  finding({
+    id: 'plants-damp',
+    severity: 'note',
+    applies: (context) => hasPlants(context) && wetHours(context) > WORTH_WET_HOURS,
+    figures: (context) => ({
+      hours: wetHours(context),
+      humidLimit: LEAVES_WET,
+      source: DAMP_SOURCE,
+    }),
+    says: (f) =>
+      `The sunspace is too damp for leaves for ${hours(f.hours)} a year: its air is above ${percent(f.humidLimit)} humidity, and grey mould grows on wet leaves. Water in the morning, mulch the bed, and open a vent a little while it is dry outside.`,
+  }),
+  finding({
+    id: 'bed-does-not-fit',
+    severity: 'warning',
+    applies: (context) => context.design.plants.bedM2 > bedRoomM2(context) + ROUNDED_M2,
+    figures: (context) => ({ askedM2: context.design.plants.bedM2, fitsM2: bedRoomM2(context) }),
+    says: (f, { sunspace, words }) =>
+      `The planted bed is larger than the floor it stands on: ${words.area(f.askedM2)} are asked for, and the ${sunspace === null ? 'house' : 'sunspace'} has ${words.area(f.fitsM2)}. The run plants all of that floor and no more. Make the bed smaller, or its room larger.`,
   }),
   finding({
     id: 'sunspace-extreme',
