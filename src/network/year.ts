@@ -23,6 +23,8 @@ export interface ZoneYear {
   readonly airHeatW: Float64Array;
   /** water that moved air brought, the same ways [g/h] */
   readonly airWaterG: Float64Array;
+  /** of that over the year, what air from each other zone brought more than the air it replaced held; negative for less [kg] */
+  readonly airWaterFrom: readonly { readonly zone: string; readonly kg: number }[];
   /** water vapour released by cause over the year [kg] and by month; same causes in every month */
   readonly moistureByCause: readonly { readonly cause: string; readonly monthKg: readonly number[] }[];
   /** air temperature at the surface of the coldest corner [°C] */

@@ -41,6 +41,28 @@ export function moistureByMonth(year: Year): readonly MonthlyRow[] {
   );
 }
 
+export interface WaterTogether {
+  /** given off in rooms and sunspace over the year [kg] */
+  readonly releasedKg: number;
+  readonly sunspaceKg: number;
+  /** that the sunspace's air brought into the rooms; negative where it took some away [kg] */
+  readonly broughtKg: number;
+}
+
+/** Water of rooms and sunspace as one picture; null without a sunspace. */
+export function waterTogether(year: Year): WaterTogether | null {
+  const house = year.zones.find(({ id }) => id === 'house');
+  const brought = house?.airWaterFrom.find(({ zone }) => zone === 'sunspace');
+  if (brought === undefined) return null;
+  const rows = moistureByMonth(year);
+  const sumOf = (some: readonly MonthlyRow[]) => some.reduce((sum, row) => sum + row.year, 0);
+  return {
+    releasedKg: sumOf(rows),
+    sunspaceKg: sumOf(rows.filter(({ zone }) => zone === 'sunspace')),
+    broughtKg: brought.kg,
+  };
+}
+
 function rowOf(zone: string, cause: string, months: readonly number[]): MonthlyRow {
   return { zone, cause, months, year: months.reduce((sum, value) => sum + value, 0) };
 }

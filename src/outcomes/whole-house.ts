@@ -53,12 +53,22 @@ function houseOf(rooms: readonly ZoneYear[], placed: readonly PlacedRoom[]): Zon
     condensationG: weighed('condensationG', whole),
     airHeatW: weighed('airHeatW', whole),
     airWaterG: weighed('airWaterG', whole),
+    airWaterFrom: fromOthers(rooms),
     moistureByCause: causesOf(rooms),
     cornerC: coldestOf(rooms),
     drainedKg: rooms.reduce((sum, { drainedKg }) => sum + drainedKg, 0),
     waterGainKg: rooms.reduce((sum, { waterGainKg }) => sum + waterGainKg, 0),
     co2Ppm: weighed('co2Ppm', byFloor),
   };
+}
+
+/** What air brought from zones that are no rooms. */
+function fromOthers(rooms: readonly ZoneYear[]): ZoneYear['airWaterFrom'] {
+  const sums = new Map<string, number>();
+  for (const { zone, kg } of rooms.flatMap(({ airWaterFrom }) => airWaterFrom)) {
+    if (!rooms.some(({ id }) => id === zone)) sums.set(zone, (sums.get(zone) ?? 0) + kg);
+  }
+  return [...sums].map(([zone, kg]) => ({ zone, kg }));
 }
 
 function coldestOf(rooms: readonly ZoneYear[]): Float64Array {

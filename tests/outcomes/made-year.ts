@@ -42,6 +42,7 @@ export function madeZone(id: string, made: MadeZone = {}): ZoneYear {
     condensationG: hourly(made.condensationG ?? 0),
     airHeatW: hourly(made.airHeatW ?? 0),
     airWaterG: hourly(made.airWaterG ?? 0),
+    airWaterFrom: [],
     moistureByCause: made.moistureByCause ?? [],
     cornerC: hourly(made.cornerC ?? airC),
     drainedKg: made.drainedKg ?? 0,

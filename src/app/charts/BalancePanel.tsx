@@ -1,7 +1,7 @@
 // Heat gained and lost, and water vapour released, by month and cause, for one zone at a time.
 
 import { useRef, useState } from 'preact/hooks';
-import { heatByMonth, moistureByMonth } from '../../outcomes/balances.ts';
+import { heatByMonth, moistureByMonth, waterTogether } from '../../outcomes/balances.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { heatSentence, moistureSentence } from './balance-words.ts';
 import { useChartAnswer } from './chart-turns.ts';
@@ -43,7 +43,9 @@ export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
         )}
       </div>
       <p class="chart-sentence">
-        {kind === 'heat' ? heatSentence(rows, system) : moistureSentence(rows, drained, system)}
+        {kind === 'heat'
+          ? heatSentence(rows, system)
+          : moistureSentence(rows, drained, system, waterTogether(answer.year))}
       </p>
       <MonthBars
         rows={rows}

@@ -77,7 +77,7 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   energyPerArea: unit('kWh/m²', 'kilowatt hours per square metre', 1, 0),
   mass: unit('t', 'tonnes', 0.001, 1),
   waterMass: unit('kg', 'kilograms', 1, 1),
-  waterPerDay: unit('kg a day', 'kilograms a day', 1, 1),
+  waterPerDay: unit('litres a day', 'litres a day', 1, 1),
   volume: unit('m³', 'cubic metres', 1, 1),
   irradiance: unit('W/m²', 'watts per square metre', 1, 0),
   speed: unit('m/s', 'metres per second', 1, 1),

@@ -2,7 +2,7 @@
 // units. Out: the picture, with the sentence that says what to notice.
 
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
-import { heatByMonth, moistureByMonth } from '../../outcomes/balances.ts';
+import { heatByMonth, moistureByMonth, waterTogether } from '../../outcomes/balances.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { heatSentence, moistureSentence } from '../charts/balance-words.ts';
 import { weekColumns, weekSentence } from '../charts/week-hours.ts';
@@ -83,6 +83,6 @@ function monthsOf(of: 'heat' | 'moisture', zone: string, { answer, system }: She
     `${of}-${zone}`,
     shown,
     unitOf(quantity, system).sign,
-    of === 'heat' ? heatSentence(rows, system) : moistureSentence(rows, drained, system),
+    of === 'heat' ? heatSentence(rows, system) : moistureSentence(rows, drained, system, waterTogether(year)),
   );
 }

@@ -237,6 +237,9 @@ export function createRecorder(
           ...zone,
           drainedKg: moisture.drained[z]!,
           waterGainKg: moisture.gained(z),
+          airWaterFrom: years.flatMap(({ id }, y) =>
+            y === z ? [] : [{ zone: id, kg: moisture.broughtFrom[z * zones + y]! }],
+          ),
           moistureByCause: moisture.causes().map((cause, c) => {
             const row = (z * causes + c) * 12;
             return { cause, monthKg: [...givenOffKg.monthly.subarray(row, row + 12)] };

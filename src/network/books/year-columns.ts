@@ -26,6 +26,7 @@ export function blankZone(id: string, column: () => Float64Array): ZoneRecord {
     condensationG: column(),
     airHeatW: column(),
     airWaterG: column(),
+    airWaterFrom: [],
     moistureByCause: [],
     cornerC: column(),
     drainedKg: 0,

@@ -52,6 +52,8 @@ export interface MoistureBalance {
   readonly condensation: Float64Array;
   /** brought by air from outdoors and other zones in the last step, by zone [kg/s] */
   readonly byAir: Float64Array;
+  /** since the start of counting, by zone · zones + other zone: what air from the other brought beyond what it replaced [kg] */
+  readonly broughtFrom: Float64Array;
   /** film on each pane [kg] */
   readonly film: Float64Array;
   readonly drained: Float64Array;
@@ -85,6 +87,7 @@ export function createMoistureBalance(
   let panes = 0;
   const matrix = new Float64Array(capacity.zones * capacity.zones);
   const rhs = new Float64Array(capacity.zones);
+  const broughtFrom = new Float64Array(capacity.zones * capacity.zones);
 
   function load(model: Model, layout: Layout, startC: number): void {
     zones = model.zones.length;
@@ -206,6 +209,7 @@ export function createMoistureBalance(
     const { received, entered, condensation, byAir } = state.zone;
     const { stepS, outdoors, keptAir, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
+    const fromZones = broughtFrom;
     const right = rhs;
     const count = zones;
     const hasBeds = beds.count() > 0;
@@ -223,7 +227,9 @@ export function createMoistureBalance(
       let brought = exchanged + outdoors[z]! * (outdoorRatio - right[z]!);
       received[z]! += (brought + released[z]!) * stepS;
       for (let y = 0; y < count; y++) {
-        brought += between[z * count + y]! * (right[y]! - right[z]!);
+        const fromNext = between[z * count + y]! * (right[y]! - right[z]!);
+        brought += fromNext;
+        fromZones[z * count + y]! += fromNext * stepS;
         // What passes one way came from outdoors and leaves for it, damper or drier by the zones on its way.
         const oneWay = between[z * count + y]! - between[y * count + z]!;
         if (oneWay > 0) received[z]! += oneWay * (right[y]! - right[z]!) * stepS;
@@ -274,13 +280,14 @@ export function createMoistureBalance(
     causes: sources.causes,
     condensation,
     byAir,
+    broughtFrom,
     film: state.pane.film,
     drained,
     gained: (zone) => heldIn(zone) - heldAtStart[zone]!,
     received: () => sumOf(received),
     entered: () => sumOf(entered),
     startCounting() {
-      for (const array of [drained, received, entered]) array.fill(0);
+      for (const array of [drained, received, entered, broughtFrom]) array.fill(0);
       for (let z = 0; z < zones; z++) heldAtStart[z] = heldIn(z);
     },
     setStep() {
