@@ -93,7 +93,7 @@ export function checksInShort({ sources }: Pick<ChecksBySource, 'sources'>): str
   const failures = sum('fail', sources);
   return (
     `${sum('checks')} numbers were held against ${outside.length} outside sources: ${sum('pass')} agree within what was allowed, ` +
-    `${sum('note')} lie a little outside a published range that we know from memory alone, and ${failures === 0 ? 'none fails' : `${failures} fail`}. ` +
+    `${sum('note')} lie a little outside a published range that we know from memory alone, or miss a measured house as their row says, and ${failures === 0 ? 'none fails' : `${failures} fail`}. ` +
     `Of them, ${sum('checks', unused)} check a formula that no run uses yet. ` +
     `${sum('checks', practice)} more are held against common practice, which has no source.`
   );
