@@ -77,9 +77,15 @@ describe('the report', () => {
         blocks.flatMap((block) => (block.kind === 'table' ? block.rows.map(([label]) => label) : [])),
       );
     const rows = ['Feels like 32 °C or more', 'Above 26 °C at night'];
-    expect(labelsOf({})).toEqual(expect.arrayContaining(rows));
+    const { outcome } = RUNS.leaning;
+    const { zones } = outcome;
+    const hot = {
+      ...RUNS.leaning,
+      outcome: { ...outcome, zones: { ...zones, house: { ...zones.house, hotNightHours: 200 } } },
+    };
+    expect(labelsOf({ run: hot })).toEqual(expect.arrayContaining(rows));
     for (const row of rows) expect(labelsOf({ run: RUNS.modest })).not.toContain(row);
-    const beside = labelsOf({ run: RUNS.modest, others: [RUNS.leaning] });
+    const beside = labelsOf({ run: RUNS.modest, others: [hot] });
     expect(beside).toEqual(expect.arrayContaining(rows));
   });
 
