@@ -48,7 +48,7 @@ export interface SimulateOptions {
   readonly water?: boolean;
   /** the year's columns are lent: the next run of this thread writes over them. Saves a run's largest allocation */
   readonly lend?: boolean;
-  /** days run before the year starts to count, after the years lived in long steps; 7 unless said, 0…365 */
+  /** days run before the year starts to count, after the years lived in long steps; 21 unless said, 0…365 */
   readonly warmUpDays?: number;
   /** rows of the climate that count, going on past its end; the whole year unless said. Others stay as they were made */
   readonly period?: { readonly firstRow: number; readonly hours: number };
@@ -63,7 +63,7 @@ const MOVING_STEPS = 4;
 const SUNNY_STEPS_WITH_BEDS = 4;
 const SUNNY_STEPS = 2;
 const QUIET_STEPS = 1;
-const WARM_UP_DAYS = 7;
+const WARM_UP_DAYS = 21;
 const START_C = 18;
 /** Hours of a day that a long step of the start stands for. */
 const LONG_STEP_H = 24 / PARTS_OF_DAY;

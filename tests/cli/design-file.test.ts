@@ -23,7 +23,7 @@ async function faults(place: string): Promise<readonly string[]> {
 
 describe('a design from a file', () => {
   it('reads every example back from its own JSON', async () => {
-    expect(EXAMPLES).toHaveLength(3);
+    expect(EXAMPLES).toHaveLength(4);
     for (const { design } of EXAMPLES) {
       const result = await readDesign(file(JSON.stringify(design)));
       expect(result).toEqual({ ok: true, design });
