@@ -1,6 +1,6 @@
 // Places and their normals on the page: what is fetched when, each file once. A name in; places, or a place's normals, out.
 
-import landText from '../../../places/land.txt?raw';
+import landText from '../../../climates/places/land.txt?raw';
 import { isLatin } from '../../places/folded-name.ts';
 import { createGazetteer, type Gazetteer } from '../../places/gazetteer.ts';
 import { landRings } from '../../places/land.ts';
