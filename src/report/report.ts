@@ -204,6 +204,9 @@ export function reportOf(order: ReportOrder): Report {
           kind: 'text',
           text: `${checksInShort(CHECKS)} Each is listed in the tool under "How far to trust it", with its source, its figure and ours.`,
         },
+        ...(climate.year.credit === ''
+          ? []
+          : [{ kind: 'text', text: `Weather data: ${climate.year.credit}.`.replace(/\.\.$/, '.') } as const]),
       ],
     },
   ];
@@ -213,7 +216,7 @@ export function reportOf(order: ReportOrder): Report {
   return {
     title: design.name,
     subtitle: [order.client, order.place].filter((line) => line !== '').join(', '),
-    foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}. ${climate.year.credit}`,
+    foot: `Daystone ${VERSION} · ${order.date} · weather: ${climate.year.source}`,
     sections: [...frontPages, ...behindAll].filter(({ blocks }) =>
       blocks.some((block) => block.kind !== 'findings' || block.findings.length > 0),
     ),

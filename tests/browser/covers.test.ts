@@ -12,6 +12,7 @@ test('a blind is added in words, changed behind its fold, carried by a link and 
   });
   await settledFigure(page, 'house-overheated');
   await page.locator('.head-example select').selectOption('modest');
+  await page.fill('input[data-path="glass.otherShareOfFloor"]', '15');
   const bare = await settledFigure(page, 'house-overheated');
   await page.locator('summary', { hasText: /^Shades and covers$/ }).click();
   await page.click('[data-action="add-cover"]');

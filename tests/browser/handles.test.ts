@@ -26,7 +26,7 @@ const shownValue = (page: Page, id: string) =>
 /** Where a handle's knob stands, once nothing above the drawing changes and all of it is in sight. */
 async function boxInSight(page: Page, id: string) {
   await settledFigure(page, 'heating');
-  await page.locator('.section-drawing').scrollIntoViewIfNeeded();
+  await page.locator('div.section-drawing').scrollIntoViewIfNeeded();
   return page.locator(`[data-handle="${id}"] .handle-knob`).boundingBox();
 }
 

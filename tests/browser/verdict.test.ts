@@ -16,7 +16,7 @@ test('above the drawing stand what this is, a verdict and the changes that help 
   const line = await page.textContent('.verdict-line');
   expect(line).toMatch(/back-up heat/);
   const bottom = (await verdict.boundingBox())!;
-  const drawing = (await page.locator('.section-drawing').boundingBox())!;
+  const drawing = (await page.locator('div.section-drawing').boundingBox())!;
   expect(bottom.y + bottom.height).toBeLessThanOrEqual(drawing.y);
   await page.waitForFunction(
     (said) => document.querySelector('[data-live="verdict"]')?.textContent === said,
@@ -29,7 +29,7 @@ test('above the drawing stand what this is, a verdict and the changes that help 
   expect(await violations(page)).toEqual([]);
 
   // A drag runs them anew; the drawing stays under the hand.
-  const top = async () => (await page.locator('.section-drawing').boundingBox())!.y;
+  const top = async () => (await page.locator('div.section-drawing').boundingBox())!.y;
   const before = await top();
   const knob = (await page.locator('[data-handle="glass.tiltDeg"] .handle-knob').boundingBox())!;
   await page.mouse.move(knob.x + 5, knob.y + 5);
