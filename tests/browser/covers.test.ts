@@ -40,6 +40,7 @@ test('a blind is added in words, changed behind its fold, carried by a link and 
   expect(await settledFigure(page, 'house-overheated')).toBe(bare);
   expect(await page.locator('[data-cover]').count()).toBe(0);
   await page.evaluate((hash) => {
+    location.hash = '';
     location.hash = hash;
   }, new URL(link).hash);
   await page.waitForSelector('text=from the link');
