@@ -11,8 +11,8 @@ import type { FigureRanges, HeadlineFigure } from '../figures/headline-figures.t
 import { useWorkspace } from '../state/session-context.ts';
 import { sureOf } from './pulled-levers.ts';
 
-/** The hand has left the design when nothing has moved for so long [ms]; what would help is asked for before. */
-const REST_MS = 900;
+/** Nobody is at work on the design when nothing has moved for so long [ms]; what would help is asked for long before. */
+const REST_MS = 3000;
 
 const FIGURE_OF: Readonly<Record<Ranged, string>> = {
   tooHotHours: 'house-overheated',
