@@ -23,6 +23,16 @@ export interface HouseAnswers {
   readonly build: Build;
 }
 
+/** Inputs that the answers are about; all others are taken as usual. */
+export const ANSWERED: readonly string[] = [
+  'house.floorAreaM2',
+  'house.storeys',
+  'glass.basis',
+  'glass.value',
+  'glass.tiltDeg',
+  'sunspace.join',
+];
+
 interface Built {
   readonly wallResistance: number;
   readonly wallLining: string;

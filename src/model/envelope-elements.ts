@@ -106,31 +106,39 @@ function upperFloors(design: Design): Element[] {
 }
 
 function sideWalls(design: Design, sides: readonly Side[], ground: DeepGround): Element[] {
+  return sides.flatMap((side) =>
+    outerWall(design, ground, side, {
+      id: `${side.name} wall`,
+      bermedId: `${side.name} wall, bermed`,
+      zone: HOUSE,
+      lit: wallIsLit(design, side.name),
+    }),
+  );
+}
+
+/** An upright outer wall of the design's build-up: what stands bare, and what stands in earth where there is any. */
+export function outerWall(
+  design: Design,
+  ground: DeepGround,
+  { azimuthDeg, bareM2, bermedM2, bermM }: Pick<Side, 'azimuthDeg' | 'bareM2' | 'bermedM2' | 'bermM'>,
+  { id, bermedId, zone, lit }: { id: string; bermedId: string; zone: string; lit: ZoneFace['lit'] },
+): Element[] {
   const { wallResistance, wallLining, wallLiningM } = design.envelope;
   const layers = wallLayers(wallResistance, wallLining, wallLiningM);
   const moistureBuffer = materialById(wallLining).moistureBuffer;
-  return sides.flatMap(({ name, azimuthDeg, bareM2, bermedM2, bermM }) => {
-    const b = faceIn(HOUSE, wallLining, 90, wallIsLit(design, name));
-    const bare: Element = {
-      id: `${name} wall`,
-      areaM2: bareM2,
-      layers,
-      a: outdoorFace(90, azimuthDeg),
-      b,
-      moistureBuffer,
-    };
-    if (bermedM2 <= LEAST_AREA_M2) return [bare];
-    const contact = wallInGround(housePlan(design), layers, bermM, ground);
-    const bermed: Element = {
-      id: `${name} wall, bermed`,
-      areaM2: bermedM2,
-      layers: [...contact.soil, ...layers],
-      a: contact.face,
-      b,
-      moistureBuffer,
-    };
-    return [bare, bermed];
-  });
+  const b = faceIn(zone, wallLining, 90, lit);
+  const bare: Element = { id, areaM2: bareM2, layers, a: outdoorFace(90, azimuthDeg), b, moistureBuffer };
+  if (bermedM2 <= LEAST_AREA_M2) return [bare];
+  const contact = wallInGround(housePlan(design), layers, bermM, ground);
+  const bermed: Element = {
+    id: bermedId,
+    areaM2: bermedM2,
+    layers: [...contact.soil, ...layers],
+    a: contact.face,
+    b,
+    moistureBuffer,
+  };
+  return [bare, bermed];
 }
 
 /** Sun through a glazed house front that reaches the back falls on the pole wall, unless mass stands before it. */

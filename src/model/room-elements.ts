@@ -9,10 +9,8 @@ import type { PlacedRoom, RoomPlan } from '../design/room-plan.ts';
 import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { compassOf } from './compass.ts';
-import { floorElements, roofElement } from './envelope-elements.ts';
+import { floorElements, outerWall, roofElement } from './envelope-elements.ts';
 import { equatorFront } from './equator-front.ts';
-import { wallInGround } from './ground-contact.ts';
-import { housePlan } from './house-floor.ts';
 import {
   ceilingBuffer,
   ceilingFace,
@@ -73,43 +71,22 @@ function outerWalls(
   massM2: number,
 ): Element[] {
   const { wallResistance, wallLining, wallLiningM } = design.envelope;
-  const layers = wallLayers(wallResistance, wallLining, wallLiningM);
-  const moistureBuffer = materialById(wallLining).moistureBuffer;
-  const walls = roomWalls(design, placed, sides).flatMap(({ side, azimuthDeg, bareM2, bermedM2, bermM }) => {
-    const b = faceIn(
-      placed.id,
-      wallLining,
-      90,
-      side === 'pole' ? farWallLit(design, placed, massM2) : 'none',
-    );
-    const bare: Element = {
-      id: `${side} wall ${placed.id}`,
-      areaM2: bareM2,
-      layers,
-      a: outdoorFace(90, azimuthDeg),
-      b,
-      moistureBuffer,
-    };
-    if (bermedM2 <= LEAST_AREA_M2) return [bare];
-    const contact = wallInGround(housePlan(design), layers, bermM, ground);
-    const bermed: Element = {
-      id: `${side} wall, bermed, ${placed.id}`,
-      areaM2: bermedM2,
-      layers: [...contact.soil, ...layers],
-      a: contact.face,
-      b,
-      moistureBuffer,
-    };
-    return [bare, bermed];
-  });
+  const walls = roomWalls(design, placed, sides).flatMap((wall) =>
+    outerWall(design, ground, wall, {
+      id: `${wall.side} wall ${placed.id}`,
+      bermedId: `${wall.side} wall, bermed, ${placed.id}`,
+      zone: placed.id,
+      lit: wall.side === 'pole' ? farWallLit(design, placed, massM2) : 'none',
+    }),
+  );
   const { wallM2, tiltDeg } = roomFront(design, placed);
   const front: Element = {
     id: `equator wall ${placed.id}`,
     areaM2: wallM2,
-    layers,
+    layers: wallLayers(wallResistance, wallLining, wallLiningM),
     a: outdoorFace(tiltDeg, compassOf(site, design.house.turnDeg).equatorDeg),
     b: faceIn(placed.id, wallLining, 180 - tiltDeg, 'none'),
-    moistureBuffer,
+    moistureBuffer: materialById(wallLining).moistureBuffer,
   };
   return [...walls, front];
 }

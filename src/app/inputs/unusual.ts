@@ -3,19 +3,10 @@
 
 import type { Design } from '../../design/design.ts';
 import { geometryOf } from '../../design/geometry.ts';
-import { usualLike } from '../../design/usual-house.ts';
+import { ANSWERED, usualLike } from '../../design/usual-house.ts';
 import { valueAt } from '../state/design-path.ts';
 import { INPUT_GROUPS } from './input-groups.ts';
 
-/** What the usual house is asked for, and so has as well. */
-const GIVEN = [
-  'house.floorAreaM2',
-  'house.storeys',
-  'glass.basis',
-  'glass.value',
-  'glass.tiltDeg',
-  'sunspace.join',
-];
 /** Numbers within this share of each other are alike. */
 const ALIKE = 0.02;
 
@@ -32,7 +23,7 @@ export function usualOf(design: Design): Design {
 
 /** Whether an input is as usual, or is one the usual house has been asked for. */
 export function isUsual(path: string, design: Design, usual: Design): boolean {
-  if (GIVEN.includes(path)) return true;
+  if (ANSWERED.includes(path)) return true;
   const [one, other] = [valueAt(design, path), valueAt(usual, path)];
   if (typeof one !== 'number' || typeof other !== 'number') return one === other;
   return Math.abs(one - other) <= ALIKE * Math.max(Math.abs(one), Math.abs(other));

@@ -25,7 +25,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
   const [text, setText] = useState('');
   const { looked, choose: search, expose } = useLookedUpPlace(choose);
   const near = typedPlace(text);
-  const found = near === null ? [] : nearestClimates(near.latitudeDeg, near.longitudeDeg).slice(0, OFFERED);
+  const found = near === null ? [] : nearestClimates(near).slice(0, OFFERED);
   const row = bundledClimate(climate);
   const own = row ? null : climate;
   const shown = workspace.climate.value;
@@ -47,7 +47,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
           onInput={({ currentTarget: { value } }) => {
             setText(value);
             const place = typedPlace(value);
-            if (place) choose(nearestClimates(place.latitudeDeg, place.longitudeDeg)[0]!.climate.id);
+            if (place) choose(nearestClimates(place)[0]!.climate.id);
           }}
         />
       </label>

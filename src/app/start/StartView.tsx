@@ -4,6 +4,7 @@
 import '../style/start.css';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { LIMITS } from '../../design/limits.ts';
+import { ANSWERED } from '../../design/usual-house.ts';
 import { LimitedField } from '../climate/LimitedField.tsx';
 import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { inputWords } from '../inputs/input-words.ts';
@@ -20,16 +21,6 @@ import {
   TILTS,
 } from './house-answers.ts';
 import { PlaceField } from './PlaceField.tsx';
-
-/** Inputs that the answers are about; all others are taken as usual. */
-const ANSWERED = [
-  'house.floorAreaM2',
-  'house.storeys',
-  'glass.basis',
-  'glass.value',
-  'glass.tiltDeg',
-  'sunspace.join',
-];
 
 const FLOOR = LIMITS.find(({ path }) => path === 'house.floorAreaM2')!;
 

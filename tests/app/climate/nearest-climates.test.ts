@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
 import { BUNDLED_CLIMATES, characterIn } from '../../../src/app/climate/bundled-climates.ts';
-import { greatCircleKm, nearestClimates } from '../../../src/app/climate/nearest-climates.ts';
+import { nearestClimates } from '../../../src/app/climate/nearest-climates.ts';
+import { distanceKm } from '../../../src/places/earth.ts';
+
+const greatCircleKm = (latA: number, lonA: number, latB: number, lonB: number) =>
+  distanceKm(at(latA, lonA), at(latB, lonB));
+const at = (latitudeDeg: number, longitudeDeg: number) => ({ latitudeDeg, longitudeDeg });
 
 test('the distance is that of the great circle', () => {
   // The worked example of E. Williams' aviation formulary, Los Angeles to New York: 0.623585 radians; from memory, high
@@ -13,9 +18,9 @@ test('the distance is that of the great circle', () => {
 });
 
 test('the nearest climate comes first, on either side of the globe', () => {
-  expect(nearestClimates(40, -105)[0]!.climate.id).toBe('denver');
-  expect(nearestClimates(-41, -72)[0]!.climate.id).toBe('southern-chile');
-  const far = nearestClimates(54, -6).map(({ distanceKm }) => distanceKm);
+  expect(nearestClimates(at(40, -105))[0]!.climate.id).toBe('denver');
+  expect(nearestClimates(at(-41, -72))[0]!.climate.id).toBe('southern-chile');
+  const far = nearestClimates(at(54, -6)).map(({ distanceKm }) => distanceKm);
   expect(far).toEqual(far.toSorted((a, b) => a - b));
 });
 
