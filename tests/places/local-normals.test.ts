@@ -90,6 +90,14 @@ test('how a place lies to the wind is asked in words, and each answer has its wi
   expect(wind('open')).toBeLessThan(wind('ridge'));
 });
 
+// Its shrunken case: stations by the sea brought to 3,200 m, where a day of July has 2 K of range.
+test('a month with hardly a daily range gives a year that is a year', () => {
+  const place = { ...at('0, 0'), elevationM: 3227.5 };
+  const made = yearFromNormals(lookedUp(place, null, files, files.table).normals);
+  expect(made).toMatchObject({ ok: true });
+  if (made.ok) expect(Math.max(...made.year.dryBulbC)).toBeLessThan(25);
+});
+
 test('anywhere on earth where people live a year can be made, and it says that it is made', () => {
   const degrees = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true });
   fc.assert(

@@ -42,7 +42,10 @@ export interface MonthlyAir {
   readonly meanDailyLowC: readonly number[];
 }
 
-/** Hourly air temperature [°C]; the months' mean daily extremes are those asked for, within 0.02 K. */
+/**
+ * Hourly air temperature [°C]; the months' mean daily extremes are those asked for, within 0.02 K, but for months whose daily
+ * range is less than one day differs from the next: there the range comes out wider.
+ */
 export function syntheticDryBulb(
   site: Site,
   normals: MonthlyAir,
@@ -85,6 +88,8 @@ export function syntheticDryBulb(
     eachMonth((month, from, to) => {
       highs[month]! += normals.meanDailyHighC[month]! - mean(found.high, from, to);
       lows[month]! += normals.meanDailyLowC[month]! - mean(found.low, from, to);
+      // Where days differ by more than a day's range, the range cannot be less than nothing.
+      if (highs[month]! < lows[month]!) highs[month] = lows[month] = (highs[month]! + lows[month]!) / 2;
     });
   }
   return hourly;
