@@ -2,7 +2,8 @@
 
 import { runYear } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
-import type { Outcome } from '../outcomes/outcome.ts';
+import type { OutcomeFigures } from '../outcomes/outcome.ts';
+import { figuresOf } from '../questions/figures.ts';
 import { otherDraws } from '../weather/synthetic/other-draws.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 
@@ -14,17 +15,19 @@ export interface DrawnFigures {
 }
 
 /** The figures of every draw, the year's own first; none where the year was not made. */
-export function drawnFigures(design: Design, year: TypicalYear, own: Outcome): readonly DrawnFigures[] {
+export function drawnFigures(
+  design: Design,
+  year: TypicalYear,
+  own: OutcomeFigures,
+): readonly DrawnFigures[] {
   const { madeFrom } = year;
   if (madeFrom === undefined) return [];
   const seed = madeFrom.seed ?? 1;
-  const others = otherDraws(year).map((draw) => runYear(design, draw, { lend: true }).outcome);
-  return [own, ...others].map(({ heating, zones: { house } }, i) => ({
-    seed: seed + i,
-    heatingKWh: heating.energyKWh,
-    tooHotHours: house.tooHot.hours,
-    humidHours: house.humidHours,
-  }));
+  const others = otherDraws(year).map((draw) => runYear(design, draw, { lend: true }).figures);
+  return [own, ...others].map((figures, i) => {
+    const { heatingKWh, tooHotHours, humidHours } = figuresOf(figures);
+    return { seed: seed + i, heatingKWh, tooHotHours, humidHours };
+  });
 }
 
 /** The spread in a sentence; nothing where there is none. */

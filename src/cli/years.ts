@@ -3,6 +3,7 @@
 
 import { basename } from 'node:path';
 import { runYear } from '../daystone.ts';
+import { figuresOf } from '../questions/figures.ts';
 import { actualYearOf } from '../weather/actual-year.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
@@ -48,16 +49,18 @@ export const yearsCommand: Command = {
         faults.push(...weather.faults);
         continue;
       }
-      const { zones, heating } = runYear(design, weather.year, { lend: true }).outcome;
+      const { heatingKWh, tooHotHours, tooHotLimitHours, humidHours } = figuresOf(
+        runYear(design, weather.year, { lend: true }).figures,
+      );
       const actual = actualYearOf(weather.year);
       lines.push({
         year: actual === null ? basename(file) : String(actual),
         file,
         site: weather.year.site.name,
-        heatingKWh: heating.energyKWh,
-        tooHotHours: zones.house.tooHot.hours,
-        allowedHours: zones.house.tooHot.limitHours,
-        humidHours: zones.house.humidHours,
+        heatingKWh,
+        tooHotHours,
+        allowedHours: tooHotLimitHours,
+        humidHours,
       });
     }
     if (faults.length > 0) return refused(...faults);

@@ -23,7 +23,7 @@ export function ClientView() {
   const climate = workspace.climate.value;
   const system = workspace.units.value;
   const answer = workspace.answer.value?.job.design === design ? workspace.answer.value : null;
-  const help = useRunFor(answer, climate.state === 'ready' ? climate.typical : null, helpOfDesign);
+  const help = useRunFor(answer, climate.state === 'ready' ? climate.typical : null, helpOf);
   const words = wordingOf(system);
   const acts = typeof help === 'string' ? [] : actsOf(help, words);
   useEffect(() => heading.current?.focus(), []);
@@ -102,6 +102,3 @@ export function ClientView() {
     </main>
   );
 }
-
-const helpOfDesign: Parameters<typeof useRunFor<Awaited<ReturnType<typeof helpOf>>>>[2] = (design, year) =>
-  helpOf(design, year);

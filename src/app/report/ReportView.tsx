@@ -4,9 +4,7 @@
 import '../style/report.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
-import type { Design } from '../../design/design.ts';
 import { toldAnswer } from '../../report/report.ts';
-import type { TypicalYear } from '../../weather/typical-year.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { useSession } from '../state/session-context.ts';
 import { helpOf, sureOf } from '../why/pulled-levers.ts';
@@ -19,8 +17,6 @@ import { keptReportWords } from './report-words.ts';
 
 const words = keptReportWords(browserStore(() => localStorage));
 
-const helpOfDesign = (design: Design, year: TypicalYear) => helpOf(design, year);
-
 export function ReportView() {
   const { workspace, toldNow, told } = useSession();
   const heading = useRef<HTMLHeadingElement>(null);
@@ -31,12 +27,12 @@ export function ReportView() {
   const design = workspace.design.value;
   const help = useRunFor(
     workspace.stale.value ? null : answer,
-    climate.state === 'ready' ? climate.year : null,
-    helpOfDesign,
+    climate.state === 'ready' ? climate.typical : null,
+    helpOf,
   );
   const sure = useRunFor(
     workspace.stale.value ? null : answer,
-    climate.state === 'ready' ? climate.year : null,
+    climate.state === 'ready' ? climate.typical : null,
     sureOf,
   );
   const isReady =

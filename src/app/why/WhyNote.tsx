@@ -60,7 +60,7 @@ export function WhyNote() {
   const isReady = answer !== null && climate.state === 'ready' && !workspace.stale.value;
   const help = useRunFor(
     isReady ? answer : null,
-    climate.state === 'ready' ? climate.year : null,
+    climate.state === 'ready' ? climate.typical : null,
     pulledLevers,
   );
   useEffect(() => {
