@@ -5,7 +5,7 @@
 import type { Design } from './design.ts';
 import type { DesignFault } from './design-fault.ts';
 import { geometryOf } from './geometry.ts';
-import { leastRowM, type Room, type RoomRow, type WindowSide } from './room.ts';
+import { leastRowM, type Room, type RoomRow, type Rooms, type WindowSide } from './room.ts';
 
 /** What a room takes of one storey [m]. */
 export interface RoomBox {
@@ -75,10 +75,20 @@ const EPS = 1e-6;
 /** Rooms that share less wall have no door in it [m]. House rule. */
 const LEAST_DOOR_WALL_M = 0.5;
 
-/** The plan of a divided house; null for one room. */
+const plans = new WeakMap<Design, RoomPlan>();
+
+/** The plan of a divided house, worked out once for each; null for one room. */
 export function roomPlanOf(design: Design): RoomPlan | null {
-  if (design.rooms === undefined) return null;
-  const { list } = design.rooms;
+  const { rooms } = design;
+  if (rooms === undefined) return null;
+  const found = plans.get(design);
+  if (found) return found;
+  const made = planOf(design, rooms);
+  plans.set(design, made);
+  return made;
+}
+
+function planOf(design: Design, { list }: Rooms): RoomPlan {
   const { houseDepthM } = geometryOf(design);
   const { boxes } = placed(design);
   const lengthM = design.house.equatorWallM;

@@ -4,6 +4,7 @@
 // FAO-56 (from memory) a medium soil gives its first 8 to 12 mm freely and less only then, and under leaves and glass ours give
 // 0.1 mm a day mulched and 0.3 bare, so that a bed watered within a month never comes to it.
 
+import { clamp01 } from './clamp.ts';
 import { AIR_HEAT_CAPACITY, GAS_CONSTANT_VAPOUR, ZERO_CELSIUS_K } from './constants.ts';
 import { massTransferCoefficient } from './surface-condensation.ts';
 
@@ -34,6 +35,6 @@ const FROZEN_C = -1;
 export function soilVapour(convection: number, tempC: number, cover: 'mulched' | 'bare'): number {
   const surface = MOIST_SURFACE + (cover === 'mulched' ? MULCH : 0);
   const film = 1 / massTransferCoefficient(convection, AIR_HEAT_CAPACITY);
-  const thawed = Math.min(1, Math.max(0, (tempC - FROZEN_C) / -FROZEN_C));
+  const thawed = clamp01((tempC - FROZEN_C) / -FROZEN_C);
   return thawed / (GAS_CONSTANT_VAPOUR * (tempC + ZERO_CELSIUS_K) * (film + surface));
 }

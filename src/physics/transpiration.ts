@@ -2,6 +2,7 @@
 // light taken up, the air's deficit. Out: shares of light, the leaves' heat conductance and their vapour conductance, all
 // per m² of planted ground. With these a leaf's temperature follows from its balance, which Penman–Monteith solves by a line
 // (greenhouse form of 1987, tomato coefficients; from memory, medium confidence). Pressures in Pa.
+import { clamp01 } from './clamp.ts';
 import { AIR_HEAT_CAPACITY, LATENT_HEAT, PSYCHROMETRIC_SEA_LEVEL } from './constants.ts';
 
 /** Extinction of diffuse light, and of long-wave, in a canopy per leaf area [–]; from memory, medium confidence. */
@@ -95,6 +96,6 @@ export function leafVapour(
   boundaryResistance: number,
   inner: number,
 ): number {
-  const open = Math.min(1, Math.max(0, tempC / OPEN_ABOVE_C));
+  const open = clamp01(tempC / OPEN_ABOVE_C);
   return (open * 2 * leafAreaIndex * VAPOUR_PER_PA) / (boundaryResistance + inner);
 }

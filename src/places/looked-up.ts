@@ -2,7 +2,6 @@
 // looked up. Knows no file and no page: the unpacked data come in.
 
 import { coordinatesIn } from './coordinates.ts';
-import { distanceKm } from './earth.ts';
 import type { Gazetteer, Place } from './gazetteer.ts';
 import { type Ring, shoreKm } from './land.ts';
 import { type LocalNormals, localNormals } from './local-normals.ts';
@@ -69,7 +68,7 @@ export function lookedUp(
 ): LocalNormals {
   const heightsAround = gazetteer
     .near(place, AROUND_KM, MOST_AROUND)
-    .filter((other) => distanceKm(other, place) > 1)
+    .filter(({ distanceKm }) => distanceKm > 1)
     .map(({ elevationM }) => elevationM);
   const { heightFromKm } = place;
   return localNormals(

@@ -25,10 +25,11 @@ export function createHeldVapour(capacity: EngineCapacity, drawn: Float64Array) 
 
   function load(layout: Layout): void {
     share.fill(1);
+    const { panes } = coveredPanes(layout);
     covered = layout.panes.flatMap(({ pane }, place) => {
       const covers: Cover[] = [];
       if (pane.nightResistance > 0) covers.push({ resistance: pane.nightResistance, coverage: 1, hand: -1 });
-      for (const one of coveredPanes(layout).panes) {
+      for (const one of panes) {
         if (one.place !== place) continue;
         for (const { cover, hand } of one.covers) {
           const { resistance, coverage } = cover;

@@ -2,6 +2,7 @@
 // engine. Written by moisture-balance.ts and its parts (moisture-sources.ts, pane-condensation.ts), read by whoever it hands them to.
 
 import type { Model } from '../../model/model.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 import { GAS_CONSTANT_VAPOUR } from '../../physics/constants.ts';
 import { saturationPressure } from '../../physics/moist-air.ts';
 import { bufferCapacity } from '../../physics/moisture-buffer.ts';
@@ -21,7 +22,7 @@ export const BUFFER_S = BUFFER_HOURS * 3600;
 const LEVEL_CONVECTION = 2.5;
 const UPWARD_CONVECTION = 5;
 function paneConvection(tiltDeg: number): number {
-  const leans = Math.min(1, Math.max(0, (60 - tiltDeg) / 30));
+  const leans = clamp01((60 - tiltDeg) / 30);
   return LEVEL_CONVECTION + leans * (UPWARD_CONVECTION - LEVEL_CONVECTION);
 }
 export const START_HUMIDITY = 0.5;

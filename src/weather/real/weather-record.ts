@@ -4,6 +4,7 @@
 // typical year moved to the readings beside them, and said not to be known.
 
 import { standardPressure } from '../../physics/altitude.ts';
+import { clamp01 } from '../../physics/clamp.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { globalFromPlane } from '../../physics/global-from-plane.ts';
 import { cosIncidence, planeNormal } from '../../physics/incidence.ts';
@@ -343,9 +344,7 @@ function fromCover(cover: Float64Array, frame: Frame): Float64Array {
   return cover.map((n, row) => {
     if (Number.isNaN(n)) return Number.NaN;
     const sun = sunAt(frame, row);
-    return sun === null
-      ? 0
-      : Math.max(0, 910 * sun.up - 30) * (1 - 0.75 * Math.min(1, Math.max(0, n)) ** 3.4);
+    return sun === null ? 0 : Math.max(0, 910 * sun.up - 30) * (1 - 0.75 * clamp01(n) ** 3.4);
   });
 }
 
