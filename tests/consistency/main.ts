@@ -1,4 +1,4 @@
-// `npm run consistent [-- CLIMATE …]`: every question over the three examples in six climates or some of them, and every house
+// `npm run consistent [-- CLIMATE …]`: every question over the examples in six climates or some of them, and every house
 // that an answer proposes run anew. Prints a line an answer; leaves with 1 where a promise is not kept. About ten minutes on one core.
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { QUESTIONS } from '../../src/questions/registry.ts';
