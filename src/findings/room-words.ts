@@ -55,3 +55,10 @@ const STOREY_WORDS = ['on the ground', 'upstairs', 'on the top floor'] as const;
 export function placeWords({ row, storey }: Room): string {
   return `${row === 'front' ? 'in front' : 'at the back'}, ${STOREY_WORDS[storey] ?? `on floor ${storey}`}`;
 }
+
+const STOREY_TITLES = ['Ground floor', 'Upstairs', 'Top floor'] as const;
+
+/** What a plan of a storey is headed. */
+export function storeyTitle(storey: number): string {
+  return STOREY_TITLES[storey] ?? `Floor ${storey}`;
+}

@@ -30,7 +30,7 @@ function noteWhatWasMade(): void {
 
 /**
  * Sine, power and exponential of a browser and of the build's Node differ in the last place, and a hand that opens a window
- * an hour sooner carries that on: seen so far are 2 hours of 1618.
+ * an hour sooner carries that on: a few hours in a thousand at most.
  */
 function expectNear(one: number, other: number, of: string): void {
   expect(Math.abs(one - other), `${of}: ${one} and ${other}`).toBeLessThanOrEqual(

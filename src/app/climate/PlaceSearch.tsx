@@ -5,6 +5,7 @@ import '../style/places.css';
 import { useId, useRef, useState } from 'preact/hooks';
 import { titleOf } from '../../places/local-normals.ts';
 import type { FoundPlace } from '../../places/looked-up.ts';
+import { messageOf } from '../parts/message-of.ts';
 import { climatesNear, type NearClimate } from './climates-near.ts';
 import { NO_PLACES } from './place-files.ts';
 import { findPlaces } from './place-index.ts';
@@ -36,7 +37,7 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(0);
   const newest = useRef(0);
-  if (NO_PLACES !== null) return <p class="place-search-none">{NO_PLACES}</p>;
+  if (NO_PLACES !== null) return <p>{NO_PLACES}</p>;
 
   const look = async (asked: string) => {
     const turn = ++newest.current;
@@ -44,7 +45,7 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
     const waiting = setTimeout(() => {
       if (turn === newest.current) setFound({ choices: [], words: 'Fetching the list of places…' });
     }, WAIT_SHOWN_MS);
-    const next = await foundFor(asked).catch((reason): Found => ({ choices: [], words: wordsOf(reason) }));
+    const next = await foundFor(asked).catch((reason): Found => ({ choices: [], words: messageOf(reason) }));
     clearTimeout(waiting);
     if (turn !== newest.current) return;
     setFound(next);
@@ -173,8 +174,4 @@ function keyOf(choice: PlaceChoice): string {
   if (choice.kind === 'climate') return choice.climate.key;
   const { name, latitudeDeg, longitudeDeg } = choice.place;
   return `${name} ${latitudeDeg} ${longitudeDeg}`;
-}
-
-function wordsOf(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason);
 }

@@ -3,6 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import type { Position } from '../../places/earth.ts';
+import { messageOf } from '../parts/message-of.ts';
 import { useSession } from '../state/session-context.ts';
 import { BUNDLED_CLIMATES } from './bundled-climates.ts';
 import { NO_PLACES } from './place-files.ts';
@@ -27,7 +28,7 @@ export function WorldMap({ chosen }: { chosen: Position | null }) {
   const show = () =>
     stationPositions().then(
       (positions) => setStations(dots(positions)),
-      (reason) => tell('trouble', reason instanceof Error ? reason.message : String(reason)),
+      (reason) => tell('trouble', messageOf(reason)),
     );
   return (
     <figure class="world-map">

@@ -5,6 +5,7 @@ import { useState } from 'preact/hooks';
 import type { LocalNormals } from '../../places/local-normals.ts';
 import type { FoundPlace } from '../../places/looked-up.ts';
 import type { ExposureId } from '../../places/wind-exposure.ts';
+import { messageOf } from '../parts/message-of.ts';
 import { useSession } from '../state/session-context.ts';
 import type { PlaceChoice } from './PlaceSearch.tsx';
 import { placeNormals } from './place-index.ts';
@@ -27,7 +28,7 @@ export function useLookedUpPlace(stand: (climate: string) => void) {
   const lookUp = (place: FoundPlace, exposure: ExposureId | null) => {
     placeNormals(place, exposure).then(
       (local) => setLooked({ place, exposure, local }),
-      (reason) => tell('trouble', reason instanceof Error ? reason.message : String(reason)),
+      (reason) => tell('trouble', messageOf(reason)),
     );
   };
   return {

@@ -45,7 +45,7 @@ export function RoomList() {
   };
   if (rooms === undefined) {
     return (
-      <div class="room-list">
+      <div>
         <p>The house is run as one room.</p>
         <button
           type="button"
@@ -62,7 +62,7 @@ export function RoomList() {
   const change = (i: number, own: RoomChange, gesture = '') =>
     put({ ...rooms, list: rooms.list.map((room, n) => (n === i ? changedRoom(room, own) : room)) }, gesture);
   return (
-    <div class="room-list">
+    <div>
       <LabelledMenu
         known={{ 'data-rooms-field': 'preset' }}
         label="Divide it anew"
@@ -248,7 +248,7 @@ function RoomWindows({ placed, design, change }: Omit<CardProps, 'hasDoor'>) {
     change({ windows: now.areaM2 > 0 ? [...others, now] : others }, gesture);
   };
   return (
-    <div class="room-windows">
+    <div>
       {sides.map((side) => (
         <div key={side}>
           <EntryNumber

@@ -2,6 +2,7 @@
 
 import type { Design } from '../../design/design.ts';
 import { roomPlanOf } from '../../design/room-plan.ts';
+import { storeyTitle } from '../../findings/room-words.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { SHARED, SHEET } from '../parts/palette.ts';
@@ -15,7 +16,6 @@ const GAP = 20;
 const EDGE = 4;
 const CAPTION = 20;
 const MOST_SCALE = 30;
-const STOREYS = ['Ground floor', 'Upstairs', 'Top floor'] as const;
 const HALO = { 'paint-order': 'stroke', stroke: SHEET.ground, 'stroke-width': 4, 'stroke-linejoin': 'round' };
 
 const LINES: Readonly<Record<string, Readonly<Record<string, string | number>>>> = {
@@ -45,7 +45,7 @@ export function planPicture(design: Design, latitudeDeg: number, system: UnitSys
     const marks = planMarks(design, storey, latitudeDeg >= 0, {}, null);
     return shape('g', { transform: `translate(${tenth(storey * (wide + GAP))} 0)` }, [
       ...marks.map((mark) => drawn(mark, toPx)),
-      ...(storeys > 1 ? [label(EDGE, height + 14, STOREYS[storey] ?? `Floor ${storey}`)] : []),
+      ...(storeys > 1 ? [label(EDGE, height + 14, storeyTitle(storey))] : []),
     ]);
   });
   return {

@@ -3,6 +3,7 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Answer } from '../../questions/question.ts';
+import { messageOf } from '../parts/message-of.ts';
 import { type AskedOf, isAskedOf } from '../state/asked-of.ts';
 import { useSession } from '../state/session-context.ts';
 import { AnswerView } from './AnswerView.tsx';
@@ -105,7 +106,7 @@ export function AskPanel() {
       told.value = [...others, { question: questionId, design: of, typical, answerIn }];
     } catch (reason) {
       if (controller.signal.aborted) return;
-      show({ running: false, fault: reason instanceof Error ? reason.message : String(reason) });
+      show({ running: false, fault: messageOf(reason) });
     }
   };
   const cancel = () => {

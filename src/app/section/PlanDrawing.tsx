@@ -2,6 +2,7 @@
 // section cuts; the same can be picked from the buttons under it.
 
 import { roomPlanOf } from '../../design/room-plan.ts';
+import { storeyTitle } from '../../findings/room-words.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { MarkLayer } from './MarkLayer.tsx';
@@ -10,7 +11,6 @@ import type { Point } from './section-shape.ts';
 
 const WIDTH_PX = 260;
 const EDGE_PX = 8;
-const STOREYS = ['Ground floor', 'Upstairs', 'Top floor'] as const;
 
 interface PlanProps {
   readonly fills: Readonly<Record<string, string>>;
@@ -38,11 +38,13 @@ export function PlanDrawing({ fills, picked, pick }: PlanProps) {
           <svg
             viewBox={`0 0 ${WIDTH_PX} ${heightPx}`}
             role="img"
-            aria-label={storey === 0 ? `Plan. ${planWords(design, areaText)}` : `Plan of ${STOREYS[storey]}`}
+            aria-label={
+              storey === 0 ? `Plan. ${planWords(design, areaText)}` : `Plan of ${storeyTitle(storey)}`
+            }
           >
             <MarkLayer frame={{ toPx }} marks={planMarks(design, storey, isNorth, fills, picked)} />
           </svg>
-          {storeys.length > 1 && <figcaption>{STOREYS[storey]}</figcaption>}
+          {storeys.length > 1 && <figcaption>{storeyTitle(storey)}</figcaption>}
         </figure>
       ))}
       <p class="plan-rooms">

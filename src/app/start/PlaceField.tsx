@@ -85,7 +85,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
         </select>
       </label>
       <p class="start-note">{character}</p>
-      <p class="start-ways">
+      <p>
         <button type="button" onClick={() => file.current?.click()}>
           A weather file…
         </button>

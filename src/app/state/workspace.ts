@@ -13,6 +13,7 @@ import type { SampleAnswer } from '../../report/sample-answer.ts';
 import { describeFault } from '../../weather/read-result.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import { messageOf } from '../parts/message-of.ts';
 import { changedAsAsked, stillAsked } from './asked-numbers.ts';
 import type { FitNote } from './design-fit.ts';
 import { createDesignHistory, type DesignHistory } from './design-history.ts';
@@ -252,8 +253,4 @@ export function createWorkspace({
     },
     keepClimate,
   };
-}
-
-function messageOf(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason);
 }

@@ -3,6 +3,7 @@
 
 import { hourlyFile } from '../../outcomes/hourly-file.ts';
 import { saveFile } from '../keeping/save-file.ts';
+import { messageOf } from '../parts/message-of.ts';
 import { pictureText } from '../pictures/picture-text.ts';
 import { useSession } from '../state/session-context.ts';
 import { monthsFile } from './months-file.ts';
@@ -52,7 +53,7 @@ export function TakeList() {
     if (kind === 'svg') return save(`${picture.id}.svg`, 'image/svg+xml', pictureText(picture));
     await pngOf(picture).then(
       (blob) => saveFile(`${stem}.${picture.id}.png`, blob),
-      (reason) => tell('trouble', reason instanceof Error ? reason.message : String(reason)),
+      (reason) => tell('trouble', messageOf(reason)),
     );
   };
   return (
