@@ -3,20 +3,22 @@ import { reportCommand } from '../../src/cli/report.ts';
 import { faultsOf, outputOf } from './run-command.ts';
 
 describe('the report on the command line', () => {
-  it('sets three versions side by side, in the weather of the first, in tables whose rows are as wide as their heads', async () => {
+  it('sets three versions side by side, in the weather of the first, in tables whose rows are as wide as their heads, and the answers to questions into the first section', async () => {
     const text = await outputOf(
       reportCommand,
-      'leaning',
-      'closed',
       'modest',
+      'closed',
+      'leaning',
       '--for',
       'The Quillens',
       '--date',
       '3 May',
       '--units',
       'us',
+      '--ask',
+      'who-opens-the-vents,hotter-year',
     );
-    expect(text).toMatch(/^# Larkspur Bench, the leaning one\n/);
+    expect(text).toMatch(/^# Larkspur Bench, the modest one\n/);
     for (const title of [
       'In short',
       'The figures',
@@ -39,12 +41,12 @@ describe('the report on the command line', () => {
     for (const rows of tables) {
       expect(new Set(rows.map((row) => row.split(/(?<!\\)\|/).length)).size, rows[0]).toBe(1);
     }
+    const inShort = text.split('\n## ')[1]!;
+    for (const question of ['What if nobody opens the vents', 'And in a hotter year'])
+      expect(inShort).toMatch(new RegExp(`\\n\\n[^\\n]*${question}[^\\n]*\\?[^\\n]*\\d+ hours[^\\n]*\\n`));
   });
 
-  it('puts the answers to questions into the first section', async () => {
-    const text = await outputOf(reportCommand, 'modest', '--ask', 'open-or-closed,who-opens-the-vents');
-    const inShort = text.split('\n## ')[1]!;
-    expect(inShort).toMatch(/\n\n[^\n]*\?[^\n]*\d+ hours[^\n]*\n/);
+  it('refuses a question nobody knows', async () => {
     expect(await faultsOf(reportCommand, 'modest', '--ask', 'why-me')).toEqual([
       expect.stringMatching(/^--ask: why-me; allowed: how-much-glass, /),
     ]);

@@ -15,7 +15,8 @@ const climate = prepareClimate(bundle.year);
 test.each([0, 1e-9, 1e-4, 1e-2, 0.05])(
   '%d m² of glass under an overhang runs, and lets in no more light than falls on it',
   (value) => {
-    for (const { design } of EXAMPLES) {
+    // Where the glass comes to nothing in every house, else in the one whose years take least.
+    for (const { design } of EXAMPLES.filter(({ id }) => value === 0 || value === 1e-4 || id === 'modest')) {
       const tiny = { ...design, glass: { ...design.glass, basis: 'area' as const, value, overhangM: 0.5 } };
       const year = simulate(modelOf(tiny, site, climate.ground), climate, { warmUpDays: 0 });
       expect(year.zones[0]!.airC.every(Number.isFinite)).toBe(true);
