@@ -5,6 +5,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Basis, Question, Runs } from '../../src/questions/question.ts';
 import { questionById } from '../../src/questions/registry.ts';
 import type { RunJob } from '../../src/questions/run-job.ts';
+import type { Unknown } from '../../src/questions/what-nobody-knows.ts';
 import { answerFor, brokenPromises } from './promises.ts';
 
 const CLIMATES = ['denver', 'belfast', 'southern-chile'];
@@ -21,7 +22,7 @@ function question(id: string): Question {
       return (
         doubt && {
           ...doubt,
-          over: (unknown: string) => IN_DOUBT.includes(unknown) && (doubt.over?.(unknown) ?? true),
+          over: (unknown: Unknown['id']) => IN_DOUBT.includes(unknown) && (doubt.over?.(unknown) ?? true),
         }
       );
     },
@@ -36,7 +37,7 @@ function question(id: string): Question {
 }
 
 /** A year that is another, and a house that is. */
-const IN_DOUBT = ['hot-year', 'leaky'];
+const IN_DOUBT: readonly Unknown['id'][] = ['hot-year', 'leaky'];
 const WAYS = [undefined, 'any', 'adobe', 'adobe, thin'];
 const INPUTS = [undefined, 'sunspace.join', 'vents.habit', 'glass.tiltDeg', 'sunspace.doorRule'];
 const KEPT: Readonly<Record<string, (job: RunJob) => boolean>> = {
