@@ -59,7 +59,7 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
     '2021-01-15..2021-01-28',
   ];
   const answer = JSON.parse(
-    await outputOf(asFoundCommand, ...words, '--workers', '2', '--hourly', hourly, '--json'),
+    await outputOf(asFoundCommand, ...words, '--workers', '1', '--hourly', hourly, '--json'),
   );
   expect(answer.unseenMisfitK).toBeLessThan(answer.drawnMisfitK);
   expect(answer.windows).toBe('shut');

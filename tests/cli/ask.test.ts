@@ -34,7 +34,8 @@ test('an answer as JSON holds site, limit, the runs behind it and the finding', 
 });
 
 test('an answer as text opens with its finding and closes with its limit, which can be set', async () => {
-  const text = await outputOf(askCommand, 'who-opens-the-vents', 'modest', '--above', '28', '--hours', '50');
+  const limit = ['--above', '28', '--hours', '50', '--workers', '1'];
+  const text = await outputOf(askCommand, 'who-opens-the-vents', 'modest', ...limit);
   expect(text).toContain('above 28 °C');
   expect(text.trimEnd().split('\n').at(-1)).toContain('at most 50 hours above 28 °C');
 });

@@ -39,6 +39,7 @@ test('the most glass is within one step of what a plain sweep finds', async () =
     ...howMuchGlass,
     plan: (of) => howMuchGlass.plan(of).filter(({ at }) => at.mass === 'drawn'),
     refine: (of, runs) => howMuchGlass.refine!(of, runs).filter(({ at }) => at.mass === 'drawn'),
+    doubt: () => null,
   };
   const answer = await ask(onlyDrawn, basis, runner);
   const found = answer.finding!.figures.limitM2 as number;
