@@ -9,14 +9,17 @@ import { sharedSite } from './shared-browser.ts';
 const served = await sharedSite('plain');
 const sheet = onePage(served);
 
-/** On a wide screen and a phone, in light and in dark: every rule in each width and each scheme, in all four the colours. */
+/**
+ * On a wide screen and as narrow as a laptop at 400 % zoom, in light and in dark: every rule in each width and each scheme,
+ * in all four the colours.
+ */
 async function violationsOfAllLooks(page: Page): Promise<string[]> {
   const found: string[] = [];
   for (const [width, colorScheme, rules] of [
     [1280, 'light', 'all'],
     [1280, 'dark', 'colours'],
-    [390, 'dark', 'all'],
-    [390, 'light', 'colours'],
+    [320, 'dark', 'all'],
+    [320, 'light', 'colours'],
   ] as const) {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme });
@@ -33,7 +36,6 @@ async function expectReflow(page: Page): Promise<void> {
     await page.setViewportSize({ width, height: 700 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
   }
-  expect(await violations(page)).toEqual([]);
 }
 
 test('with every fold open axe finds nothing, light and dark, wide and narrow, and nothing is wider than the screen', async () => {
