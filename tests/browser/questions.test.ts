@@ -42,15 +42,14 @@ async function expectForEveryone(page: Page): Promise<void> {
 }
 
 test('a question can be stopped; how much glass? is answered in one sentence with its curve, and a proposal can be taken and undone', async () => {
-  const { page, complaints } = await sheet();
-  await settledFigure(page, 'house-overheated');
+  const { page, complaints } = await openModest();
   await page.click('.ask-panel > summary');
   await page.selectOption('select[data-ask="question"]', 'what-matters-most');
   await page.click('.ask-form button[type="submit"]');
   await page.click('.ask-form button:has-text("Stop")');
   expect(await page.locator('.ask-answer').count()).toBe(0);
   expect(await page.locator('.ask-progress').count()).toBe(0);
-  await page.fill('input[data-path="glass.tiltDeg"]', '70');
+  await page.fill('input[data-path="glass.overhangM"]', '0.9');
   expect(await settledFigure(page, 'house-overheated')).toBeGreaterThan(0);
   await page.click('button:has-text("Undo")');
   await settledFigure(page, 'house-overheated');
