@@ -4,6 +4,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import { defineConfig } from 'vitest/config';
 import { licenceText, shippedPackages } from './src/cli/shipped-packages.ts';
+import { LongestFirst } from './tests/longest-first.ts';
 
 // Two builds. The plain one is a site that works from any folder and, after the first visit, with no network.
 // `--mode one-file` makes dist/daystone.html, which opens from disk: everything is inside it, climates too, and the lists
@@ -31,6 +32,7 @@ export default defineConfig(({ mode }) => {
     test: {
       reporters: ['default', './tests/slowest-files.ts'],
       maxWorkers: availableParallelism() + 1,
+      sequence: { sequencer: LongestFirst },
       // A loaded machine is no reason to fail.
       testTimeout: 180_000,
       hookTimeout: 180_000,

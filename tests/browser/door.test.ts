@@ -3,10 +3,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Request } from 'playwright-core';
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { shippedPackages } from '../../src/cli/shipped-packages.ts';
 import { openPage, settledFigure } from './served-page.ts';
-import { sharedSite } from './shared-browser.ts';
+import { browserHost, sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('with offline copy');
 
@@ -110,8 +110,8 @@ test('what the policy forbids is forbidden: a foreign request, a script in the p
   await close();
 });
 
-test('every package inside the built page is on the list of licences', () => {
-  const packages = new Set(inject('browserHost').packages);
+test('every package inside the built page is on the list of licences', async () => {
+  const packages = new Set((await browserHost()).packages);
   // The offline copy is put together apart from the rest; its file names what it is made of.
   const offline = readdirSync(served.folder).find((name) => name.startsWith('workbox-'))!;
   for (const [, name] of readFileSync(join(served.folder, offline), 'utf8').matchAll(

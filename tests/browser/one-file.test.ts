@@ -1,14 +1,14 @@
 // The one-file build, opened from disk in a fresh profile: it computes, with climates inside and nothing asked of a
 // network.
 import { readdirSync } from 'node:fs';
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { openPage, settledFigure } from './served-page.ts';
-import { sharedBrowser } from './shared-browser.ts';
+import { browserHost, sharedBrowser } from './shared-browser.ts';
 
 const browser = await sharedBrowser();
 
 test('one file on disk is the whole tool', async () => {
-  const folder = inject('browserHost').oneFile;
+  const folder = (await browserHost()).oneFile;
   expect(readdirSync(folder)).toEqual(['daystone.html']);
   const address = `file://${folder}/daystone.html`;
   const { page, complaints, close } = await openPage({ browser, address }, { offline: true });

@@ -1,9 +1,9 @@
 // Questions on real workers in a real browser: whole maps, a worker that dies untold, stopping.
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { openPoolAt } from './served-pool.ts';
-import { sharedBrowser } from './shared-browser.ts';
+import { browserHost, sharedBrowser } from './shared-browser.ts';
 
-const open = await openPoolAt(inject('browserHost').poolAddress, await sharedBrowser());
+const open = await openPoolAt((await browserHost()).poolAddress, await sharedBrowser());
 
 test('a map comes whole from two workers, with no complaint, and the same when one of them dies on the way', async () => {
   const whole = await open.page.evaluate(() => window.pool.map('modest', 5, true, 2));

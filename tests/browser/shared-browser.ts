@@ -2,10 +2,13 @@
 // outlives it; each test opens a fresh profile.
 import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
+import { get, type IncomingMessage } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { json } from 'node:stream/consumers';
 import { type Browser, type BrowserContextOptions, chromium, type Download } from 'playwright-core';
 import { afterAll, inject } from 'vitest';
+import type { BrowserHost } from './host.ts';
 import type {} from './start-host.ts';
 
 export interface SharedSite {
@@ -16,9 +19,20 @@ export interface SharedSite {
   readonly options: BrowserContextOptions;
 }
 
+/** What all browser tests of a run share, once it stands. */
+export async function browserHost(): Promise<BrowserHost> {
+  // However long it takes: fetch would give up.
+  const said = await new Promise<IncomingMessage>((resolve, reject) =>
+    get(inject('hostAddress'), resolve).once('error', reject),
+  );
+  if (said.statusCode !== 200)
+    throw new Error('the pages for the browser tests could not be built or served');
+  return (await json(said)) as BrowserHost;
+}
+
 /** For the head of a test file. */
 export async function sharedBrowser(): Promise<Browser> {
-  const browser = await chromium.connect(inject('browserHost').browser);
+  const browser = await chromium.connect((await browserHost()).browser);
   afterAll(() => browser.close());
   return browser;
 }
@@ -29,7 +43,7 @@ export async function sharedBrowser(): Promise<Browser> {
  */
 export async function sharedSite(copy: 'with offline copy' | 'plain'): Promise<SharedSite> {
   const serviceWorkers = copy === 'plain' ? ('block' as const) : ('allow' as const);
-  return { browser: await sharedBrowser(), ...inject('browserHost').site, options: { serviceWorkers } };
+  return { browser: await sharedBrowser(), ...(await browserHost()).site, options: { serviceWorkers } };
 }
 
 /** A folder for the files a test makes, gone after the last test of its file. */

@@ -1,12 +1,17 @@
-// Before the browser tests of a run: one host for all of them, ended after the last.
+// Before the browser tests of a run: one host for all of them, ended after the last. It builds while other tests run; a
+// browser test asks for it (`browserHost` of shared-browser.ts) and is answered once it stands.
 import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import type { BrowserHost } from './host.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
-    browserHost: BrowserHost;
+    /** tells the host as JSON once it stands, or why it does not */
+    hostAddress: string;
   }
 }
 
@@ -19,15 +24,20 @@ export default async function startHost(project: TestProject): Promise<() => Pro
     env,
   });
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-  const host = await Promise.race([
+  const standing = Promise.race([
     new Promise<BrowserHost>((resolve) => child.once('message', (said) => resolve(said as BrowserHost))),
-    ended.then(() =>
-      Promise.reject(new Error('the pages for the browser tests could not be built or served')),
-    ),
+    ended.then(() => null),
   ]);
-  project.provide('browserHost', host);
+  const desk = createServer(async (_request, response) => {
+    const host = await standing;
+    response.statusCode = host === null ? 500 : 200;
+    response.end(JSON.stringify(host));
+  }).listen(0, '127.0.0.1');
+  await once(desk, 'listening');
+  project.provide('hostAddress', `http://127.0.0.1:${(desk.address() as AddressInfo).port}/`);
   return async () => {
-    child.disconnect();
+    desk.close();
+    if (child.connected) child.disconnect();
     await ended;
   };
 }
