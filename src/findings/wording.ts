@@ -25,6 +25,8 @@ export interface Wording {
   readonly power: (watts: number) => string;
   /** electricity of a fan [W for each m³/h] */
   readonly fanPower: (wPerM3H: number) => string;
+  /** a fan's [m³/h] */
+  readonly airFlow: (m3PerHour: number) => string;
   /** of air [m/s] */
   readonly speed: (metresPerSecond: number) => string;
   /** thermal resistance [m²K/W] */
@@ -46,6 +48,7 @@ const METRIC: Wording = {
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, kWhPerM2 < 10 ? 1 : 0)} kWh`,
   power: (watts) => `${plain(watts / 1000, 1)} kW`,
   fanPower: (wPerM3H) => `${plain(wPerM3H, 2)} W for each m³/h`,
+  airFlow: (m3PerHour) => `${plain(m3PerHour, 0)} m³/h`,
   speed: (metresPerSecond) => `${plain(metresPerSecond, 1)} m/s`,
   resistance: (si) => `R ${plain(si, 1)} m²K/W`,
 };
@@ -69,6 +72,7 @@ const US: Wording = {
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2 * FOOT ** 2, 1)} kWh`,
   power: METRIC.power,
   fanPower: (wPerM3H) => `${plain((60 * wPerM3H) / (1 / FOOT) ** 3, 2)} W for each cfm`,
+  airFlow: (m3PerHour) => `${plain(m3PerHour / 60 / FOOT ** 3, 0)} cfm`,
   speed: (metresPerSecond) => `${plain(metresPerSecond / 0.44704, 1)} mph`,
   resistance: (si) => `R ${plain(5.678263 * si, 0)} ft²·°F·h/Btu`,
 };

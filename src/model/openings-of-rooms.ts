@@ -83,6 +83,9 @@ function roomCracks(design: Design, rooms: readonly PlacedRoom[]): CrackOpening[
   }));
 }
 
+/** What the opening of a room's windows is called. */
+export const windowsIdOf = (room: string): string => `${room} windows`;
+
 /** What opens of a room's own windows, or its part by floor area of what opens of the house's. */
 function roomWindows(design: Design, placed: PlacedRoom, wholeM2: number): Opening | null {
   const { id, room, floorM2 } = placed;
@@ -90,7 +93,7 @@ function roomWindows(design: Design, placed: PlacedRoom, wholeM2: number): Openi
     ? room.windows.reduce((sum, window) => sum + builtWindow(design, placed, window).openM2, 0)
     : (design.vents.houseM2 * floorM2) / wholeM2;
   const windows = windowsOf(design, openM2);
-  return windows && { ...windows, id: `${id} windows`, zone: id };
+  return windows && { ...windows, id: windowsIdOf(id), zone: id };
 }
 
 function fanIn(fan: FixedOpening | null, { id }: PlacedRoom, share: number): FixedOpening | null {

@@ -41,6 +41,12 @@ export function moistureByMonth(year: Year): readonly MonthlyRow[] {
   );
 }
 
+/** The year of a divided house with its rooms as zones beside the house they make up; any other year as it is. */
+export function withRoomsApart(year: Year): Year {
+  const { rooms = [], roomHeat = [] } = year;
+  return { ...year, zones: [...year.zones, ...rooms], heat: [...year.heat, ...roomHeat] };
+}
+
 export interface WaterTogether {
   /** given off in rooms and sunspace over the year [kg] */
   readonly releasedKg: number;

@@ -59,6 +59,8 @@ export interface RoomOutcome extends ZoneOutcome {
     readonly overheatedHours: number;
     readonly underheatedHours: number;
   };
+  /** times somebody moves its windows a year; those of the whole house stand among `vents` */
+  readonly windowMoves: number;
   /** of a two-storey space, how much warmer its upper part may be than its mean: an estimate, not simulated [K]; absent else */
   readonly upperPartWarmerK?: number;
 }

@@ -3,7 +3,8 @@
 // room.
 
 import type { PlacedRoom } from '../design/room-plan.ts';
-import type { ZoneYear } from '../network/year.ts';
+import { windowsIdOf } from '../model/openings-of-rooms.ts';
+import type { OpeningYear, ZoneYear } from '../network/year.ts';
 import { livedHoursOf } from './lived-hours.ts';
 import type { RoomOutcome, WorstRoom, WorstRooms, ZoneOutcome } from './outcome.ts';
 
@@ -18,6 +19,7 @@ export function roomOutcome(
   { id, room, floorM2, boxes, volumeM3 }: PlacedRoom,
   zone: ZoneOutcome,
   year: ZoneYear,
+  openings: readonly OpeningYear[],
 ): RoomOutcome {
   const lived = livedHoursOf(room.use);
   let [over, under] = [0, 0];
@@ -33,6 +35,7 @@ export function roomOutcome(
     name: room.name,
     use: room.use,
     floorAreaM2: floorM2,
+    windowMoves: openings.find((one) => one.id === windowsIdOf(id))?.moves ?? 0,
     lived: { hoursPerDay: lived.hours, overheatedHours: over, underheatedHours: under },
     ...(boxes.length > 1 && { upperPartWarmerK: (LAYERING_K_PER_M * heightM) / 4 }),
   };

@@ -50,7 +50,7 @@ export function summarise(
   const rooms = plan?.rooms.map((placed) => {
     const zone = year.rooms!.find(({ id }) => id === placed.id)!;
     const judged = zoneOutcome(design, model, climate, year, zone, livedHoursOf(placed.room.use));
-    return roomOutcome(placed, judged, zone);
+    return roomOutcome(placed, judged, zone, year.openings);
   });
   const zones = {
     house: rooms

@@ -14,7 +14,7 @@ import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './
 import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { varied } from './variation.ts';
-import { capitalised, countInWords, hoursInWords } from './words.ts';
+import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
 
 const DRAWN = 'divided';
 /** A fan between rooms, and an extract fan, as usually bought [m³/h, air changes an hour]; common practice, no source. */
@@ -40,7 +40,7 @@ export const whichRoom: Question = {
   plan: ({ design }) => [
     { id: DRAWN, label: 'as drawn', design: divided(design), at: { room: '', change: '' } },
   ],
-  refine: (basis, runs) => changesOf(divided(basis.design), runAt(runs, DRAWN).result.outcome),
+  refine: (basis, runs) => changesOf(divided(basis.design), runAt(runs, DRAWN).result.outcome, basis.words),
   answer,
 };
 
@@ -50,21 +50,25 @@ function divided(design: Design): Design {
 }
 
 /** Changes for the rooms that are worst in some respect, each once. */
-function changesOf(design: Design, outcome: OutcomeFigures): RunJob[] {
+function changesOf(design: Design, outcome: OutcomeFigures, words: Words): RunJob[] {
   const troubled = new Set(TROUBLES.flatMap((trouble) => worstIn(outcome, trouble)?.id ?? []));
   return [...troubled].flatMap((id) => {
     const i = roomPlanOf(design)!.rooms.findIndex((placed) => placed.id === id);
-    return helpsFor(design, i).map(({ words, design: changed }) => ({
-      id: `${id}: ${words}`,
-      label: `"${design.rooms!.list[i]!.name}": ${words}`,
+    return helpsFor(design, i, words).map(({ words: change, design: changed }) => ({
+      id: `${id}: ${change}`,
+      label: `"${design.rooms!.list[i]!.name}": ${change}`,
       design: changed,
-      at: { room: id, change: words },
+      at: { room: id, change },
     }));
   });
 }
 
 /** What could help a room, each by itself. */
-function helpsFor(design: Design, i: number): { readonly words: string; readonly design: Design }[] {
+function helpsFor(
+  design: Design,
+  i: number,
+  { airFlow }: Words,
+): { readonly words: string; readonly design: Design }[] {
   const rooms = design.rooms!;
   const room = rooms.list[i]!;
   const plan = roomPlanOf(design)!;
@@ -95,7 +99,7 @@ function helpsFor(design: Design, i: number): { readonly words: string; readonly
     },
     { words: 'its door shut', design: changed({ door: 'shut' }), when: hasWay && room.door !== 'shut' },
     {
-      words: `a fan of ${FAN_M3H} m³/h from the next room`,
+      words: `a fan of ${airFlow(FAN_M3H)} from the next room`,
       design: changed({ fanM3H: FAN_M3H }),
       when: hasWay && (room.fanM3H ?? 0) < FAN_M3H,
     },

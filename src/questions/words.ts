@@ -10,6 +10,8 @@ export interface Words {
   readonly volume: (m3: number) => string;
   readonly weight: (kg: number) => string;
   readonly energy: (kWh: number) => string;
+  /** a fan's [m³/h] */
+  readonly airFlow: (m3PerHour: number) => string;
   /** of air [m/s] */
   readonly speed: (metresPerSecond: number) => string;
   /** thermal resistance [m²K/W] */
@@ -24,6 +26,7 @@ export const METRIC_WORDS: Words = {
   thickness: (m) => `${signed(100 * m, Number.isInteger(Math.round(1000 * m) / 10) ? 0 : 1)} cm`,
   volume: (m3) => `${signed(m3, m3 < 10 ? 1 : 0)} m³`,
   weight: (kg) => (kg < 2000 ? `${signed(kg, 0)} kg` : `${signed(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
+  airFlow: (m3PerHour) => `${signed(m3PerHour, 0)} m³/h`,
   speed: (metresPerSecond) => `${signed(metresPerSecond, 1)} m/s`,
   resistance: (si) => `R ${signed(si, 1)} m²K/W`,
   energy: (kWh) => `${signed(kWh, 0)} kWh`,

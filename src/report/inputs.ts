@@ -182,7 +182,7 @@ function asFoundOf({ asFound }: Design, wording: Wording): readonly InputGroup[]
 }
 
 /** What divides the house, then a line a room with what its use brings; none of one room. */
-function roomsOf(design: Design, words: Wording): readonly InputGroup[] {
+export function roomsOf(design: Design, words: Wording): readonly InputGroup[] {
   const plan = roomPlanOf(design);
   if (plan === null) return [];
   const { partition, partitionM, frontDepthM, stairM2 } = design.rooms!;
@@ -197,7 +197,7 @@ function roomsOf(design: Design, words: Wording): readonly InputGroup[] {
         ...(design.house.storeys > 1 ? [['Clear hole of the stairs', words.area(stairM2)] as const] : []),
         ...plan.rooms.map(({ room, floorM2 }, i): readonly [string, string] => {
           const way = plan.ways.some((one) => one.room === i) ? `; door: ${DOOR_WORDS[room.door]}` : '';
-          const fan = (room.fanM3H ?? 0) > 0 ? `; fan ${room.fanM3H} m³/h` : '';
+          const fan = (room.fanM3H ?? 0) > 0 ? `; fan ${words.airFlow(room.fanM3H!)}` : '';
           const has = shares
             .filter(([, each]) => each[i]! > 0.005)
             .map(([cause, each]) => `${CAUSE_WORDS[cause]} ${plain(100 * each[i]!, 0)} %`);

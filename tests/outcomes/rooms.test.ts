@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { hourlyFile, runYear } from '../../src/daystone.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
+import { heatByMonth, moistureByMonth, withRoomsApart } from '../../src/outcomes/balances.ts';
 import { judgedHouse } from '../../src/outcomes/judged-house.ts';
 import { figuresOf } from '../../src/questions/figures.ts';
 import { verdictOf } from '../../src/report/verdict.ts';
@@ -85,4 +86,21 @@ test('findings, verdict and hourly file speak of the room', () => {
   // Old columns stay where they were.
   expect(columns.indexOf('houseAirC')).toBe(6);
   expect(columns.indexOf('room-1AirC')).toBeGreaterThan(columns.indexOf('sunspaceAirWaterGPerH'));
+});
+
+test('each room counts the moves of its own windows, and the house those of all', () => {
+  for (const { id, windowMoves } of rooms)
+    expect(windowMoves).toBe(year.openings.find((opening) => opening.id === `${id} windows`)!.moves);
+  const own = rooms.reduce((sum, { windowMoves }) => sum + windowMoves, 0);
+  expect(own).toBeGreaterThan(0);
+  expect(outcome.vents.moves).toBeGreaterThanOrEqual(own);
+});
+
+test('the books of the rooms, read apart, add up to those of the house', () => {
+  const apart = withRoomsApart(year);
+  const sum = (rows: readonly { zone: string; cause: string; year: number }[], cause: string, of: RegExp) =>
+    rows.filter((row) => row.cause === cause && of.test(row.zone)).reduce((all, row) => all + row.year, 0);
+  for (const rows of [heatByMonth(apart), moistureByMonth(apart)])
+    for (const { cause } of rows.filter(({ zone }) => zone === 'house'))
+      expect(sum(rows, cause, /^room-/)).toBeCloseTo(sum(rows, cause, /^house$/), 6);
 });

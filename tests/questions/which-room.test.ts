@@ -25,6 +25,7 @@ function resultOf(job: RunJob): RunResult {
       tooHot: { ...house.tooHot, hours: 10 },
       humidHours: use === 'kitchen' ? (vents.extractAch > 0 ? 50 : 5000) : 0,
       mouldIndexMax: 0,
+      windowMoves: 0,
       lived: {
         hoursPerDay: use === 'bedroom' ? 9 : 15,
         overheatedHours: 0,

@@ -1,7 +1,9 @@
-// Heat gained and lost, and water vapour released, by month and cause, for one zone at a time.
+// Heat gained and lost, and water vapour released, by month and cause, for one zone at a time; of a divided house first for
+// the room that is worst.
 
 import { useRef, useState } from 'preact/hooks';
-import { heatByMonth, moistureByMonth, waterTogether } from '../../outcomes/balances.ts';
+import { heatByMonth, moistureByMonth, waterTogether, withRoomsApart } from '../../outcomes/balances.ts';
+import { worstIn } from '../../outcomes/judged-house.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { heatSentence, moistureSentence } from './balance-words.ts';
 import { useChartAnswer } from './chart-turns.ts';
@@ -11,16 +13,21 @@ const ZONE_WORDS: Readonly<Record<string, string>> = { house: 'rooms', sunspace:
 
 export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
   const workspace = useWorkspace();
-  const [wanted, setWanted] = useState('house');
+  const [wanted, setWanted] = useState<string | null>(null);
   const ref = useRef<HTMLElement>(null);
   const answer = useChartAnswer(ref);
   const system = workspace.units.value;
   if (!answer) return <section ref={ref} class="chart" id={kind} />;
-  const zones = answer.year.zones.map(({ id }) => id);
-  const zone = zones.includes(wanted) ? wanted : 'house';
-  const all = kind === 'heat' ? heatByMonth(answer.year) : moistureByMonth(answer.year);
+  const year = withRoomsApart(answer.year);
+  const zones = year.zones.map(({ id }) => id);
+  const first = worstIn(answer.outcome, kind === 'heat' ? 'hot' : 'damp')?.id ?? 'house';
+  const zone = wanted !== null && zones.includes(wanted) ? wanted : first;
+  const names = new Map(answer.outcome.rooms?.map(({ id, name }) => [id, name]));
+  const nameOf = (id: string) =>
+    names.get(id) ?? (id === 'house' && names.size > 0 ? 'all rooms' : (ZONE_WORDS[id] ?? id));
+  const all = kind === 'heat' ? heatByMonth(year) : moistureByMonth(year);
   const rows = all.filter((row) => row.zone === zone);
-  const drained = answer.year.zones.find(({ id }) => id === zone)?.drainedKg ?? 0;
+  const drained = year.zones.find(({ id }) => id === zone)?.drainedKg ?? 0;
   const title = kind === 'heat' ? 'Heat by month and cause' : 'Moisture by month and cause';
   return (
     <section ref={ref} class="chart" id={kind} aria-labelledby={`${kind}-title`}>
@@ -36,7 +43,7 @@ export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
                   checked={id === zone}
                   onChange={() => setWanted(id)}
                 />
-                <span>{ZONE_WORDS[id] ?? id}</span>
+                <span>{nameOf(id)}</span>
               </label>
             ))}
           </div>
@@ -45,13 +52,13 @@ export function BalancePanel({ kind }: { kind: 'heat' | 'moisture' }) {
       <p class="chart-sentence">
         {kind === 'heat'
           ? heatSentence(rows, system)
-          : moistureSentence(rows, drained, system, waterTogether(answer.year))}
+          : moistureSentence(rows, drained, system, names.has(zone) ? null : waterTogether(year))}
       </p>
       <MonthBars
         rows={rows}
         quantity={kind === 'heat' ? 'energy' : 'waterMass'}
         system={system}
-        caption={`${title}, ${ZONE_WORDS[zone] ?? zone}`}
+        caption={`${title}, ${nameOf(zone)}`}
       />
     </section>
   );

@@ -198,7 +198,7 @@ function ventFigure(outcome: OutcomeFigures): HeadlineFigure {
     value: movesPerDayInBusiestMonth,
     quantity: 'number',
     digits: 1,
-    limit: `in the busiest month; ${Math.round(outcome.vents.moves)} in the year`,
+    limit: `in the busiest month; ${Math.round(outcome.vents.moves)} in the year${outcome.rooms ? ', windows and doors of all rooms together' : ''}`,
     ...(neglectedShare > OFTEN_NEGLECTED
       ? { verdict: 'poor' as const, verdictWords: 'often left undone' }
       : neglectedShare > SOMETIMES_NEGLECTED

@@ -31,6 +31,12 @@ const FIRST = [
   'vents.habit',
 ];
 
+/** What the lists of a group are found by, beside their group's title. */
+const LIST_WORDS: Readonly<Record<string, string>> = {
+  covers: 'shades covers blinds curtains shutters awnings nets leaves',
+  house: 'divide into rooms, room, bedroom, kitchen, partition, stairs, doors, windows of a room, fan',
+};
+
 const ALL = INPUT_GROUPS.flatMap(({ entries }) => entries);
 const FIRST_ENTRIES = FIRST.map((path) => ALL.find((entry) => entry.path === path)!);
 const GROUPS = INPUT_GROUPS.map((group) => ({
@@ -59,15 +65,18 @@ export function InputPanel() {
     () => GROUPS.flatMap(({ entries }) => entries).filter(({ when }) => !when || when(design.value)).length,
   ).value;
   const isSeeking = sought.words.trim() !== '' || sought.onlyUnusual;
+  const holdsWords = (text: string) =>
+    sought.words
+      .toLowerCase()
+      .split(/\s+/)
+      .every((word) => text.toLowerCase().includes(word));
   const isSought = (entry: InputEntry, title: string) => {
     if (sought.onlyUnusual && !unusual.includes(entry.path)) return false;
     const { label, value } = inputWords(entry, design.peek(), units.peek());
-    const text = `${label} ${value} ${title} ${INPUT_HELP[entry.path] ?? ''}`.toLowerCase();
-    return sought.words
-      .toLowerCase()
-      .split(/\s+/)
-      .every((word) => text.includes(word));
+    return holdsWords(`${label} ${value} ${title} ${INPUT_HELP[entry.path] ?? ''}`);
   };
+  const isListSought = ({ id, title }: InputGroup) =>
+    LIST_WORDS[id] !== undefined && !sought.onlyUnusual && holdsWords(`${title} ${LIST_WORDS[id]}`);
   return (
     <section class="inputs" aria-labelledby="inputs-title">
       <h2 id="inputs-title" class="visually-hidden">
@@ -119,7 +128,7 @@ export function InputPanel() {
           const entries = isSeeking
             ? group.entries.filter((entry) => isSought(entry, group.title))
             : group.entries;
-          if (isSeeking && entries.length === 0) return null;
+          if (isSeeking && entries.length === 0 && !isListSought(group)) return null;
           return (
             <Group
               key={group.id}

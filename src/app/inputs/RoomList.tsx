@@ -24,6 +24,7 @@ import {
   USE_WORDS,
   WINDOW_SIDE_WORDS,
 } from '../../findings/room-words.ts';
+import { wordingOf } from '../../findings/wording.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { EntryNumber } from './EntryNumber.tsx';
 import { LabelledMenu } from './LabelledMenu.tsx';
@@ -158,6 +159,7 @@ interface CardProps {
 }
 
 function RoomCard({ placed, design, hasDoor, change }: CardProps) {
+  const units = useWorkspace().units.value;
   const { room, id } = placed;
   const isTaken = (name: string) =>
     design.rooms!.list.some((other) => other !== room && other.name.trim() === name.trim());
@@ -219,7 +221,7 @@ function RoomCard({ placed, design, hasDoor, change }: CardProps) {
           value={String(room.fanM3H ?? 0)}
           options={[...new Set([...FANS, room.fanM3H ?? 0])].map((flow) => [
             String(flow),
-            flow === 0 ? 'none' : `${flow} m³/h`,
+            flow === 0 ? 'none' : wordingOf(units).airFlow(flow),
           ])}
           choose={(flow) => change({ fanM3H: Number(flow) })}
         />

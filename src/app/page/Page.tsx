@@ -9,9 +9,11 @@ import { ClimatePanel } from '../climate/ClimatePanel.tsx';
 import { WeatherQuestions } from '../climate/WeatherQuestions.tsx';
 import { FigureBar } from '../figures/FigureBar.tsx';
 import type { HeadlineFigure } from '../figures/headline-figures.ts';
+import { DivideOffer, RoomTable } from '../figures/RoomTable.tsx';
 import { FindingPanel } from '../findings/FindingPanel.tsx';
 import { FitLines } from '../inputs/FitChoice.tsx';
 import { InputPanel } from '../inputs/InputPanel.tsx';
+import { openRoomCard } from '../inputs/open-room-card.ts';
 import { Late } from '../parts/Late.tsx';
 import { AskPanel, openQuestions } from '../questions/AskPanel.tsx';
 import { FactLine } from '../section/FactLine.tsx';
@@ -83,13 +85,21 @@ function Sheet({ isShown }: { isShown: boolean }) {
           <VersionStrip />
         </div>
         <div class="sheet-middle">
-          <VerdictPanel onOwn={startOwn} onAsk={openQuestions} />
+          <VerdictPanel onOwn={startOwn} onAsk={() => openQuestions()} />
           <section class="section-panel" aria-labelledby="section-title">
             <h2 id="section-title" class="visually-hidden">
               The house in section
             </h2>
-            <SectionDrawing />
+            <SectionDrawing
+              besidePlans={
+                <RoomTable
+                  onAsk={() => openQuestions('which-room')}
+                  onChange={(id) => void openRoomCard(id)}
+                />
+              }
+            />
             <FactLine />
+            <DivideOffer />
             <FitLines />
           </section>
           <AskPanel />

@@ -37,7 +37,7 @@ export function sectionPicture(design: Design, latitudeDeg: number, system: Unit
     ...groundMarks(section, frame),
     ...roomMarks(section),
     ...lightMarks(lights),
-    ...houseMarks(section, design),
+    ...houseMarks(section, design, frame.pxPerM),
   ];
   const roles = [...new Set(marks.map(({ role }) => role))];
   const legend = thicknesses(design, section, system);

@@ -1,6 +1,7 @@
 // Ask: one of the questions a client asks, of the design on screen, run on every core while the page stays free. The
 // closing sentence comes first, then curves, map and tables; a proposal is one click, and one undo.
 
+import { signal } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Answer } from '../../questions/question.ts';
 import { messageOf } from '../parts/message-of.ts';
@@ -28,8 +29,12 @@ interface Asked extends AskedOf {
 
 const ID = 'ask';
 
-/** Unfolds the questions and goes there. */
-export function openQuestions(): void {
+/** The question chosen; null for the one that suits the house. */
+const chosen = signal<string | null>(null);
+
+/** Unfolds the questions and goes there, to one of them where it is named. */
+export function openQuestions(question?: string): void {
+  if (question !== undefined) chosen.value = question;
   const panel = document.getElementById(ID);
   if (!(panel instanceof HTMLDetailsElement)) return;
   panel.open = true;
@@ -41,12 +46,12 @@ export function AskPanel() {
   const { workspace, told } = useSession();
   const [engine, setEngine] = useState<typeof Engine | null>(null);
   const [isOutOfReach, setOutOfReach] = useState(false);
-  const [questionId, setQuestionId] = useState('how-much-glass');
   const [asked, setAsked] = useState<Asked | null>(null);
   const stop = useRef<AbortController | null>(null);
   const climate = workspace.climate.value;
   const system = workspace.units.value;
   const design = workspace.design.value;
+  const questionId = chosen.value ?? (design.rooms ? 'which-room' : 'how-much-glass');
 
   // Workers rest after a while, so a hand on the form wakes them again.
   const warm = () => {
@@ -144,7 +149,9 @@ export function AskPanel() {
             <select
               data-ask="question"
               value={questionId}
-              onChange={(event) => setQuestionId(event.currentTarget.value)}
+              onChange={(event) => {
+                chosen.value = event.currentTarget.value;
+              }}
             >
               {engine.QUESTIONS.map(({ id, title }) => (
                 <option key={id} value={id}>

@@ -1,6 +1,8 @@
 // Under the section: the hour it shows, in words, with steps, the extremes of the year, and playing a day or a week.
 
 import { useEffect, useState } from 'preact/hooks';
+import { roomPlanOf } from '../../design/room-plan.ts';
+import { judgedHouse } from '../../outcomes/judged-house.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import { ColourKey } from '../parts/ColourKey.tsx';
 import { hourText } from '../parts/calendar-words.ts';
@@ -20,7 +22,7 @@ const HOT_END_C = 40;
 export function HourBar({ state }: { state: HourState | null }) {
   const workspace = useWorkspace();
   const { hour } = workspace;
-  const zones = workspace.answer.value?.outcome.zones;
+  const answer = workspace.answer.value;
   const { underheatC } = workspace.design.value.comfort;
   const [end, setEnd] = useState<number | null>(null);
 
@@ -38,9 +40,12 @@ export function HourBar({ state }: { state: HourState | null }) {
     return () => clearInterval(timer);
   }, [end]);
 
-  if (!zones) return null;
+  if (!answer) return null;
+  const house = judgedHouse(answer.outcome);
+  const { lowestLimitC } = house.tooHot;
+  const names = new Map(roomPlanOf(answer.job.design)?.rooms.map(({ id, room }) => [id, room.name]));
   const play = (days: number) => {
-    const from = Math.min(HOURS - days * 24, Math.floor((hour.value ?? zones.house.coldestHour) / 24) * 24);
+    const from = Math.min(HOURS - days * 24, Math.floor((hour.value ?? house.coldestHour) / 24) * 24);
     hour.value = from;
     setEnd(from + days * 24);
   };
@@ -51,7 +56,9 @@ export function HourBar({ state }: { state: HourState | null }) {
   return (
     <div class="hour-bar">
       <p class="hour-words" aria-live={end === null ? 'polite' : 'off'}>
-        {state ? hourSentence(state, workspace.units.value) : 'Noon sun at the solstices and the equinox.'}
+        {state
+          ? hourSentence(state, names, workspace.units.value)
+          : 'Noon sun at the solstices and the equinox.'}
       </p>
       <div class="hour-scrub">
         <label>
@@ -83,18 +90,18 @@ export function HourBar({ state }: { state: HourState | null }) {
       </div>
       {state && (
         <ColourKey
-          scale={comfortScale(underheatC, zones.house.tooHot.lowestLimitC)}
-          ticks={[0, underheatC, zones.house.tooHot.lowestLimitC, HOT_END_C]}
+          scale={comfortScale(underheatC, lowestLimitC)}
+          ticks={[0, underheatC, lowestLimitC, HOT_END_C]}
           quantity="temperature"
           digits={0}
           system={workspace.units.value}
         />
       )}
       <div class="hour-tools">
-        <button type="button" onClick={() => show(zones.house.hottestHour)}>
+        <button type="button" onClick={() => show(house.hottestHour)}>
           Hottest hour
         </button>
-        <button type="button" onClick={() => show(zones.house.coldestHour)}>
+        <button type="button" onClick={() => show(house.coldestHour)}>
           Coldest hour
         </button>
         {end === null ? (
@@ -121,8 +128,12 @@ export function HourBar({ state }: { state: HourState | null }) {
   );
 }
 
-/** The hour in one sentence. */
-function hourSentence(state: HourState, system: ReturnType<typeof useWorkspace>['units']['value']): string {
+/** The hour in one sentence, the rooms of a divided house each by its name. */
+function hourSentence(
+  state: HourState,
+  names: ReadonlyMap<string, string>,
+  system: ReturnType<typeof useWorkspace>['units']['value'],
+): string {
   const t = (celsius: number) => quantityText(celsius, 'temperature', system);
   const zone = (id: string) => state.zones.find((entry) => entry.id === id);
   const house = zone('house')!;
@@ -135,7 +146,9 @@ function hourSentence(state: HourState, system: ReturnType<typeof useWorkspace>[
   const parts = [
     `${hourText(state.hour)}: ${sun}`,
     `outdoors ${t(state.outdoorC)}`,
-    `rooms ${t(house.operativeC)}`,
+    ...(names.size === 0
+      ? [`rooms ${t(house.operativeC)}`]
+      : [...names].map(([id, name]) => `${name} ${t(zone(id)!.operativeC)}`)),
     ...(sunspace ? [`sunspace ${t(sunspace.operativeC)}`] : []),
     ...(house.heatingW > 1 ? [`back-up heat ${quantityText(house.heatingW / 1000, 'powerKW', system)}`] : []),
     ...(dew.condensationG > 0.5

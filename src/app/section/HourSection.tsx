@@ -37,10 +37,10 @@ export function HourSection() {
           ...groundMarks(shape, frame),
           ...roomMarks(shape, state ? roomFills(state, scale) : {}),
           ...(sun ? sun.under : []),
-          ...houseMarks(shape, design),
+          ...houseMarks(shape, design, frame.pxPerM),
           ...(state ? flowMarks(shape, design, state) : []),
           ...(state
-            ? hourWordMarks(shape, state, workspace.units.value).filter(
+            ? hourWordMarks(shape, state, workspace.units.value, frame.pxPerM).filter(
                 ({ role }) => !role.includes('outdoors'),
               )
             : []),

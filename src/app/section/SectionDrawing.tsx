@@ -1,6 +1,7 @@
 // The live cross-section: marks, handles and the sun. It draws whatever design is in the workspace; dragging a
 // handle changes that design, and the year follows. While a drag lasts the frame stands still.
 
+import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
 import type { Year } from '../../network/year.ts';
@@ -32,7 +33,8 @@ const LEAST_WIDTH_PX = 280;
 /** The drawing is told in words once, on the whole; its parts are not read out. */
 const UNSPOKEN = { 'aria-hidden': true } as const;
 
-export function SectionDrawing() {
+/** @param besidePlans what stands beside the plans of a divided house */
+export function SectionDrawing({ besidePlans }: { besidePlans: ComponentChildren }) {
   const workspace = useWorkspace();
   const { ref, width } = useElementWidth<HTMLDivElement>();
   const view = hourView(workspace);
@@ -56,7 +58,11 @@ export function SectionDrawing() {
           </p>
         )}
       </div>
-      {design.rooms && <PlanDrawing fills={fillsOf(workspace, view)} picked={picked} pick={setPicked} />}
+      {design.rooms && (
+        <PlanDrawing fills={fillsOf(workspace, view)} picked={picked} pick={setPicked}>
+          {besidePlans}
+        </PlanDrawing>
+      )}
       <HourBar state={view?.state ?? null} />
     </>
   );
@@ -162,8 +168,11 @@ function Drawing({ widthPx, workspace, view, picked }: DrawingProps) {
         <MarkLayer frame={frame} marks={sun.over} />
         {preview && <Ghost design={preview.design} frame={frame} />}
         {view && <MarkLayer frame={frame} marks={flowMarks(shape, design, view.state)} />}
-        <MarkLayer frame={frame} marks={roomNameMarks(cut, view ? zoneTexts(view.state, system) : {})} />
-        {view && <MarkLayer frame={frame} marks={hourWordMarks(shape, view.state, system)} />}
+        <MarkLayer
+          frame={frame}
+          marks={roomNameMarks(cut, view ? zoneTexts(view.state, system) : {}, frame.pxPerM)}
+        />
+        {view && <MarkLayer frame={frame} marks={hourWordMarks(shape, view.state, system, frame.pxPerM)} />}
         <MarkLayer
           frame={frame}
           marks={[

@@ -46,7 +46,7 @@ export function StillSection({
           ...groundMarks(shape, frame),
           ...roomMarks(shape),
           ...lightMarks(lights),
-          ...houseMarks(shape, design),
+          ...houseMarks(shape, design, frame.pxPerM),
         ]}
       />
     </svg>
@@ -61,13 +61,13 @@ export function sharesOfWidth(designs: readonly Design[]): readonly number[] {
 }
 
 /** House, furnishing, glass and vents, in painting order. */
-export function houseMarks(shape: SectionShape, design: Design): readonly Mark[] {
+export function houseMarks(shape: SectionShape, design: Design, pxPerM: number): readonly Mark[] {
   return [
     ...furnishingMarks(shape),
     ...personMarks(shape),
     ...shellMarks(shape, design),
     ...partitionMarks(design, cutRooms(design, null)),
-    ...roomNameMarks(cutRooms(design, null), {}),
+    ...roomNameMarks(cutRooms(design, null), {}, pxPerM),
     ...glassMarks(shape, design),
     ...ventMarks(shape, design),
   ];

@@ -5,8 +5,8 @@
 import type { Design } from '../../design/design.ts';
 import type { ElementHistory } from '../../network/year.ts';
 import { type ColourScale, cssColour } from '../parts/colour-scale.ts';
-import type { UnitSystem } from '../parts/display-unit.ts';
-import { quantityText } from '../parts/number-text.ts';
+import { toShown, type UnitSystem } from '../parts/display-unit.ts';
+import { numberText, quantityText } from '../parts/number-text.ts';
 import type { HourState } from './hour-state.ts';
 import { ventPlace } from './inside-marks.ts';
 import { lightPatch } from './light-patch.ts';
@@ -183,35 +183,71 @@ function arrow(from: Point, to: Point): readonly Mark[] {
   return [line('flow', [from, to]), line('flow', [barb(1), to, barb(-1)])];
 }
 
-/** Temperature of every zone, for the drawing; of the rooms with their humidity. */
-export function zoneTexts(state: HourState, system: UnitSystem): Readonly<Record<string, string>> {
+/** What is measured in a zone, from the longest way to say it to the shortest. */
+export type ZoneText = readonly string[];
+
+/** Temperature of every zone, for the drawing; with its humidity where there is room for it. */
+export function zoneTexts(state: HourState, system: UnitSystem): Readonly<Record<string, ZoneText>> {
   return Object.fromEntries(
     state.zones.map(({ id, operativeC, relativeHumidity }) => {
       const t = quantityText(operativeC, 'temperature', system);
-      return [id, `${t}  ${quantityText(relativeHumidity, 'share', system, 0)}`];
+      const bare = `${numberText(toShown(operativeC, 'temperature', system), 0)}°`;
+      return [id, [`${t}  ${quantityText(relativeHumidity, 'share', system, 0)}`, t, bare]];
     }),
   );
 }
 
-/** Figures written into the drawing; those of the rooms of a divided house stand with their names. */
-export function hourWordMarks(shape: SectionShape, state: HourState, system: UnitSystem): readonly Mark[] {
+/** A letter of a zone's word [px]. */
+const LETTER_PX = 8.4;
+
+/** The longest way to say it that is no wider than its place; undefined where none is. */
+export function fittingText(text: ZoneText, widePx: number): string | undefined {
+  return text.find((way) => way.length * LETTER_PX <= widePx);
+}
+
+/**
+ * Figures written into the drawing; those of the rooms of a divided house stand with their names. A sunspace too narrow for
+ * its own stands outside with the outdoors, so that nothing lies on the glass.
+ */
+export function hourWordMarks(
+  shape: SectionShape,
+  state: HourState,
+  system: UnitSystem,
+  pxPerM: number,
+): readonly Mark[] {
   const texts = zoneTexts(state, system);
-  const text = (id: string) => texts[id] ?? '';
   const isDivided = texts['room-1'] !== undefined;
+  const house = fittingText(texts.house ?? [], shape.wallInnerX * pxPerM);
+  const outside = (y: number, text: string) =>
+    word('zone-word zone-outdoors', point(shape.foot.x + 0.7, y), text, 'start');
+  const outdoorsY = shape.heightM * 0.36;
   const marks: Mark[] = [
-    ...(isDivided
+    ...(isDivided || house === undefined
       ? []
-      : [word('zone-word', point(shape.wallInnerX * 0.55, shape.heightM * 0.74), text('house'))]),
-    word(
-      'zone-word zone-outdoors',
-      point(shape.foot.x + 0.7, shape.heightM * 0.36),
-      `outdoors ${quantityText(state.outdoorC, 'temperature', system)}`,
-      'start',
-    ),
+      : [word('zone-word', point(shape.wallInnerX * 0.55, shape.heightM * 0.74), house)]),
+    outside(outdoorsY, `outdoors ${quantityText(state.outdoorC, 'temperature', system)}`),
   ];
-  if (shape.hasSunspace) {
-    const x = (shape.wallOuterX + shape.foot.x) / 2 - (shape.foot.x - shape.top.x) * 0.2;
-    marks.push(word('zone-word', point(x, shape.heightM * 0.5), text('sunspace').split('  ')[0]!));
+  const sunspace = texts.sunspace?.slice(1);
+  if (shape.hasSunspace && sunspace) {
+    const y = shape.heightM * 0.5;
+    // The word is as high as a line, and the front leans: what counts is its room at the upper edge.
+    const glassX = frontX(shape, y + CAP_PX / pxPerM);
+    const text = fittingText(sunspace, (glassX - shape.wallOuterX) * pxPerM - 2 * CAP_PX);
+    marks.push(
+      text === undefined
+        ? outside(outdoorsY + LINE_PX / pxPerM, `sunspace ${sunspace[0]}`)
+        : word('zone-word', point((shape.wallOuterX + glassX) / 2, y), text),
+    );
   }
   return marks;
+}
+
+const CAP_PX = 12;
+const LINE_PX = 20;
+
+/** Where the front stands at a height. */
+function frontX({ foot, knee, top }: SectionShape, y: number): number {
+  if (y <= knee.y) return foot.x;
+  const share = Math.min(1, (y - knee.y) / Math.max(1e-9, top.y - knee.y));
+  return knee.x + (top.x - knee.x) * share;
 }

@@ -4,6 +4,7 @@
 
 import type { Design } from '../../design/design.ts';
 import { type PlacedRoom, type RoomPlan, roomPlanOf } from '../../design/room-plan.ts';
+import { fittingText, type ZoneText } from './hour-marks.ts';
 import { box, line, type Mark, point, word } from './mark.ts';
 import type { SectionShape } from './section-shape.ts';
 
@@ -88,17 +89,35 @@ export function partitionMarks(design: Design, cut: readonly CutRoom[]): Mark[] 
   return [...walls, ...stairs];
 }
 
-/** Their names, under the ceiling; with what is measured there, where an hour is shown. */
-export function roomNameMarks(cut: readonly CutRoom[], texts: Readonly<Record<string, string>>): Mark[] {
+/** A letter of their names, and the lines of a room from its ceiling down to its floor [px]. */
+const NAME_LETTER_PX = 6.2;
+const NAME_LINE_PX = 14;
+const TEXT_LINE_PX = 19;
+
+/**
+ * Their names, under the ceiling; with what is measured there, where an hour is shown. What is wider than its room is said
+ * shorter or left to the plan.
+ */
+export function roomNameMarks(
+  cut: readonly CutRoom[],
+  texts: Readonly<Record<string, ZoneText>>,
+  pxPerM: number,
+): Mark[] {
   const seen = new Set<string>();
   return cut.flatMap(({ id, name, x0, x1, y1 }): Mark[] => {
     if (seen.has(id)) return [];
     seen.add(id);
-    const at = point((x0 + x1) / 2, y1 - NAME_BELOW_CEILING_M);
-    const named = word('room-name', at, name);
-    return texts[id] === undefined
-      ? [named]
-      : [named, word('zone-word', point(at.x, at.y - 0.5), texts[id]!)];
+    const x = (x0 + x1) / 2;
+    const widePx = (x1 - x0) * pxPerM;
+    const named = name.length * NAME_LETTER_PX <= widePx;
+    const nameY = y1 - Math.max(NAME_BELOW_CEILING_M, NAME_LINE_PX / pxPerM);
+    const text = texts[id] && fittingText(texts[id], widePx);
+    return [
+      ...(named ? [word('room-name', point(x, nameY), name)] : []),
+      ...(text
+        ? [word('zone-word', point(x, (named ? nameY : y1) - Math.max(0.5, TEXT_LINE_PX / pxPerM)), text)]
+        : []),
+    ];
   });
 }
 

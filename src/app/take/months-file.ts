@@ -1,7 +1,8 @@
-// Heat and water of every zone by month and cause, as a table for a spreadsheet. SI throughout, units in the rows.
+// Heat and water of every zone by month and cause, each room of a divided house beside the house they make up, as a table
+// for a spreadsheet. SI throughout, units in the rows.
 
 import type { Year } from '../../network/year.ts';
-import { heatByMonth, type MonthlyRow, moistureByMonth } from '../../outcomes/balances.ts';
+import { heatByMonth, type MonthlyRow, moistureByMonth, withRoomsApart } from '../../outcomes/balances.ts';
 import { MONTH_NAMES } from '../../outcomes/calendar.ts';
 import { csvText } from './csv-text.ts';
 
@@ -10,7 +11,8 @@ import { csvText } from './csv-text.ts';
  *
  * @param name the design's name, as it was typed
  */
-export function monthsFile(name: string, year: Year): string {
+export function monthsFile(name: string, ofHouse: Year): string {
+  const year = withRoomsApart(ofHouse);
   const rowOf = (what: string, unit: string, digits: number) => (row: MonthlyRow) => [
     name,
     row.zone,

@@ -7,6 +7,7 @@ import { coverWords } from '../../findings/cover-words.ts';
 import { foundWords, UNKNOWN_WORDS } from '../../findings/found-words.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
+import { roomsOf } from '../../report/inputs.ts';
 import { ABSENT, choiceOf } from '../inputs/choice-list.ts';
 import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { numberRange } from '../inputs/number-range.ts';
@@ -40,7 +41,28 @@ export function designDifferences(
     rows.push({ path, label, values });
   }
   rows.push({ path: 'covers', label: 'Shades and covers', values: designs.map(coversText) });
+  rows.push(...roomRows(designs, system));
   return rows.filter(({ values }) => values.some((value) => value !== values[0]));
+}
+
+/** How they are divided: which rooms there are, then what stands between them and each room by its name. */
+function roomRows(designs: readonly Design[], system: UnitSystem): readonly Difference[] {
+  const told = designs.map(
+    (design) => new Map(roomsOf(design, wordingOf(system)).flatMap(({ rows }) => rows)),
+  );
+  const labels = [...new Set(told.flatMap((rows) => [...rows.keys()]))];
+  return [
+    {
+      path: 'rooms',
+      label: 'Rooms',
+      values: designs.map(({ rooms }) => rooms?.list.map(({ name }) => name).join(', ') ?? 'one room'),
+    },
+    ...labels.map((label) => ({
+      path: `rooms: ${label}`,
+      label,
+      values: told.map((rows) => rows.get(label) ?? '–'),
+    })),
+  ];
 }
 
 function foundText({ asFound }: Design, system: UnitSystem): string {

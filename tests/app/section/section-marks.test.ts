@@ -27,7 +27,7 @@ test.each(designs)('the drawing of %s', async (name, design) => {
     ...groundMarks(shape, frame),
     ...roomMarks(shape),
     ...lightMarks(lights),
-    ...houseMarks(shape, design),
+    ...houseMarks(shape, design, frame.pxPerM),
     ...sunMarks(shape, lights, false),
   ];
   await expect(marks.map(markLine).join('\n')).toMatchFileSnapshot(

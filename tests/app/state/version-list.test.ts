@@ -3,6 +3,7 @@ import { withValueAt } from '../../../src/app/state/design-path.ts';
 import { createVersionList } from '../../../src/app/state/version-list.ts';
 import { designDifferences } from '../../../src/app/versions/design-differences.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
+import { dividedBy, ROOM_PRESETS } from '../../../src/design/room-presets.ts';
 
 const [leaning, closed, modest] = EXAMPLES.map(({ design }) => design) as [
   (typeof EXAMPLES)[0]['design'],
@@ -33,6 +34,19 @@ test('two to four are compared; a fifth is not taken in, and a removed one drops
   expect(list.comparedVersions.value.map(({ name }) => name)).toEqual(['v1', 'v3', 'v4']);
   list.toggle(ids[0]!);
   expect(list.compared.value).toEqual([ids[2], ids[3]]);
+});
+
+test('versions that differ in their rooms only say how', () => {
+  const divided = dividedBy(closed, ROOM_PRESETS.find(({ id }) => id === 'front-and-back')!);
+  const list = divided.rooms!.list.map((room, i) => (i === 1 ? { ...room, door: 'shut' as const } : room));
+  const shut = { ...divided, rooms: { ...divided.rooms!, list } };
+  const [row, ...more] = designDifferences([divided, shut], (id) => id, 'metric');
+  expect([row!.label, more.length]).toEqual(['Bedroom', 0]);
+  expect(row!.values[0]).toContain('door: open by day, shut by night');
+  expect(row!.values[1]).toContain('door: shut');
+  const rows = designDifferences([closed, divided], (id) => id, 'us');
+  expect(rows.find(({ label }) => label === 'Rooms')!.values).toEqual(['one room', 'Living room, Bedroom']);
+  expect(rows.find(({ label }) => label === 'Depth of the front row')!.values[1]).toMatch(/ ft$/);
 });
 
 test('differences name what differs and nothing else', () => {
