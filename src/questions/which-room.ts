@@ -27,6 +27,8 @@ const SHADE = 0.8;
 /** A change must take off this share of the hours, and a day of them, to be advised. House rule. */
 const WORTH_SHARE = 0.1;
 const WORTH_HOURS = 24;
+/** Less heat more than this goes untold. House rule. */
+const LEAST_HEAT_KWH = 50;
 /** Hours of cold that nobody minds, as the verdict has it. House rule. */
 const FEW_COLD_HOURS = 18;
 
@@ -163,7 +165,13 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     finding: complete && drawn ? findingOf(basis, drawn, changes) : null,
     charts: [],
     tables:
-      rooms.length === 0 ? [] : [roomTable(rooms), ...(changes.length > 0 ? [changeTable(changes)] : [])],
+      drawn === undefined || rooms.length === 0
+        ? []
+        : [
+            roomTable(rooms),
+            ...(complete ? helpTable(drawn.result.outcome, changes) : []),
+            ...(changes.length > 0 ? [changeTable(changes)] : []),
+          ],
     map: null,
     notes: [
       'Heat and cold count in bedrooms from 22 to 7 o’clock, in other rooms while people are up; damp counts at all hours.',
@@ -228,7 +236,7 @@ function changeTable(changes: readonly Run[]): Table {
 
 function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence {
   const { outcome } = drawn.result;
-  const told = TROUBLES.map((trouble) => troubleOf(trouble, outcome, changes));
+  const told = TROUBLES.map((trouble) => troubleOf(trouble, outcome, changes, basis.words));
   const open =
     basis.design.rooms === undefined ? 'The house is drawn as 1 room, and was divided for this answer. ' : '';
   const text = told.map(({ sentence }) => sentence).filter((sentence) => sentence !== '');
@@ -248,30 +256,104 @@ function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence 
 const TROUBLE_WORDS: Readonly<Record<Trouble, string>> = { hot: 'hottest', cold: 'coldest', damp: 'dampest' };
 const SUFFERS: Readonly<Record<Trouble, string>> = { hot: 'too hot', cold: 'too cold', damp: 'too damp' };
 
-/** The worst room in a respect, its hours, and the change that takes most of them off. */
-function troubleOf(trouble: Trouble, outcome: OutcomeFigures, changes: readonly Run[]) {
+/** A change that takes hours off a room, and what it leaves. */
+interface Help {
+  readonly room: RoomOutcome;
+  readonly before: number;
+  readonly best: { readonly run: Run; readonly hours: number } | null;
+}
+
+/** The worst room in a respect and the change that takes most of its hours off; null where nobody minds. */
+function helpAgainst(trouble: Trouble, outcome: OutcomeFigures, changes: readonly Run[]): Help | null {
   const room = worstIn(outcome, trouble);
-  if (room === null || !isTrouble(room, trouble)) return { sentence: '', figures: {} };
+  if (room === null || !isTrouble(room, trouble)) return null;
   const before = hoursOf(room, trouble);
-  const tried = changes
+  const best = changes
     .filter(({ job }) => job.at.room === room.id)
     .flatMap((run) => {
       const after = run.result.outcome.rooms?.find(({ id }) => id === room.id);
       return after === undefined ? [] : [{ run, hours: hoursOf(after, trouble) }];
-    });
-  const best = tried.reduce<(typeof tried)[number] | null>(
-    (found, one) => (found === null || one.hours < found.hours ? one : found),
-    null,
-  );
-  const isWorth = best !== null && before - best.hours >= Math.max(WORTH_HOURS, WORTH_SHARE * before);
-  const figures = {
-    [`${trouble}Room`]: room.name,
-    [`${trouble}Hours`]: before,
-    ...(isWorth && { [`${trouble}HelpHours`]: best.hours }),
-  };
+    })
+    .reduce<Help['best']>((found, one) => (found === null || one.hours < found.hours ? one : found), null);
+  return { room, before, best: best !== null && isMore(before, best.hours) ? best : null };
+}
+
+/** So many hours more that a person would notice. */
+function isMore(hours: number, than: number): boolean {
+  return hours - than >= Math.max(WORTH_HOURS, WORTH_SHARE * hours);
+}
+
+/** The worst room in a respect, its hours, the change that takes most of them off, and what that costs elsewhere. */
+function troubleOf(trouble: Trouble, outcome: OutcomeFigures, changes: readonly Run[], words: Words) {
+  const help = helpAgainst(trouble, outcome, changes);
+  if (help === null) return { sentence: '', figures: {} };
+  const { room, before, best } = help;
   const opening = `The ${TROUBLE_WORDS[trouble]} room is "${room.name}": ${SUFFERS[trouble]} for ${hoursInWords(before)} a year.`;
-  const help = isWorth
-    ? ` ${capitalised(String(best.run.job.at.change))} leaves ${countInWords(best.hours)}.`
-    : ' No single change tried here helps it much.';
-  return { sentence: opening + help, figures };
+  const figures = { [`${trouble}Room`]: room.name, [`${trouble}Hours`]: before };
+  if (best === null) return { sentence: `${opening} No single change tried here helps it much.`, figures };
+  const price = priceOf(trouble, outcome, best.run.result.outcome, words);
+  return {
+    sentence: `${opening} ${capitalised(String(best.run.job.at.change))} leaves ${countInWords(best.hours)}.${price.sentence}`,
+    figures: { ...figures, [`${trouble}HelpHours`]: best.hours, ...price.figures },
+  };
+}
+
+/** What a change against one trouble makes worse in the worst rooms by the others, and in heat. */
+function priceOf(trouble: Trouble, before: OutcomeFigures, after: OutcomeFigures, { energy }: Words) {
+  const worse = TROUBLES.filter((other) => other !== trouble).flatMap((other) => {
+    const [was, is] = [worstIn(before, other)!, worstIn(after, other)!];
+    const [from, to] = [hoursOf(was, other), hoursOf(is, other)];
+    return isMore(to, from) ? [{ other, room: is.name, from, to }] : [];
+  });
+  const heat = { from: before.heating.energyKWh, to: after.heating.energyKWh };
+  const dearer = heat.to - heat.from >= Math.max(LEAST_HEAT_KWH, WORTH_SHARE * heat.from);
+  const told = [
+    ...worse.map(
+      ({ other, room, from, to }) =>
+        `"${room}" is then ${SUFFERS[other]} for ${hoursInWords(to)}, up from ${countInWords(from)}`,
+    ),
+    ...(dearer ? [`back-up heat is then ${energy(heat.to)}, up from ${energy(heat.from)}`] : []),
+  ];
+  return {
+    sentence: told.length === 0 ? '' : ` The price: ${told.join('; ')}.`,
+    figures: {
+      ...Object.fromEntries(
+        worse.flatMap(({ other, from, to }) => [
+          [`${trouble}Help${capitalised(other)}From`, from],
+          [`${trouble}Help${capitalised(other)}Hours`, to],
+        ]),
+      ),
+      ...(dearer && { [`${trouble}HelpHeatingKWh`]: heat.to }),
+    },
+  };
+}
+
+/** The change that helps most against each trouble, to be drawn at once. */
+function helpTable(outcome: OutcomeFigures, changes: readonly Run[]): Table[] {
+  const told = TROUBLES.flatMap((trouble) => {
+    const help = helpAgainst(trouble, outcome, changes);
+    return help === null || help.best === null ? [] : [{ ...help, best: help.best, trouble }];
+  });
+  if (told.length === 0) return [];
+  return [
+    {
+      id: 'helps',
+      title: 'What helps each most',
+      columns: [
+        { label: 'change', unit: '', digits: 0 },
+        { label: 'against', unit: '', digits: 0 },
+        { label: 'hours as drawn', unit: 'h/year', digits: 0 },
+        { label: 'hours with it', unit: 'h/year', digits: 0 },
+        { label: 'back-up heat', unit: 'kWh/year', digits: 0 },
+      ],
+      rowRuns: told.map(({ best }) => best.run.job.id),
+      rows: told.map(({ best, trouble, before }) => [
+        best.run.job.label,
+        SUFFERS[trouble],
+        before,
+        best.hours,
+        best.run.result.outcome.heating.energyKWh,
+      ]),
+    },
+  ];
 }
