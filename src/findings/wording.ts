@@ -146,9 +146,14 @@ export function months(chosen: readonly boolean[]): string {
   return listed([...single, ...long.map(([from, to]) => `${from} to ${to}`)]);
 }
 
-/** Months after a verb: "in July", "in July and August", "from November to February". */
+/** Fewer months left out than this are named in place of the many that are not. */
+const FEW_MONTHS = 3;
+
+/** Months after a verb: "in July", "in July and August", "from November to February", "outside April and May". */
 export function during(chosen: readonly boolean[]): string {
   if (chosen.every(Boolean)) return 'all year';
+  const left = chosen.map((is) => !is);
+  if (left.filter(Boolean).length < FEW_MONTHS) return `outside ${months(left)}`;
   const { single, long } = runsOf(chosen);
   const inThem = single.length === 0 ? [] : [`in ${listed(single)}`];
   return listed([...inThem, ...long.map(([from, to]) => `from ${from} to ${to}`)]);

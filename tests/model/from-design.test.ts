@@ -202,3 +202,13 @@ test('glass that fills a knee to the last bit has its sill on the floor, not a h
   }
   expect(knees).toBeGreaterThan(100);
 });
+
+test('a house 100 m long and a hand deep stands on its ground in the harshest year', () => {
+  const harsh = { ...WAVE, meanC: -10, amplitudeK: 32 };
+  const slim = exampleOf('modest');
+  for (const thicknessM of [0.01, 0.1, 1.5]) {
+    const house = { ...slim.house, floorAreaM2: 4, equatorWallM: 100, storeys: 1 };
+    const design = { ...slim, house, floor: { ...slim.floor, thicknessM, resistance: 0 } };
+    expect(() => requireModel(modelOf(design, NORTH, harsh))).not.toThrow();
+  }
+});
