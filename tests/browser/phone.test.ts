@@ -76,6 +76,10 @@ test('on a phone a swipe up or down scrolls and changes nothing, and a move acro
       .first()
       .evaluate((e) => e.getBoundingClientRect().top + window.scrollY);
   expect(await top('#findings .finding-list')).toBeLessThan(await top('.inputs'));
+  // The first screen holds the verdict and the whole drawing, above the bar of figures.
+  const drawing = (await page.locator('.section-panel .section-drawing').boundingBox())!;
+  expect(drawing.y).toBeGreaterThan(await top('.verdict-line'));
+  expect(drawing.y + drawing.height).toBeLessThan((await page.locator('.figure-bar').boundingBox())!.y);
   const undo = page.locator('.head-tools >> text=Undo');
   const finger = await page.context().newCDPSession(page);
 
