@@ -30,7 +30,7 @@ const PLACE = 'weather-place';
 export const reportCommand: Command = {
   name: 'report',
   usage:
-    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --weather-place NAME] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us]',
+    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --weather-place NAME] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us | us-therms]',
   line: 'the report for a client, as Markdown; up to three other designs beside it',
   valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, PLACE, 'for', 'adviser', 'question', 'units', 'date', 'ask'],
   switches: [],
@@ -43,8 +43,10 @@ export const reportCommand: Command = {
   ],
   positionals: [1, 4],
   run: async (args, console) => {
-    const units = args.values.get('units') ?? 'metric';
-    if (units !== 'metric' && units !== 'us') return refused(`--units: ${units}; allowed: metric, us`);
+    const system = args.values.get('units') ?? 'metric';
+    const allowed = ['metric', 'us', 'us-therms'] as const;
+    const units = allowed.find((one) => one === system);
+    if (units === undefined) return refused(`--units: ${system}; allowed: ${allowed.join(', ')}`);
     const asked = questionsAsked(args.values.get('ask') ?? '');
     if (typeof asked === 'string') return refused(asked);
     const reads = await Promise.all(args.positionals.map(readDesign));

@@ -3,7 +3,12 @@
 
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
 
-export type Units = 'metric' | 'us';
+export type Units = 'metric' | 'us' | 'us-therms';
+
+/** Feet and degrees Fahrenheit, whatever heat is told in. */
+export function isUs(units: Units): boolean {
+  return units !== 'metric';
+}
 
 export interface Wording {
   /** a temperature [°C], to a whole degree unless a tenth is asked for */
@@ -20,7 +25,9 @@ export interface Wording {
   readonly water: (kg: number) => string;
   readonly weight: (kg: number) => string;
   readonly weightPerArea: (kgPerM2: number) => string;
+  /** heat */
   readonly energy: (kWh: number) => string;
+  readonly electricity: (kWh: number) => string;
   readonly energyPerArea: (kWhPerM2: number) => string;
   readonly power: (watts: number) => string;
   /** electricity of a fan [W for each m³/h] */
@@ -45,6 +52,7 @@ const METRIC: Wording = {
   weight: (kg) => (kg < 2000 ? `${round(kg, 10)} kg` : `${plain(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
   weightPerArea: (kgPerM2) => `${round(kgPerM2, 10)} kg`,
   energy: (kWh) => `${plain(kWh, 0)} kWh`,
+  electricity: (kWh) => `${plain(kWh, 0)} kWh`,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2, kWhPerM2 < 10 ? 1 : 0)} kWh`,
   power: (watts) => `${plain(watts / 1000, 1)} kW`,
   fanPower: (wPerM3H) => `${plain(wPerM3H, 2)} W for each m³/h`,
@@ -69,6 +77,7 @@ const US: Wording = {
   weight: (kg) => (kg < 2000 ? `${round(kg / POUND, 10)} lb` : `${plain(kg / POUND / 2000, 1)} short tons`),
   weightPerArea: (kgPerM2) => `${plain((kgPerM2 / POUND) * FOOT ** 2, 0)} lb`,
   energy: METRIC.energy,
+  electricity: METRIC.electricity,
   energyPerArea: (kWhPerM2) => `${plain(kWhPerM2 * FOOT ** 2, 1)} kWh`,
   power: METRIC.power,
   fanPower: (wPerM3H) => `${plain((60 * wPerM3H) / (1 / FOOT) ** 3, 2)} W for each cfm`,
@@ -77,9 +86,26 @@ const US: Wording = {
   resistance: (si) => `R ${plain(5.678263 * si, 0)} ft²·°F·h/Btu`,
 };
 
+const BTU_PER_KWH = 3412.142;
+/** the US one, of 100,000 Btu at 59 °F */
+const THERM_J = 1.054804e8;
+
+/** Heat as it is billed where it is gas. */
+const US_THERMS: Wording = {
+  ...US,
+  energy: (kWh) => {
+    const therms = (kWh * 3.6e6) / THERM_J;
+    return `${plain(therms, therms < 10 ? 1 : 0)} therms`;
+  },
+  energyPerArea: (kWhPerM2) => `${plain(((kWhPerM2 * BTU_PER_KWH) / 1000) * FOOT ** 2, 1)} kBtu`,
+  power: (watts) => `${plain((watts * BTU_PER_KWH) / 1e6, 1)} kBtu/h`,
+};
+
+const BY_UNITS: Readonly<Record<Units, Wording>> = { metric: METRIC, us: US, 'us-therms': US_THERMS };
+
 /** The words of a unit system. */
 export function wordingOf(units: Units): Wording {
-  return units === 'us' ? US : METRIC;
+  return BY_UNITS[units];
 }
 
 /** Hours of a year, to the hour, as tables and the head of the page have them. */

@@ -61,8 +61,28 @@ const LOCAL_NORMALS_CREDIT =
   'Data basis: Deutscher Wetterdienst, single values averaged (CC BY 4.0); sun: NASA Langley Research Center, SSE 6.0; place names: GeoNames (CC BY 4.0)';
 const US_WIND_CREDIT = 'wind: USDA Agricultural Research Service';
 
+/** How amounts are said in the sentences; a page in other units passes its own in. */
+export interface PlaceWords {
+  readonly distance: (km: number) => string;
+  readonly height: (m: number) => string;
+  readonly degrees: (kelvin: number, digits: 0 | 1) => string;
+  readonly speed: (metresPerSecond: number) => string;
+}
+
+const METRIC_WORDS: PlaceWords = {
+  distance: (km) => `${Math.round(km)} km`,
+  height: (m) => `${Math.round(m)} m`,
+  degrees: (kelvin, digits) => `${kelvin.toFixed(digits)} K`,
+  speed: (metresPerSecond) => `${metresPerSecond} m/s`,
+};
+
 /** The normals, with what they rest on. */
-export function localNormals(place: Place, around: Surroundings, table: NormalsTable): LocalNormals {
+export function localNormals(
+  place: Place,
+  around: Surroundings,
+  table: NormalsTable,
+  words: PlaceWords = METRIC_WORDS,
+): LocalNormals {
   const near = table.stationsNear(place, STATIONS);
   const weights = near.map((station) => weightOf(station, place));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
@@ -79,7 +99,7 @@ export function localNormals(place: Place, around: Surroundings, table: NormalsT
   const low = mean((station) => station.meanDailyLowC, LOW_LAPSE).map((value, month) =>
     Math.min(value, high[month]! - 1.5),
   );
-  const wind = windAt(place, around.exposure, table);
+  const wind = windAt(place, around.exposure, table, words);
   const stations = near
     .map((station, i) => ({
       name: station.name,
@@ -89,7 +109,7 @@ export function localNormals(place: Place, around: Surroundings, table: NormalsT
       share: shares[i]!,
     }))
     .sort((a, b) => b.share - a.share);
-  const warnings = warningsAbout(place, around, near, stations, high, low);
+  const warnings = warningsAbout(place, around, near, stations, high, low, words);
   const title = titleOf(place);
   const normals: MonthlyNormals = {
     name: title,
@@ -109,12 +129,12 @@ export function localNormals(place: Place, around: Surroundings, table: NormalsT
     windSpeed: limited('windSpeed', wind.speeds, 1),
   };
   const assumed = [
-    `Temperatures and humidity are those of ${STATIONS} stations around, brought to ${place.elevationM} m; the sun is that of a cell of one degree, hills and fog not seen.`,
+    `Temperatures and humidity are those of ${STATIONS} stations around, brought to ${words.height(place.elevationM)}; the sun is that of a cell of one degree, hills and fog not seen.`,
     wind.words,
     ...(around.heightFromKm === undefined
       ? []
       : [
-          `Its height is not known: ${place.elevationM} m is that of the nearest place, ${Math.round(around.heightFromKm)} km away. Give your own; 100 m are 0.6 K.`,
+          `Its height is not known: ${words.height(place.elevationM)} is that of the nearest place, ${words.distance(around.heightFromKm)} away. Give your own; ${words.height(100)} are ${words.degrees(0.6, 1)}.`,
         ]),
   ];
   return {
@@ -123,7 +143,7 @@ export function localNormals(place: Place, around: Surroundings, table: NormalsT
       from: {
         source: `Made from normals looked up for the place, not measured there; nearest station ${stations.reduce((a, b) => (a.distanceKm < b.distanceKm ? a : b)).name}`,
         credit: wind.isMeasured ? `${LOCAL_NORMALS_CREDIT}; ${US_WIND_CREDIT}` : LOCAL_NORMALS_CREDIT,
-        notes: [stationWords(stations, place), ...assumed, ...warnings, LOOKED_UP_ERROR],
+        notes: [stationWords(stations, place, words), ...assumed, ...warnings, lookedUpError(words)],
       },
     },
     stations,
@@ -133,8 +153,10 @@ export function localNormals(place: Place, around: Surroundings, table: NormalsT
 }
 
 /** How far looked-up normals lead; docs/places.md has the table. */
-const LOOKED_UP_ERROR =
-  'Looked-up normals are 1 to 3 K and 10 % of the sun off in the usual case, which comes on top of what a made year is off; correct them by what is known at the place.';
+function lookedUpError({ degrees }: PlaceWords): string {
+  const [least, most] = [degrees(1, 0).replace(/\D+$/, ''), degrees(3, 0)];
+  return `Looked-up normals are ${least} to ${most} and 10 % of the sun off in the usual case, which comes on top of what a made year is off; correct them by what is known at the place.`;
+}
 
 /** Name, region and country in one line. */
 export function titleOf({ name, region, country }: Pick<Place, 'name' | 'region' | 'country'>): string {
@@ -168,12 +190,12 @@ function limited(key: NormalsKey, values: readonly number[], digits: number): re
   return values.map((value) => Number(Math.min(Math.max(value, low), high).toFixed(digits)));
 }
 
-function windAt(place: Place, exposure: ExposureId | null, table: NormalsTable) {
+function windAt(place: Place, exposure: ExposureId | null, table: NormalsTable, said: PlaceWords) {
   const near = table.windNear(place, WIND_KM, WIND_STATIONS);
   const chosen = WIND_EXPOSURES.find(({ id }) => id === exposure);
   if (chosen) {
     const speeds = MONTHS.map(() => chosen.meanMs);
-    const words = `Wind is not measured there: ${chosen.meanMs} m/s at 10 m all year, usual for this answer: ${chosen.words}. A local figure is worth more.`;
+    const words = `Wind is not measured there: ${said.speed(chosen.meanMs)} at ${said.height(10)} all year, usual for this answer: ${chosen.words}. A local figure is worth more.`;
     return { speeds, words, isMeasured: false };
   }
   if (near.length > 0) {
@@ -182,19 +204,23 @@ function windAt(place: Place, exposure: ExposureId | null, table: NormalsTable) 
     const speeds = MONTHS.map((month) =>
       near.reduce((sum, { windSpeed }, i) => sum + (weights[i]! / total) * windSpeed[month]!, 0),
     );
-    const words = `Wind is that of ${near.length} stations within ${WIND_KM} km, most of them airfields in the open; a sheltered place has half of it.`;
+    const words = `Wind is that of ${near.length} stations within ${said.distance(WIND_KM)}, most of them airfields in the open; a sheltered place has half of it.`;
     return { speeds, words, isMeasured: true };
   }
-  const words = `Wind is not known there: ${UNSAID_WIND_MS} m/s stands in. Say how the place lies (sheltered valley, open plain, ridge, coast) or give a local figure: it moves heating by 10 to 40 %.`;
+  const words = `Wind is not known there: ${said.speed(UNSAID_WIND_MS)} stands in. Say how the place lies (sheltered valley, open plain, ridge, coast) or give a local figure: it moves heating by 10 to 40 %.`;
   return { speeds: MONTHS.map(() => UNSAID_WIND_MS), words, isMeasured: false };
 }
 
-function stationWords(stations: readonly StationUsed[], { elevationM }: Place): string {
+function stationWords(
+  stations: readonly StationUsed[],
+  { elevationM }: Place,
+  { distance, height }: PlaceWords,
+): string {
   const told = stations
     .slice(0, 3)
     .map(
       ({ name, distanceKm, aboveM }) =>
-        `${name} (${Math.round(distanceKm)} km, ${Math.round(elevationM + aboveM)} m up)`,
+        `${name} (${distance(distanceKm)}, ${height(elevationM + aboveM)} up)`,
     );
   return `The stations that weigh most: ${told.join('; ')}.`;
 }
@@ -215,12 +241,13 @@ function warningsAbout(
   stations: readonly StationUsed[],
   high: readonly number[],
   low: readonly number[],
+  words: PlaceWords,
 ): readonly string[] {
   const warnings: string[] = [];
   const nearest = near[0]!;
   if (nearest.distanceKm > FAR_KM)
     warnings.push(
-      `The nearest station, ${nearest.name}, is ${Math.round(nearest.distanceKm)} km away. That is too far to trust: ask people there, or a weather service.`,
+      `The nearest station, ${nearest.name}, is ${words.distance(nearest.distanceKm)} away. That is too far to trust: ask people there, or a weather service.`,
     );
   const inReach = near.filter(({ distanceKm }) => distanceKm <= FAR_KM);
   const least = Math.min(
@@ -228,7 +255,7 @@ function warningsAbout(
   );
   if (least > STEEP_M)
     warnings.push(
-      `No station around lies within ${STEEP_M} m of the place's height; the closest in height is ${Math.round(least)} m off. Slopes, valley floors and tops differ by several kelvin.`,
+      `No station around lies within ${words.height(STEEP_M)} of the place's height; the closest in height is ${words.height(least)} off. Slopes, valley floors and tops differ by several degrees.`,
     );
   const warmest = Math.max(...high);
   const { latitudeDeg, longitudeDeg } = place;
@@ -238,7 +265,7 @@ function warningsAbout(
   );
   if (seaKm < COAST_KM && (isColdSea || (warmest < 20 && Math.abs(latitudeDeg) > 40)))
     warnings.push(
-      'This is the coast of a cold sea. Sea air and fog make single months 3 to 8 K cooler on the shore than a few kilometres inland, and keep the sun out.',
+      `This is the coast of a cold sea. Sea air and fog make single months ${words.degrees(3, 0).replace(/\D+$/, '')} to ${words.degrees(8, 0)} cooler on the shore than a little way inland, and keep the sun out.`,
     );
   const coldest = Math.min(...high.map((value, month) => (value + low[month]!) / 2));
   const above = heightsAround.filter((height) => height > place.elevationM + 250).length;
@@ -251,7 +278,7 @@ function warningsAbout(
   const spread = disagreement(near.slice(0, 4), place);
   if (spread > 5)
     warnings.push(
-      `The four nearest stations, brought to one height, differ by up to ${spread.toFixed(0)} K in single months. The place may be like any of them.`,
+      `The four nearest stations, brought to one height, differ by up to ${words.degrees(spread, 0)} in single months. The place may be like any of them.`,
     );
   return warnings;
 }

@@ -4,7 +4,7 @@
 import { coordinatesIn } from './coordinates.ts';
 import type { Gazetteer, Place } from './gazetteer.ts';
 import { type Ring, shoreKm } from './land.ts';
-import { type LocalNormals, localNormals } from './local-normals.ts';
+import { type LocalNormals, localNormals, type PlaceWords } from './local-normals.ts';
 import type { NormalsTable } from './normals-table.ts';
 import type { ExposureId } from './wind-exposure.ts';
 
@@ -65,6 +65,7 @@ export function lookedUp(
   exposure: ExposureId | null,
   { gazetteer, land }: PlaceData,
   table: NormalsTable,
+  words?: PlaceWords,
 ): LocalNormals {
   const heightsAround = gazetteer
     .near(place, AROUND_KM, MOST_AROUND)
@@ -80,5 +81,6 @@ export function lookedUp(
       ...(heightFromKm === undefined ? {} : { heightFromKm }),
     },
     table,
+    words,
   );
 }

@@ -2,6 +2,7 @@
 // that stand in it out. What a word means is usual in the trade; where a number is said, its source stands beside it.
 
 import type { Context } from '../findings/context.ts';
+import { isUs } from '../findings/wording.ts';
 import { STALE_AIR_PPM } from '../physics/carbon-dioxide.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 import type { Block, Section } from './block.ts';
@@ -69,7 +70,7 @@ export const ENTRIES: readonly Entry[] = [
     word: 'Leaf area index',
     used: /\bleaf area index\b/i,
     means: ({ units }) =>
-      units === 'us'
+      isUs(units)
         ? 'Square feet of leaf over each square foot of bed.'
         : 'Square metres of leaf over each square metre of bed.',
   },
@@ -90,7 +91,7 @@ export const ENTRIES: readonly Entry[] = [
     word: 'R',
     used: /\bR \d/,
     means: ({ units }) =>
-      units === 'us'
+      isUs(units)
         ? 'How well insulation holds heat in, as printed on packs in the United States. More is better.'
         : 'How well insulation holds heat in, in m²K/W. More is better. The R on packs in the United States is 5.7 times as large.',
   },

@@ -64,7 +64,7 @@ const HOUSE_ROWS: readonly {
   {
     label: 'Power of fans for fresh air a year',
     of: ({ outcome, words }) =>
-      words.energy(outcome.ventilation.fansKWh + outcome.ventilation.frostHeaterKWh),
+      words.electricity(outcome.ventilation.fansKWh + outcome.ventilation.frostHeaterKWh),
     matters: ({ outcome }) => outcome.ventilation.fansKWh > 0,
   },
   { label: 'Vents and doors moved a year', of: ({ outcome }) => `${outcome.vents.moves} times` },

@@ -55,7 +55,7 @@ describe('the report on the command line', () => {
   it('refuses a fifth design and units nobody has', async () => {
     expect((await faultsOf(reportCommand, 'a', 'b', 'c', 'd', 'e'))[0]).toContain('allowed: report DESIGN');
     expect(await faultsOf(reportCommand, 'modest', '--units', 'cubits')).toEqual([
-      '--units: cubits; allowed: metric, us',
+      '--units: cubits; allowed: metric, us, us-therms',
     ]);
     expect(await faultsOf(reportCommand, 'modest', 'gone')).toHaveLength(1);
   });

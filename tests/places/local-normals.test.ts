@@ -45,6 +45,21 @@ function at(asked: string): FoundPlace {
 }
 const warningsAt = (asked: string) => lookedUp(at(asked), null, files, files.table).warnings.join(' ');
 
+test('what is told of a place is told in the units of the page that asks', () => {
+  const words = {
+    distance: (km: number) => `${Math.round(km / 1.609344)} miles`,
+    height: (m: number) => `${Math.round(m / 0.3048)} ft`,
+    degrees: (kelvin: number) => `${Math.round(1.8 * kelvin)} °F`,
+    speed: (ms: number) => `${(ms / 0.44704).toFixed(1)} mph`,
+  };
+  for (const asked of ['-40, -120', 'Thimphu', 'Monterey, California', 'La Paz']) {
+    const { normals, assumed, warnings } = lookedUp(at(asked), null, files, files.table, words);
+    const told = [...assumed, ...warnings, ...normals.from!.notes!].join(' ');
+    expect(told).toMatch(/\d (ft|miles|mph|°F)/);
+    expect(told).not.toMatch(/\d (m|km|K|m\/s)\b|kelvin|kilomet/);
+  }
+});
+
 describe('a person is warned', () => {
   test('far from any station', () => {
     expect(warningsAt('-40, -120')).toContain('km away');

@@ -7,7 +7,7 @@ import type { Year, ZoneYear } from '../../network/year.ts';
 import { hotLimits } from '../../outcomes/hot-limits.ts';
 import { ALL_HOURS, livedHoursOf } from '../../outcomes/lived-hours.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
-import { toShown, type UnitSystem } from '../parts/display-unit.ts';
+import { isUs, toShown, type UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 
 const WEEK_HOURS = 168;
@@ -88,7 +88,7 @@ export function weekSentence(
 
 /** A difference as people say it: in degrees, not in kelvin. */
 function degrees(kelvin: number, system: UnitSystem): string {
-  return `${toShown(kelvin, 'temperatureStep', system).toFixed(1)}\u202f${system === 'us' ? '°F' : '°C'}`;
+  return `${toShown(kelvin, 'temperatureStep', system).toFixed(1)}\u202f${isUs(system) ? '°F' : '°C'}`;
 }
 
 function dailySwing(week: Float64Array): number {

@@ -7,7 +7,7 @@ import {
   type Spell,
 } from '../../weather/prepared/climate-summary.ts';
 import { MONTH_SHORT } from '../parts/calendar-words.ts';
-import { type ShownQuantity, toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
+import { isUs, type ShownQuantity, toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { MonthHead } from '../parts/MonthHead.tsx';
 import { NumbersFold } from '../parts/NumbersFold.tsx';
 import { numberText, quantityText } from '../parts/number-text.ts';
@@ -34,7 +34,7 @@ const ROWS: readonly Row[] = [
 export function GlanceTable({ summary, system }: { summary: ClimateSummary; system: UnitSystem }) {
   const spells = [...summary.months, summary.year];
   const digitsOf = (quantity: ShownQuantity, digits: number) =>
-    quantity === 'energyPerArea' && system === 'us' ? 1 : digits;
+    quantity === 'energyPerArea' && isUs(system) ? 1 : digits;
   return (
     <NumbersFold label="The climate by month">
       <table>

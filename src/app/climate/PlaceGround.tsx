@@ -64,7 +64,7 @@ export function PlaceGround({ local, exposure, onExposure, system }: PlaceGround
                 <th scope="row">
                   {name}, {country}
                 </th>
-                <td>{Math.round(distanceKm)} km</td>
+                <td>{quantityText(distanceKm, 'distance', system)}</td>
                 <td>
                   {quantityText(Math.abs(aboveM), 'length', system, 0)} {aboveM < 0 ? 'lower' : 'higher'}
                 </td>

@@ -5,7 +5,10 @@ import '../style/places.css';
 import { useId, useRef, useState } from 'preact/hooks';
 import { titleOf } from '../../places/local-normals.ts';
 import type { FoundPlace } from '../../places/looked-up.ts';
+import type { UnitSystem } from '../parts/display-unit.ts';
 import { messageOf } from '../parts/message-of.ts';
+import { quantityText } from '../parts/number-text.ts';
+import { useWorkspace } from '../state/session-context.ts';
 import { climatesNear, type NearClimate } from './climates-near.ts';
 import { NO_PLACES } from './place-files.ts';
 import { findPlaces } from './place-index.ts';
@@ -32,6 +35,7 @@ const NOTHING: Found = { choices: [], words: '' };
 
 export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
   const id = useId();
+  const system = useWorkspace().units.value;
   const [text, setText] = useState('');
   const [found, setFound] = useState<Found>(NOTHING);
   const [open, setOpen] = useState(false);
@@ -113,7 +117,7 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
             onPointerDown={(event) => event.preventDefault()}
             onClick={() => choose(choice)}
           >
-            <ChoiceWords choice={choice} />
+            <ChoiceWords choice={choice} system={system} />
           </div>
         ))}
       </div>
@@ -146,15 +150,15 @@ async function foundFor(asked: string): Promise<Found> {
   };
 }
 
-function ChoiceWords({ choice }: { choice: PlaceChoice }) {
+function ChoiceWords({ choice, system }: { choice: PlaceChoice; system: UnitSystem }) {
   if (choice.kind === 'climate') {
     const { name, kind, distanceKm } = choice.climate;
     return (
       <>
         <b>{name}</b>{' '}
         <small>
-          {kind === 'bundled' ? 'measured climate of the page' : 'file kept here'}, {Math.round(distanceKm)}{' '}
-          km
+          {kind === 'bundled' ? 'measured climate of the page' : 'file kept here'},{' '}
+          {quantityText(distanceKm, 'distance', system)}
         </small>
       </>
     );
@@ -164,7 +168,8 @@ function ChoiceWords({ choice }: { choice: PlaceChoice }) {
     <>
       <b>{name}</b>{' '}
       <small>
-        {[region, country].filter((part) => part !== '').join(', ')}, {elevationM} m
+        {[region, country].filter((part) => part !== '').join(', ')},{' '}
+        {quantityText(elevationM, 'length', system, 0)}
       </small>
     </>
   );

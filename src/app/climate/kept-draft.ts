@@ -1,6 +1,7 @@
 // Keeps half-typed monthly normals in the browser, so that a reload loses none of sixty numbers. What does not read is
 // taken for nothing kept.
 
+import { UNIT_SYSTEMS } from '../parts/display-unit.ts';
 import { emptyDraft, type NormalsDraft } from './normals-draft.ts';
 
 type Store = Pick<Storage, 'getItem' | 'setItem'>;
@@ -24,7 +25,7 @@ export function keptDraft(store: Store): NormalsDraft | null {
       Array.isArray(value) && value.length === count && value.every((text) => typeof text === 'string');
     const isSound =
       data !== null &&
-      (data.system === 'metric' || data.system === 'us') &&
+      UNIT_SYSTEMS.includes(data.system) &&
       (data.sunAs === 'sunshineHours' || data.sunAs === 'dailyGlobalKWh') &&
       (data.from === undefined ||
         (typeof data.from?.source === 'string' &&

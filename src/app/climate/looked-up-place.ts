@@ -23,10 +23,10 @@ export interface LookedUpPlace {
  * @param stand what to do with a climate that was chosen in the place's stead, by its key
  */
 export function useLookedUpPlace(stand: (climate: string) => void) {
-  const { tell } = useSession();
+  const { tell, workspace } = useSession();
   const [looked, setLooked] = useState<LookedUpPlace | null>(null);
   const lookUp = (place: FoundPlace, exposure: ExposureId | null) => {
-    placeNormals(place, exposure).then(
+    placeNormals(place, exposure, workspace.units.peek()).then(
       (local) => setLooked({ place, exposure, local }),
       (reason) => tell('trouble', messageOf(reason)),
     );

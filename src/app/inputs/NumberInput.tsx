@@ -3,7 +3,7 @@
 // was asked for and does not fit the house as it stands.
 
 import { useEffect, useId, useRef } from 'preact/hooks';
-import { toShown, toSi } from '../parts/display-unit.ts';
+import { isUs, toShown, toSi } from '../parts/display-unit.ts';
 import { numberText, quantityText, typedFeet, typedNumber } from '../parts/number-text.ts';
 import { useSameRecord } from '../state/same-record.ts';
 import { useWorkspace } from '../state/session-context.ts';
@@ -23,7 +23,7 @@ export function NumberInput({ path }: { path: string }) {
   const say = (si: number) => quantityText(si, range.quantity, system, range.digits);
 
   const siOf = (text: string) => {
-    const isFeet = system === 'us' && range.quantity === 'length';
+    const isFeet = isUs(system) && range.quantity === 'length';
     const typed = (isFeet ? typedFeet(text) : null) ?? typedNumber(text);
     return typed === null ? null : tidy(toSi(typed, range.quantity, system));
   };

@@ -2,7 +2,7 @@
 // tabs, the steps before it, the versions, the units. Text of any origin in; what reads, and what does not, out.
 
 import type { Design } from '../../design/design.ts';
-import type { UnitSystem } from '../parts/display-unit.ts';
+import { UNIT_SYSTEMS, type UnitSystem } from '../parts/display-unit.ts';
 import { designFromData } from './design-text.ts';
 
 export interface KeptVersion {
@@ -64,7 +64,7 @@ export function recordOf(text: string): KeptRecord {
       troubles.push(`The kept version "${name}" could not be opened and is set aside.`);
       return [];
     }),
-    units: units === 'us' || units === 'metric' ? units : null,
+    units: UNIT_SYSTEMS.find((system) => system === units) ?? null,
     troubles,
   };
 }

@@ -3,10 +3,17 @@
 import { EXAMPLES } from '../../design/examples.ts';
 import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
 import { openClimate } from '../climate/ClimatePanel.tsx';
+import { UNIT_SYSTEMS, type UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { exampleAt, exampleOf } from '../state/example-place.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { KeepTools } from './KeepTools.tsx';
+
+const SYSTEM_WORDS: Readonly<Record<UnitSystem, string>> = {
+  metric: 'metric',
+  us: 'US',
+  'us-therms': 'US, therms',
+};
 
 export function SheetHead() {
   const workspace = useWorkspace();
@@ -66,7 +73,7 @@ export function SheetHead() {
         <KeepTools />
         <fieldset class="units">
           <legend class="visually-hidden">Units</legend>
-          {(['metric', 'us'] as const).map((system) => (
+          {UNIT_SYSTEMS.map((system) => (
             <label key={system} class="chip">
               <input
                 type="radio"
@@ -76,7 +83,7 @@ export function SheetHead() {
                   units.value = system;
                 }}
               />
-              <span>{system === 'metric' ? 'metric' : 'US'}</span>
+              <span>{SYSTEM_WORDS[system]}</span>
             </label>
           ))}
         </fieldset>

@@ -1,9 +1,15 @@
 // Units on screen. Inside everything is SI; here each kind of quantity gets its sign, factor, offset and digits in
-// metric and in US customary units, both directions. Factors: NIST SP 811, appendix B (exact where marked there).
+// metric and in US customary units, these with heat in kilowatt hours or as gas is billed, both directions. Factors: NIST SP 811, appendix B (exact where marked there).
 
 import type { Limit, Quantity } from '../../design/limits.ts';
 
-export type UnitSystem = 'metric' | 'us';
+export const UNIT_SYSTEMS = ['metric', 'us', 'us-therms'] as const;
+export type UnitSystem = (typeof UNIT_SYSTEMS)[number];
+
+/** Feet and degrees Fahrenheit, whatever heat is told in. */
+export function isUs(system: UnitSystem): boolean {
+  return system !== 'metric';
+}
 
 /** The kinds of number a design has, and those only results have. */
 export type ShownQuantity =
@@ -25,6 +31,7 @@ export type ShownQuantity =
   | 'massPerArea'
   | 'uValue'
   | 'degreeDays'
+  | 'distance'
   | 'dailySun';
 
 export interface DisplayUnit {
@@ -85,6 +92,7 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   heatCapacity: unit('kWh/K', 'kilowatt hours per kelvin', 1, 1),
   massPerArea: unit('kg/m²', 'kilograms per square metre', 1, 0),
   uValue: unit('W/(m²K)', 'watts per square metre kelvin', 1, 2),
+  distance: unit('km', 'kilometres', 1, 0),
   degreeDays: unit('K·d', 'kelvin days', 1, 0),
   dailySun: unit('kWh/m²', 'kilowatt hours per square metre', 1, 1),
 };
@@ -113,13 +121,28 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   heatCapacity: unit('kBtu/°F', 'thousand Btu per degree Fahrenheit', BTU_H / 1.8, 1),
   massPerArea: unit('lb/ft²', 'pounds per square foot', 1 / (0.45359237 * FT * FT), 0),
   uValue: unit('Btu/(h·ft²·°F)', 'Btu per hour, square foot and degree Fahrenheit', 0.1761102, 2),
+  distance: unit('miles', 'miles', 1 / 1.609344, 0),
   degreeDays: unit('°F·d', 'degree Fahrenheit days', 1.8, 0),
   dailySun: unit('kBtu/ft²', 'thousand Btu per square foot', 0.3169983, 2),
 };
 
+const BTU_PER_KWH = 3412.142;
+/** the US one, of 100,000 Btu at 59 °F */
+const THERM_J = 1.054804e8;
+
+/** Heat as it is billed where it is gas: therms of 100,000 Btu, and thousands of Btu an hour. */
+const US_THERMS: Readonly<Record<ShownQuantity, DisplayUnit>> = {
+  ...US,
+  energy: unit('therms', 'therms', 3.6e6 / THERM_J, 1),
+  energyPerArea: unit('kBtu/ft²', 'thousand Btu per square foot', BTU_PER_KWH / 1000 / (FT * FT), 1),
+  powerKW: unit('kBtu/h', 'thousand Btu an hour', BTU_PER_KWH / 1000, 1),
+};
+
+const BY_SYSTEM: Readonly<Record<UnitSystem, typeof US>> = { metric: METRIC, us: US, 'us-therms': US_THERMS };
+
 /** The unit of a kind of quantity in a system. */
 export function unitOf(quantity: ShownQuantity, system: UnitSystem): DisplayUnit {
-  return (system === 'us' ? US : METRIC)[quantity];
+  return BY_SYSTEM[system][quantity];
 }
 
 export function toShown(si: number, quantity: ShownQuantity, system: UnitSystem): number {

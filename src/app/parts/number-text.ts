@@ -1,7 +1,7 @@
 // Numbers as text: fixed decimals, a real minus sign, thousands apart, the unit behind. What a person types comes
 // back as a number, or as nothing when it is none.
 
-import { type ShownQuantity, toShown, type UnitSystem, unitOf } from './display-unit.ts';
+import { isUs, type ShownQuantity, toShown, type UnitSystem, unitOf } from './display-unit.ts';
 
 const MINUS = '\u2212';
 const NARROW = '\u202f';
@@ -24,12 +24,27 @@ export function quantityText(
   system: UnitSystem,
   digits?: number,
 ): string {
+  if (quantity === 'length' && isUs(system) && digits === undefined) return feetText(si);
   const { sign } = unitOf(quantity, system);
   const number = numberText(toShown(si, quantity, system), digits ?? unitOf(quantity, system).digits);
   if (sign === '') return number;
   if (sign === '°') return number + sign;
   if (sign === 'R') return `R-${number}`;
   return `${number}${NARROW}${sign}`;
+}
+
+const METRES_PER_INCH = 0.0254;
+
+/** A length as builders read it off a tape, to the inch: "8 ft 6 in". */
+function feetText(metres: number): string {
+  const inches = Math.round(Math.abs(metres) / METRES_PER_INCH);
+  const [feet, left] = [Math.floor(inches / 12), inches % 12];
+  const sign = metres < 0 && inches > 0 ? MINUS : '';
+  const parts = [
+    ...(feet > 0 || left === 0 ? [`${numberText(feet, 0)}${NARROW}ft`] : []),
+    ...(left > 0 ? [`${left}${NARROW}in`] : []),
+  ];
+  return sign + parts.join(NARROW);
 }
 
 /** A change as "+12 h" or "−3.1 K". */

@@ -3,7 +3,7 @@
 
 import type { Design } from '../../design/design.ts';
 import { materialById } from '../../design/materials.ts';
-import type { UnitSystem } from '../parts/display-unit.ts';
+import { isUs, type UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { SHEET } from '../parts/palette.ts';
 import type { Mark } from '../section/mark.ts';
@@ -20,6 +20,8 @@ import { textureFill, texturePattern } from './texture.ts';
 const DRAWING_PX = 600;
 /** room above for the overhang's dimension, on the right for heights, below for depths */
 const MARGIN = { top: 24, right: 54, below: 34 };
+/** feet and inches are longer words than metres */
+const RIGHT_US = 72;
 /** room for the words beside the glass */
 const GLASS_WORDS_PX = 84;
 const TICK = 4;
@@ -47,7 +49,7 @@ export function sectionPicture(design: Design, latitudeDeg: number, system: Unit
   const height = MARGIN.top - sky + frame.heightPx + MARGIN.below;
   return {
     id: 'section',
-    width: Math.round(heightsAt) + MARGIN.right,
+    width: Math.round(heightsAt) + (isUs(system) ? RIGHT_US : MARGIN.right),
     height: height + legend.length * 15,
     words: sectionWords(design, lights, latitudeDeg, system),
     shapes: [

@@ -26,6 +26,11 @@ const QUANTITIES: Readonly<Record<string, readonly [ShownQuantity, number]>> = {
 
 /** How a value in a unit of an answer is shown. */
 export function unitShown(unit: string, system: UnitSystem): ShownUnit {
+  // Heat is told in kilowatt hours as it is answered, unless it is billed otherwise.
+  if (system === 'us-therms' && (unit === 'kWh' || unit === 'kWh/year')) {
+    const shown = unitOf('energy', system);
+    return { ...shown, sign: unit.replace('kWh', shown.sign) };
+  }
   const found = QUANTITIES[unit];
   if (system === 'metric' || found === undefined) {
     return { sign: unit, factor: 1, offset: 0, digits: null };

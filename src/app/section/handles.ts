@@ -8,6 +8,7 @@ import { limitOf } from '../../design/limits.ts';
 import { leastRowM, ROOM_LIMITS } from '../../design/room.ts';
 import { builtFrontM } from '../../design/room-plan.ts';
 import {
+  isUs,
   quantityOfLimit,
   type ShownQuantity,
   toShown,
@@ -79,7 +80,7 @@ export function snapped(
 /** Step of a quantity in shown units. */
 export function stepOf(quantity: ShownQuantity, system: UnitSystem, fine: boolean): number {
   const pair = (fine ? FINE : SNAP)[quantity] ?? [0.1, 0.1];
-  return system === 'us' ? pair[1] : pair[0];
+  return isUs(system) ? pair[1] : pair[0];
 }
 
 /** All handles that this design has. */

@@ -8,6 +8,7 @@ import { NormalsForm } from '../climate/NormalsForm.tsx';
 import { nearestClimates } from '../climate/nearest-climates.ts';
 import { PlaceSearch } from '../climate/PlaceSearch.tsx';
 import { typedPlace } from '../parts/degrees-text.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { useSession } from '../state/session-context.ts';
 
 interface PlaceFieldProps {
@@ -61,7 +62,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
             <label key={id} class="chip">
               <input type="radio" name="near" checked={id === climate} onChange={() => choose(id)} />
               <span>
-                {name}, {distanceText(distanceKm, workspace.units.value)}
+                {name}, {quantityText(distanceKm, 'distance', workspace.units.value)}
               </span>
             </label>
           ))}
@@ -69,8 +70,8 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
       )}
       {found.length > 0 && found[0]!.distanceKm > FAR_KM && (
         <p class="start-note">
-          The nearest is {distanceText(found[0]!.distanceKm, workspace.units.value)} away: good for a first
-          look. A weather file or the normals of your place are better.
+          The nearest is {quantityText(found[0]!.distanceKm, 'distance', workspace.units.value)} away: good
+          for a first look. A weather file or the normals of your place are better.
         </p>
       )}
       <label class="start-line">
@@ -106,10 +107,4 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
       <NormalsForm looked={looked} onExposure={expose} />
     </>
   );
-}
-
-const KM_PER_MILE = 1.609344;
-
-function distanceText(km: number, system: 'metric' | 'us'): string {
-  return system === 'us' ? `${Math.round(km / KM_PER_MILE)} miles` : `${Math.round(km)} km`;
 }

@@ -6,7 +6,7 @@ import type { Cover, DrawnBy } from '../../design/design.ts';
 import type { Context } from '../context.ts';
 import { isOnFront } from '../cover-words.ts';
 import { caution, finding, type Rule } from '../rule.ts';
-import { hours, percent, plain } from '../wording.ts';
+import { hours, isUs, percent, plain } from '../wording.ts';
 
 /** Moves a day that fit a household's day, a morning and an evening of two sides. House rule. */
 const EASY_MOVES_PER_DAY = 4;
@@ -111,7 +111,7 @@ export const COVER_CAUTIONS: readonly Rule[] = [
       source: 'wind classes of EN 13561 and EN 13659 (from memory, high confidence)',
     }),
     says: (f, { units }) =>
-      `Wind tears awnings and outside blinds off their walls. The run takes them in above ${units === 'us' ? `${Math.round(f.windKmH / 1.609)} miles` : `${f.windKmH} km`} an hour. Nobody may be there to do that: fit a wind sensor, take them in before storms and snow, and have the brackets fixed by someone who knows your wall.`,
+      `Wind tears awnings and outside blinds off their walls. The run takes them in above ${isUs(units) ? `${Math.round(f.windKmH / 1.609)} miles` : `${f.windKmH} km`} an hour. Nobody may be there to do that: fit a wind sensor, take them in before storms and snow, and have the brackets fixed by someone who knows your wall.`,
   }),
   caution({
     id: 'caution-hot-glass',

@@ -33,7 +33,7 @@ export const FRESH_AIR_FAN_RULES: readonly Rule[] = [
       heaterKWh: outcome.ventilation.frostHeaterKWh,
     }),
     says: (f, { words }) =>
-      `The ventilation unit gives back ${words.energy(f.recoveredKWh)} of heat a year. Its fans${f.heaterKWh > 5 ? ' and its heater against ice' : ''} take ${words.energy(f.electricityKWh)} of power. Not all it gives back is wanted: in mild weather the sun would have warmed the rooms without it.`,
+      `The ventilation unit gives back ${words.energy(f.recoveredKWh)} of heat a year. Its fans${f.heaterKWh > 5 ? ' and its heater against ice' : ''} take ${words.electricity(f.electricityKWh)} of power. Not all it gives back is wanted: in mild weather the sun would have warmed the rooms without it.`,
   }),
   finding({
     id: 'recovery-leaky',

@@ -10,7 +10,7 @@ import { MASS_RATIOS, SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { usefulThickness } from '../../physics/wall-response.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
-import { plain } from '../wording.ts';
+import { isUs, plain } from '../wording.ts';
 
 const BY_WEIGHT = SIZING_RULES.find(({ id }) => id === 'masonry-weight')!.low;
 /** Swing between night and day that people take as steady [K]. House rule. */
@@ -59,7 +59,7 @@ export const MASS_RULES: readonly Rule[] = [
       swingK: house.meanDailySwingK,
     }),
     says: (f, { words, units }) =>
-      `By the guides there is mass enough for the glass: ${words.weightPerArea(f.kgPerM2Glass)} for each ${units === 'us' ? 'square foot' : 'square metre'} of it, and the rooms swing by only ${words.degrees(f.swingK)} between night and day.`,
+      `By the guides there is mass enough for the glass: ${words.weightPerArea(f.kgPerM2Glass)} for each ${isUs(units) ? 'square foot' : 'square metre'} of it, and the rooms swing by only ${words.degrees(f.swingK)} between night and day.`,
   }),
   finding({
     id: 'mass-too-little',
@@ -75,7 +75,7 @@ export const MASS_RULES: readonly Rule[] = [
       source: 'a US sustainable-building sourcebook of the 1990s',
     }),
     says: (f, { words, units }) =>
-      `The mass is light for so much glass: ${words.weightPerArea(f.kgPerM2Glass)} for each ${units === 'us' ? 'square foot' : 'square metre'} of it. An old rule asks for ${words.weightPerArea(f.ruleKgPerM2)}. Add mass where the sun falls, or take less glass.`,
+      `The mass is light for so much glass: ${words.weightPerArea(f.kgPerM2Glass)} for each ${isUs(units) ? 'square foot' : 'square metre'} of it. An old rule asks for ${words.weightPerArea(f.ruleKgPerM2)}. Add mass where the sun falls, or take less glass.`,
   }),
   finding({
     id: 'wide-swing',

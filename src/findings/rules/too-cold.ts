@@ -7,7 +7,7 @@ import { WHO_WINTER_MINIMUM_C } from '../../physics/overheating-criteria.ts';
 import type { Context } from '../context.ts';
 import { heatedRooms, roomFigure } from '../room-words.ts';
 import { finding, type Rule } from '../rule.ts';
-import { during, hours, moment } from '../wording.ts';
+import { during, hours, isUs, moment } from '../wording.ts';
 import { calmHours, monthsThatMatter } from './season.ts';
 import { FEW_STALE_HOURS, MOST_OF_THE_YEAR } from './too-damp.ts';
 
@@ -81,7 +81,7 @@ export const TOO_COLD_RULES: readonly Rule[] = [
     }),
     says: (f, { words, units }) =>
       `The sun does not carry this house alone. It needs ${words.energy(f.energyKWh)} of back-up heat a year, and up to ${words.power(f.peakW)} at once. ` +
-      `That is ${words.energyPerArea(f.kWhPerM2)} for each ${units === 'us' ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}.`,
+      `That is ${words.energyPerArea(f.kWhPerM2)} for each ${isUs(units) ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}.`,
   }),
   finding({
     id: 'little-heat-needed',
@@ -103,6 +103,6 @@ export const TOO_COLD_RULES: readonly Rule[] = [
     says: (f, { words, design, units }) =>
       f.energyKWh < 5
         ? `The house needs no back-up heat in ${design.hotter === undefined ? 'a typical' : 'this hotter'} year. Its coldest hour is ${words.temperature(f.minOperativeC, 1)}.`
-        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and up to ${words.power(f.peakW)} at once. That is ${words.energyPerArea(f.kWhPerM2)} for each ${units === 'us' ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}. The coldest hour is ${words.temperature(f.minOperativeC, 1)}.`,
+        : `The house needs little back-up heat: ${words.energy(f.energyKWh)} a year, and up to ${words.power(f.peakW)} at once. That is ${words.energyPerArea(f.kWhPerM2)} for each ${isUs(units) ? 'square foot' : 'square metre'} of floor; good low-energy houses stay under ${words.energyPerArea(f.lowKWhPerM2)}. The coldest hour is ${words.temperature(f.minOperativeC, 1)}.`,
   }),
 ];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { quantityOfLimit, toShown, toSi, unitOf } from '../../../src/app/parts/display-unit.ts';
+import { quantityOfLimit, toShown, toSi, UNIT_SYSTEMS, unitOf } from '../../../src/app/parts/display-unit.ts';
 import {
   changeText,
   numberText,
@@ -9,6 +9,7 @@ import {
   typedNumber,
 } from '../../../src/app/parts/number-text.ts';
 import { LIMITS } from '../../../src/design/limits.ts';
+import { wordingOf } from '../../../src/findings/wording.ts';
 
 test('factors agree with NIST SP 811', () => {
   // NIST SP 811 (2008), appendix B.8, printed to seven figures; exact ones in bold there. From memory, high confidence.
@@ -29,13 +30,13 @@ test('factors agree with NIST SP 811', () => {
   expect(1 / toShown(1, 'irradiance', 'us')).toBeCloseTo(3.154591, 5);
 });
 
-test('every quantity comes back from the screen as it went there, in both systems', () => {
+test('every quantity comes back from the screen as it went there, in every system', () => {
   const quantities = [...new Set(LIMITS.map(quantityOfLimit))];
   expect(quantities.length).toBeGreaterThan(8);
   fc.assert(
     fc.property(
       fc.constantFrom(...quantities),
-      fc.constantFrom('metric' as const, 'us' as const),
+      fc.constantFrom(...UNIT_SYSTEMS),
       fc.double({ min: -100, max: 2000, noNaN: true }),
       (quantity, system, value) => {
         expect(toSi(toShown(value, quantity, system), quantity, system)).toBeCloseTo(value, 8);
@@ -44,11 +45,31 @@ test('every quantity comes back from the screen as it went there, in both system
   );
 });
 
-test('every number of a design has a unit in both systems', () => {
+test('every number of a design has a unit in every system', () => {
   for (const limit of LIMITS) {
-    for (const system of ['metric', 'us'] as const)
-      expect(unitOf(quantityOfLimit(limit), system)).toBeDefined();
+    for (const system of UNIT_SYSTEMS) expect(unitOf(quantityOfLimit(limit), system)).toBeDefined();
   }
+});
+
+test('lengths in feet are told to the inch, elevations in feet alone', () => {
+  expect(quantityText(2.54, 'length', 'us')).toBe('8\u202fft\u202f4\u202fin');
+  expect(quantityText(3.048, 'length', 'us')).toBe('10\u202fft');
+  // 11.96 in is a foot, not 12 in.
+  expect(quantityText(0.3038, 'length', 'us')).toBe('1\u202fft');
+  expect(quantityText(0.1, 'length', 'us')).toBe('4\u202fin');
+  expect(quantityText(0, 'length', 'us')).toBe('0\u202fft');
+  expect(quantityText(1650, 'length', 'us', 0)).toBe('5,413\u202fft');
+  expect(typedFeet('8 ft 4 in')).toBeCloseTo(2.54 / 0.3048, 9);
+});
+
+test('heat is told in kilowatt hours or as gas is billed, electricity never', () => {
+  // NIST SP 811, appendix B: therm (US) 1.054 804 E+08 J; Btu (IT) 1.055 056 E+03 J.
+  expect(toSi(1, 'energy', 'us-therms')).toBeCloseTo(29.30011, 5);
+  expect(toSi(1, 'powerKW', 'us-therms')).toBeCloseTo(0.293071, 6);
+  expect(quantityText(1593, 'energy', 'us')).toBe('1,593\u202fkWh');
+  expect(wordingOf('us-therms').energy(1593)).toBe('54 therms');
+  expect(wordingOf('us-therms').power(5000)).toBe('17.1 kBtu/h');
+  expect(wordingOf('us-therms').electricity(200)).toBe('200 kWh');
 });
 
 test('thin layers are spoken of in centimetres or inches', () => {

@@ -69,8 +69,10 @@ test('the section carries its dimensions in the units asked for', async () => {
   expect(words('metric')).toEqual(
     expect.arrayContaining(['8.15 m', '2.40 m', '2.60 m', 'glass 2.81 m', 'at 60°']),
   );
-  // The same by 0.3048 m to the foot.
-  expect(words('us')).toEqual(expect.arrayContaining(['26.7 ft', '7.9 ft', '8.5 ft', 'glass 9.2 ft']));
+  // The same by 0.3048 m to the foot and 0.0254 m to the inch: 26.73, 7.87, 8.53 and 9.23 ft.
+  expect(words('us')).toEqual(
+    expect.arrayContaining(['26 ft 9 in', '7 ft 10 in', '8 ft 6 in', 'glass 9 ft 3 in']),
+  );
 });
 
 test('every hour of the year is painted once, in its own band', () => {
