@@ -1,11 +1,7 @@
 // Which of a few houses is best: the one that weighs least (weights.ts); of those that weigh nearly the same, the first named,
 // so a question names the plainest first. House rules, told in its notes. Figures in, one of them out.
 
-import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
-import type { Figures } from './figures.ts';
 import { burden, type Weighed, type Weights, weightsInWords } from './weights.ts';
-
-type HotAndDamp = Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>;
 
 /** What weighs so much more or less, in hours or as a share of it, nobody would tell apart. House rule. */
 const SAME_HOURS = 20;
@@ -14,11 +10,6 @@ const SAME_SHARE = 0.05;
 /** The rule in words, for the notes of an answer. */
 export function choiceRule(weights: Weights): string {
   return `Best is the house that weighs least, and of those within ${SAME_HOURS} hours or a twentieth of it the plainest. ${weightsInWords(weights)}`;
-}
-
-/** Hours of discomfort beyond those that are allowed, or that nobody minds. */
-export function trouble({ tooHotHours, tooHotLimitHours, humidHours }: HotAndDamp): number {
-  return Math.max(0, tooHotHours - tooHotLimitHours) + Math.max(0, humidHours - ACCEPTABLE_DAMP_HOURS);
 }
 
 /**

@@ -1,12 +1,12 @@
 // Upright or leaning? The same area of glass at tilts from upright to 30°, each with and without an overhang: sun
-// let in by month, loss of dark hours, hours too hot, heat, humid hours. The cautions about leaks, overhead glass
+// let in by month, loss of dark hours, hours too hot, heat, humid hours. What is advised is what weighs less, as everywhere
+// (weights.ts), the leaks and the safety glass of a slope counted in. The cautions about leaks, overhead glass
 // and snow stand beside the figures: model building codes call glass sloped when it is more than 15° from upright.
 
 import { geometryOf } from '../design/geometry.ts';
 import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
 import { highSunMonths, lowSunMonths, sumOver } from '../weather/seasons.ts';
-import { trouble } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
 import { houseOfRun } from './in-doubt.ts';
@@ -14,11 +14,12 @@ import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } f
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { varied, withGlassAsArea, withGlassM2 } from './variation.ts';
+import { burden, weightsInWords } from './weights.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 const TILTS = [90, 45, 75, 60, 30] as const;
-/** Back-up heat saved [kWh a year, share], and what may be left of the hours too hot and too damp. House rules. */
-const WORTH_A_SLOPE = { kWh: 500, heatShare: 1 / 3, troubleShare: 0.5 } as const;
+/** What the leaks and the safety glass of a slope weigh [hours], as much as 500 kWh of heat a year. House rule. */
+const SLOPE_HOURS = 50;
 /** Overhang tried where none is drawn [m]. */
 const USUAL_OVERHANG_M = 0.6;
 const SLOPED_BELOW_DEG = 75;
@@ -32,12 +33,12 @@ export const uprightOrLeaning: Question = {
   doubt: (basis, runs) => {
     if (glassM2(basis) === 0) return null;
     const { upright, leaning, leanDeg } = comparedRuns(basis, runs);
-    const leans = earnsItsKeep(upright.figures, leaning.figures);
+    const leans = isLeaningBetter(basis, upright.figures, leaning.figures);
     const houses = [houseOfRun('upright', upright), houseOfRun('leaning', leaning)];
     return {
       houses: leans ? houses.reverse() : houses,
       advice: (figuresOf) =>
-        earnsItsKeep(figuresOf('upright'), figuresOf('leaning'))
+        isLeaningBetter(basis, figuresOf('upright'), figuresOf('leaning'))
           ? `lean it to ${leanDeg}°`
           : 'stand it upright',
       subject: leans ? 'With it leaning the house' : 'With it upright the house',
@@ -131,7 +132,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             `The front holds ${words.area(held)} upright, so that much is compared, not the ${words.area(drawn)} drawn.`,
           ]
         : []),
-      'Leaning is advised only where it earns its keep: within the limit of hours too hot or no hotter than upright, and with a third and 500 kWh less back-up heat, or half the hours too hot and too damp beyond what is allowed. A house rule.',
+      `The house that weighs less is advised, and a slope weighs ${SLOPE_HOURS} hours for its leaks and its safety glass. ${weightsInWords(basis.weights)}`,
       'Sun let in is after overhang, frames and dirt; the loss of dark hours is what the rooms hand to the glass while the sun is down.',
       'Leaning glass has a name for leaking: have it built as a drained, capped glazing system, not as windows laid on rafters.',
       'Glass more than 15° from upright counts as sloped in model building codes: laminated or otherwise safe glass over people, snow and sliding snow reckoned with, and the local code decides.',
@@ -249,20 +250,15 @@ function comparedRuns({ design }: Basis, runs: Runs): { upright: Run; leaning: R
   };
 }
 
-/** Whether leaning is worth laminated glass, drains and leaks: the house rule told in the notes. */
-function earnsItsKeep(upright: Figures, leaning: Figures): boolean {
-  const { tooHotHours, tooHotLimitHours } = leaning;
-  if (tooHotHours > Math.max(tooHotLimitHours, upright.tooHotHours)) return false;
-  const saved = upright.heatingKWh - leaning.heatingKWh;
-  const [before, after] = [trouble(upright), trouble(leaning)];
-  const warms = saved >= WORTH_A_SLOPE.kWh && saved >= WORTH_A_SLOPE.heatShare * upright.heatingKWh;
-  return after <= before && (warms || after < WORTH_A_SLOPE.troubleShare * before);
+/** Whether leaning weighs less, its leaks and safety glass counted in. */
+function isLeaningBetter({ weights }: Basis, upright: Figures, leaning: Figures): boolean {
+  return burden(leaning, 0, weights) + SLOPE_HOURS < burden(upright, 0, weights);
 }
 
 /** What to do, and what it costs: hours too hot, damp, heat, and the leaks of a slope. */
 function adviceInWords(basis: Basis, upright: Run, leaning: Run, leanDeg: number): string {
   const { words } = basis;
-  const best = earnsItsKeep(upright.figures, leaning.figures) ? leaning : upright;
+  const best = isLeaningBetter(basis, upright.figures, leaning.figures) ? leaning : upright;
   const other = best === upright ? leaning : upright;
   const advice = best === upright ? 'Stand it upright' : `Lean it to ${leanDeg}°`;
   const { tooHotHours, humidHours, heatingKWh } = best.figures;

@@ -56,8 +56,9 @@ function changesOf(design: Design, outcome: OutcomeFigures, words: Words): RunJo
   const troubled = new Set(TROUBLES.flatMap((trouble) => worstIn(outcome, trouble)?.id ?? []));
   return [...troubled].flatMap((id) => {
     const i = roomPlanOf(design)!.rooms.findIndex((placed) => placed.id === id);
-    return helpsFor(design, i, words).map(({ words: change, design: changed }) => ({
-      id: `${id}: ${change}`,
+    // The same in any units, so that an answer can be told again in others.
+    return helpsFor(design, i, words).map(({ words: change, design: changed }, n) => ({
+      id: `${id}, change ${n + 1}`,
       label: `"${design.rooms!.list[i]!.name}": ${change}`,
       design: changed,
       at: { room: id, change },

@@ -3,6 +3,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { uprightOrLeaning } from '../../src/questions/upright-or-leaning.ts';
+import { USUAL_WEIGHTS, type Weights } from '../../src/questions/weights.ts';
 import { type Formula, madeBasis, madeRunner, plausible } from './made-runner.ts';
 
 const LEANING = EXAMPLES[0]!.design;
@@ -39,6 +40,21 @@ test.each([
     expect(finding!.text).toContain(words);
   },
 );
+
+test('the advice follows the weights a person has moved, and the notes say which', async () => {
+  const formula: Formula = ({ glass }) => ({
+    overheatedHours: glass.tiltDeg === 90 ? 300 : 900,
+    heatingKWh: glass.tiltDeg === 90 ? 1100 : 400,
+  });
+  const asked = async (weights: Weights) =>
+    ask(uprightOrLeaning, madeBasis(LEANING, { weights }), madeRunner(formula));
+  const usual = await asked(USUAL_WEIGHTS);
+  expect(usual.finding!.text).toMatch(/^Stand it upright/);
+  expect(usual.notes.join(' ')).toContain('These weigh alike');
+  const cold = await asked({ ...USUAL_WEIGHTS, hot: 0 });
+  expect(cold.finding!.text).toMatch(/^Lean it to 60°/);
+  expect(cold.notes.join(' ')).toContain('You weigh otherwise: hot 0 times');
+});
 
 test('the same house is set beside itself: no overhang that it does not have, and the very lean drawn', async () => {
   const drawn = { ...LEANING, glass: { ...LEANING.glass, tiltDeg: 52 } };
