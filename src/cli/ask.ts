@@ -82,7 +82,14 @@ export const askCommand: Command = {
     try {
       const { site } = yearOfDesign(design, weather.year);
       const criterion = criterionAsked(args, design, site.latitudeDeg) as TooHotCriterion;
-      const basis = basisOf(design, site, { criterion, weights, samples, mapSide, everyCell });
+      const basis = basisOf(design, site, {
+        criterion,
+        weights,
+        samples,
+        mapSide,
+        everyCell,
+        isMade: weather.year.madeFrom !== undefined,
+      });
       const answer = await ask(question, basis, pool.runner('site'), {
         onProgress: ({ done, wanted }) => console.progress(done, wanted),
       });

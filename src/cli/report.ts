@@ -75,7 +75,7 @@ export const reportCommand: Command = {
       run: run!,
       others,
       help: await helpIn(design, climate),
-      sure: await howSureOf(design, createPlainRunner(climate)),
+      sure: await howSureOf(design, createPlainRunner(climate), weather.year.madeFrom !== undefined),
       answers: await answersTo(asked, design, weather.year, units, console),
     });
     return { ok: true, output: reportMarkdown(report) };
@@ -112,7 +112,7 @@ async function answersTo(
   if (questions.length === 0) return [];
   const pool = createThreadPool();
   pool.keepClimate('site', year);
-  const basis = basisOf(design, year.site, { words: wordingOf(units) });
+  const basis = basisOf(design, year.site, { words: wordingOf(units), isMade: year.madeFrom !== undefined });
   const sentences: string[] = [];
   try {
     for (const question of questions) {

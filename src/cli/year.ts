@@ -4,14 +4,20 @@
 import { writeFile } from 'node:fs/promises';
 import { runYear } from '../daystone.ts';
 import { hourlyFile } from '../outcomes/hourly-file.ts';
-import { type HowSure, howSureOf, howSureSentences, RANGED, rangeOf } from '../questions/how-sure.ts';
+import {
+  drawnOf,
+  type HowSure,
+  howSureOf,
+  howSureSentences,
+  RANGED,
+  rangeOf,
+} from '../questions/how-sure.ts';
 import { createPlainRunner } from '../questions/runner.ts';
 import { unknownsRule } from '../questions/what-nobody-knows.ts';
 import { METRIC_WORDS } from '../questions/words.ts';
 import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
-import { drawnFigures, drawnSentences } from './drawn-spread.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { outcomeTable } from './outcome-table.ts';
 import { PLACE_USAGE } from './place-weather.ts';
@@ -47,14 +53,24 @@ export const yearCommand: Command = {
         );
       }
     }
-    const sure = await howSureOf(design, createPlainRunner(preparedOnce(weather.year)));
-    const drawn = drawnFigures(design, weather.year, outcome);
-    const sentences = [...howSureSentences(sure, METRIC_WORDS), ...drawnSentences(drawn)];
-    const madeYears = drawn.length === 0 ? {} : { madeYears: drawn };
+    const sure = await howSureOf(
+      design,
+      createPlainRunner(preparedOnce(weather.year)),
+      weather.year.madeFrom !== undefined,
+    );
+    const sentences = howSureSentences(sure, METRIC_WORDS);
+    const drawn = drawnOf(sure);
+    const seed = weather.year.madeFrom?.seed ?? 1;
+    const madeYears = drawn.map(({ heatingKWh, tooHotHours, humidHours }, i) => ({
+      seed: seed + i,
+      heatingKWh,
+      tooHotHours,
+      humidHours,
+    }));
     return {
       ok: true,
       output: args.switches.has('json')
-        ? JSON.stringify({ ...outcome, howSure: howSureJson(sure), ...madeYears })
+        ? JSON.stringify({ ...outcome, howSure: howSureJson(sure), ...(drawn.length > 0 && { madeYears }) })
         : outcomeTable(outcome, args.switches.has('all'), sentences),
     };
   },
@@ -63,18 +79,21 @@ export const yearCommand: Command = {
 /** Least and most of the headline figures, what makes them so, and every run behind them as a design. */
 function howSureJson(sure: HowSure) {
   return {
-    rule: unknownsRule(METRIC_WORDS),
+    rule: unknownsRule(METRIC_WORDS, drawnOf(sure).length > 0),
     ranges: Object.fromEntries(
       RANGED.map((key) => {
         const { drawn, least, leastBy, most, mostBy } = rangeOf(key, sure);
         return [key, { drawn, least, leastBy: leastBy?.id ?? null, most, mostBy: mostBy?.id ?? null }];
       }),
     ),
-    runs: sure.turned.map(({ unknown, design, figures }) => ({
-      id: unknown.id,
-      words: unknown.when(METRIC_WORDS),
-      design,
-      figures,
-    })),
+    // Other draws are no change of the design; they stand among the made years.
+    runs: sure.turned
+      .filter(({ unknown }) => unknown.change === undefined)
+      .map(({ unknown, design, figures }) => ({
+        id: unknown.id,
+        words: unknown.when(METRIC_WORDS),
+        design,
+        figures,
+      })),
   };
 }

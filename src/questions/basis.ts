@@ -21,6 +21,7 @@ export function basisOf(
     samples: 64,
     mapSide: 21,
     everyCell: false,
+    isMade: false,
     ...set,
     design,
     site,

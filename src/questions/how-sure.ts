@@ -4,6 +4,7 @@
 import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { type FigureKey, type Figures, figuresOf } from './figures.ts';
+import type { RunJob } from './run-job.ts';
 import type { Runner, StopSignal } from './runner.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
 import { countInWords, hoursInWords, type Words } from './words.ts';
@@ -33,15 +34,25 @@ export interface Range {
   readonly mostBy: Unknown | null;
 }
 
-/** Run a design as it may turn out. */
-export async function howSureOf(drawnDesign: Design, runner: Runner, signal?: StopSignal): Promise<HowSure> {
+/**
+ * Run a design as it may turn out.
+ *
+ * @param isMade whether the runner's year was made from monthly normals
+ */
+export async function howSureOf(
+  drawnDesign: Design,
+  runner: Runner,
+  isMade: boolean,
+  signal?: StopSignal,
+): Promise<HowSure> {
   const design = withChoiceKept(drawnDesign);
-  const unknowns = unknownsOf(design);
+  const unknowns = unknownsOf(design, isMade);
   const designs = [design, ...unknowns.map(({ apply }) => apply(design))];
   const results = await runner.run(
     designs.map((each, i) => {
-      const id = unknowns[i - 1]?.id ?? 'as drawn';
-      return { id, label: id, design: each, at: {} };
+      const unknown = unknowns[i - 1];
+      const id = unknown?.id ?? 'as drawn';
+      return { id, label: id, design: each, at: {}, ...changeOf(unknown) };
     }),
     { signal },
   );
@@ -50,6 +61,11 @@ export async function howSureOf(drawnDesign: Design, runner: Runner, signal?: St
     drawn: drawn!,
     turned: turned.map((figures, i) => ({ unknown: unknowns[i]!, design: designs[i + 1]!, figures })),
   };
+}
+
+/** What a job of an unknown says of the year it is run in. */
+export function changeOf(unknown: Unknown | undefined): Pick<RunJob, 'change'> {
+  return unknown?.change === undefined ? {} : { change: unknown.change };
 }
 
 /** Least and most of a figure, with what makes them so; the first of equals. */
@@ -81,7 +97,26 @@ export function rangeInWords(
   return ends.length === 0 ? 'the same in all that we tried' : ends.join(', ');
 }
 
-/** A sentence a figure: what it is, and how far it may lie from that. */
+/** The house as drawn in its own made year, then in other draws of the same normals; none in a year that was not made. */
+export function drawnOf({ drawn, turned }: HowSure): readonly Figures[] {
+  const others = turned.filter(({ unknown }) => unknown.change?.draw !== undefined);
+  return others.length === 0 ? [] : [drawn, ...others.map(({ figures }) => figures)];
+}
+
+/** How far a figure hangs on the draw of a made year, in a sentence; none in a year that was not made. */
+function drawnSentences(sure: HowSure, { energy }: Words): readonly string[] {
+  const drawn = drawnOf(sure);
+  if (drawn.length === 0) return [];
+  const span = (key: Ranged, said: (value: number) => string) => {
+    const values = drawn.map((figures) => figures[key]);
+    return `${said(Math.min(...values)).replace(/ [A-Za-z]+$/, '')} to ${said(Math.max(...values))}`;
+  };
+  return [
+    `Days of a made year are drawn. Drawn ${drawn.length} times from the same normals, back-up heat is ${span('heatingKWh', energy)}, hours too hot ${span('tooHotHours', countInWords)}, humid hours ${span('humidHours', countInWords)}.`,
+  ];
+}
+
+/** A sentence a figure: what it is, and how far it may lie from that; one more in a made year. */
 export function howSureSentences(sure: HowSure, words: Words): readonly string[] {
   const [hot, damp, heat, cold] = RANGED.map((key) => rangeOf(key, sure)) as [Range, Range, Range, Range];
   return [
@@ -89,5 +124,6 @@ export function howSureSentences(sure: HowSure, words: Words): readonly string[]
     `Too damp for ${hoursInWords(damp.drawn)}: ${rangeInWords(damp, countInWords, words)}.`,
     `Back-up heat ${words.energy(heat.drawn)}: ${rangeInWords(heat, words.energy, words)}.`,
     `Coldest hour ${words.temperature(cold.drawn, 1)}: ${rangeInWords(cold, (value) => words.temperature(value, 1), words)}.`,
+    ...drawnSentences(sure, words),
   ];
 }

@@ -1,7 +1,7 @@
 // An answer in doubt: the houses among which it chooses, run over what nobody can know, and what then is said of it: how far
 // its figures may lie from those told, and whether the advice still holds. Jobs out, then runs in and a sentence out.
 
-import { rangeInWords, rangeOf } from './how-sure.ts';
+import { changeOf, rangeInWords, rangeOf } from './how-sure.ts';
 import type { Basis, Doubt, DoubtedHouse, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
@@ -13,8 +13,8 @@ function idOf(unknown: string, house: string): string {
   return `in doubt, ${unknown}: ${house}`;
 }
 
-function unknownsTried({ design }: Basis, { over = () => true }: Doubt): readonly Unknown[] {
-  return unknownsOf(design).filter(({ id }) => over(id));
+function unknownsTried({ design, isMade }: Basis, { over = () => true }: Doubt): readonly Unknown[] {
+  return unknownsOf(design, isMade).filter(({ id }) => over(id));
 }
 
 /** The runs wanted: every house as it is, and over each unknown. */
@@ -30,6 +30,7 @@ export function doubtJobs(basis: Basis, doubt: Doubt): readonly RunJob[] {
         label: `${words}, ${unknown.when(basis.words)}`,
         design: unknown.apply(design),
         at: { doubt: unknown.id, of: id },
+        ...changeOf(unknown),
       }),
     ),
   ]);
@@ -93,7 +94,7 @@ function turnsInWords(
   const byAdvice = new Map<string, string[]>();
   for (const { id, when } of turns) {
     const advice = adviceIn(id);
-    byAdvice.set(advice, [...(byAdvice.get(advice) ?? []), when(words)]);
+    byAdvice.set(advice, [...new Set([...(byAdvice.get(advice) ?? []), when(words)])]);
   }
   return [...byAdvice]
     .map(([advice, when]) => {

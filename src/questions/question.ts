@@ -16,6 +16,8 @@ import type { Words } from './words.ts';
 export interface Basis {
   readonly design: Design;
   readonly site: Site;
+  /** the year was made from monthly normals, its days drawn */
+  readonly isMade: boolean;
   readonly criterion: TooHotCriterion;
   readonly words: Words;
   /** what weighs how much where one house is called better than another */

@@ -7,10 +7,13 @@ import { climateOfDesign } from '../model/design-climate.ts';
 import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { type HeatWave, shiftedYear, withHeatWave } from '../weather/hotter-year.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
+import { otherDraw } from '../weather/synthetic/other-draws.ts';
 import { type FrontGlass, frontGlassOf } from './front-glass.ts';
 
 /** What differs from the year the design stands in; an empty object is that year itself. */
 export interface ClimateChange {
+  /** of a made year: another drawn from the same normals, 1 the next after its own */
+  readonly draw?: number;
   /** warmer by month, January first [K] */
   readonly shiftK?: readonly number[];
   readonly wave?: HeatWave;
@@ -50,12 +53,13 @@ const MOST_ALBEDO = 0.9;
 export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunResult {
   const kept = new Map<string, PreparedClimate>();
   const climateOf = ({ design, change = {} }: RunJob): PreparedClimate => {
-    const own = climateOfDesign(design, climate);
-    if (Object.keys(change).length === 0) return own;
+    if (Object.keys(change).length === 0) return climateOfDesign(design, climate);
     const key = JSON.stringify([design.hotter ?? null, change]);
     const known = kept.get(key);
     if (known) return known;
-    const made = changedClimate(own, change);
+    const { draw } = change;
+    const site = draw === undefined ? climate : prepareClimate(otherDraw(climate.year, draw));
+    const made = changedClimate(climateOfDesign(design, site), change);
     if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
     kept.set(key, made);
     return made;

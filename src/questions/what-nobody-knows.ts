@@ -5,15 +5,27 @@
 import type { Design, Habit, Living } from '../design/design.ts';
 import { HOTTER_LIMITS, NO_CHANGE, withHotter } from '../design/hotter.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
+import { OTHER_DRAWS } from '../weather/synthetic/other-draws.ts';
+import type { ClimateChange } from './run-job.ts';
 import { varied } from './variation.ts';
 import type { Words } from './words.ts';
 
 export interface Unknown {
-  readonly id: 'hot-year' | 'cold-year' | 'leaky' | 'tight' | 'careless' | 'careful' | 'ground';
+  readonly id:
+    | 'hot-year'
+    | 'cold-year'
+    | 'leaky'
+    | 'tight'
+    | 'careless'
+    | 'careful'
+    | 'ground'
+    | `draw-${number}`;
   /** as it follows a figure: "in a year 1.5 °C hotter" */
   readonly when: (words: Pick<Words, 'degrees'>) => string;
   /** the design as it then is; the design itself where this unknown does not touch it */
   readonly apply: (design: Design) => Design;
+  /** what differs in the year it stands in, where no design can ask for that */
+  readonly change?: ClimateChange;
 }
 
 /** Means of a whole year lie within about this much of the typical one nine times in ten [K]; common practice, no source. */
@@ -83,23 +95,40 @@ const UNKNOWNS: readonly Unknown[] = [
   },
 ];
 
-/** The rule in words, for notes. */
-export function unknownsRule(words: Pick<Words, 'degrees'>): string {
+/** The days of a made year are drawn: other draws of the same normals, in which the house is as drawn. */
+const DRAWS: readonly Unknown[] = Array.from({ length: OTHER_DRAWS }, (_, i) => ({
+  id: `draw-${i + 1}` as const,
+  when: () => 'in another made year',
+  apply: (design: Design) => design,
+  change: { draw: i + 1 },
+}));
+
+/**
+ * The rule in words, for notes.
+ *
+ * @param isMade of a year made from monthly normals
+ */
+export function unknownsRule(words: Pick<Words, 'degrees'>, isMade: boolean): string {
+  const drawn = isMade
+    ? ` The year is made from monthly normals and its days are drawn, so the house is also run in ${OTHER_DRAWS} other years made from the same normals.`
+    : '';
   return (
     'The ranges come from runs of the house with one thing changed that nobody can know beforehand: ' +
     `a year ${words.degrees(YEAR_K)} hotter or colder, a house built twice as leaky or a third tighter, ` +
     'people who dry washing indoors and forget windows, or do better than drawn, and insulation in the ground that does half. ' +
-    'How far each is moved is a house rule. Two at once can lead further.'
+    `How far each is moved is a house rule. Two at once can lead further.${drawn}`
   );
 }
 
 /**
- * What nobody can know of a design: those that change it. All are judged by what the design as drawn counts as too hot.
+ * What nobody can know of a design: those that change it, and in a made year other draws of it. All are judged by what the
+ * design as drawn counts as too hot.
  */
-export function unknownsOf(drawn: Design): readonly Unknown[] {
+export function unknownsOf(drawn: Design, isMade: boolean): readonly Unknown[] {
   const design = withChoiceKept(drawn);
   const same = JSON.stringify(design);
-  return UNKNOWNS.filter(({ apply }) => JSON.stringify(apply(design)) !== same);
+  const turned = UNKNOWNS.filter(({ apply }) => JSON.stringify(apply(design)) !== same);
+  return isMade ? [...turned, ...DRAWS] : turned;
 }
 
 function inAYear(design: Design, shiftK: number): Design {

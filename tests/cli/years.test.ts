@@ -5,10 +5,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { climateCommand } from '../../src/cli/climate.ts';
-import { drawnFigures, drawnSentences } from '../../src/cli/drawn-spread.ts';
 import { yearsCommand } from '../../src/cli/years.ts';
 import { EXAMPLES, readBundle, runYear } from '../../src/daystone.ts';
+import { drawnOf, howSureOf, howSureSentences, rangeOf } from '../../src/questions/how-sure.ts';
+import { createPlainRunner } from '../../src/questions/runner.ts';
+import { METRIC_WORDS } from '../../src/questions/words.ts';
 import { actualYearOf } from '../../src/weather/actual-year.ts';
+import { preparedOnce } from '../../src/weather/prepared/prepared-climate.ts';
 import { madeFrom } from '../weather/synthetic/made-from-real.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
 import { faultsOf, outputOf } from './run-command.ts';
@@ -54,15 +57,22 @@ test('several actual years run as a set, each by its year, with how many stay wi
   expect(faults).toEqual([expect.stringContaining('gone.csv: cannot be read')]);
 });
 
-test('a made year shows its spread over draws, a real one none', async () => {
+test('a made year shows its spread over draws, the same each time, a real one none', async () => {
   const { design } = EXAMPLES.find(({ id }) => id === 'modest')!;
   const real = yearOf(readBundle(climateText('denver')));
-  const made = madeFrom(real);
-  const own = runYear(design, made).outcome;
-  const drawn = drawnFigures(design, made, own);
+  const made = preparedOnce(madeFrom(real));
+  const sure = await howSureOf(design, createPlainRunner(made), true);
+  const drawn = drawnOf(sure);
   expect(drawn).toHaveLength(5);
-  expect(drawn[0]!.heatingKWh).toBe(own.heating.energyKWh);
+  expect(drawn[0]!.heatingKWh).toBe(runYear(design, made).figures.heating.energyKWh);
   expect(new Set(drawn.map(({ heatingKWh }) => heatingKWh)).size).toBe(5);
-  expect(drawnSentences(drawn)[0]).toContain('Drawn 5 times from the same normals');
-  expect(drawnFigures(design, real, own)).toEqual([]);
+  const [again] = await createPlainRunner(made).run([
+    { id: 'again', label: 'again', design, at: {}, change: { draw: 4 } },
+  ]);
+  expect(again!.outcome.heating.energyKWh).toBe(drawn[4]!.heatingKWh);
+  expect(howSureSentences(sure, METRIC_WORDS).at(-1)).toContain('Drawn 5 times from the same normals');
+  expect(rangeOf('heatingKWh', sure).most).toBeGreaterThanOrEqual(
+    Math.max(...drawn.map(({ heatingKWh }) => heatingKWh)),
+  );
+  expect(drawnOf({ ...sure, turned: sure.turned.filter(({ unknown }) => !unknown.change) })).toEqual([]);
 });

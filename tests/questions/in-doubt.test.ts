@@ -21,7 +21,7 @@ const formula: Formula = ({ hotter, air, sunspace }) => ({
 
 test('every way a house may turn out is a design that can be drawn, and changes something', () => {
   for (const example of EXAMPLES) {
-    const unknowns = unknownsOf(example.design);
+    const unknowns = unknownsOf(example.design, false);
     expect(unknowns.length).toBeGreaterThan(4);
     for (const { apply } of unknowns) expect(parseDesign(apply(example.design)).ok).toBe(true);
   }
@@ -31,7 +31,7 @@ test('a hotter design is tried hotter and colder still, and within limits', () =
   const hot = { ...design, hotter: { winterK: 8, summerK: 2, waveDays: 10, waveK: 5 } };
   const [hotter, colder] = ['hot-year', 'cold-year'].map(
     (id) =>
-      unknownsOf(hot)
+      unknownsOf(hot, false)
         .find((unknown) => unknown.id === id)!
         .apply(hot).hotter,
   );
@@ -40,7 +40,7 @@ test('a hotter design is tried hotter and colder still, and within limits', () =
 });
 
 test('a range has the cause of each end, and a figure that nothing moves says so', async () => {
-  const sure = await howSureOf(design, madeRunner(formula));
+  const sure = await howSureOf(design, madeRunner(formula), false);
   const hot = rangeOf('tooHotHours', sure);
   expect([hot.least, hot.leastBy?.id, hot.most, hot.mostBy?.id]).toEqual([250, 'cold-year', 550, 'hot-year']);
   expect(howSureSentences(sure, METRIC_WORDS).slice(0, 2)).toEqual([
@@ -64,4 +64,24 @@ test('advice that turns within the range says so, with what turns it; every hous
     madeRunner(() => ({ overheatedHours: 10, humidHours: 20, heatingKWh: 900 })),
   );
   expect(held.sure!.text).toContain('The advice holds in all');
+});
+
+test('in a made year other draws of it count, and an answer says that its range comes from several made years', async () => {
+  // The runner knows one formula for all years: draws are told apart by what their jobs ask for.
+  const asked: number[] = [];
+  const runner = madeRunner(formula);
+  const answer = await ask(questionById('open-or-closed')!, madeBasis(design, { isMade: true }), {
+    run: (jobs, options) => {
+      for (const { change } of jobs) if (change?.draw !== undefined) asked.push(change.draw);
+      return runner.run(jobs, options);
+    },
+  });
+  expect([...new Set(asked)]).toEqual([1, 2, 3, 4]);
+  expect(answer.notes.at(-1)).toContain('4 other years made from the same normals');
+  // No design asks for another draw, so none is proposed.
+  expect(answer.proposals.some(({ id }) => id.includes('draw-'))).toBe(false);
+  const sure = await howSureOf(design, madeRunner(formula), true);
+  expect(howSureSentences(sure, METRIC_WORDS).at(-1)).toMatch(
+    /^Days of a made year are drawn\. Drawn 5 times/,
+  );
 });

@@ -49,7 +49,9 @@ async function askOf(asking: Asking, runner: Runner): Promise<TellAnswer> {
   const question = questionById(questionId);
   if (!question) throw new RangeError(`question is '${questionId}'; allowed: one of the list`);
   const weights = weightsChoice.peek();
-  const basis = (system: UnitSystem) => basisOf(design, year.site, { words: wordingOf(system), weights });
+  const isMade = year.madeFrom !== undefined;
+  const basis = (system: UnitSystem) =>
+    basisOf(design, year.site, { words: wordingOf(system), weights, isMade });
   const results = new Map<string, RunResult>();
   const remembering: Runner = {
     run: (jobs, options = {}) =>

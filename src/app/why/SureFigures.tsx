@@ -4,7 +4,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { wordingOf } from '../../findings/wording.ts';
-import { type HowSure, howSureSentences, type Ranged, rangeOf } from '../../questions/how-sure.ts';
+import { drawnOf, type HowSure, howSureSentences, type Ranged, rangeOf } from '../../questions/how-sure.ts';
 import { unknownsRule } from '../../questions/what-nobody-knows.ts';
 import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { FigureRanges, HeadlineFigure } from '../figures/headline-figures.ts';
@@ -49,7 +49,7 @@ export function SureFigures(props: SureFiguresProps) {
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-          <p>{unknownsRule(words)}</p>
+          <p>{unknownsRule(words, drawnOf(sure).length > 0)}</p>
         </details>
       )}
     </FigurePanel>

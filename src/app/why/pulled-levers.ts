@@ -53,7 +53,9 @@ export function helpOf(
 
 /** How far the headline figures may lie from those told. */
 export function sureOf(design: Design, year: TypicalYear, signal?: StopSignal): Promise<HowSure> {
-  return remembered(sures, design, () => howSureOf(design, pageRunner(design.climate, year), signal));
+  return remembered(sures, design, () =>
+    howSureOf(design, pageRunner(design.climate, year), year.madeFrom !== undefined, signal),
+  );
 }
 
 /** What failed is run anew when it is asked for again. */

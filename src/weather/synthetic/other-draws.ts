@@ -4,14 +4,16 @@ import type { TypicalYear } from '../typical-year.ts';
 import { yearFromNormals } from './monthly-normals.ts';
 
 /** Enough to show a spread, few enough to wait for. */
-const OTHER_DRAWS = 4;
+export const OTHER_DRAWS = 4;
 
-/** The same normals made into years again, the draws after its own; none for a year that was not made. */
-export function otherDraws({ madeFrom }: TypicalYear): readonly TypicalYear[] {
-  if (madeFrom === undefined) return [];
-  return Array.from({ length: OTHER_DRAWS }, (_, i) => {
-    const made = yearFromNormals({ ...madeFrom, seed: (madeFrom.seed ?? 1) + i + 1 });
-    if (!made.ok) throw new Error('normals that made one year make no other');
-    return made.year;
-  });
+/**
+ * The same normals made into a year again, in a draw after its own.
+ *
+ * @param draw from 1; how many draws after its own
+ */
+export function otherDraw({ madeFrom }: TypicalYear, draw: number): TypicalYear {
+  if (madeFrom === undefined) throw new RangeError('madeFrom is none; allowed: the normals of a made year');
+  const made = yearFromNormals({ ...madeFrom, seed: (madeFrom.seed ?? 1) + draw });
+  if (!made.ok) throw new Error('normals that made one year make no other');
+  return made.year;
 }
