@@ -12,8 +12,12 @@ import {
 } from '../design/too-hot-criterion.ts';
 import { yearOfDesign } from '../model/design-climate.ts';
 import { VERSION } from '../outcomes/version.ts';
+import { changeBetween } from '../quantities/change.ts';
+import { costOf, hasPrices, type PriceList } from '../quantities/prices.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
+import { CHANGE_ORDERS, type ChangeOrder } from '../questions/change-order.ts';
+import type { Answer } from '../questions/question.ts';
 import { QUESTIONS, questionById } from '../questions/registry.ts';
 import { parseWeights } from '../questions/weights.ts';
 import { answerText } from './answer-text.ts';
@@ -22,6 +26,7 @@ import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { PLACE_USAGE } from './place-weather.ts';
+import { PRICES_USAGE, pricesFrom } from './prices-flag.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
@@ -36,7 +41,7 @@ const SIZES = {
 export const askCommand: Command = {
   name: 'ask',
   usage:
-    'ask QUESTION DESIGN [--climate ID | --weather FILE | --place NAME] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,mould=1,heat=1,labour=1] [--every-cell] [--workers N] [--json]',
+    'ask QUESTION DESIGN [--climate ID | --weather FILE | --place NAME] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,mould=1,heat=1,labour=1] [--prices FILE.csv] [--order weight | days | money] [--every-cell] [--workers N] [--json]',
   line: 'the answer to one question about a design',
   valued: [
     ...WEATHER_FLAGS,
@@ -45,11 +50,13 @@ export const askCommand: Command = {
     'hours',
     'criterion',
     'weights',
+    'prices',
+    'order',
     ...Object.keys(SIZES),
   ],
   switches: ['json', 'every-cell'],
   repeated: REPEATED_WEATHER_FLAGS,
-  details: [...HOTTER_USAGE, ...PLACE_USAGE, ...WEATHER_USAGE],
+  details: [PRICES_USAGE, ...HOTTER_USAGE, ...PLACE_USAGE, ...WEATHER_USAGE],
   positionals: [2, 2],
   run: async (args, console) => {
     const [id, place] = args.positionals;
@@ -65,6 +72,10 @@ export const askCommand: Command = {
     if (typeof workers === 'string') return refused(workers);
     const weights = parseWeights(args.values.get('weights') ?? '');
     if (typeof weights === 'string') return refused(`--weights: ${weights}`);
+    const prices = await pricesFrom(args);
+    if (!prices.ok) return prices;
+    const order = orderAsked(args, prices.list);
+    if (typeof order !== 'string') return refused(order.fault);
     const read = await readDesign(place!);
     if (!read.ok) return read;
     const hotter = hotterDesign(args, read.design);
@@ -85,6 +96,8 @@ export const askCommand: Command = {
       const basis = basisOf(design, site, {
         criterion,
         weights,
+        prices: prices.list,
+        order,
         samples,
         mapSide,
         everyCell,
@@ -95,7 +108,7 @@ export const askCommand: Command = {
       });
       const head = { daystone: VERSION, design: design.name, site };
       const output = args.switches.has('json')
-        ? JSON.stringify({ ...head, ...answer })
+        ? JSON.stringify({ ...head, ...withWork(answer, design, prices.list) })
         : `${design.hotter === undefined ? '' : `In ${site.name}.\n\n`}${answerText(answer)}`;
       return { ok: true, output };
     } finally {
@@ -103,6 +116,38 @@ export const askCommand: Command = {
     }
   },
 };
+
+/** What every proposed house asks for beside the drawn one: days of work, and money where prices are given. */
+function withWork(answer: Answer, drawn: Design, prices: PriceList) {
+  const proposals = answer.proposals.map((proposal) => {
+    const change = changeBetween(drawn, proposal.design);
+    const cost = hasPrices(prices) ? costOf(change.lines, prices) : null;
+    return {
+      ...proposal,
+      days: change.days,
+      cost: cost && {
+        currency: prices.currency,
+        materials: cost.materials,
+        wages: cost.wages,
+        total: cost.total,
+        missing: cost.missing.map(({ id }) => id),
+      },
+    };
+  });
+  return { ...answer, proposals };
+}
+
+function orderAsked(
+  { values }: ParsedArguments,
+  prices: PriceList,
+): ChangeOrder | { readonly fault: string } {
+  const asked = values.get('order') ?? 'weight';
+  const order = CHANGE_ORDERS.find((known) => known === asked);
+  if (order === undefined) return { fault: `--order: ${asked}; allowed: ${CHANGE_ORDERS.join(', ')}` };
+  if (order === 'money' && !hasPrices(prices))
+    return { fault: '--order: money without prices; allowed: beside --prices FILE.csv' };
+  return order;
+}
 
 /** The limit of hours too hot: one by its id, one's own, or what the design counts by; or what is wrong. */
 function criterionAsked(

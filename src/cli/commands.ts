@@ -8,6 +8,7 @@ import { climatesCommand } from './climates.ts';
 import type { Command } from './command.ts';
 import { examplesCommand } from './examples.ts';
 import { placesCommand } from './places.ts';
+import { quantitiesCommand } from './quantities.ts';
 import { questionsCommand } from './questions.ts';
 import { reportCommand } from './report.ts';
 import { yearCommand } from './year.ts';
@@ -17,6 +18,7 @@ export const COMMANDS: readonly Command[] = [
   yearCommand,
   yearsCommand,
   askCommand,
+  quantitiesCommand,
   asFoundCommand,
   reportCommand,
   climateCommand,

@@ -5,6 +5,7 @@ import { runYear } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
 import type { Run } from '../findings/context.ts';
 import { type Units, wordingOf } from '../findings/wording.ts';
+import type { PriceList } from '../quantities/prices.ts';
 import { ask } from '../questions/ask.ts';
 import { basisOf } from '../questions/basis.ts';
 import { howSureOf } from '../questions/how-sure.ts';
@@ -19,6 +20,7 @@ import { type Command, type Console, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { PLACE_USAGE } from './place-weather.ts';
+import { PRICES_USAGE, pricesFrom } from './prices-flag.ts';
 import { reportMarkdown } from './report-text.ts';
 import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
@@ -30,12 +32,24 @@ const PLACE = 'weather-place';
 export const reportCommand: Command = {
   name: 'report',
   usage:
-    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --weather-place NAME] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--units us | us-therms]',
+    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --weather-place NAME] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--prices FILE.csv] [--units us | us-therms]',
   line: 'the report for a client, as Markdown; up to three other designs beside it',
-  valued: [...WEATHER_FLAGS, ...HOTTER_FLAGS, PLACE, 'for', 'adviser', 'question', 'units', 'date', 'ask'],
+  valued: [
+    ...WEATHER_FLAGS,
+    ...HOTTER_FLAGS,
+    PLACE,
+    'for',
+    'adviser',
+    'question',
+    'units',
+    'date',
+    'ask',
+    'prices',
+  ],
   switches: [],
   repeated: REPEATED_WEATHER_FLAGS,
   details: [
+    PRICES_USAGE,
     ...HOTTER_USAGE,
     ...PLACE_USAGE.map((line) => line.replace('--place', `--${PLACE}`)),
     '--place WHERE: what stands on the paper as the place; the weather does not follow it',
@@ -49,6 +63,8 @@ export const reportCommand: Command = {
     if (units === undefined) return refused(`--units: ${system}; allowed: ${allowed.join(', ')}`);
     const asked = questionsAsked(args.values.get('ask') ?? '');
     if (typeof asked === 'string') return refused(asked);
+    const prices = await pricesFrom(args);
+    if (!prices.ok) return prices;
     const reads = await Promise.all(args.positionals.map(readDesign));
     const faults = reads.flatMap((read) => (read.ok ? [] : read.faults));
     if (faults.length > 0) return refused(...faults);
@@ -74,9 +90,10 @@ export const reportCommand: Command = {
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),
       run: run!,
       others,
+      prices: prices.list,
       help: await helpIn(design, climate),
       sure: await howSureOf(design, createPlainRunner(climate), weather.year.madeFrom !== undefined),
-      answers: await answersTo(asked, design, weather.year, units, console),
+      answers: await answersTo(asked, design, weather.year, { units, prices: prices.list }, console),
     });
     return { ok: true, output: reportMarkdown(report) };
   },
@@ -106,13 +123,17 @@ async function answersTo(
   questions: readonly Question[],
   design: Design,
   year: TypicalYear,
-  units: Units,
+  { units, prices }: { readonly units: Units; readonly prices: PriceList },
   console: Console,
 ): Promise<readonly string[]> {
   if (questions.length === 0) return [];
   const pool = createThreadPool();
   pool.keepClimate('site', year);
-  const basis = basisOf(design, year.site, { words: wordingOf(units), isMade: year.madeFrom !== undefined });
+  const basis = basisOf(design, year.site, {
+    words: wordingOf(units),
+    prices,
+    isMade: year.madeFrom !== undefined,
+  });
   const sentences: string[] = [];
   try {
     for (const question of questions) {

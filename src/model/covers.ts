@@ -36,6 +36,11 @@ export function coversOn(design: Design, site: Site, pane: PanePlace): PaneCover
     .map(({ cover, i, kind }) => paneCover(design, site, pane, cover, kind, i));
 }
 
+/** Which of the design's covers a pane's cover is, by its place in the list: the number that its hand ends in. */
+export function coverOf({ covers = [] }: Design, { hand }: PaneCover): Cover {
+  return covers[Number(/\((\d+)\)$/.exec(hand)?.[1]) - 1]!;
+}
+
 function hangsOn(on: CoverSide, { side, inSunspace }: PanePlace): boolean {
   switch (on) {
     case 'all':

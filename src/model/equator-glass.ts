@@ -12,7 +12,7 @@ import { LEAST_AREA_M2 } from './layers.ts';
 import type { Pane, Shading } from './model.ts';
 
 /** An overhang reaches this far past each side of the glass [m]; common practice, no source. */
-const OVERHANG_REACH_M = 0.5;
+export const OVERHANG_REACH_M = 0.5;
 
 /** What one room of a divided house without a sunspace has of the front. */
 export interface FrontPart {

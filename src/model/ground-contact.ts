@@ -37,8 +37,8 @@ import type { GroundFace, Layer } from './model.ts';
 const SOIL = 'soil';
 const GROUND = GROUNDS.clay;
 /** How far edge insulation reaches down [m]; common practice, no source. */
-const EDGE_DEPTH_M = 0.6;
-const EDGE_MATERIAL = 'xps';
+export const EDGE_DEPTH_M = 0.6;
+export const EDGE_MATERIAL = 'xps';
 /** ISO 13370 inside films [m²K/W]. */
 const FLOOR_RSI = 0.17;
 const WALL_RSI = 0.13;

@@ -1,8 +1,8 @@
-// What an amount of mass means on a building site: pieces, weight, days of one person, for each way to build it. All
-// of it is common practice, no source, and is to be shown as such; hours for earth and masonry from physics/labour.ts.
+// What an amount of mass means on a building site, for each way to build it: pieces, weight, days of one person, by the norms
+// of the bill of quantities (quantities/norms.ts).
 
-import { materialById } from '../design/materials.ts';
-import { EARTH_WORK, type EarthWork, TYRE_PRACTICE } from '../physics/labour.ts';
+import { massWork } from '../quantities/items.ts';
+import { HOURS_PER_DAY } from '../quantities/norms.ts';
 import type { Words } from './words.ts';
 
 export interface WayToBuild {
@@ -13,22 +13,9 @@ export interface WayToBuild {
   readonly thicknessM: number;
   /** what is carried, in the plural */
   readonly piece: (words: Pick<Words, 'weight'>) => string;
-  /** [m³] in place */
-  readonly pieceM3: number;
-  /** low and high [h/m³] */
-  readonly hoursPerM3: readonly [number, number];
+  /** of one, where the bill does not count them [m³] */
+  readonly barrowM3?: number;
 }
-
-/** Hours of one person a day. Common practice, no source. */
-const HOURS_PER_DAY = 8;
-/** A steel or plastic drum filled to 0.2 m³ stands 0.57 m wide and 0.88 m high: as a wall of drums 0.4 m thick. */
-const DRUM_M3 = 0.2;
-const TYRE_WALL_M = 0.7;
-const TYRE_M3 = TYRE_PRACTICE.rammedDiameterM * TYRE_PRACTICE.courseHeightM * TYRE_WALL_M;
-const [TYRES_LOW, TYRES_HIGH] = TYRE_PRACTICE.tyresPerDayRange;
-
-const hoursFor = (start: string) =>
-  (EARTH_WORK.find(({ work }) => work.startsWith(start)) as EarthWork).hoursPerM3;
 
 /** Common practice, no source, all of it. */
 export const WAYS_TO_BUILD: readonly WayToBuild[] = [
@@ -37,49 +24,19 @@ export const WAYS_TO_BUILD: readonly WayToBuild[] = [
     material: 'rammed-earth',
     thicknessM: 0.3,
     piece: () => 'barrows of damp earth',
-    pieceM3: 0.05,
-    hoursPerM3: hoursFor('rammed earth'),
+    barrowM3: 0.05,
   },
   {
     id: 'concrete',
     material: 'concrete',
     thicknessM: 0.15,
     piece: () => 'barrows of concrete',
-    pieceM3: 0.06,
-    hoursPerM3: hoursFor('concrete'),
+    barrowM3: 0.06,
   },
-  {
-    id: 'adobe',
-    material: 'adobe',
-    thicknessM: 0.25,
-    piece: () => 'adobe bricks',
-    pieceM3: 0.011,
-    hoursPerM3: hoursFor('adobe'),
-  },
-  {
-    id: 'stone',
-    material: 'stone',
-    thicknessM: 0.3,
-    piece: (words) => `stones of ${words.weight(50)}`,
-    pieceM3: 0.02,
-    hoursPerM3: [15, 30],
-  },
-  {
-    id: 'water',
-    material: 'water',
-    thicknessM: 0.4,
-    piece: () => 'drums of 200 litres (53 gallons)',
-    pieceM3: DRUM_M3,
-    hoursPerM3: [1, 3],
-  },
-  {
-    id: 'earth-tyres',
-    material: 'earth-tyres',
-    thicknessM: TYRE_WALL_M,
-    piece: () => 'tyres',
-    pieceM3: TYRE_M3,
-    hoursPerM3: [HOURS_PER_DAY / TYRES_HIGH / TYRE_M3, HOURS_PER_DAY / TYRES_LOW / TYRE_M3],
-  },
+  { id: 'adobe', material: 'adobe', thicknessM: 0.25, piece: () => 'adobe bricks' },
+  { id: 'stone', material: 'stone', thicknessM: 0.3, piece: (words) => `stones of ${words.weight(50)}` },
+  { id: 'water', material: 'water', thicknessM: 0.4, piece: () => 'drums of 200 litres (53 gallons)' },
+  { id: 'earth-tyres', material: 'earth-tyres', thicknessM: 0.7, piece: () => 'tyres' },
 ];
 
 const thinner = (material: string, thicknessM: number): WayToBuild => ({
@@ -102,7 +59,7 @@ export interface BuildingWork {
   readonly volumeM3: number;
   readonly weightKg: number;
   readonly pieces: number;
-  /** low and high, of one person */
+  /** low and high, of one person who does it for the first time */
   readonly days: readonly [number, number];
 }
 
@@ -112,15 +69,13 @@ export interface BuildingWork {
  * @param way one of ALL_WAYS
  * @param areaM2 face [m²]; ≥ 0
  */
-export function buildingWork(way: WayToBuild, areaM2: number): BuildingWork {
-  const volumeM3 = areaM2 * way.thicknessM;
-  const pieces = Math.max(0, Math.ceil(volumeM3 / way.pieceM3 - 1e-9));
-  const [low, high] = way.hoursPerM3;
-  const tyres = way.material === 'earth-tyres';
+export function buildingWork({ material, thicknessM, barrowM3 }: WayToBuild, areaM2: number): BuildingWork {
+  const { volumeM3, weightKg, pieces, firstTimerHours } = massWork(material, areaM2, thicknessM);
+  const [low, high] = firstTimerHours;
   return {
     volumeM3,
-    weightKg: tyres ? pieces * TYRE_PRACTICE.earthKg : volumeM3 * materialById(way.material).density,
-    pieces,
-    days: [(volumeM3 * low) / HOURS_PER_DAY, (volumeM3 * high) / HOURS_PER_DAY],
+    weightKg,
+    pieces: barrowM3 === undefined ? pieces : Math.max(0, Math.ceil(volumeM3 / barrowM3 - 1e-9)),
+    days: [low / HOURS_PER_DAY, high / HOURS_PER_DAY],
   };
 }

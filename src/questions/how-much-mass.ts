@@ -5,6 +5,7 @@
 import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
 import { usefulThickness } from '../physics/wall-response.ts';
+import { DAYS_SAY } from '../quantities/words.ts';
 import { nextPlaces } from './bracket.ts';
 import { ALL_WAYS, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { houseOfRun } from './in-doubt.ts';
@@ -140,7 +141,8 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     notes: [
       `The limit is ${criterionInWords(criterion, words)} (${criterion.source}).`,
       `At most ${words.area(mostArea(basis))} of face is tried; the mass stands ${basis.design.mass.place === 'sunlit' ? 'where the sun falls' : 'out of the sun'}, as drawn.`,
-      'Pieces, weights and days of work are common practice; no source stands behind them.',
+      DAYS_SAY,
+      'Sizes of pieces are common practice, no source.',
       'Heavy walls, bermed walls and filled drums need footings and floors made for them: ask an engineer, and follow the local code.',
     ],
     proposal: null,

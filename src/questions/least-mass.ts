@@ -107,7 +107,7 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
       `${drawnM2 > 0 ? `What is drawn gives ${hoursInWords(drawn.tooHotHours)} a year ${hotInWords(basis)}, and no` : 'No'} extra mass ${hoursInWords(bare)}${drawnM2 > 0 ? '' : ` a year ${hotInWords(basis)}`}; ${countInWords(criterion.hours)} are allowed. ` +
       `The least work that keeps to it is ${builtInWords(easiest, words)}: ${work!.days[0].toFixed(0)} to ${work!.days[1].toFixed(0)} days of one person, ${words.weight(work!.weightKg)}, ${words.volume(work!.volumeM3)}. ` +
       others.map((row) => `${otherwiseInWords(row, lightest, smallest, words)} `).join('') +
-      `Back-up heat then goes from ${words.energy(without.heatingKWh)} to ${words.energy(withIt.heatingKWh)}, and damp from ${countInWords(without.humidHours)} to ${hoursInWords(withIt.humidHours)}. Days of work are common practice, no source.`,
+      `Back-up heat then goes from ${words.energy(without.heatingKWh)} to ${words.energy(withIt.heatingKWh)}, and damp from ${countInWords(without.humidHours)} to ${hoursInWords(withIt.humidHours)}. Days are those of a first-timer, by labour norms of different worth.`,
   };
 }
 

@@ -24,7 +24,7 @@ export interface Lever {
 export interface Pulled {
   readonly lever: Lever;
   readonly figures: Figures;
-  /** work of it and of those it stands on, once [days of one person]; none where absent */
+  /** work of it and of those it stands on, once [days of one person]; below zero where it spares work; none where absent */
   readonly days?: number;
 }
 

@@ -4,7 +4,9 @@
 
 import type { Design } from '../design/design.ts';
 import type { TooHotCriterion } from '../design/too-hot-criterion.ts';
+import type { PriceList } from '../quantities/prices.ts';
 import type { Site } from '../weather/typical-year.ts';
+import type { ChangeOrder } from './change-order.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import type { GlassMassMap } from './glass-mass-grid.ts';
 import type { RunJob, RunResult } from './run-job.ts';
@@ -22,6 +24,10 @@ export interface Basis {
   readonly words: Words;
   /** what weighs how much where one house is called better than another */
   readonly weights: Weights;
+  /** a person's own prices, in which changes are told beside their work; none where there are none */
+  readonly prices: PriceList;
+  /** how changes are put in order: by all that weighs, or by what each takes off that for its days or its money */
+  readonly order: ChangeOrder;
   /** runs of a sampled spread, 64…256 */
   readonly samples: number;
   /** cells along each side of the glass and mass map, 5…41 */

@@ -2,7 +2,19 @@
 // (weights.ts); then the best with the next best on top of it. A single change is told before three, and the first that is
 // told is the first of the table.
 
+import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
+import { changeCost } from '../quantities/change.ts';
+import { hasPrices } from '../quantities/prices.ts';
+import {
+  costInWords,
+  DAYS_SAY,
+  daysInWords,
+  MONEY_SAYS,
+  moneyInWords,
+  NO_MONEY_SAYS,
+} from '../quantities/words.ts';
+import { type Costed, inOrder, ORDER_WORDS, takenOffFor } from './change-order.ts';
 import { FIGURE_NAMES, type Figures } from './figures.ts';
 import { houseOfRun } from './in-doubt.ts';
 import { leverWords, type Pulled } from './levers.ts';
@@ -15,6 +27,8 @@ import { capitalised, countInWords, hoursInWords } from './words.ts';
 const DRAWN = 'as drawn';
 /** Single changes among which the best is sought again in doubt. */
 const MOST_DOUBTED = 3;
+/** Of a currency's unit, so many, in which what money does is told. */
+const MONEY_OF_RATE = 100;
 const KEYS = ['tooHotHours', 'humidHours', 'worstMouldIndex', 'heatingKWh'] as const;
 
 export const whatHelpsMost: Question = {
@@ -56,16 +70,25 @@ function byWeight({ pulled }: Pick<Help, 'pulled'>, { weights }: Basis): readonl
   return [...pulled].sort((one, other) => weighs(one, weights) - weighs(other, weights));
 }
 
+/** A change with what it asks for, as it was run. */
+type CostedPulled = Pulled & Costed;
+
+function costed(entry: Pulled, made: Design, basis: Basis): CostedPulled {
+  const cost = changeCost(basis.design, made, basis.prices);
+  return { ...entry, days: entry.days ?? 0, money: cost?.total ?? null };
+}
+
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   const { help } = soFar(basis, runs);
   return {
-    finding: complete && help !== null ? finding(help, basis) : null,
+    finding: complete && help !== null ? finding(help, basis, runs) : null,
     charts: [],
-    tables: help === null ? [] : [aloneTable(help, basis), ...stepsTable(help, basis)],
+    tables: help === null ? [] : [aloneTable(help, basis, runs), ...stepsTable(help, basis, runs)],
     map: null,
     notes: [
       weightsInWords(basis.weights),
-      'Days of work are common practice, no source: they tell a day from a month. What a change costs in money we do not know.',
+      DAYS_SAY,
+      hasPrices(basis.prices) ? MONEY_SAYS : NO_MONEY_SAYS,
       'A step is told where it takes away a tenth of what the house weighs, and 40 hours or more; where one does nine tenths of what three do, it stands alone. House rules.',
     ],
     proposal: proposalOf(help, basis, runs),
@@ -79,78 +102,123 @@ function proposalOf(help: Help | null, { words }: Basis, runs: Runs): AnswerBody
   return { text: `Draw it: ${leverWords(first.lever, words)}`, design: run.job.design };
 }
 
-/** Rows of changes with their figures, work and weight. */
+interface Row {
+  readonly run: string;
+  readonly label: string;
+  readonly of: Costed & Pick<Pulled, 'figures'>;
+}
+
+/** Rows of changes with their figures, work, money where prices stand, and weight. */
 function rowsTable(
   id: string,
   title: string,
-  rows: readonly {
-    readonly run: string;
-    readonly label: string;
-    readonly of: Pick<Pulled, 'figures' | 'days'>;
-  }[],
-  { weights }: Basis,
+  rows: readonly Row[],
+  { weights, prices, order }: Basis,
+  drawn: Figures,
 ): Table {
+  const isPriced = hasPrices(prices);
+  const rate = order === 'weight' ? null : { by: order, per: order === 'days' ? 1 : MONEY_OF_RATE };
+  const rateOf = ({ run, of }: Row) => {
+    const off = rate === null || run === DRAWN ? null : takenOffFor(drawn, of, rate.by, weights);
+    return off === null || !Number.isFinite(off) ? null : off * rate!.per;
+  };
   return {
     id,
     title,
     columns: [
       { label: 'change', unit: '', digits: 0 },
       ...KEYS.map((key) => FIGURE_NAMES[key]),
-      { label: 'work', unit: 'days', digits: 0 },
+      { label: 'work', unit: 'days', digits: 1 },
+      ...(isPriced ? [{ label: 'cost', unit: prices.currency, digits: 0 }] : []),
       { label: 'weighs', unit: 'h', digits: 0 },
+      ...(rate === null
+        ? []
+        : [
+            {
+              label:
+                rate.by === 'days'
+                  ? 'taken off a day of work'
+                  : `taken off for ${moneyInWords(MONEY_OF_RATE, prices.currency)}`,
+              unit: 'h',
+              digits: 0,
+            },
+          ]),
     ],
     rowRuns: rows.map(({ run }) => run),
-    rows: rows.map(({ label, of: { figures, days = 0 } }) => [
-      label,
-      ...KEYS.map((key) => figures[key]),
-      days,
-      burden(figures, days, weights),
+    rows: rows.map((row) => [
+      row.label,
+      ...KEYS.map((key) => row.of.figures[key]),
+      row.of.days,
+      ...(isPriced ? [row.of.money] : []),
+      burden(row.of.figures, row.of.days, weights),
+      ...(rate === null ? [] : [rateOf(row)]),
     ]),
   };
 }
 
-function aloneTable(help: Help, basis: Basis): Table {
+function aloneTable(help: Help, basis: Basis, runs: Runs): Table {
+  const { drawn } = help;
+  const all = help.pulled.map((entry) => costed(entry, runAt(runs, entry.lever.id).job.design, basis));
   return rowsTable(
     'alone',
-    'Each change alone, the one that weighs least first',
+    `Each change alone, ${ORDER_WORDS[basis.order]}`,
     [
-      { run: DRAWN, label: DRAWN, of: { figures: help.drawn } },
-      ...byWeight(help, basis).map((entry) => ({
+      { run: DRAWN, label: DRAWN, of: { figures: drawn, days: 0, money: 0 } },
+      ...inOrder(all, drawn, basis.order, basis.weights).map((entry) => ({
         run: entry.lever.id,
         label: leverWords(entry.lever, basis.words),
         of: entry,
       })),
     ],
     basis,
+    drawn,
   );
 }
 
-function stepsTable({ steps, milder }: Help, basis: Basis): Table[] {
+function stepsTable({ drawn, steps, milder }: Help, basis: Basis, runs: Runs): Table[] {
   if (steps.length < 2) return [];
   const ids = steps.map(({ lever }) => lever.id);
-  const rows = steps.map((step, i) => ({
-    run: ids.slice(0, i + 1).join(' + '),
-    label: `${i === 0 ? '' : 'and '}${leverWords(step.lever, basis.words)}`,
-    of: step,
-  }));
+  const rowOf = (run: string, label: string, entry: Pulled): Row => ({
+    run,
+    label,
+    of: costed(entry, runAt(runs, run).job.design, basis),
+  });
+  const rows = steps.map((step, i) =>
+    rowOf(
+      ids.slice(0, i + 1).join(' + '),
+      `${i === 0 ? '' : 'and '}${leverWords(step.lever, basis.words)}`,
+      step,
+    ),
+  );
   const mild =
     milder === undefined
       ? []
       : [
-          {
-            run: ids.map((id) => (id === milder.lever.milderThan ? milder.lever.id : id)).join(' + '),
-            label: `the same, but ${leverWords(milder.lever, basis.words)}`,
-            of: { figures: milder.figures, days: steps.at(-1)!.days ?? 0 },
-          },
+          rowOf(
+            ids.map((id) => (id === milder.lever.milderThan ? milder.lever.id : id)).join(' + '),
+            `the same, but ${leverWords(milder.lever, basis.words)}`,
+            milder,
+          ),
         ];
-  return [rowsTable('steps', 'One on top of the other', [...rows, ...mild], basis)];
+  return [rowsTable('steps', 'One on top of the other', [...rows, ...mild], basis, drawn)];
 }
 
-function finding(help: Help, basis: Basis): Sentence {
-  const { words } = basis;
+function finding(help: Help, basis: Basis, runs: Runs): Sentence {
+  const { words, prices } = basis;
   const { drawn, steps } = help;
   const told = ({ tooHotHours, humidHours, worstMouldIndex, heatingKWh }: Figures) =>
     `${hoursInWords(tooHotHours)} too hot, ${countInWords(humidHours)} too damp, a mould index of ${worstMouldIndex.toFixed(1)} and ${words.energy(heatingKWh)} of heat`;
+  // Each step from the one before it.
+  const ids = steps.map(({ lever }) => lever.id);
+  const made = steps.map((_, i) => runAt(runs, ids.slice(0, i + 1).join(' + ')).job.design);
+  const asked = steps.map(({ days = 0 }, i) => ({
+    days: days - (steps[i - 1]?.days ?? 0),
+    cost: changeCost(made[i - 1] ?? basis.design, made[i]!, prices),
+  }));
+  const asksFor = (i: number) => {
+    const { days, cost } = asked[i]!;
+    return `${capitalised(daysInWords(days))}${cost === null ? '' : `; in money, ${costInWords(cost, prices)}`}.`;
+  };
   const figures = {
     drawnHours: drawn.tooHotHours,
     drawnHumidHours: drawn.humidHours,
@@ -160,6 +228,8 @@ function finding(help: Help, basis: Basis): Sentence {
     ...Object.fromEntries(
       steps.flatMap(({ lever, figures: then }, i) => [
         [`step${i + 1}`, lever.id],
+        [`step${i + 1}Days`, asked[i]!.days],
+        [`step${i + 1}Cost`, asked[i]!.cost?.total ?? null],
         [`step${i + 1}Hours`, then.tooHotHours],
         [`step${i + 1}HumidHours`, then.humidHours],
         [`step${i + 1}MouldIndex`, then.worstMouldIndex],
@@ -178,11 +248,11 @@ function finding(help: Help, basis: Basis): Sentence {
   return {
     figures,
     text:
-      `${capitalised(leverWords(first.lever, words))}. That alone gives ${told(first.figures)}. As drawn it is ${told(drawn)}.` +
+      `${capitalised(leverWords(first.lever, words))}. That alone gives ${told(first.figures)}. As drawn it is ${told(drawn)}. ${asksFor(0)}` +
       more
         .map(
           ({ lever, figures: then }, i) =>
-            ` ${i === 0 ? 'Next' : 'Third'}, ${leverWords(lever, words)}: then it is ${told(then)}.`,
+            ` ${i === 0 ? 'Next' : 'Third'}, ${leverWords(lever, words)}: then it is ${told(then)}. ${asksFor(i + 1)}`,
         )
         .join(''),
   };

@@ -6,8 +6,8 @@
 import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
+import { changeBetween } from '../quantities/change.ts';
 import { type Figures, figuresOf } from './figures.ts';
-import { leverDays } from './lever-work.ts';
 import { type Lever, leversOf, leverWords, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
 import type { Runner } from './runner.ts';
@@ -151,7 +151,13 @@ export function helpSoFar(
   const figures = known.get(idOf(mild.all));
   if (figures === undefined) return wants([jobOf(mild.all, design, words)]);
   return {
-    help: { drawn, pulled: alone, steps: told, milder: { lever: mild.lever, figures }, weights },
+    help: {
+      drawn,
+      pulled: alone,
+      steps: told,
+      milder: { lever: mild.lever, figures, days: changeBetween(design, madeWith(mild.all, design)).days },
+      weights,
+    },
     wanted: [],
   };
 }
@@ -239,17 +245,11 @@ function pulledOnTop(
   known: ReadonlyMap<string, Figures>,
 ): readonly Pulled[] | null {
   const at = madeWith(taken, design);
-  const before = taken.reduce(
-    ({ days, from }, lever) => {
-      const to = lever.apply(from);
-      return { days: days + leverDays(lever.id, from, to), from: to };
-    },
-    { days: 0, from: design },
-  ).days;
   const all = left.map((lever): Pulled | null => {
     const figures = known.get(idOf([...taken, lever]));
-    const days = before + leverDays(lever.id, at, lever.apply(at));
-    return figures === undefined ? null : { lever, figures, days };
+    return figures === undefined
+      ? null
+      : { lever, figures, days: changeBetween(design, lever.apply(at)).days };
   });
   return all.some((entry) => entry === null) ? null : (all as Pulled[]);
 }

@@ -3,6 +3,9 @@
 
 import type { Design } from '../design/design.ts';
 import { plain, type Wording } from '../findings/wording.ts';
+import { changeCost } from '../quantities/change.ts';
+import type { Cost, PriceList } from '../quantities/prices.ts';
+import { costInWords, daysInWords } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
 import { leverWords } from '../questions/levers.ts';
 import { type Help, otherWays } from '../questions/what-helps.ts';
@@ -16,6 +19,8 @@ export interface Act {
   readonly onTopOf: number | null;
   /** what it changes, from what stands before it; one sentence */
   readonly brings: string;
+  /** work it asks for on top of what stands before it; below zero where it spares some [days of one person] */
+  readonly days: number;
   /** the figures with it, and the steps before it */
   readonly figures: Figures;
   /** the drawn design with this change, and the steps before it */
@@ -27,23 +32,37 @@ const MOST_ACTS = 3;
 /** The changes, in the order in which they are made; others after them. */
 export function actsOf(help: Help, words: Wording): readonly Act[] {
   const { drawn, steps } = help;
-  const made: Act[] = steps.map(({ lever, figures }, i) => ({
+  const made: Act[] = steps.map(({ lever, figures, days }, i) => ({
     id: lever.id,
     words: leverWords(lever, words),
     onTopOf: i,
+    days: (days ?? 0) - (steps[i - 1]?.days ?? 0),
     brings: bringsOf(i === 0 ? drawn : steps[i - 1]!.figures, figures, words),
     figures,
     apply: (design) => steps.slice(0, i + 1).reduce((at, step) => step.lever.apply(at), design),
   }));
-  const others: Act[] = otherWays(help).map(({ lever, figures }) => ({
+  const others: Act[] = otherWays(help).map(({ lever, figures, days = 0 }) => ({
     id: lever.id,
     words: leverWords(lever, words),
     onTopOf: null,
+    days,
     brings: bringsOf(drawn, figures, words),
     figures,
     apply: (design) => lever.apply(design),
   }));
   return [...made, ...others].slice(0, MOST_ACTS);
+}
+
+/** What an act costs by a person's prices, on top of the acts before it; null without any. */
+export function actCost(acts: readonly Act[], i: number, design: Design, prices: PriceList): Cost | null {
+  const { onTopOf, apply } = acts[i]!;
+  const before = onTopOf ? acts[onTopOf - 1]!.apply(design) : design;
+  return changeCost(before, apply(design), prices);
+}
+
+/** "4 days of work, EUR 300." */
+export function asksInWords({ days }: Act, cost: Cost | null, prices: PriceList): string {
+  return `${capitalised(daysInWords(days))}${cost === null ? '' : `, ${costInWords(cost, prices)}`}.`;
 }
 
 /** How a change stands to those above it. */

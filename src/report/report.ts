@@ -13,10 +13,12 @@ import { moment, percent, type Wording, wordingOf } from '../findings/wording.ts
 import { weekAround } from '../outcomes/extremes.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { VERSION } from '../outcomes/version.ts';
+import { hasPrices, NO_PRICES, type PriceList } from '../quantities/prices.ts';
+import { DAYS_SAY, MONEY_SAYS, NO_MONEY_SAYS } from '../quantities/words.ts';
 import { type HowSure, howSureSentences } from '../questions/how-sure.ts';
 import type { Sentence } from '../questions/question.ts';
 import type { Help } from '../questions/what-helps.ts';
-import { actsOf, actTitle } from './acts.ts';
+import { actCost, actsOf, actTitle, asksInWords } from './acts.ts';
 import { answerOf } from './answer.ts';
 import type { Block, Section } from './block.ts';
 import { differencesOf, habitsOf } from './differences.ts';
@@ -51,6 +53,8 @@ export interface ReportOrder {
   readonly answers: readonly string[];
   /** what single changes would do, run; null leaves them out */
   readonly help: Help | null;
+  /** the person's own prices; absent for none */
+  readonly prices?: PriceList;
   /** how far the headline figures may lie from those told; absent where it was not run */
   readonly sure?: HowSure | null;
   /** findings already made of the run, in its units; made here when absent. A year that has travelled between threads
@@ -120,7 +124,7 @@ export function reportOf(order: ReportOrder): Report {
             ]
           : []),
         ...(isOfSample(design) || design.note === '' ? [] : [text(design.note)]),
-        ...actsTable(order.help, words),
+        ...actsTable(order, words),
         ...(order.sure == null
           ? []
           : [text(`How sure is this? ${howSureSentences(order.sure, words).join(' ')}`)]),
@@ -144,7 +148,7 @@ export function reportOf(order: ReportOrder): Report {
   ];
   const appendix: Section[] = [
     { title: 'The answer at length', blocks: [text(answerOf(context, order.help))] },
-    ...(order.help === null ? [] : [triedSection(context, order.help)]),
+    ...(order.help === null ? [] : [triedSection(context, order.help, order.prices)]),
     ...(order.others.length === 0
       ? []
       : [
@@ -228,15 +232,23 @@ function isOfSample({ note }: Design): boolean {
   return EXAMPLES.some((example) => example.design.note === note);
 }
 
-/** The changes that help most, each with what it brings. */
-function actsTable(help: Help | null, words: Wording): readonly Block[] {
+/** The changes that help most, each with what it brings and what it asks for. */
+function actsTable(
+  { help, run: { design }, prices = NO_PRICES }: ReportOrder,
+  words: Wording,
+): readonly Block[] {
   const acts = help === null ? [] : actsOf(help, words);
   if (acts.length === 0) return [];
   return [
     {
       kind: 'table',
-      head: ['What helps most', 'What it brings'],
-      rows: acts.map((act, i) => [actTitle(act, i), act.brings]),
+      head: ['What helps most', 'What it brings', 'What it asks for'],
+      rows: acts.map((act, i) => [
+        actTitle(act, i),
+        act.brings,
+        asksInWords(act, actCost(acts, i, design, prices), prices),
+      ]),
     },
+    { kind: 'text', text: `${DAYS_SAY} ${hasPrices(prices) ? MONEY_SAYS : NO_MONEY_SAYS}` },
   ];
 }

@@ -1,13 +1,17 @@
 // What was tried: every change by itself and the steps together, as a table; and, beside a finding, what the change it
 // speaks of did when it was run. Runs of questions/what-helps.ts in, blocks and sentences out.
 
+import type { Design } from '../design/design.ts';
 import type { Context } from '../findings/context.ts';
 import { hours, plain, type Wording } from '../findings/wording.ts';
 import type { Finding } from '../outcomes/outcome.ts';
 import { EXTREME_CAUTION_C } from '../physics/heat-index.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
+import { changeCost } from '../quantities/change.ts';
+import { hasPrices, NO_PRICES, type PriceList } from '../quantities/prices.ts';
+import { MONEY_SAYS, moneyInWords, NO_MONEY_SAYS } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
-import { bestLever, leverWords, type Pulled } from '../questions/levers.ts';
+import { bestLever, type Lever, leverWords, type Pulled } from '../questions/levers.ts';
 import { USUAL_WEIGHTS, weightsInWords } from '../questions/weights.ts';
 import { bestOf, type Help, weighs } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
@@ -53,28 +57,54 @@ const TOGETHER = ['The first two steps together', 'All three steps together'] as
 
 /** The section. */
 export function triedSection(
-  { words }: Context,
+  { words, design }: Context,
   { drawn, pulled: all, steps, milder, weights = USUAL_WEIGHTS }: Help,
+  prices: PriceList = NO_PRICES,
 ): Section {
   const pulled = [...all].sort((one, other) => weighs(one, weights) - weighs(other, weights));
   const little = pulled.filter(({ figures }) => didLittle(figures, drawn));
-  const tried: readonly (readonly [string, Figures])[] = [
-    ['As drawn', drawn],
+  const tried: readonly Tried[] = [
+    ['As drawn', drawn, null, []],
     ...pulled
       .filter((entry) => !little.includes(entry))
-      .map(({ lever, figures }) => [capitalised(leverWords(lever, words)), figures] as const),
-    ...steps.slice(1).map(({ figures }, i) => [TOGETHER[i]!, figures] as const),
-    ...(milder === undefined
-      ? []
-      : [[`The same, but ${leverWords(milder.lever, words)}`, milder.figures] as const]),
+      .map(
+        (entry): Tried => [
+          capitalised(leverWords(entry.lever, words)),
+          entry.figures,
+          entry.days ?? 0,
+          [entry.lever],
+        ],
+      ),
+    ...steps
+      .slice(1)
+      .map(
+        ({ figures, days = 0 }, i): Tried => [
+          TOGETHER[i]!,
+          figures,
+          days,
+          steps.slice(0, i + 2).map(({ lever }) => lever),
+        ],
+      ),
+    ...(milder === undefined ? [] : [milderRow(steps, milder, words)]),
   ];
   const columns = COLUMNS.filter(
     ({ matters }) => matters === undefined || tried.some(([, figures]) => matters(figures)),
   );
+  const isPriced = hasPrices(prices);
   const table: Block = {
     kind: 'table',
-    head: ['', ...columns.map(({ head }) => head(words))],
-    rows: tried.map(([label, figures]) => [label, ...columns.map(({ cell }) => cell(figures, words))]),
+    head: [
+      '',
+      ...columns.map(({ head }) => head(words)),
+      'Days of work',
+      ...(isPriced ? [`Cost${prices.currency === '' ? '' : `, ${prices.currency}`}`] : []),
+    ],
+    rows: tried.map(([label, figures, days, levers]) => [
+      label,
+      ...columns.map(({ cell }) => cell(figures, words)),
+      days === null ? '' : plain(days, Math.abs(days) < 10 ? 1 : 0),
+      ...(isPriced ? [days === null ? '' : costCell(design, levers, prices)] : []),
+    ]),
   };
   const lead =
     'A typical year with one change at a time, all else as drawn.' +
@@ -82,7 +112,7 @@ export function triedSection(
     ' A cooler room is a damper one, all else alike, for cool air holds less water: read the columns together.' +
     ' What weighs least stands first. ' +
     weightsInWords(weights) +
-    ' Mould shows from an index of 3 up. What a change costs in money we do not know: ask your builder.';
+    ` Mould shows from an index of 3 up. ${isPriced ? MONEY_SAYS : NO_MONEY_SAYS}`;
   const rest: Block[] =
     little.length === 0
       ? []
@@ -93,6 +123,21 @@ export function triedSection(
           },
         ];
   return { title: 'What we tried', blocks: [{ kind: 'text', text: lead }, table, ...rest] };
+}
+
+/** Label, figures, days of work, and the changes made one on top of the other; null and none as drawn. */
+type Tried = readonly [string, Figures, number | null, readonly Lever[]];
+
+function milderRow(steps: readonly Pulled[], milder: Pulled, words: Wording): Tried {
+  const { lever, figures, days = 0 } = milder;
+  const all = steps.map((step) => (step.lever.id === lever.milderThan ? lever : step.lever));
+  return [`The same, but ${leverWords(lever, words)}`, figures, days, all];
+}
+
+function costCell(design: Design, levers: readonly Lever[], prices: PriceList): string {
+  const made = levers.reduce((at, { apply }) => apply(at), design);
+  const total = changeCost(design, made, prices)?.total ?? null;
+  return total === null ? 'no price yet' : moneyInWords(total, '');
 }
 
 function didLittle(now: Figures, drawn: Figures): boolean {

@@ -148,22 +148,31 @@ describe('what was tried, in the report', () => {
         worstMouldIndex: 1.23,
         heatingKWh: 1500,
       });
-    const of = (id: string, tooHotHours: number) => ({
+    const of = (id: string, tooHotHours: number, days: number) => ({
       lever: { id, words: `${id} it`, size: () => 'so much', apply: (design: Design) => design },
       figures: figures(tooHotHours),
+      days,
     });
-    const [shade, openers] = [of('shade', 20), of('openers', 30)];
-    const help = { drawn: figures(90), pulled: [shade, openers], steps: [shade, of('openers', 10)] };
+    const [shade, openers] = [of('shade', 20, 2), of('openers', 30, 11.4)];
+    const help = { drawn: figures(90), pulled: [shade, openers], steps: [shade, of('openers', 10, 13)] };
     const section = reportOf(order({ help })).sections.find(({ title }) => title === 'What we tried')!;
     expect(section.blocks[1]).toEqual({
       kind: 'table',
-      head: ['', 'Hours too hot', 'Hours too damp', 'Hours of stale air', 'Mould index', 'Back-up heat'],
+      head: [
+        '',
+        'Hours too hot',
+        'Hours too damp',
+        'Hours of stale air',
+        'Mould index',
+        'Back-up heat',
+        'Days of work',
+      ],
       rows: [
-        ['As drawn', '90'],
-        ['Shade it (so much)', '20'],
-        ['Openers it (so much)', '30'],
-        ['The first two steps together', '10'],
-      ].map((row) => [...row, '12', '600', '1.2', '1500 kWh']),
+        ['As drawn', '90', ''],
+        ['Shade it (so much)', '20', '2.0'],
+        ['Openers it (so much)', '30', '11'],
+        ['The first two steps together', '10', '13'],
+      ].map(([label, hot, days]) => [label, hot, '12', '600', '1.2', '1500 kWh', days]),
     });
     expect(reportOf(order()).sections.some(({ title }) => title === 'What we tried')).toBe(false);
   });
@@ -210,7 +219,7 @@ describe('what was tried, in the report', () => {
       const table = section.blocks[1]!;
       return table.kind === 'table' ? table.head : [];
     };
-    const always = ['', 'Hours too hot', 'Hours too damp', 'Mould index', 'Back-up heat'];
+    const always = ['', 'Hours too hot', 'Hours too damp', 'Mould index', 'Back-up heat', 'Days of work'];
     // CIBSE TM59 (2017) lets a bedroom have 32 hot hours of night in a year.
     expect(headOf({ hotNightHours: 32 }, { hotNightHours: 32 })).toEqual(always);
     // The last row, a step in its milder form, is one of them.
@@ -224,6 +233,7 @@ describe('what was tried, in the report', () => {
       'Hours of stale air',
       'Mould index',
       'Back-up heat',
+      'Days of work',
     ]);
   });
 

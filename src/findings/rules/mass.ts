@@ -1,13 +1,14 @@
 // Mass: whether there is enough for the glass, whether it stands in the sun, whether the day reaches it, and what
 // building it takes. Ratios: a sourcebook of the 1990s and the US guideline series (physics/sizing-rules.ts);
-// useful thickness: peak of the diurnal heat capacity (physics/wall-response.ts); labour: common practice, no
-// source (physics/labour.ts).
+// useful thickness: peak of the diurnal heat capacity (physics/wall-response.ts); tyres as on the bill of quantities; labour:
+// common practice, no source (physics/labour.ts).
 
 import { materialById } from '../../design/materials.ts';
 import { isTooHot } from '../../outcomes/too-hot.ts';
 import { TYRE_PRACTICE } from '../../physics/labour.ts';
 import { MASS_RATIOS, SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { usefulThickness } from '../../physics/wall-response.ts';
+import { billOf } from '../../quantities/bill.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { isUs, plain } from '../wording.ts';
@@ -147,11 +148,13 @@ export const MASS_RULES: readonly Rule[] = [
     severity: 'note',
     applies: (context) => tyreWallM2(context) > 0,
     figures: (context) => {
-      const tyres = tyreWallM2(context) / (TYRE_PRACTICE.rammedDiameterM * TYRE_PRACTICE.courseHeightM);
+      const { amount: tyres, weightKg } = billOf(context.design).lines.find(
+        ({ item }) => item.id === 'earth-tyres',
+      )!;
       const [slow, fast] = TYRE_PRACTICE.tyresPerDayRange;
       return {
         tyres: Math.round(tyres / 10) * 10,
-        earthKg: tyres * TYRE_PRACTICE.earthKg,
+        earthKg: weightKg!,
         daysFew: Math.round(tyres / fast),
         daysMany: Math.round(tyres / slow),
         perDayMost: fast,

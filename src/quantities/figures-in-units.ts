@@ -1,0 +1,77 @@
+// Quantities as a person checks them with a tape and a pencil: in metres or in feet, with enough digits to follow the sum.
+// SI in, words out. Factors: NIST SP 811, appendix B.
+
+import type { NormUnit } from './norms.ts';
+
+export type BillUnits = 'metric' | 'us';
+
+const FOOT_M = 0.3048;
+const POUND_KG = 0.45359237;
+
+/** Units that quantities are bought by, with what one of them is in m², m³ or pieces. */
+export const BOUGHT_BY = {
+  'm²': { of: 'm²', size: 1 },
+  'm³': { of: 'm³', size: 1 },
+  'ft²': { of: 'm²', size: FOOT_M ** 2 },
+  'ft³': { of: 'm³', size: FOOT_M ** 3 },
+  'yd³': { of: 'm³', size: (3 * FOOT_M) ** 3 },
+  piece: { of: 'piece', size: 1 },
+} as const satisfies Record<string, { of: NormUnit; size: number }>;
+
+export type BoughtBy = keyof typeof BOUGHT_BY;
+
+/** The unit an item is told in. */
+export function unitIn(unit: NormUnit, units: BillUnits): BoughtBy {
+  if (units === 'metric' || unit === 'piece') return unit;
+  return unit === 'm²' ? 'ft²' : 'yd³';
+}
+
+/** An amount [m², m³ or pieces] in the unit it is told in. */
+export function amountIn(amount: number, unit: NormUnit, units: BillUnits): number {
+  return amount / BOUGHT_BY[unitIn(unit, units)].size;
+}
+
+/** Numbers of a formula in words. */
+export interface FormulaWords {
+  readonly area: (m2: number) => string;
+  readonly length: (m: number) => string;
+  readonly thickness: (m: number) => string;
+  readonly volume: (m3: number) => string;
+  readonly flow: (m3PerHour: number) => string;
+  /** said behind a sum of volumes: what turns it into the unit it is told in */
+  readonly volumeSums: string;
+}
+
+/** At most so many decimals, without idle zeros. */
+export function short(value: number, digits: number): string {
+  return String(Number(value.toFixed(digits)));
+}
+
+const METRIC: FormulaWords = {
+  area: (m2) => `${short(m2, 2)} m²`,
+  length: (m) => `${short(m, 2)} m`,
+  thickness: (m) => `${short(m, 4)} m`,
+  volume: (m3) => `${short(m3, m3 < 1 ? 4 : 2)} m³`,
+  flow: (m3PerHour) => `${short(m3PerHour, 0)} m³/h`,
+  volumeSums: '',
+};
+
+const US: FormulaWords = {
+  area: (m2) => `${short(m2 / FOOT_M ** 2, 1)} ft²`,
+  length: (m) => `${short(m / FOOT_M, 2)} ft`,
+  thickness: (m) => `${short(m / FOOT_M, 4)} ft`,
+  volume: (m3) => `${short(m3 / BOUGHT_BY['ft³'].size, 2)} ft³`,
+  flow: (m3PerHour) => `${short(m3PerHour / 60 / FOOT_M ** 3, 0)} cfm`,
+  volumeSums: '; cubic feet ÷ 27',
+};
+
+export function formulaWordsIn(units: BillUnits): FormulaWords {
+  return units === 'us' ? US : METRIC;
+}
+
+/** A weight as it is hauled. */
+export function weightIn(kg: number, units: BillUnits): string {
+  if (units === 'us')
+    return kg < 1000 ? `${short(kg / POUND_KG, 0)} lb` : `${short(kg / POUND_KG / 2000, 1)} short tons`;
+  return kg < 1000 ? `${short(kg, 0)} kg` : `${short(kg / 1000, 1)} t`;
+}

@@ -1,0 +1,178 @@
+import { describe, expect, it, test } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { MATERIALS } from '../../src/design/materials.ts';
+import { billOf } from '../../src/quantities/bill.ts';
+import { cautionsOf } from '../../src/quantities/cautions.ts';
+import { changeBetween, changeCost } from '../../src/quantities/change.ts';
+import { billCsv, readPriceFile } from '../../src/quantities/price-file.ts';
+import { costOf, NO_PRICES, type PriceList } from '../../src/quantities/prices.ts';
+import { costInWords, daysInWords, moneyInWords } from '../../src/quantities/words.ts';
+import { leversOf } from '../../src/questions/levers.ts';
+import { varied } from '../../src/questions/variation.ts';
+
+const [LEANING, CLOSED, MODEST, DIVIDED] = EXAMPLES.map(({ design }) => design) as [
+  Design,
+  Design,
+  Design,
+  Design,
+];
+const lineOf = (design: Design, id: string) => billOf(design).lines.find(({ item }) => item.id === id);
+
+describe('a bill', () => {
+  it('has amounts, hours and a sum in words for every line of every example and of every lever', () => {
+    for (const { design } of EXAMPLES) {
+      for (const drawn of [design, ...leversOf(design).map(({ apply }) => apply(design))]) {
+        for (const line of billOf(drawn).lines) {
+          expect(line.amount, line.item.id).toBeGreaterThan(0);
+          expect(line.hours, line.item.id).toBeGreaterThan(0);
+          expect(line.firstTimerHours).toBeGreaterThanOrEqual(line.hours);
+        }
+      }
+    }
+  });
+
+  it('knows every material as an inner leaf', () => {
+    for (const { id } of MATERIALS)
+      expect(billOf(varied(MODEST, { 'envelope.wallLining': id })).lines.length).toBeGreaterThan(5);
+  });
+
+  it('counts partitions, inner doors and stairs of a divided house', () => {
+    // Three light partitions of 12.5 mm boards on both faces: 8.4, 8.4 and 6.5 m².
+    const boards = lineOf(DIVIDED, 'plasterboard')!.amount;
+    const lighter = lineOf(
+      { ...DIVIDED, rooms: { ...DIVIDED.rooms!, partition: 'masonry' } },
+      'plasterboard',
+    )!;
+    expect(boards - lighter.amount).toBeCloseTo(2 * (8.4 + 8.4 + 6.5), 6);
+    expect(lineOf(DIVIDED, 'inner-door')!.amount).toBe(2);
+    expect(lineOf(DIVIDED, 'stairs')!.amount).toBe(1);
+  });
+
+  it('leaves alone what a record showed of a house that stands', () => {
+    const found = { ...MODEST, asFound: { unknowns: [] } } as unknown as Design;
+    expect(billOf(found).days).toBe(billOf(MODEST).days);
+  });
+
+  it('warns of trenches, tyres, glass overhead and lifting where there are any', () => {
+    const told = cautionsOf(billOf(LEANING)).join(' ');
+    for (const word of ['Digging', 'Tyres', 'Lifting', 'Glass overhead', 'Local codes'])
+      expect(told).toContain(word);
+    expect(cautionsOf(billOf(MODEST)).join(' ')).not.toContain('Tyres');
+  });
+});
+
+describe('a change', () => {
+  it('asks for the difference of two bills, and spares what is left out', () => {
+    // 30 m² of adobe, 0.2 m thick: 6 m³, and 6.4 m³ of ground dug for them.
+    const more = varied(MODEST, { 'mass.areaM2': 50 });
+    const { lines, days } = changeBetween(MODEST, more);
+    expect(lines.map(({ item, amount }) => [item.id, Number(amount.toFixed(6))])).toEqual([
+      ['adobe', 6],
+      ['digging', 6.4],
+    ]);
+    expect(days).toBeCloseTo(billOf(more).days - billOf(MODEST).days, 9);
+    expect(changeBetween(more, MODEST).days).toBeCloseTo(-days, 9);
+  });
+
+  it('gets nothing back from a house that stands', () => {
+    const stands = { ...CLOSED, asFound: { unknowns: [] } } as unknown as Design;
+    const { lines } = changeBetween(stands, { ...stands, glass: { ...stands.glass, type: 'triple-low-e' } });
+    expect(lines.map(({ item }) => item.id)).toEqual(['upright-glass triple-low-e']);
+  });
+
+  it('of nothing but habits asks for no work', () => {
+    expect(changeBetween(MODEST, varied(MODEST, { 'people.living': 'dry' })).days).toBe(0);
+  });
+});
+
+describe('money', () => {
+  const list: PriceList = { currency: 'EUR', wage: 30, prices: { adobe: { amount: 100, per: 'm³' } } };
+
+  it('stands where everything that changes has a price, with wages at the pace of the trade', () => {
+    const more = varied(MODEST, { 'mass.areaM2': 50 });
+    expect(changeCost(MODEST, more, NO_PRICES)).toBeNull();
+    const lacking = changeCost(MODEST, more, list)!;
+    expect(lacking.total).toBeNull();
+    expect(costInWords(lacking, list)).toBe('no price yet for earth dug, as it lies');
+    const whole = { ...list, prices: { ...list.prices, digging: { amount: 10, per: 'm³' as const } } };
+    const cost = changeCost(MODEST, more, whole)!;
+    expect(cost.materials).toBeCloseTo(6 * 100 + 6.4 * 10, 9);
+    // 6 m³ at (13.75 + 17.5)/2 h, 6.4 m³ at 1/6.5 h
+    expect(cost.wages).toBeCloseTo(30 * (6 * 15.625 + 6.4 / 6.5), 6);
+  });
+
+  it('is the same by prices for feet', () => {
+    const one = costOf(billOf(MODEST).lines, {
+      ...NO_PRICES,
+      prices: { overhang: { amount: 100, per: 'm²' } },
+    });
+    expect(one.total).toBeNull();
+    const overhang = billOf(MODEST).lines.filter(({ item }) => item.id === 'overhang');
+    const feet = { ...NO_PRICES, prices: { overhang: { amount: 100 * 0.3048 ** 2, per: 'ft²' as const } } };
+    expect(costOf(overhang, feet).total).toBeCloseTo(870, 6);
+  });
+
+  test.each([
+    [0, 'no work'],
+    [0.1, 'an hour or two of work'],
+    [0.5, 'half a day of work'],
+    [1.1, '1 day of work'],
+    [2.4, '2.5 days of work'],
+    [-3, 'saves 3 days of work'],
+    [23.7, '24 days of work'],
+  ])('%d days are said as %s', (days, said) => expect(daysInWords(days)).toBe(said));
+
+  test.each([
+    [12_345, 'EUR', 'EUR 12,300'],
+    [999, '$', '$ 999'],
+    [-1234, '', '−1,230'],
+    [0, 'EUR', 'EUR 0'],
+  ])('%d %s are said as %s', (money, currency, said) => expect(moneyInWords(money, currency)).toBe(said));
+});
+
+describe('a table of prices', () => {
+  const header = 'item,unit,price\n';
+
+  it('is read again as it was written, in metres and in feet', () => {
+    const list: PriceList = {
+      currency: '$',
+      wage: 21.5,
+      prices: { adobe: { amount: 80, per: 'yd³' }, tile: { amount: 3.2, per: 'ft²' } },
+    };
+    expect(readPriceFile(billCsv(billOf(MODEST), list, 'us'))).toEqual({ ok: true, list });
+    const metric = readPriceFile(billCsv(billOf(MODEST), list, 'metric'));
+    expect(metric).toMatchObject({ ok: true, list: { prices: { adobe: { per: 'm³' } } } });
+    const cost = (of: PriceList) =>
+      costOf(
+        billOf(MODEST).lines.filter(({ item }) => item.id === 'adobe'),
+        of,
+      ).total!;
+    if (metric.ok) expect(cost(metric.list) / cost(list)).toBeCloseTo(1, 5);
+  });
+
+  it('may come from a spreadsheet that writes commas for points', () => {
+    expect(readPriceFile('\ufeffItem;Unit;Price\r\nadobe;m3;12,5\r\ncurrency;;CHF\r\n')).toEqual({
+      ok: true,
+      list: { currency: 'CHF', wage: null, prices: { adobe: { amount: 12.5, per: 'm³' } } },
+    });
+  });
+
+  test.each([
+    ['', 'no column item, price; allowed: a first line with item, price and unit'],
+    [`${header}adobe,m³,cheap\n`, 'line 2: price of adobe is cheap; allowed: a number from 0 to 1000000000'],
+    [`${header}adobe,m³,-1\n`, 'line 2: price of adobe is -1; allowed: a number from 0 to 1000000000'],
+    [`${header}adobe,m²,1\n`, 'line 2: unit of adobe is m²; allowed: m³, ft³, yd³'],
+    [`${header}adobe,m³,1\nadobe,m³,2\n`, 'line 3: item adobe stands twice; allowed: once'],
+    [
+      `${header}marble,m³,1\n`,
+      'line 2: item is marble; allowed: an item as `quantities DESIGN --csv` writes it, wage or currency',
+    ],
+    [
+      `${header}currency,,${'x'.repeat(21)}\n`,
+      `line 2: currency is ${'x'.repeat(21)}; allowed: at most 20 characters`,
+    ],
+  ])('says what is wrong with %j', (text, fault) => {
+    expect(readPriceFile(text)).toEqual({ ok: false, faults: [fault] });
+  });
+});
