@@ -46,6 +46,9 @@ const DAYS = 365;
 /** More than this changes nothing that can be told, and the standard's formulas are not meant for it [m²K/W]. */
 const MOST_RESISTANCE = 40;
 
+/** In place of a year's wave, for a model that is counted and never run: what lies in the ground is not worked out. */
+export const NEVER_RUN: DeepGround = { meanC: 0, amplitudeK: 0, coldestDay: 0 };
+
 export interface GroundContact {
   /** with its inside film, as ISO 13370 gives it [W/(m²K)] */
   readonly uValue: number;
@@ -71,6 +74,7 @@ export function slabOnGround(
   climate: DeepGround,
   ground: Ground = GROUND,
 ): GroundContact {
+  if (climate === NEVER_RUN) return NO_SOIL;
   const floor = capped({ ...plan, floorResistance: resistanceOf(layers) });
   const thicknessM = edgeResistance * materialById(EDGE_MATERIAL).conductivity;
   const strip = { lies: 'upright', reachM: EDGE_DEPTH_M, resistance: edgeResistance, thicknessM } as const;
@@ -115,6 +119,7 @@ export function wallInGround(
   climate: DeepGround,
   ground: Ground = GROUND,
 ): GroundContact {
+  if (climate === NEVER_RUN) return NO_SOIL;
   const wall = { depthM: heightM, wallResistance: Math.min(MOST_RESISTANCE, resistanceOf(layers)) };
   const uValue = basementWallUValue(capped(floor), ground, wall);
   const whole = outdoorWaveThroughWall(heightM, layers.toReversed(), WALL_RSI, ground);
@@ -128,6 +133,12 @@ export function wallInGround(
     climate,
   });
 }
+
+const NO_SOIL: GroundContact = {
+  uValue: 1,
+  soil: [],
+  face: { kind: 'ground', wave: NEVER_RUN, resistance: 1 },
+};
 
 function capped(floor: FloorPlan): FloorPlan {
   return { ...floor, floorResistance: Math.min(MOST_RESISTANCE, floor.floorResistance) };

@@ -4,7 +4,7 @@
 
 import type { Design } from '../design/design.ts';
 import { modelOf } from '../model/from-design.ts';
-import type { DeepGround } from '../weather/prepared/prepared-climate.ts';
+import { NEVER_RUN } from '../model/ground-contact.ts';
 import type { Site } from '../weather/typical-year.ts';
 import { earthTakes } from './earthwork.ts';
 import type { FormulaWords } from './figures-in-units.ts';
@@ -48,7 +48,6 @@ export const NOT_COUNTED =
 
 /** Areas and volumes do not depend on where the house stands. */
 const ANYWHERE: Site = { name: '', latitudeDeg: 40, longitudeDeg: 0, elevationM: 0, utcOffsetH: 0 };
-const ANY_GROUND: DeepGround = { meanC: 10, amplitudeK: 10, coldestDay: 20 };
 const EARTH: readonly string[] = ['digging', 'berm'];
 
 /** Bills of designs alike in all numbers, the newest last. */
@@ -74,7 +73,7 @@ export function billOf(design: Design): Bill {
 /** Every part of the house; a stove and its fuel, once they are drawn, are a list of takes beside these. */
 function takesOf(drawn: Design): readonly Take[] {
   const { asFound: _, ...design } = drawn;
-  const { elements, panes, openings } = modelOf(design, ANYWHERE, ANY_GROUND);
+  const { elements, panes, openings } = modelOf(design, ANYWHERE, NEVER_RUN);
   return [
     ...shellTakes(elements),
     ...glazingTakes(design, panes),

@@ -10,7 +10,7 @@ import { housePlan } from '../model/house-floor.ts';
 import { insulationOf } from '../model/layers.ts';
 import type { Element } from '../model/model.ts';
 import { floorItem } from './items.ts';
-import { builtLayers, isOnGround } from './shell.ts';
+import { isOnGround } from './shell.ts';
 import { layerTake, materialOf, type Take } from './take.ts';
 
 /** Width of the trench for insulation at the edge [m]; common practice, no source. */
@@ -32,9 +32,8 @@ export function earthTakes(design: Design, elements: readonly Element[]): Take[]
   ].filter(({ volumeM3 }) => (volumeM3 ?? 0) > 0);
 }
 
-function dugUnder(element: Element): Take {
-  const { id, areaM2 } = element;
-  const depthM = builtLayers(element).reduce((sum, { thicknessM }) => sum + thicknessM, 0);
+function dugUnder({ id, areaM2, layers }: Element): Take {
+  const depthM = layers.reduce((sum, { thicknessM }) => sum + thicknessM, 0);
   return {
     item: 'digging',
     areaM2,
@@ -64,9 +63,8 @@ function edgeTakes(design: Design): Take[] {
 }
 
 /** Earth walls by weight, since earth lies looser than it is rammed. */
-function earthFor(element: Element): Take[] {
-  const { id, areaM2 } = element;
-  return builtLayers(element).flatMap((layer): Take[] => {
+function earthFor({ id, areaM2, layers }: Element): Take[] {
+  return layers.flatMap((layer): Take[] => {
     const material = materialOf(layer);
     if (material === null || !EARTHS.includes(material)) return [];
     const ratio = layer.density / materialById('soil').density;

@@ -45,6 +45,8 @@ interface Build {
   readonly unit: NormUnit;
   readonly pieces?: Pieces;
   readonly caution?: CautionId;
+  /** the material's own where absent */
+  readonly name?: string;
 }
 
 /** As walls, linings and masses are built of a material. */
@@ -93,7 +95,13 @@ const WALLS: Readonly<Record<string, Build>> = {
   plasterboard: { norm: 'sheets', unit: 'm²' },
   'earth-plaster': { norm: 'plaster', unit: 'm³', pieces: BAG_25 },
   'lime-plaster': { norm: 'plaster', unit: 'm³', pieces: BAG_25, caution: 'dust' },
-  cellulose: { norm: 'filled-wall', unit: 'm³', pieces: LOOSE_BAG, caution: 'dust' },
+  cellulose: {
+    name: 'Cellulose fibre in built cavities',
+    norm: 'filled-wall',
+    unit: 'm³',
+    pieces: LOOSE_BAG,
+    caution: 'dust',
+  },
   'mineral-wool': { norm: 'quilt', unit: 'm³', caution: 'dust' },
   straw: { norm: 'bales', unit: 'm³', pieces: BALE },
   xps: { norm: 'rigid-boards', unit: 'm³' },
@@ -103,7 +111,7 @@ const WALLS: Readonly<Record<string, Build>> = {
 };
 
 /** The same as floors on the ground, where that is another work. */
-const FLOORS: Readonly<Record<string, Build & { readonly name: string }>> = {
+const FLOORS: Readonly<Record<string, Build>> = {
   concrete: { norm: 'concrete-slab', unit: 'm³', pieces: CEMENT, name: 'Concrete slab' },
   'rammed-earth': { norm: 'earth-floor', unit: 'm³', name: 'Rammed-earth floor' },
   adobe: { norm: 'earth-floor', unit: 'm³', name: 'Adobe floor' },

@@ -60,3 +60,27 @@ export function costOf(lines: readonly Pick<BillLine, 'item' | 'amount' | 'hours
   const wages = (list.wage ?? 0) * lines.reduce((sum, { hours }) => sum + hours, 0);
   return { materials, wages, total: materials === null ? null : materials + wages, missing };
 }
+
+/** A list out of data that was kept; what is none of it is left out. */
+export function priceListFrom(data: unknown): PriceList {
+  const { currency, wage, prices } = objectOf(data);
+  const sound = Object.entries(objectOf(prices)).flatMap(([id, price]): [string, Price][] => {
+    const { amount, per } = objectOf(price);
+    const unit = (Object.keys(BOUGHT_BY) as BoughtBy[]).find((known) => known === per);
+    return isPrice(amount) && unit !== undefined ? [[id, { amount, per: unit }]] : [];
+  });
+  return {
+    currency: typeof currency === 'string' ? currency.slice(0, MOST_CURRENCY) : '',
+    wage: isPrice(wage) ? wage : null,
+    prices: Object.fromEntries(sound),
+  };
+}
+
+/** Whether it can stand as a price or a wage. */
+export function isPrice(value: unknown): value is number {
+  return typeof value === 'number' && value >= 0 && value <= MOST_PRICE;
+}
+
+function objectOf(data: unknown): Record<string, unknown> {
+  return typeof data === 'object' && data !== null ? (data as Record<string, unknown>) : {};
+}

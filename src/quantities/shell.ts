@@ -1,5 +1,5 @@
 // What floors, walls, roof, partitions and masses are made of, layer by layer as the year is run with them. Elements of the
-// model in; takes out. Soil outside the construction is no part of the bill.
+// model in; takes out.
 
 import type { Element, Layer } from '../model/model.ts';
 import { floorItem, wallItem } from './items.ts';
@@ -8,18 +8,8 @@ import { layerTake, materialOf, type Take } from './take.ts';
 /** Takes of all elements. */
 export function shellTakes(elements: readonly Element[]): Take[] {
   return elements.flatMap((element) =>
-    builtLayers(element).map((layer) => layerTake(itemOf(element, layer), element.id, element.areaM2, layer)),
+    element.layers.map((layer) => layerTake(itemOf(element, layer), element.id, element.areaM2, layer)),
   );
-}
-
-/** Layers without the soil that the ground is reckoned by. */
-export function builtLayers({ a, layers }: Element): readonly Layer[] {
-  let soilM = a.kind === 'ground' ? (a.soilM ?? 0) : 0;
-  return layers.filter(({ thicknessM }) => {
-    const isSoil = soilM > 1e-9;
-    soilM -= thicknessM;
-    return !isSoil;
-  });
 }
 
 /** Whether it is a floor on the ground, its bed included. */

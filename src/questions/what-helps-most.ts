@@ -16,12 +16,13 @@ import {
 } from '../quantities/words.ts';
 import { type Costed, inOrder, ORDER_WORDS, takenOffFor } from './change-order.ts';
 import { FIGURE_NAMES, type Figures } from './figures.ts';
+import { type HelpSoFar, helpSoFar } from './help-runs.ts';
 import { houseOfRun } from './in-doubt.ts';
 import { leverWords, type Pulled } from './levers.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import { runAt } from './run-table.ts';
 import { burden, weightsInWords } from './weights.ts';
-import { bestOf, type Help, type HelpSoFar, helpSoFar, isCalm, weighs } from './what-helps.ts';
+import { bestOf, type Help, isCalm, weighs } from './what-helps.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 const DRAWN = 'as drawn';

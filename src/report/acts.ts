@@ -3,7 +3,6 @@
 
 import type { Design } from '../design/design.ts';
 import { plain, type Wording } from '../findings/wording.ts';
-import { changeCost } from '../quantities/change.ts';
 import type { Cost, PriceList } from '../quantities/prices.ts';
 import { costInWords, daysInWords } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
@@ -51,13 +50,6 @@ export function actsOf(help: Help, words: Wording): readonly Act[] {
     apply: (design) => lever.apply(design),
   }));
   return [...made, ...others].slice(0, MOST_ACTS);
-}
-
-/** What an act costs by a person's prices, on top of the acts before it; null without any. */
-export function actCost(acts: readonly Act[], i: number, design: Design, prices: PriceList): Cost | null {
-  const { onTopOf, apply } = acts[i]!;
-  const before = onTopOf ? acts[onTopOf - 1]!.apply(design) : design;
-  return changeCost(before, apply(design), prices);
 }
 
 /** "4 days of work, EUR 300." */

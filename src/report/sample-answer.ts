@@ -5,8 +5,9 @@
 import { runYear } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
 import type { Outcome } from '../outcomes/outcome.ts';
+import { helpFor, pullLevers } from '../questions/help-runs.ts';
 import { createPlainRunner } from '../questions/runner.ts';
-import { helpFor, type PlainHelp, plainHelp, pullLevers } from '../questions/what-helps.ts';
+import { type PlainHelp, plainHelp } from '../questions/what-helps.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 
 export interface SampleAnswer {

@@ -13,7 +13,7 @@ const LEVELS: readonly (readonly string[])[] = [
   ['style', 'parts'],
   ['keeping'],
   ['state'],
-  ['charts', 'climate', 'inputs', 'section', 'trust'],
+  ['charts', 'build', 'climate', 'inputs', 'section', 'trust'],
   ['figures', 'findings', 'questions', 'start'],
   ['pictures', 'versions', 'why'],
   ['report', 'take'],

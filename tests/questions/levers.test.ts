@@ -3,17 +3,11 @@ import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import { type Figures, figuresOf } from '../../src/questions/figures.ts';
+import { helpFor, pullLevers } from '../../src/questions/help-runs.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
 import type { RunResult } from '../../src/questions/run-job.ts';
 import type { Runner } from '../../src/questions/runner.ts';
-import {
-  bestOf,
-  helpFor,
-  helpOfPlain,
-  isCalm,
-  plainHelp,
-  pullLevers,
-} from '../../src/questions/what-helps.ts';
+import { bestOf, helpOfPlain, isCalm, plainHelp } from '../../src/questions/what-helps.ts';
 import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;

@@ -34,6 +34,7 @@ const loadReport = () => import('../report/ReportView.tsx').then(({ ReportView }
 const loadClient = () => import('./ClientView.tsx').then(({ ClientView }) => ClientView);
 const loadStart = () => import('../start/StartView.tsx').then(({ StartView }) => StartView);
 const loadReasons = () => import('../why/WhyNote.tsx').then(({ WhyNote }) => WhyNote);
+const loadBuild = () => import('../build/BuildView.tsx').then(({ BuildView }) => BuildView);
 const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
 
 export function Page() {
@@ -61,6 +62,14 @@ export function Page() {
         </>
       )}
       {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}
+      {view === 'build' && (
+        <>
+          <div class="view-notices">
+            <NoticeLine />
+          </div>
+          <Late load={loadBuild} wait="Counting what it takes…" />
+        </>
+      )}
       {view === 'trust' && <Late load={loadTrust} wait="Fetching the checks…" />}
     </>
   );
@@ -100,6 +109,11 @@ function Sheet({ isShown }: { isShown: boolean }) {
             />
             <FactLine />
             <DivideOffer />
+            <p class="build-way">
+              <a class="button is-quiet" href="#build">
+                What it takes to build
+              </a>
+            </p>
             <FitLines />
           </section>
           <AskPanel />

@@ -1,16 +1,25 @@
 // An answer on the page: the closing sentence first, then what it proposes, map, curves, tables, notes.
 
 import type { Design } from '../../design/design.ts';
+import { hasPrices } from '../../quantities/prices.ts';
+import { CHANGE_ORDERS, type ChangeOrder } from '../../questions/change-order.ts';
 import type { GlassMassMap } from '../../questions/glass-mass-grid.ts';
 import type { Answer } from '../../questions/question.ts';
 import { HotterMark } from '../climate/HotterMark.tsx';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import { orderChoice, pricesChoice } from '../state/prices-choice.ts';
 import { AnswerChart } from './AnswerChart.tsx';
 import { AnswerMap } from './AnswerMap.tsx';
 import { AnswerTable } from './AnswerTable.tsx';
 
 /** Longer tables stand folded. */
 const MOST_ROWS_OPEN = 12;
+
+const ORDER_LABELS: Readonly<Record<ChangeOrder, string>> = {
+  weight: 'what weighs least',
+  days: 'what does most for a day of work',
+  money: 'what does most for its money',
+};
 
 interface AnswerViewProps {
   readonly answer: Answer;
@@ -60,6 +69,7 @@ export function AnswerView({
         .map((chart) => (
           <AnswerChart key={chart.id} chart={chart} limitHours={answer.criterion.hours} system={system} />
         ))}
+      {answer.question === 'what-helps' && <OrderChoice />}
       {answer.tables.map((table) =>
         table.rows.length > MOST_ROWS_OPEN ? (
           <details key={table.id}>
@@ -81,5 +91,31 @@ export function AnswerView({
         Limit: {limit}. {answer.criterion.source}.
       </p>
     </div>
+  );
+}
+
+/** In what order changes stand; by money once there are prices. */
+function OrderChoice() {
+  const isPriced = hasPrices(pricesChoice.list.value);
+  return (
+    <p class="ask-order">
+      <label>
+        First{' '}
+        <select
+          data-ask="order"
+          value={orderChoice.value}
+          onChange={({ currentTarget }) => {
+            orderChoice.value = CHANGE_ORDERS.find((order) => order === currentTarget.value)!;
+          }}
+        >
+          {CHANGE_ORDERS.map((order) => (
+            <option key={order} value={order} disabled={order === 'money' && !isPriced}>
+              {ORDER_LABELS[order]}
+            </option>
+          ))}
+        </select>
+      </label>{' '}
+      <a href="#build">{isPriced ? 'Your prices' : 'Give your own prices'}</a>
+    </p>
   );
 }

@@ -6,6 +6,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { toldAnswer } from '../../report/report.ts';
 import { browserStore } from '../keeping/browser-store.ts';
+import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession } from '../state/session-context.ts';
 import { helpOf, sureOf } from '../why/pulled-levers.ts';
 import { useRunFor } from '../why/run-for.ts';
@@ -35,6 +36,7 @@ export function ReportView() {
     climate.state === 'ready' ? climate.typical : null,
     sureOf,
   );
+  const prices = pricesChoice.list.value;
   const isReady =
     answer !== null && !workspace.stale.value && answer.job.units === system && climate.state === 'ready';
   const report = useMemo(
@@ -48,13 +50,14 @@ export function ReportView() {
             answers: toldNow().flatMap(({ title, finding, sure }) =>
               finding ? [toldAnswer(title, finding, sure)] : [],
             ),
+            prices,
             help: typeof help === 'string' ? null : help,
             sure: typeof sure === 'string' ? null : sure,
             units: system,
             today: new Date(),
           })
         : null,
-    [isReady, answer, others, help, sure, words.value, told.value, design, system],
+    [isReady, answer, others, help, sure, words.value, told.value, design, system, prices],
   );
   useEffect(() => heading.current?.focus(), []);
   useEffect(() => {

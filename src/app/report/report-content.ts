@@ -3,6 +3,7 @@
 
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Run } from '../../findings/context.ts';
+import type { PriceList } from '../../quantities/prices.ts';
 import type { HowSure } from '../../questions/how-sure.ts';
 import type { Help } from '../../questions/what-helps.ts';
 import { type Report, reportOf } from '../../report/report.ts';
@@ -26,6 +27,7 @@ export interface ContentOrder {
   readonly others: readonly NamedAnswer[];
   readonly answers: readonly string[];
   readonly help: Help | null;
+  readonly prices: PriceList;
   readonly sure: HowSure | null;
   readonly units: UnitSystem;
   readonly today: Date;
@@ -49,6 +51,7 @@ export function reportContent(order: ContentOrder): Report {
     others: others.slice(0, MOST_BESIDE).map((other) => runOf(other.answer, other.name)),
     answers: order.answers,
     help: order.help,
+    prices: order.prices,
     sure: order.sure,
     findings: answer.outcome.findings,
   });

@@ -22,11 +22,12 @@ export interface DraftField {
 /**
  * A field of its own draft.
  *
+ * @param rules what is taken back by Escape is a step of the design's history, unless said
  * @param step what an arrow key does, by how many steps up, in which step of undo
  */
 export function useNumberDraft<T>(
   name: string,
-  rules: Pick<DraftRules<T>, 'read' | 'take'>,
+  rules: Pick<DraftRules<T>, 'read' | 'take'> & Partial<Pick<DraftRules<T>, 'cancel'>>,
   step?: (by: number, gesture: string) => void,
 ): DraftField {
   const workspace = useWorkspace();
@@ -36,7 +37,7 @@ export function useNumberDraft<T>(
   made.current ??= createNumberDraft<T>(name, workspace.drafts, () => ({
     read: (text) => latest.current.read(text),
     take: (value, gesture) => latest.current.take(value, gesture),
-    cancel: (gesture) => workspace.history.cancel(gesture),
+    cancel: (gesture) => (latest.current.cancel ?? workspace.history.cancel)(gesture),
   }));
   const draft = made.current;
   useEffect(() => () => draft.leave(), [draft]);

@@ -2,14 +2,17 @@
 // The changes are run in the background once the design has come to rest, and given up when it moves again.
 
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Design } from '../../design/design.ts';
 import { wordingOf } from '../../findings/wording.ts';
+import { type Cost, hasPrices, type PriceList } from '../../quantities/prices.ts';
 import { figuresOf } from '../../questions/figures.ts';
 import { USUAL_WEIGHTS, WEIGHT_KEYS, type Weights } from '../../questions/weights.ts';
 import { type Help, hasNothingToWin, helpOfPlain, isCalm } from '../../questions/what-helps.ts';
-import { type Act, actsOf, actTitle } from '../../report/acts.ts';
+import { type Act, actsOf, actTitle, asksInWords } from '../../report/acts.ts';
 import { verdictOf } from '../../report/verdict.ts';
 import { browserStore } from '../keeping/browser-store.ts';
 import { exampleOf } from '../state/example-place.ts';
+import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession, useWorkspace } from '../state/session-context.ts';
 import { weightsChoice } from '../state/weights-choice.ts';
 import { helpOf } from './pulled-levers.ts';
@@ -105,6 +108,11 @@ function ActsBox() {
     <div ref={box} class={help === null ? 'acts-box is-waiting' : 'acts-box'} style={{ minHeight: kept }}>
       <Acts help={help} isMade={isMade} />
       <WeightsBox />
+      <p class="acts-prices">
+        <a class="button is-quiet" href="#build">
+          What it takes to build, in your own prices
+        </a>
+      </p>
     </div>
   );
 }
@@ -113,6 +121,8 @@ function ActsBox() {
 function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean }) {
   const { workspace, offer } = useSession();
   const design = workspace.design.value;
+  const prices = pricesChoice.list.value;
+  const costs = useCosts(help, design, prices);
   // What is looked at goes with the list it stands in.
   useEffect(() => {
     workspace.preview.value = null;
@@ -157,7 +167,8 @@ function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean 
         >
           <p>
             <b>{actTitle(act, i)}</b>
-            <span>{act.brings}</span>
+            <span>{act.brings}</span>{' '}
+            <span class="acts-asks">{asksInWords(act, costs?.[i] ?? null, prices)}</span>
           </p>
           <button type="button" data-act="try" onClick={() => tryAct(act)}>
             {TRY[act.onTopOf ?? 0]}
@@ -166,6 +177,33 @@ function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean 
       ))}
     </ol>
   );
+}
+
+/** What each act costs, where prices stand; null while that is reckoned, and without prices. */
+function useCosts(
+  help: Help | 'failed' | null,
+  design: Design,
+  prices: PriceList,
+): readonly (Cost | null)[] | null {
+  const [found, setFound] = useState<{ readonly of: unknown; readonly costs: readonly (Cost | null)[] }>();
+  const of = useMemo(() => ({ help, design, prices }), [help, design, prices]);
+  useEffect(() => {
+    if (help === null || help === 'failed' || !hasPrices(prices)) return;
+    let current = true;
+    import('../../report/act-cost.ts').then(
+      ({ actCost }) => {
+        if (!current) return;
+        const acts = actsOf(help, wordingOf('metric'));
+        setFound({ of, costs: acts.map((_, i) => actCost(acts, i, design, prices)) });
+      },
+      // Days stand there without it.
+      () => undefined,
+    );
+    return () => {
+      current = false;
+    };
+  }, [of]);
+  return found?.of === of ? found.costs : null;
 }
 
 interface Found {

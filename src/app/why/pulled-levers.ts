@@ -6,10 +6,13 @@ import type { OutcomeFigures } from '../../outcomes/outcome.ts';
 import { figuresOf } from '../../questions/figures.ts';
 import { type HowSure, howSureOf } from '../../questions/how-sure.ts';
 import type { Runner, StopSignal } from '../../questions/runner.ts';
-import { type Help, helpFor, type PulledLevers, pullLevers } from '../../questions/what-helps.ts';
+import type { Help, PulledLevers } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { pageRunner } from '../questions/page-runner.ts';
 import { weightsChoice } from '../state/weights-choice.ts';
+
+/** The code that runs them is wanted once the first picture stands. */
+const loadRuns = () => import('../../questions/help-runs.ts');
 
 const levers = new WeakMap<Design, Promise<PulledLevers>>();
 /** Of one choice of weights at a time: steps are chosen by them. */
@@ -19,7 +22,10 @@ const sures = new WeakMap<Design, Promise<HowSure>>();
 
 /** Each lever alone. */
 export function pulledLevers(design: Design, year: TypicalYear): Promise<PulledLevers> {
-  return remembered(levers, design, () => pullLevers(design, pageRunner(design.climate, year)));
+  return remembered(levers, design, async () => {
+    const { pullLevers } = await loadRuns();
+    return pullLevers(design, pageRunner(design.climate, year));
+  });
 }
 
 /**
@@ -44,6 +50,7 @@ export function helpOf(
     const stoppable: Runner = {
       run: (jobs, options) => runner.run(jobs, { ...options, signal, gentle: true }),
     };
+    const { helpFor, pullLevers } = await loadRuns();
     const known = levers.get(design);
     const pulled = known ? await known : await pullLevers(design, stoppable, outcome && figuresOf(outcome));
     levers.set(design, Promise.resolve(pulled));

@@ -4,16 +4,19 @@
 // common practice, no source (physics/labour.ts).
 
 import { materialById } from '../../design/materials.ts';
+import { equatorFront } from '../../model/equator-front.ts';
+import { otherSides } from '../../model/other-windows.ts';
 import { isTooHot } from '../../outcomes/too-hot.ts';
 import { TYRE_PRACTICE } from '../../physics/labour.ts';
 import { MASS_RATIOS, SIZING_RULES } from '../../physics/sizing-rules.ts';
 import { usefulThickness } from '../../physics/wall-response.ts';
-import { billOf } from '../../quantities/bill.ts';
+import { massWork } from '../../quantities/items.ts';
 import type { Context } from '../context.ts';
 import { finding, type Rule } from '../rule.ts';
 import { isUs, plain } from '../wording.ts';
 
 const BY_WEIGHT = SIZING_RULES.find(({ id }) => id === 'masonry-weight')!.low;
+const TYRES = 'earth-tyres';
 /** Swing between night and day that people take as steady [K]. House rule. */
 const STEADY_SWING_K = 4;
 const WIDE_SWING_K = 7;
@@ -40,11 +43,25 @@ function isIdle(context: Context): boolean {
   );
 }
 
-/** Face area of tyre walls: lining of the bermed walls and extra mass [m²]. */
-function tyreWallM2({ design, geometry }: Context): number {
-  const lined =
-    design.envelope.wallLining === 'earth-tyres' ? geometry.poleWallM2 + 2 * geometry.sideWallM2 : 0;
-  return lined + (design.mass.material === 'earth-tyres' ? design.mass.areaM2 : 0);
+/** Tyres and earth of the lined outer walls and the extra mass, as the bill of quantities counts them. */
+function tyreWalls({ design, climate, geometry }: Context): {
+  readonly pieces: number;
+  readonly weightKg: number;
+} {
+  const { envelope, mass, sunspace } = design;
+  const sidesM2 = otherSides(design, climate.year.site).reduce(
+    (sum, { bareM2, bermedM2 }) => sum + bareM2 + bermedM2,
+    0,
+  );
+  const frontM2 =
+    sunspace.join === 'none'
+      ? equatorFront(design).slopeWallM2
+      : geometry.equatorWallM2 - sunspace.lengthM * geometry.heightM;
+  const [lined, extra] = [
+    envelope.wallLining === TYRES ? (sidesM2 + frontM2) * envelope.wallLiningM : 0,
+    mass.material === TYRES ? mass.areaM2 * mass.thicknessM : 0,
+  ];
+  return massWork(TYRES, lined + extra, 1);
 }
 
 export const MASS_RULES: readonly Rule[] = [
@@ -146,15 +163,13 @@ export const MASS_RULES: readonly Rule[] = [
   finding({
     id: 'tyre-work',
     severity: 'note',
-    applies: (context) => tyreWallM2(context) > 0,
+    applies: (context) => tyreWalls(context).pieces > 0,
     figures: (context) => {
-      const { amount: tyres, weightKg } = billOf(context.design).lines.find(
-        ({ item }) => item.id === 'earth-tyres',
-      )!;
+      const { pieces: tyres, weightKg } = tyreWalls(context);
       const [slow, fast] = TYRE_PRACTICE.tyresPerDayRange;
       return {
         tyres: Math.round(tyres / 10) * 10,
-        earthKg: weightKg!,
+        earthKg: weightKg,
         daysFew: Math.round(tyres / fast),
         daysMany: Math.round(tyres / slow),
         perDayMost: fast,

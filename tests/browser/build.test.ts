@@ -1,0 +1,84 @@
+// What it takes to build, as a person with prices uses it: from the sheet to the bill, prices in a currency, in feet too, a table
+// to take along; then money beside the changes, and in the order of an answer.
+import { expect, test } from 'vitest';
+import { violations } from './axe-violations.ts';
+import { openPage, settledFigure } from './served-page.ts';
+import { bytesOf, sharedSite } from './shared-browser.ts';
+
+const served = await sharedSite('plain');
+
+test('prices stand beside quantities, and money beside changes', async () => {
+  const { page, complaints, close } = await openPage(served, { acts: 'open' });
+  await settledFigure(page, 'house-overheated');
+  await page.waitForSelector('.acts li');
+  // Days stand before there is any price.
+  for (const asked of await page.locator('.acts-asks').allTextContents()) expect(asked).toMatch(/work\.$/);
+  await page.locator('a[href="#build"]').first().click();
+  await page.waitForSelector('.bill li');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('What it takes to build');
+  expect(await page.textContent('.build-total')).toContain('of which none are given');
+  const field = (name: string) => page.locator(`[data-price="${name}"]`);
+  await page.fill('[data-prices="currency"]', 'CHF');
+  await field('concrete floor').fill('cheap');
+  await field('concrete floor').press('Tab');
+  expect(await field('concrete floor').getAttribute('aria-invalid')).toBe('true');
+  // The slab of the example: (110 + 13.5 × 2.4 − 16) m² × 0.1 m = 12.64 m³; at 200 a cubic metre 2528.
+  await field('concrete floor').fill('200');
+  await field('concrete floor').press('Enter');
+  const cost = page.locator('[data-item="concrete floor"] .bill-cost');
+  expect(await cost.textContent()).toBe('CHF 2,530');
+  await field('concrete floor').fill('300');
+  await page.waitForFunction(
+    () => document.querySelector('[data-item="concrete floor"] .bill-cost')!.textContent === 'CHF 3,790',
+  );
+  await field('concrete floor').press('Escape');
+  expect(await cost.textContent()).toBe('CHF 2,530');
+  for (const item of await page
+    .locator('.bill li')
+    .evaluateAll((rows) => rows.map((row) => row.dataset.item!))) {
+    if (item === 'concrete floor') continue;
+    await field(item).fill('10');
+    await field(item).press('Tab');
+  }
+  expect(await page.textContent('.build-total')).toMatch(/In money: CHF [\d,]+/);
+  expect(await violations(page)).toEqual([]);
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('[data-prices="save"]')]);
+  const table = (await bytesOf(download)).toString('utf8');
+  expect(table).toContain('concrete floor,Concrete slab,12.64,m³,200,2528');
+  expect(table).toContain('CHF');
+  await page.setInputFiles('input[aria-label="Open a table of prices"]', {
+    name: 'bad.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from('item,price\nmarble,3\n'),
+  });
+  expect(await page.textContent('.notices')).toContain('bad.csv: line 2: item is marble');
+  await page.setViewportSize({ width: 390, height: 800 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await page.click('text=Back to the sheet');
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('.acts-asks')].some(({ textContent }) => textContent!.includes('CHF')),
+  );
+  // The price of a cubic metre is told for a cubic yard, 0.764555 of it.
+  await page.locator('.units label', { hasText: 'US' }).click();
+  await page.locator('a[href="#build"]').first().click();
+  await page.waitForSelector('.bill li');
+  expect(await field('concrete floor').inputValue()).toBe('152.911');
+  expect(await cost.textContent()).toBe('CHF 2,530');
+  await page.click('text=Back to the sheet');
+
+  // A house that wants no change is soon asked.
+  await page.selectOption('.head-example select', 'modest');
+  await settledFigure(page, 'house-overheated');
+  await page.click('button[data-act="ask"]');
+  await page.selectOption('[data-ask="question"]', 'what-helps');
+  await page.click('.ask-form button[type="submit"]');
+  await page.waitForSelector('[data-answer="whole"]');
+  const titles = async () => (await page.locator('.ask-answer summary').allTextContents()).join(' ');
+  expect(await titles()).toContain('the one that weighs least first');
+  await page.selectOption('[data-ask="order"]', 'money');
+  expect(await titles()).toContain('the one that does most for its money first');
+  expect(await page.textContent('.ask-answer')).toContain('taken off for CHF 100');
+  expect(complaints).toEqual([]);
+  await close();
+});
