@@ -16,6 +16,7 @@ import { firstTimerFactor } from '../quantities/norms.ts';
 import { billCsv, markInWords, priceIn } from '../quantities/price-file.ts';
 import { costOf, hasPrices, lineCost, type PriceList } from '../quantities/prices.ts';
 import { costInWords, DAYS_SAY, daysInWords, moneyInWords, NO_MONEY_SAYS } from '../quantities/words.ts';
+import { wantedItems } from '../questions/wanted-items.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
 import { wrap } from './outcome-table.ts';
@@ -41,7 +42,8 @@ export const quantitiesCommand: Command = {
     if (!prices.ok) return prices;
     const bill = billOf(read.design);
     const { list } = prices;
-    if (args.switches.has('csv')) return { ok: true, output: billCsv(bill, list, units).trimEnd() };
+    if (args.switches.has('csv'))
+      return { ok: true, output: billCsv(bill, list, units, wantedItems(read.design)).trimEnd() };
     if (args.switches.has('json'))
       return {
         ok: true,

@@ -207,8 +207,10 @@ export function itemById(id: string): Item {
     const norm = COVERS[second] ?? 'hung';
     return { id, name: coverKindById(second).name, unit: 'm²', norm: NORMS[norm] };
   }
-  const build = second === 'floor' ? FLOORS[first] : WALLS[first];
-  if (build === undefined) throw new RangeError(`item is '${id}'; allowed: one that a design makes`);
+  const table = id === `${first} floor` ? FLOORS : WALLS;
+  const build = Object.hasOwn(table, first) ? table[first] : undefined;
+  if (build === undefined || (table === WALLS && id !== first))
+    throw new RangeError(`item is '${id}'; allowed: one that a design makes`);
   const { norm, ...rest } = build;
   return { name: materialById(first).name, ...rest, id, norm: NORMS[norm] };
 }

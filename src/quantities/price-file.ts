@@ -14,7 +14,7 @@ import {
   short,
   unitIn,
 } from './figures-in-units.ts';
-import { itemById } from './items.ts';
+import { type Item, itemById } from './items.ts';
 import { costOf, lineCost, MOST_CURRENCY, MOST_PRICE, NO_PRICES, type PriceList } from './prices.ts';
 
 const COLUMNS = [
@@ -62,8 +62,12 @@ export function priceIn(
   return Number(((price.amount / BOUGHT_BY[price.per].size) * BOUGHT_BY[unit].size).toPrecision(6));
 }
 
-/** The table; an empty cell for what is not known. */
-export function billCsv(bill: Bill, list: PriceList, units: BillUnits): string {
+/**
+ * The table; an empty cell for what is not known.
+ *
+ * @param more items that the bill has not, to be priced too: they stand behind it, as does whatever else has a price
+ */
+export function billCsv(bill: Bill, list: PriceList, units: BillUnits, more: readonly Item[] = []): string {
   const words = formulaWordsIn(units);
   const blank = (value: number | null, digits: number) => (value === null ? '' : short(value, digits));
   const rows = bill.lines.map((line) => [
@@ -83,6 +87,13 @@ export function billCsv(bill: Bill, list: PriceList, units: BillUnits): string {
     line.item.norm.source,
     line.formula(words),
   ]);
+  const billed = new Set(bill.lines.map(({ item }) => item.id));
+  const priced = Object.keys(list.prices).filter((id) => unitOfItem(id) !== null);
+  const others = new Set([...more.map(({ id }) => id), ...priced].filter((id) => !billed.has(id)));
+  const behind = [...others].map((id) => {
+    const item = itemById(id);
+    return [id, item.name, 0, unitIn(item.unit, units), priceIn({ item }, list, units) ?? ''];
+  });
   const { total, wages } = costOf(bill.lines, list);
   const ends = [
     [
@@ -96,7 +107,7 @@ export function billCsv(bill: Bill, list: PriceList, units: BillUnits): string {
     ['currency', 'Currency of the prices', '', '', list.currency],
     ['total', NOT_COUNTED, '', '', '', blank(total, 2), short(bill.hours, 1), short(bill.firstTimerHours, 1)],
   ];
-  return [COLUMNS, ...rows, ...ends].map((row) => `${row.map(csvCell).join(',')}\n`).join('');
+  return [COLUMNS, ...rows, ...behind, ...ends].map((row) => `${row.map(csvCell).join(',')}\n`).join('');
 }
 
 export type PriceFileResult =

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
@@ -10,6 +11,8 @@ import { costOf, NO_PRICES, type PriceList } from '../../src/quantities/prices.t
 import { costInWords, daysInWords, moneyInWords } from '../../src/quantities/words.ts';
 import { leversOf } from '../../src/questions/levers.ts';
 import { varied } from '../../src/questions/variation.ts';
+import { wantedItems } from '../../src/questions/wanted-items.ts';
+import { anyDesign } from '../model/any-design.ts';
 
 const [LEANING, CLOSED, MODEST, DIVIDED] = EXAMPLES.map(({ design }) => design) as [
   Design,
@@ -30,6 +33,19 @@ describe('a bill', () => {
         }
       }
     }
+  });
+
+  it('is made of any design, with sound numbers', () => {
+    fc.assert(
+      fc.property(anyDesign, (design) => {
+        for (const { item, amount, hours, weightKg } of billOf(design).lines) {
+          expect(Number.isFinite(amount) && amount > 0, item.id).toBe(true);
+          expect(Number.isFinite(hours) && hours > 0, item.id).toBe(true);
+          expect(weightKg ?? 0).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 150, seed: 4 },
+    );
   });
 
   it('knows every material as an inner leaf', () => {
@@ -151,6 +167,13 @@ describe('a table of prices', () => {
     if (metric.ok) expect(cost(metric.list) / cost(list)).toBeCloseTo(1, 5);
   });
 
+  it('holds what changes want, and every price, of this house or not', () => {
+    const list: PriceList = { ...NO_PRICES, prices: { cob: { amount: 9, per: 'm³' } } };
+    const text = billCsv(billOf(MODEST), list, 'metric', wantedItems(MODEST));
+    expect(text).toContain('\nsummer-shade,Seasonal outside shade,0,m²,\n');
+    expect(readPriceFile(text)).toEqual({ ok: true, list });
+  });
+
   it('may come from a spreadsheet that writes commas for points', () => {
     expect(readPriceFile('\ufeffItem;Unit;Price\r\nadobe;m3;12,5\r\ncurrency;;CHF\r\n')).toEqual({
       ok: true,
@@ -168,6 +191,12 @@ describe('a table of prices', () => {
       `${header}marble,m³,1\n`,
       'line 2: item is marble; allowed: an item as `quantities DESIGN --csv` writes it, wage or currency',
     ],
+    ...['__proto__', 'constructor floor', 'adobe wall', 'upright-glass toString'].map(
+      (id): [string, string] => [
+        `${header}${id},m³,1\n`,
+        `line 2: item is ${id}; allowed: an item as \`quantities DESIGN --csv\` writes it, wage or currency`,
+      ],
+    ),
     [
       `${header}currency,,${'x'.repeat(21)}\n`,
       `line 2: currency is ${'x'.repeat(21)}; allowed: at most 20 characters`,

@@ -4,10 +4,8 @@
 import '../style/report.css';
 import '../style/build.css';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { withChoiceKept } from '../../design/too-hot-criterion.ts';
 import { type Bill, type BillLine, billOf, NOT_COUNTED } from '../../quantities/bill.ts';
 import { cautionsOf } from '../../quantities/cautions.ts';
-import { changeBetween } from '../../quantities/change.ts';
 import {
   amountIn,
   BOUGHT_BY,
@@ -28,7 +26,7 @@ import {
   moneyInWords,
   NO_MONEY_SAYS,
 } from '../../quantities/words.ts';
-import { leversOf } from '../../questions/levers.ts';
+import { wantedItems } from '../../questions/wanted-items.ts';
 import { saveFile } from '../keeping/save-file.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { numberText } from '../parts/number-text.ts';
@@ -99,7 +97,7 @@ export function BuildView() {
           <Line key={line.item.id} line={line} list={list} system={system} />
         ))}
       </ul>
-      <Wanted bill={bill} list={list} system={system} />
+      <Wanted list={list} system={system} />
       <p>{DAYS_SAY}</p>
       <p>{NOT_COUNTED}</p>
       <h2>Take care</h2>
@@ -134,15 +132,9 @@ function Totals({ bill, list }: { bill: Bill; list: PriceList }) {
 }
 
 /** What is on no line, and would be if one of the changes were made: priced here, so that a change can be told in money. */
-function Wanted({ bill, list, system }: { bill: Bill; list: PriceList; system: UnitSystem }) {
+function Wanted({ list, system }: { list: PriceList; system: UnitSystem }) {
   const design = useSession().workspace.design.value;
-  const items = useMemo(() => {
-    const drawn = new Set(bill.lines.map(({ item }) => item.id));
-    const wanted = leversOf(withChoiceKept(design))
-      .flatMap(({ apply }) => changeBetween(design, apply(design)).lines.map(({ item }) => item))
-      .filter(({ id }) => !drawn.has(id));
-    return [...new Map(wanted.map((item) => [item.id, item])).values()];
-  }, [bill, design]);
+  const items = useMemo(() => wantedItems(design), [design]);
   if (items.length === 0) return null;
   return (
     <>
@@ -238,7 +230,7 @@ function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; syste
   const save = () => {
     workspace.drafts.takeAll();
     const stem = fileOf(workspace.design.value).name.replace(/\.daystone\.json$/, '');
-    const text = billCsv(bill, pricesChoice.list.peek(), system);
+    const text = billCsv(bill, pricesChoice.list.peek(), system, wantedItems(workspace.design.value));
     saveFile(`${stem}.quantities.csv`, new Blob(['\ufeff', text], { type: 'text/csv' }));
   };
   const take = async (file: File) => {
