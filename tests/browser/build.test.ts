@@ -67,6 +67,40 @@ test('prices stand beside quantities, and money beside changes', async () => {
   expect(await cost.textContent()).toBe('CHF 2,530');
   await page.click('text=Back to the sheet');
 
+  // A link holds the prices only where that is asked for, and then they are offered.
+  const linked = await page.evaluate(async () => {
+    const copied: string[] = [];
+    Object.defineProperty(navigator, 'clipboard', {
+      value: { writeText: async (text: string) => void copied.push(text) },
+    });
+    const press = (button: Element | undefined) => (button as HTMLElement).click();
+    const settle = async (count: number) => {
+      while (copied.length < count) await new Promise(requestAnimationFrame);
+    };
+    press(
+      [...document.querySelectorAll('.keep-tools button')].find((one) => one.textContent === 'Copy link'),
+    );
+    await settle(1);
+    location.hash = '#build';
+    while (!document.querySelector('[data-prices="link"]')) await new Promise(requestAnimationFrame);
+    press(document.querySelector('[data-prices="link"]')!);
+    await settle(2);
+    return copied;
+  });
+  expect(linked[0]).not.toContain('prices=');
+  expect(linked[1]).toContain('prices=');
+  await field('concrete floor').fill('1');
+  await field('concrete floor').press('Enter');
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, new URL(linked[1]!).hash);
+  await page.click('.notices >> text=Put them in place of mine');
+  await page.waitForSelector('.notices >> text=The prices of the link stand.');
+  await page.locator('a[href="#build"]').first().click();
+  await page.waitForSelector('.bill li');
+  expect(await field('concrete floor').inputValue()).toBe('152.911');
+  await page.click('text=Back to the sheet');
+
   // A house that wants no change is soon asked.
   await page.selectOption('.head-example select', 'modest');
   await settledFigure(page, 'house-overheated');

@@ -78,7 +78,7 @@ export function BuildView() {
         />
         <p>
           Leave the wage empty where nobody is paid. Prices are kept in this browser, for every house; they go
-          into no link and no file of a design.
+          into no file of a design, and into no link but the one that says so.
         </p>
       </div>
       {!pricesChoice.isKept.value && (
@@ -225,13 +225,27 @@ function looseIn(m3: number, system: UnitSystem): string {
 
 /** The table as a file, and prices out of one. */
 function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; system: UnitSystem }) {
-  const { workspace, fileOf, tell, offer } = useSession();
+  const { workspace, fileOf, linkWithPrices, tell, offer } = useSession();
   const input = useRef<HTMLInputElement>(null);
   const save = () => {
     workspace.drafts.takeAll();
     const stem = fileOf(workspace.design.value).name.replace(/\.daystone\.json$/, '');
     const text = billCsv(bill, pricesChoice.list.peek(), system, wantedItems(workspace.design.value));
     saveFile(`${stem}.quantities.csv`, new Blob(['\ufeff', text], { type: 'text/csv' }));
+  };
+  const share = async () => {
+    workspace.drafts.takeAll();
+    const address = await linkWithPrices(workspace.design.value);
+    if (address === null) return tell('trouble', 'So many prices make too long a link. Send the table.');
+    const copied = await navigator.clipboard?.writeText(address).then(
+      () => true,
+      () => false,
+    );
+    if (!copied) history.replaceState(null, '', address);
+    tell(
+      'news',
+      `The link is ${copied ? 'copied' : 'in the address bar'}; it holds the design and your prices.`,
+    );
   };
   const take = async (file: File) => {
     const read = readPriceFile(await file.text());
@@ -248,6 +262,9 @@ function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; syste
     <>
       <button type="button" data-prices="save" onClick={save}>
         Table as CSV
+      </button>
+      <button type="button" data-prices="link" disabled={!hasPrices(list)} onClick={() => void share()}>
+        Link with prices
       </button>
       <button type="button" data-prices="open" onClick={() => input.current?.click()}>
         Prices from a file

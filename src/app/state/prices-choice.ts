@@ -1,5 +1,5 @@
-// The person's own prices, kept in the browser for every house: they are the person's and no house's, so no file or link of a
-// design holds them. Several tabs share one list: each change is made to the list as it is kept, not to this tab's copy.
+// The person's own prices, kept in the browser for every house: they are the person's and no house's, so no file of a
+// design holds them, and no link unless it is asked to. Several tabs share one list: each change is made to the list as it is kept, not to this tab's copy.
 
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { NO_PRICES, type PriceList, priceListFrom } from '../../quantities/prices.ts';

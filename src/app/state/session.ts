@@ -6,15 +6,18 @@ import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { NumberedAnswer, SimulationBridge } from '../../../workers/bridge.ts';
 import type { ClimateGlance } from '../../../workers/service.ts';
 import type { Design } from '../../design/design.ts';
+import { hasPrices } from '../../quantities/prices.ts';
 import type { Answer } from '../../questions/question.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { designFromLink, designToLink, designToText } from '../keeping/design-text.ts';
 import { takeFile } from '../keeping/file-intake.ts';
 import type { KeptVersion } from '../keeping/kept-record.ts';
+import { pricesFromLink, pricesToLink } from '../keeping/price-link.ts';
 import { sharedFromLink, sharedToLink } from '../keeping/shared-link.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { type AskedOf, isAskedOf } from './asked-of.ts';
 import { type ClimateIntake, createClimateIntake } from './climate-intake.ts';
+import { pricesChoice } from './prices-choice.ts';
 import { createVersionList, type VersionList } from './version-list.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -55,6 +58,8 @@ export interface Session {
   openLink(hash: string): Promise<'sheet' | 'client' | null>;
   /** address of this page that holds the design */
   linkOf(design: Design): Promise<string>;
+  /** the same with the person's prices, for who asks for it; null where they would make it too long */
+  linkWithPrices(design: Design): Promise<string | null>;
   /** address that holds the design and every version, and opens in the client's view; null where it would be too long */
   clientLink(): Promise<string | null>;
   fileOf(design: Design): { readonly name: string; readonly text: string };
@@ -78,6 +83,8 @@ export interface SessionOptions {
 }
 
 const LINK_MARK = '#design=';
+/** Parts the prices, where a link has any, from the design. */
+const PRICES_MARK = '&prices=';
 const CLIENT_MARK = '#client=';
 
 export function createSession({ workspace, kept, bridge, pageAddress }: SessionOptions): Session {
@@ -110,6 +117,38 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     return 'client';
   }
 
+  async function linkOf(design: Design): Promise<string> {
+    return `${pageAddress().split('#')[0]}${LINK_MARK}${await designToLink(design)}`;
+  }
+
+  const offer: Session['offer'] = (text, label, run) => {
+    const id = ++notice;
+    const close = () => {
+      notices.value = notices.value.filter((entry) => entry.id !== id);
+    };
+    const act = () => {
+      close();
+      run();
+    };
+    notices.value = [...notices.value, { id, kind: 'news', text, action: { label, run: act } }];
+  };
+
+  /** Prices that came with a link take nobody's place unasked. */
+  async function offerPrices(packed: string): Promise<void> {
+    const list = await pricesFromLink(packed);
+    if (list === null) return tell('trouble', 'The prices in the link are broken or cut off; yours stand.');
+    const count = Object.keys(list.prices).length;
+    const before = pricesChoice.list.peek();
+    offer(
+      `The link brings prices too: ${count}${list.currency === '' ? '' : `, in ${list.currency}`}.`,
+      hasPrices(before) ? 'Put them in place of mine' : 'Take them',
+      () => {
+        pricesChoice.change(() => list);
+        offer('The prices of the link stand.', 'Take it back', () => pricesChoice.change(() => before));
+      },
+    );
+  }
+
   const intake = createClimateIntake({ workspace, bridge, tell });
 
   return {
@@ -117,17 +156,7 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     list,
     notices,
     tell,
-    offer(text, label, run) {
-      const id = ++notice;
-      const close = () => {
-        notices.value = notices.value.filter((entry) => entry.id !== id);
-      };
-      const act = () => {
-        close();
-        run();
-      };
-      notices.value = [...notices.value, { id, kind: 'news', text, action: { label, run: act } }];
-    },
+    offer,
     dismiss(id) {
       notices.value = notices.value.filter((entry) => entry.id !== id);
     },
@@ -152,17 +181,21 @@ export function createSession({ workspace, kept, bridge, pageAddress }: SessionO
     async openLink(hash) {
       if (hash.startsWith(CLIENT_MARK)) return openShared(hash.slice(CLIENT_MARK.length));
       if (!hash.startsWith(LINK_MARK)) return null;
-      const read = await designFromLink(hash.slice(LINK_MARK.length));
+      const [packed = '', prices] = hash.slice(LINK_MARK.length).split(PRICES_MARK);
+      const read = await designFromLink(packed);
       if (!read.ok) {
         tell('trouble', read.message);
         return null;
       }
       workspace.replace(read.design);
       tell('news', `Opened "${read.design.name}" from the link.`);
+      if (prices !== undefined) await offerPrices(prices);
       return 'sheet';
     },
-    async linkOf(design) {
-      return `${pageAddress().split('#')[0]}${LINK_MARK}${await designToLink(design)}`;
+    linkOf,
+    async linkWithPrices(design) {
+      const prices = await pricesToLink(pricesChoice.list.peek());
+      return prices === null ? null : `${await linkOf(design)}${PRICES_MARK}${prices}`;
     },
     async clientLink() {
       const shared = { design: workspace.design.value, versions: list.versions.value };
