@@ -16,9 +16,9 @@ import {
   type WeatherRecord,
 } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
-import type { HouseRecord, Target } from '../matching/house-record.ts';
+import type { HouseRecord, Target, Windows } from '../matching/house-record.ts';
 import { keptDesign } from '../matching/kept-design.ts';
-import { type Match, matchHouse, type Windows } from '../matching/match.ts';
+import { type Match, matchHouse } from '../matching/match.ts';
 import { PROTOCOL } from '../matching/protocol.ts';
 import { heatLossWords, heldWords, tieWords, unknownWords, verdictWords } from '../matching/words.ts';
 import { modelOf } from '../model/from-design.ts';

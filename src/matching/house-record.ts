@@ -6,7 +6,9 @@ import { type PeriodSeries, runPeriod } from '../daystone.ts';
 import type { Design, Habit } from '../design/design.ts';
 import { modelWith, type UnknownValues } from '../model/unknowns.ts';
 import type { ZonePeriod } from '../outcomes/period.ts';
+import { HOUR_MS } from '../weather/real/moments.ts';
 import type { WeatherRecord } from '../weather/real/weather-record.ts';
+import { HOURS } from '../weather/typical-year.ts';
 
 /** A logger in a zone. */
 export interface Target {
@@ -19,6 +21,9 @@ export interface Target {
   /** by hour of the period, °C or %; NaN where not known */
   readonly measured: Float64Array;
 }
+
+/** What is known of what people opened: nothing was, every move was written down, or it is guessed. */
+export type Windows = 'shut' | 'known' | 'guessed';
 
 export interface HouseRecord {
   readonly design: Design;
@@ -46,13 +51,23 @@ export interface MatchRunner {
   run(jobs: readonly MatchJob[]): Promise<readonly MatchResult[]>;
 }
 
+/** Hours of weather before the first hour of the period. */
+export function hoursBefore({ weather, startMs }: HouseRecord): number {
+  return Math.round((startMs - weather.startMs) / HOUR_MS);
+}
+
+/** The row of the weather in which an hour of the period stands; hours before it are below 0. */
+export function rowOf(record: HouseRecord, hour: number): number {
+  return (record.weather.firstRow + hoursBefore(record) + hour + HOURS) % HOURS;
+}
+
 /** One run. */
 export function runMatch(record: HouseRecord, { values, habit }: MatchJob): MatchResult {
   const { design, weather, startMs, hours, series, warmUpDays, targets } = record;
   const vents = habit === undefined ? design.vents : { ...design.vents, habit };
   const { zones } = runPeriod({ ...design, vents }, weather, {
     from: startMs,
-    until: startMs + hours * 3_600_000,
+    until: startMs + hours * HOUR_MS,
     series,
     warmUpDays,
     lend: true,

@@ -3,8 +3,8 @@
 // ways to keep days unseen are both used: the last three tenths, and every fourth day.
 
 import { sunPosition } from '../physics/sun-position.ts';
-import { HOURS } from '../weather/typical-year.ts';
-import type { HouseRecord } from './house-record.ts';
+import { HOUR_MS } from '../weather/real/moments.ts';
+import { type HouseRecord, hoursBefore, rowOf } from './house-record.ts';
 
 /** A house still feels a hole in the weather for so long [h]. */
 const FEELS_HOLES_H = 24;
@@ -19,14 +19,13 @@ export type Unseen = 'last' | 'every-fourth';
 
 /** By target, 1 for hours that say something. */
 export function judgedHours(record: HouseRecord): Uint8Array[] {
-  const { weather, startMs, hours, targets } = record;
-  const first = Math.round((startMs - weather.startMs) / 3_600_000);
-  const rowOf = (hour: number) => (weather.firstRow + first + hour + 2 * HOURS) % HOURS;
+  const { weather, hours, targets } = record;
+  const first = hoursBefore(record);
   const doubtful = first < 24 * ENOUGH_BEFORE_D ? 24 * DOUBTFUL_START_D : 0;
   const isGood = Uint8Array.from({ length: hours }, (_, hour) => {
     if (hour < doubtful) return 0;
     for (let back = 0; back < FEELS_HOLES_H && first + hour - back >= 0; back++)
-      if (weather.known[rowOf(hour - back)] === 0) return 0;
+      if (weather.known[rowOf(record, hour - back)] === 0) return 0;
     return weather.sun !== 'typical' || isLongDark(record, hour) ? 1 : 0;
   });
   return targets.map(({ measured }) =>
@@ -37,7 +36,7 @@ export function judgedHours(record: HouseRecord): Uint8Array[] {
 function isLongDark({ startMs, weather }: HouseRecord, hour: number): boolean {
   const { latitudeDeg, longitudeDeg } = weather.year.site;
   for (let back = 0; back <= DARK_FOR_H; back++) {
-    const ms = startMs + (hour - back + 0.5) * 3_600_000;
+    const ms = startMs + (hour - back + 0.5) * HOUR_MS;
     if (sunPosition(ms, latitudeDeg, longitudeDeg).elevationDeg > 0) return false;
   }
   return true;

@@ -7,7 +7,7 @@ import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import type { UnknownId } from '../design/as-found.ts';
 import { type UnknownValues, valueAt } from '../model/unknowns.ts';
 import type { MatchJob, MatchResult, MatchRunner, Target } from './house-record.ts';
-import { huberCost, huberWeight, type Noise, noiseOf, whitened } from './noise.ts';
+import { among, huberCost, huberWeight, type Noise, noiseOf, whitened } from './noise.ts';
 
 /** What a logger gets wrong by itself. */
 export interface OwnError {
@@ -30,7 +30,6 @@ export interface Estimate {
   readonly covariance: readonly (readonly number[])[];
   /** less is likelier: −2 log of the posterior, with the noise at its best, but for a constant */
   readonly unlikeliness: number;
-  readonly runs: number;
 }
 
 export interface LeastSquaresOptions {
@@ -43,13 +42,15 @@ export interface LeastSquaresOptions {
   readonly rounds?: number;
   /** of them so many in which each hour counts for itself */
   readonly roughRounds?: number;
-  readonly onRound?: (readings: MatchResult, places: readonly number[]) => void;
+  readonly onRound?: (readings: MatchResult) => void;
+  /** asked before each round: true ends the search */
+  readonly isEnough?: () => boolean;
 }
 
 const ROUNDS = 10;
 const SLOPE_STEP = 0.25;
 /** No unknown leaves this many standard deviations of its prior. */
-export const FARTHEST = 3.5;
+const FARTHEST = 3.5;
 /** Done when no unknown moves by more than this. */
 const SETTLED = 0.03;
 /** Prior standard deviation of a logger's constant error. */
@@ -73,13 +74,11 @@ export async function leastSquares(
     rounds = ROUNDS,
     roughRounds = ROUGH_ROUNDS,
     onRound,
+    isEnough = () => false,
   }: LeastSquaresOptions,
 ): Promise<Estimate> {
-  let runs = 0;
-  const run = async (all: readonly (readonly number[])[]): Promise<readonly MatchResult[]> => {
-    runs += all.length;
-    return runner.run(all.map((places) => jobOf(valuesAt(unknowns, places))));
-  };
+  const run = (all: readonly (readonly number[])[]): Promise<readonly MatchResult[]> =>
+    runner.run(all.map((places) => jobOf(valuesAt(unknowns, places))));
   let places = [...(start ?? unknowns.map(() => 0))];
   let [readings] = (await run([places])) as [MatchResult];
   const none = targets.map(() => NO_ERROR);
@@ -87,18 +86,18 @@ export async function leastSquares(
     round < roughRounds ? noise.map(({ sd }) => ({ sd, lasting: 0, fresh: sd })) : noise;
   let noise = roughly(noiseAt(targets, fitted, readings, none), 0);
   let own = ownErrors(targets, fitted, readings, noise);
-  for (let round = 0; round < rounds && unknowns.length > 0; round++) {
-    onRound?.(readings, places);
+  for (let round = 0; round < rounds && unknowns.length > 0 && !isEnough(); round++) {
+    onRound?.(readings);
     const slopes = await slopesAt(places, readings, run);
-    const equations = { targets, fitted, readings, slopes, places, own, noise };
+    const equations = normalEquations({ targets, fitted, readings, slopes, places, own, noise });
     const tries = DAMPINGS.map((damping) => {
-      const { step } = solve(equations, damping);
+      const step = stepOf(equations, damping);
       return places.map((place, i) => bounded(place + step[i]!));
     });
     const results = await run(tries);
-    const costs = results.map((result, i) => costOf(tries[i]!, result));
+    const costs = results.map((result, i) => costOf(tries[i]!, targets, fitted, result, noise));
     const best = costs.indexOf(Math.min(...costs));
-    if (costs[best]! >= costOf(places, readings)) {
+    if (costs[best]! >= costOf(places, targets, fitted, readings, noise)) {
       if (round >= roughRounds) break;
       round = roughRounds - 1;
       noise = noiseAt(targets, fitted, readings, own);
@@ -112,22 +111,15 @@ export async function leastSquares(
     if (moved < SETTLED) round = roughRounds - 1;
     noise = roughly(noiseAt(targets, fitted, readings, own), round + 1);
   }
-  onRound?.(readings, places);
+  onRound?.(readings);
   const slopes = await slopesAt(places, readings, run);
   noise = noiseAt(targets, fitted, readings, own);
-  const { covariance } = solve({ targets, fitted, readings, slopes, places, own, noise });
-  return { places, own, noise, readings, covariance, unlikeliness: unlikelinessAt(), runs };
-
-  function unlikelinessAt(): number {
-    const hours = targets.map((_, t) => fitted[t]!.reduce((sum, one) => sum + one, 0));
-    return (
-      costOf(places, readings) + noise.reduce((sum, { fresh }, t) => sum + 2 * hours[t]! * Math.log(fresh), 0)
-    );
-  }
-
-  function costOf(at: readonly number[], result: MatchResult): number {
-    return dataCost(targets, fitted, result, noise) + at.reduce((sum, place) => sum + place * place, 0);
-  }
+  const covariance = covarianceOf(normalEquations({ targets, fitted, readings, slopes, places, own, noise }));
+  const hours = fitted.map((counts) => counts.reduce((sum, one) => sum + one, 0));
+  const unlikeliness =
+    costOf(places, targets, fitted, readings, noise) +
+    noise.reduce((sum, { fresh }, t) => sum + 2 * hours[t]! * Math.log(fresh), 0);
+  return { places, own, noise, readings, covariance, unlikeliness };
 }
 
 /** Slopes by target and unknown, for each standard deviation of the prior; away from a bound that is near. */
@@ -154,14 +146,23 @@ interface Equations {
   readonly noise: readonly Noise[];
 }
 
-/** The normal equations of a round: its step, and the covariance of what they say. */
-function solve(
-  { targets, fitted, readings, slopes, places, own, noise }: Equations,
-  damping = 0,
-): {
-  step: number[];
-  covariance: number[][];
-} {
+/** Normal equations: places first, then the own errors of each logger. */
+interface NormalEquations {
+  readonly matrix: Matrix;
+  readonly right: Float64Array;
+  /** how many of them are places */
+  readonly count: number;
+}
+
+function normalEquations({
+  targets,
+  fitted,
+  readings,
+  slopes,
+  places,
+  own,
+  noise,
+}: Equations): NormalEquations {
   const count = places.length;
   const size = count + 2 * targets.length;
   const matrix = Matrix.eye(size, size);
@@ -173,13 +174,10 @@ function solve(
     const sd = OFFSET_SD[target.kind];
     right[count + 2 * t] = -own[t]!.offset / sd;
     right[count + 2 * t + 1] = -own[t]!.lateH / LATE_SD;
-    const keep = (column: Float64Array) =>
-      column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN));
-    const residual = whitened(keep(residualOf(target, readings[t]!, own[t]!)), noise[t]!);
-    const columns = slopes[t]!.map((slope) => whitened(keep(slope), noise[t]!));
-    const [ones, later] = ownColumns(target, readings[t]!).map((column) => whitened(keep(column), noise[t]!));
-    const all = [...columns, ones!, later!];
-    const at = [...columns.keys(), count + 2 * t, count + 2 * t + 1];
+    const white = (column: Float64Array) => whitened(among(column, fitted[t]!), noise[t]!);
+    const residual = white(residualOf(target, readings[t]!, own[t]!));
+    const all = [...slopes[t]!, ...ownColumns(target, readings[t]!)].map(white);
+    const at = [...slopes[t]!.keys(), count + 2 * t, count + 2 * t + 1];
     for (let hour = 0; hour < residual.length; hour++) {
       const left = residual[hour]!;
       if (Number.isNaN(left)) continue;
@@ -195,14 +193,22 @@ function solve(
       }
     }
   });
-  for (let i = 0; i < size; i++) matrix.set(i, i, matrix.get(i, i) * (1 + damping));
-  const cholesky = new CholeskyDecomposition(matrix);
-  const step = cholesky.solve(Matrix.columnVector([...right])).to1DArray();
-  const inverse = cholesky.solve(Matrix.eye(size, size)).to2DArray();
-  return {
-    step: step.slice(0, count),
-    covariance: inverse.slice(0, count).map((row) => row.slice(0, count)),
-  };
+  return { matrix, right, count };
+}
+
+/** The step they ask for, by place, with their diagonal raised. */
+function stepOf({ matrix, right, count }: NormalEquations, damping: number): number[] {
+  const raised = matrix.clone();
+  for (let i = 0; i < right.length; i++) raised.set(i, i, matrix.get(i, i) * (1 + damping));
+  const step = new CholeskyDecomposition(raised).solve(Matrix.columnVector([...right])).to1DArray();
+  return step.slice(0, count);
+}
+
+/** Covariance of the places. */
+function covarianceOf({ matrix, count }: NormalEquations): number[][] {
+  const size = matrix.rows;
+  const inverse = new CholeskyDecomposition(matrix).solve(Matrix.eye(size, size)).to2DArray();
+  return inverse.slice(0, count).map((row) => row.slice(0, count));
 }
 
 /** What a logger's own errors add to its reading, for a standard deviation of each. */
@@ -236,11 +242,7 @@ export function ownErrors(
   noise: readonly Noise[],
 ): OwnError[] {
   return targets.map((target, t) => {
-    const only = (column: Float64Array) =>
-      whitened(
-        column.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
-        noise[t]!,
-      );
+    const only = (column: Float64Array) => whitened(among(column, fitted[t]!), noise[t]!);
     const residual = only(residualOf(target, readings[t]!, NO_ERROR));
     const [ones, later] = ownColumns(target, readings[t]!).map(only) as [Float64Array, Float64Array];
     let [aa, ab, bb, a, b] = [1, 0, 1, 0, 0];
@@ -267,38 +269,33 @@ function noiseAt(
   readings: MatchResult,
   own: readonly OwnError[],
 ): Noise[] {
-  return targets.map((target, t) => {
-    const residual = residualOf(target, readings[t]!, own[t]!);
-    return noiseOf(
-      target.kind,
-      residual.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
-    );
-  });
+  return targets.map((target, t) =>
+    noiseOf(target.kind, among(residualOf(target, readings[t]!, own[t]!), fitted[t]!)),
+  );
 }
 
-/** Squares of whitened residuals of the hours fitted, with each logger's error at its best. */
-export function dataCost(
+/** Squares of whitened residuals of the hours fitted, with each logger's error at its best, and of places. */
+export function costOf(
+  places: readonly number[],
   targets: readonly Target[],
   fitted: readonly Uint8Array[],
   readings: MatchResult,
   noise: readonly Noise[],
 ): number {
   const own = ownErrors(targets, fitted, readings, noise);
+  const prior = places.reduce((sum, place) => sum + place * place, 0);
   return targets.reduce((sum, target, t) => {
-    const residual = residualOf(target, readings[t]!, own[t]!);
-    const white = whitened(
-      residual.map((value, hour) => (fitted[t]![hour] === 1 ? value : Number.NaN)),
-      noise[t]!,
-    );
+    const white = whitened(among(residualOf(target, readings[t]!, own[t]!), fitted[t]!), noise[t]!);
     const data = white.reduce((total, value) => (Number.isNaN(value) ? total : total + huberCost(value)), 0);
     return sum + data + (own[t]!.offset / OFFSET_SD[target.kind]) ** 2 + (own[t]!.lateH / LATE_SD) ** 2;
-  }, 0);
+  }, prior);
 }
 
 export function valuesAt(unknowns: readonly UnknownId[], places: readonly number[]): UnknownValues {
   return Object.fromEntries(unknowns.map((id, i) => [id, valueAt(id, places[i]!)]));
 }
 
-function bounded(place: number): number {
+/** A place held within the farthest. */
+export function bounded(place: number): number {
   return Math.min(FARTHEST, Math.max(-FARTHEST, place));
 }

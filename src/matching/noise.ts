@@ -52,6 +52,11 @@ function lagged(column: Float64Array, by: number): number {
   return count === 0 ? Number.NaN : sum / count;
 }
 
+/** A column with NaN where it does not count. */
+export function among(column: Float64Array, counts: Uint8Array): Float64Array {
+  return column.map((value, hour) => (counts[hour] === 1 ? value : Number.NaN));
+}
+
 /** A column with what lasts from the hour before taken out, in standard deviations of what is new; NaN where not judged. */
 export function whitened(column: Float64Array, { sd, lasting, fresh }: Noise): Float64Array {
   return column.map((value, hour) => {

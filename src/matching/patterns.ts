@@ -1,8 +1,7 @@
 // What a fit leaves, by what goes with it: time of day, sun, wind, warmth outdoors. The largest pattern left is what the
 // model, or what it was told, lacks; it is named, not fitted away.
 
-import { HOURS } from '../weather/typical-year.ts';
-import type { HouseRecord } from './house-record.ts';
+import { type HouseRecord, rowOf } from './house-record.ts';
 
 export interface Pattern {
   readonly with: 'hour' | 'sun' | 'wind' | 'outdoors';
@@ -20,10 +19,8 @@ const GROUPS = 6;
 
 /** Patterns of a residual by hour (measured less computed; NaN where not judged), the largest first. */
 export function patternsOf(record: HouseRecord, residual: Float64Array): Pattern[] {
-  const { weather, startMs } = record;
-  const { year } = weather;
-  const first = Math.round((startMs - weather.startMs) / 3_600_000);
-  const row = (hour: number) => (weather.firstRow + first + hour + 2 * HOURS) % HOURS;
+  const { year } = record.weather;
+  const row = (hour: number) => rowOf(record, hour);
   const clock = (hour: number) => row(hour) % 24;
   const hours = [...residual.keys()].filter((hour) => !Number.isNaN(residual[hour]!));
   if (hours.length < 48) return [];

@@ -6,8 +6,8 @@ import type { UnknownId } from '../design/as-found.ts';
 import type { Habit } from '../design/design.ts';
 import { randomNumbers } from '../weather/synthetic/random-numbers.ts';
 import type { MatchResult, MatchRunner, Target } from './house-record.ts';
-import { dataCost, FARTHEST, NO_ERROR, residualOf, valuesAt } from './least-squares.ts';
-import { noiseOf } from './noise.ts';
+import { bounded, costOf, NO_ERROR, residualOf, valuesAt } from './least-squares.ts';
+import { among, noiseOf } from './noise.ts';
 
 export interface Population {
   readonly habit: Habit;
@@ -15,7 +15,6 @@ export interface Population {
   readonly places: readonly number[];
   readonly sd: readonly number[];
   readonly readings: MatchResult;
-  readonly runs: number;
 }
 
 const MEMBERS = 96;
@@ -38,10 +37,10 @@ export async function populationOf(
   unknowns: readonly UnknownId[],
   targets: readonly Target[],
   fitted: readonly Uint8Array[],
-  onRound?: (readings: MatchResult) => void,
+  onRound: (readings: MatchResult) => void,
+  isEnough: () => boolean,
 ): Promise<Population> {
   const random = randomNumbers(SEED);
-  const bounded = (place: number) => Math.min(FARTHEST, Math.max(-FARTHEST, place));
   let members: Member[] = Array.from({ length: MEMBERS }, (_, i) => ({
     places: unknowns.map(() => bounded(random.normal())),
     habit: HABITS[i % HABITS.length]!,
@@ -54,35 +53,25 @@ export async function populationOf(
     const squares = results.map((readings) => squareOf(targets, fitted, readings));
     const nearest = squares.indexOf(Math.min(...squares));
     const noise = targets.map((target, t) =>
-      noiseOf(
-        target.kind,
-        residualOf(target, results[nearest]![t]!, NO_ERROR).map((value, hour) =>
-          fitted[t]![hour] === 1 ? value : Number.NaN,
-        ),
-      ),
+      noiseOf(target.kind, among(residualOf(target, results[nearest]![t]!, NO_ERROR), fitted[t]!)),
     );
-    const costs = results.map(
-      (readings, i) =>
-        dataCost(targets, fitted, readings, noise) +
-        members[i]!.places.reduce((sum, place) => sum + place * place, 0),
-    );
+    const costs = results.map((readings, i) => costOf(members[i]!.places, targets, fitted, readings, noise));
     const weights = heard(costs);
     const top = weights.indexOf(Math.max(...weights));
     best = { member: members[top]!, readings: results[top]! };
-    onRound?.(best.readings);
+    onRound(best.readings);
     const mean = unknowns.map((_, i) =>
       members.reduce((sum, { places }, m) => sum + weights[m]! * places[i]!, 0),
     );
     const sd = unknowns.map((_, i) =>
       Math.sqrt(members.reduce((sum, { places }, m) => sum + weights[m]! * (places[i]! - mean[i]!) ** 2, 0)),
     );
-    if (round === ROUNDS - 1)
+    if (round === ROUNDS - 1 || isEnough())
       return {
         habit: commonest(members, weights),
         places: mean,
         sd: sd.map((one) => Math.max(one, LEAST_SPREAD)),
         readings: best.readings,
-        runs: ROUNDS * MEMBERS,
       };
     const parents = members;
     members = Array.from({ length: MEMBERS }, () => {
@@ -102,13 +91,10 @@ export async function populationOf(
 function squareOf(targets: readonly Target[], fitted: readonly Uint8Array[], readings: MatchResult): number {
   return targets.reduce((sum, target, t) => {
     const scale = target.kind === 'temperature' ? 1 : 0.1;
-    const residual = residualOf(target, readings[t]!, NO_ERROR);
-    return (
-      sum +
-      residual.reduce(
-        (total, value, hour) => (fitted[t]![hour] === 1 ? total + (scale * value) ** 2 : total),
-        0,
-      )
+    const residual = among(residualOf(target, readings[t]!, NO_ERROR), fitted[t]!);
+    return residual.reduce(
+      (total, value) => (Number.isNaN(value) ? total : total + (scale * value) ** 2),
+      sum,
     );
   }, 0);
 }

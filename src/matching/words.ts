@@ -3,7 +3,8 @@
 import type { UnknownId } from '../design/as-found.ts';
 import { factorWords, foundWords, UNKNOWN_WORDS } from '../findings/found-words.ts';
 import { wordingOf } from '../findings/wording.ts';
-import type { FoundUnknown, Match, Tie } from './match.ts';
+import type { Tie } from './intervals.ts';
+import type { FoundUnknown, Match } from './match.ts';
 
 const kelvin = (value: number) => `${value.toFixed(1)} K`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

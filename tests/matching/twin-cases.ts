@@ -3,7 +3,7 @@
 
 import type { Design, WeatherRecord } from '../../src/daystone.ts';
 import type { UnknownId } from '../../src/design/as-found.ts';
-import type { Windows } from '../../src/matching/match.ts';
+import type { Windows } from '../../src/matching/house-record.ts';
 import type { TwinCase } from './twin-records.ts';
 
 const unheated = (design: Design): Design => ({ ...design, heating: { ...design.heating, capacityKW: 0 } });
