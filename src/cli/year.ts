@@ -3,6 +3,7 @@
 
 import { writeFile } from 'node:fs/promises';
 import { runYear } from '../daystone.ts';
+import type { Design } from '../design/design.ts';
 import { hourlyFile } from '../outcomes/hourly-file.ts';
 import {
   drawnOf,
@@ -70,16 +71,20 @@ export const yearCommand: Command = {
     return {
       ok: true,
       output: args.switches.has('json')
-        ? JSON.stringify({ ...outcome, howSure: howSureJson(sure), ...(drawn.length > 0 && { madeYears }) })
+        ? JSON.stringify({
+            ...outcome,
+            howSure: howSureJson(sure, design),
+            ...(drawn.length > 0 && { madeYears }),
+          })
         : outcomeTable(outcome, args.switches.has('all'), sentences),
     };
   },
 };
 
 /** Least and most of the headline figures, what makes them so, and every run behind them as a design. */
-function howSureJson(sure: HowSure) {
+function howSureJson(sure: HowSure, drawn: Design) {
   return {
-    rule: unknownsRule(METRIC_WORDS, drawnOf(sure).length > 0),
+    rule: unknownsRule(METRIC_WORDS, drawn, drawnOf(sure).length > 0),
     ranges: Object.fromEntries(
       RANGED.map((key) => {
         const { drawn, least, leastBy, most, mostBy } = rangeOf(key, sure);

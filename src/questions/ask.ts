@@ -146,7 +146,8 @@ function answerOf(question: Question, basis: Basis, { runs, complete, doubt, inD
     criterion: basis.criterion,
     complete,
     ...body,
-    notes: sure === null ? body.notes : [...body.notes, unknownsRule(basis.words, basis.isMade)],
+    notes:
+      sure === null ? body.notes : [...body.notes, unknownsRule(basis.words, basis.design, basis.isMade)],
     sure,
     runs: [...runs.values()].map(({ job, figures }) => ({
       id: job.id,

@@ -1,7 +1,9 @@
 // What nobody can know of a house before it stands, one thing at a time, each as a design that can be drawn and run: the
 // year's weather, airtightness as built, the hands of its people, the ground. How far each is moved is a house rule,
-// written beside it. A design in, the same design as it may turn out.
+// written beside it; of a house held against a record of its days, the ends of what the record allows. A design in, the
+// same design as it may turn out.
 
+import type { AsFound, FoundNumber, UnknownId } from '../design/as-found.ts';
 import type { Design, Habit, Living } from '../design/design.ts';
 import { HOTTER_LIMITS, NO_CHANGE, withHotter } from '../design/hotter.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
@@ -16,6 +18,10 @@ export interface Unknown {
     | 'cold-year'
     | 'leaky'
     | 'tight'
+    | 'more-sun'
+    | 'less-sun'
+    | 'poor-walls'
+    | 'good-walls'
     | 'careless'
     | 'careful'
     | 'ground'
@@ -53,7 +59,7 @@ const MORE_CARE: Readonly<Record<Habit, Habit>> = {
 const WETTER: Readonly<Record<Living, Living>> = { dry: 'moist', moist: 'wet', wet: 'wet' };
 const DRIER: Readonly<Record<Living, Living>> = { dry: 'dry', moist: 'dry', wet: 'moist' };
 
-const UNKNOWNS: readonly Unknown[] = [
+const YEARS: readonly Unknown[] = [
   {
     id: 'hot-year',
     when: (words) => `in a year ${words.degrees(YEAR_K)} hotter`,
@@ -64,6 +70,9 @@ const UNKNOWNS: readonly Unknown[] = [
     when: (words) => `in a year ${words.degrees(YEAR_K)} colder`,
     apply: (design) => inAYear(design, -YEAR_K),
   },
+];
+
+const AS_BUILT: readonly Unknown[] = [
   {
     id: 'leaky',
     when: () => 'if it is built twice as leaky',
@@ -74,6 +83,9 @@ const UNKNOWNS: readonly Unknown[] = [
     when: () => 'if it is built a third tighter',
     apply: (design) => withTightness(design, TIGHT_TIMES),
   },
+];
+
+const PEOPLE_AND_GROUND: readonly Unknown[] = [
   {
     id: 'careless',
     when: () => 'if washing dries indoors and windows are forgotten',
@@ -103,20 +115,78 @@ const DRAWS: readonly Unknown[] = Array.from({ length: OTHER_DRAWS }, (_, i) => 
   change: { draw: i + 1 },
 }));
 
+/** What a record can leave in doubt about the shell, each with both its ends. */
+const ENDS: readonly {
+  readonly of: UnknownId;
+  readonly least: Pick<Unknown, 'id' | 'when'>;
+  readonly most: Pick<Unknown, 'id' | 'when'>;
+  readonly with: (design: Design, times: number) => Design;
+}[] = [
+  {
+    of: 'airtightness',
+    least: { id: 'tight', when: () => 'if it leaks as little as its record allows' },
+    most: { id: 'leaky', when: () => 'if it leaks as much as its record allows' },
+    with: withTightness,
+  },
+  {
+    of: 'sun',
+    least: { id: 'less-sun', when: () => 'if it lets in as little sun as its record allows' },
+    most: { id: 'more-sun', when: () => 'if it lets in as much sun as its record allows' },
+    with: withSun,
+  },
+  {
+    of: 'insulation',
+    least: { id: 'poor-walls', when: () => 'if walls and roof insulate as little as the record allows' },
+    most: { id: 'good-walls', when: () => 'if walls and roof insulate as well as the record allows' },
+    with: (design, times) =>
+      varied(design, {
+        'envelope.wallResistance': times * design.envelope.wallResistance,
+        'envelope.roofResistance': times * design.envelope.roofResistance,
+      }),
+  },
+];
+
+function foundOf({ asFound }: Design, id: UnknownId): FoundNumber | undefined {
+  return asFound?.unknowns.find((one) => one.id === id);
+}
+
+/** How the shell may turn out: by the record's ends where there is one, else by house rules. */
+function shellOf(design: Design): readonly Unknown[] {
+  const found = ENDS.flatMap(({ of, least, most, with: changed }): Unknown[] => {
+    const known = foundOf(design, of);
+    if (known === undefined) return [];
+    // The one being varied may have been changed since; its doubt is a share of it.
+    return [
+      { ...most, apply: (one) => changed(one, known.high / known.value) },
+      { ...least, apply: (one) => changed(one, known.low / known.value) },
+    ];
+  });
+  return foundOf(design, 'airtightness') === undefined ? [...AS_BUILT, ...found] : found;
+}
+
 /**
  * The rule in words, for notes.
  *
  * @param isMade of a year made from monthly normals
  */
-export function unknownsRule(words: Pick<Words, 'degrees'>, isMade: boolean): string {
+export function unknownsRule(
+  words: Pick<Words, 'degrees'>,
+  design: Design,
+  isMade: boolean,
+): string {
   const drawn = isMade
     ? ` The year is made from monthly normals and its days are drawn, so the house is also run in ${OTHER_DRAWS} other years made from the same normals.`
     : '';
+  const found = ENDS.filter(({ of }) => foundOf(design, of) !== undefined);
+  const built =
+    foundOf(design, 'airtightness') === undefined ? 'a house built twice as leaky or a third tighter, ' : '';
+  const recorded =
+    found.length === 0 ? '' : 'leaks, sun and walls as far as the record of the house allows, ';
   return (
     'The ranges come from runs of the house with one thing changed that nobody can know beforehand: ' +
-    `a year ${words.degrees(YEAR_K)} hotter or colder, a house built twice as leaky or a third tighter, ` +
+    `a year ${words.degrees(YEAR_K)} hotter or colder, ${built}${recorded}` +
     'people who dry washing indoors and forget windows, or do better than drawn, and insulation in the ground that does half. ' +
-    `How far each is moved is a house rule. Two at once can lead further.${drawn}`
+    `How far ${found.length === 0 ? 'each' : 'each of the others'} is moved is a house rule. Two at once can lead further.${drawn}`
   );
 }
 
@@ -127,7 +197,9 @@ export function unknownsRule(words: Pick<Words, 'degrees'>, isMade: boolean): st
 export function unknownsOf(drawn: Design, isMade: boolean): readonly Unknown[] {
   const design = withChoiceKept(drawn);
   const same = JSON.stringify(design);
-  const turned = UNKNOWNS.filter(({ apply }) => JSON.stringify(apply(design)) !== same);
+  const turned = [...YEARS, ...shellOf(design), ...PEOPLE_AND_GROUND].filter(
+    ({ apply }) => JSON.stringify(apply(design)) !== same,
+  );
   return isMade ? [...turned, ...DRAWS] : turned;
 }
 
@@ -143,6 +215,19 @@ function withTightness(design: Design, times: number): Design {
     'air.ach50': times * design.air.ach50,
     'air.sunspaceAch50': times * design.air.sunspaceAch50,
   });
+}
+
+/** Sun let in has no number of its own; it acts from what was found. */
+function withSun(design: Design, times: number): Design {
+  const { asFound } = design;
+  if (asFound === undefined) return design;
+  const changed: AsFound = {
+    ...asFound,
+    unknowns: asFound.unknowns.map((one) =>
+      one.id === 'sun' ? { ...one, value: Math.min(one.high, Math.max(one.low, one.value * times)) } : one,
+    ),
+  };
+  return { ...design, asFound: changed };
 }
 
 function withHands(

@@ -6,7 +6,7 @@ import { parseDesign } from '../../src/design/schema.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { howSureOf, howSureSentences, rangeOf } from '../../src/questions/how-sure.ts';
 import { questionById } from '../../src/questions/registry.ts';
-import { unknownsOf } from '../../src/questions/what-nobody-knows.ts';
+import { unknownsOf, unknownsRule } from '../../src/questions/what-nobody-knows.ts';
 import { METRIC_WORDS } from '../../src/questions/words.ts';
 import { type Formula, madeBasis, madeRunner } from './made-runner.ts';
 
@@ -25,6 +25,31 @@ test('every way a house may turn out is a design that can be drawn, and changes 
     expect(unknowns.length).toBeGreaterThan(4);
     for (const { apply } of unknowns) expect(parseDesign(apply(example.design)).ok).toBe(true);
   }
+});
+
+test('a house held against a record is tried at the ends of what it allows, and not at those of house rules', () => {
+  const found = [
+    { id: 'airtightness', value: 1.4, low: 1.2, high: 1.6 },
+    { id: 'sun', value: 0.7, low: 0.63, high: 0.77 },
+    { id: 'insulation', value: 0.9, low: 0.8, high: 1.1 },
+  ] as const;
+  const days = { from: '2026-01-12', until: '2026-01-26', misfitK: 0.3, unseenMisfitK: 0.4 };
+  const house = { ...design, asFound: { ...days, unknowns: found } };
+  const tried = (id: string) => unknownsOf(house).find((one) => one.id === id)!;
+  expect(tried('leaky').apply(house).air.ach50 / base).toBeCloseTo(1.6 / 1.4, 2);
+  expect(tried('tight').apply(house).air.ach50 / base).toBeCloseTo(1.2 / 1.4, 2);
+  expect(tried('leaky').when(METRIC_WORDS)).toContain('its record');
+  const sun = (id: string) =>
+    tried(id)
+      .apply(house)
+      .asFound!.unknowns.find((one) => one.id === 'sun')!.value;
+  expect([sun('less-sun'), sun('more-sun')]).toEqual([0.63, 0.77]);
+  const wall = (id: string) => tried(id).apply(house).envelope.wallResistance / house.envelope.wallResistance;
+  expect(wall('good-walls')).toBeGreaterThan(1);
+  expect(wall('poor-walls')).toBeLessThan(1);
+  for (const { apply } of unknownsOf(house)) expect(parseDesign(apply(house)).ok).toBe(true);
+  expect(unknownsRule(METRIC_WORDS, house)).not.toContain('twice as leaky');
+  expect(unknownsRule(METRIC_WORDS, design)).toContain('twice as leaky');
 });
 
 test('a hotter design is tried hotter and colder still, and within limits', () => {

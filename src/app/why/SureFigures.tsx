@@ -28,7 +28,8 @@ interface SureFiguresProps {
 }
 
 export function SureFigures(props: SureFiguresProps) {
-  const system = useWorkspace().units.value;
+  const workspace = useWorkspace();
+  const system = workspace.units.value;
   const { sure, isOld } = useHowSure();
   const words = wordingOf(system);
   const ranges: FigureRanges = new Map(
@@ -49,7 +50,7 @@ export function SureFigures(props: SureFiguresProps) {
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-          <p>{unknownsRule(words, drawnOf(sure).length > 0)}</p>
+          <p>{unknownsRule(words, workspace.design.value, drawnOf(sure).length > 0)}</p>
         </details>
       )}
     </FigurePanel>
