@@ -1,0 +1,100 @@
+// A drawing, the weather of its days, loggers' columns with their places and what was told of the days, as one record that a
+// fit takes.
+
+import type { LoggerFile, Model, WeatherRecord } from '../daystone.ts';
+import type { Design } from '../design/design.ts';
+import type { LoggerColumn } from '../loggers/logger-file.ts';
+import { modelOf } from '../model/from-design.ts';
+import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
+import type { HourGrid } from '../weather/real/hourly-means.ts';
+import { dateOfMoment, HOUR_MS } from '../weather/real/moments.ts';
+import { type HouseRecord, hoursBefore, type Target, type Windows } from './house-record.ts';
+import { columnOver } from './shared-days.ts';
+import { type ToldDays, toldSeries, windowsTold } from './told-days.ts';
+
+/** A logger on a shelf sees the walls: own choice, see docs/as-found.md. */
+const RADIANT_SHARE = 0.3;
+/** Weather before the first reading is run as it was, up to so many days. */
+const DAYS_BEFORE = 28;
+
+/** A column of a logger's file, and where it hung. */
+export interface PlacedColumn {
+  /** id of a zone of the model */
+  readonly zone: string;
+  readonly name: string;
+  readonly file: HourGrid;
+  readonly column: Pick<LoggerColumn, 'kind' | 'values'>;
+}
+
+export interface FilesOfDays {
+  readonly design: Design;
+  readonly weather: WeatherRecord;
+  readonly period: HourGrid;
+  readonly columns: readonly PlacedColumn[];
+  readonly told: ToldDays;
+}
+
+export interface MadeRecord {
+  readonly record: HouseRecord;
+  readonly windows: Windows;
+  /** what there is to say of it, a sentence each */
+  readonly notes: readonly string[];
+}
+
+/** The model that a drawing means where these days were. */
+export function modelOfDays(design: Design, { year }: WeatherRecord): Model {
+  return modelOf(design, year.site, preparedOnce(year).ground);
+}
+
+/** All columns of a file that hung in one place. */
+export function placedColumns(zone: string, fileName: string, file: LoggerFile): PlacedColumn[] {
+  return file.columns.map((column) => ({
+    zone,
+    name: `${zone}, ${fileName} "${column.header}"`,
+    file,
+    column,
+  }));
+}
+
+/** First moment of a record and the one after its last, as dates. */
+export function daysOf({ startMs, hours, weather }: HouseRecord): {
+  readonly from: string;
+  readonly until: string;
+} {
+  const { utcOffsetH } = weather.year.site;
+  return {
+    from: dateOfMoment(startMs, utcOffsetH),
+    until: dateOfMoment(startMs + hours * HOUR_MS, utcOffsetH),
+  };
+}
+
+/** The record. */
+export function recordOfFiles({ design, weather, period, columns, told }: FilesOfDays): MadeRecord {
+  const targets = columns.map(({ zone, name, file, column }): Target => {
+    const { kind, values } = column;
+    return {
+      name,
+      zone,
+      kind,
+      radiantShare: kind === 'temperature' ? RADIANT_SHARE : 0,
+      measured: columnOver(values, file.startMs, period),
+    };
+  });
+  const record: HouseRecord = {
+    design,
+    weather,
+    startMs: period.startMs,
+    hours: period.hours,
+    targets,
+    series: toldSeries(modelOfDays(design, weather), told, period),
+    warmUpDays: DAYS_BEFORE,
+  };
+  const before = hoursBefore(record);
+  const notes =
+    before < 24 * DAYS_BEFORE
+      ? [
+          `The weather begins ${Math.floor(before / 24)} days before the readings; ${DAYS_BEFORE} are better, for the house remembers.`,
+        ]
+      : [];
+  return { record, windows: windowsTold(told, period), notes };
+}
