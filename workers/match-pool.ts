@@ -7,7 +7,7 @@ import { TaskPool } from './task-pool.ts';
 /** What the pool needs of a thread's service, near or far. */
 export interface MatchService {
   keepRecord(record: HouseRecord): unknown;
-  runMatches(jobs: readonly MatchJob[]): Promise<readonly MatchResult[]> | readonly MatchResult[];
+  runMatches(jobs: readonly MatchJob[]): Promise<readonly MatchResult[]>;
 }
 
 export interface MatchThread {
@@ -24,12 +24,16 @@ const IDLE_MS = 10_000;
 /** A slice of fortnights takes a second on a slow machine; a minute leaves room for one that was put to sleep. */
 const SILENT_MS = 60_000;
 
-/** A runner of one record; close it when done. */
+/**
+ * A runner of one record; close it when done.
+ *
+ * @param onRun told after each run
+ */
 export function createMatchPool(
   record: HouseRecord,
   startThread: () => MatchThread,
   threads: number,
-  signal?: StopSignal,
+  { signal, onRun }: { readonly signal?: StopSignal; readonly onRun?: () => void } = {},
 ): MatchPool {
   const pool = new TaskPool<MatchJob, MatchResult>({
     threads,
@@ -49,5 +53,5 @@ export function createMatchPool(
       };
     },
   });
-  return { run: (jobs) => pool.perform(jobs, { signal }), close: () => pool.close() };
+  return { run: (jobs) => pool.perform(jobs, { signal, onResult: onRun }), close: () => pool.close() };
 }

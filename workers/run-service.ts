@@ -1,7 +1,8 @@
 // Climates kept under keys, each prepared once, and the runs of questions in them: what a thread of the pool is asked
-// for. All that a thread of the command line does; in the page it is a part of the simulation service.
+// for. All that a thread of the command line does; in the page it is a part of the simulation service. What matches need is
+// loaded with the first of them.
 
-import { type HouseRecord, type MatchJob, type MatchResult, runMatch } from '../src/matching/house-record.ts';
+import type { HouseRecord, MatchJob, MatchResult } from '../src/matching/house-record.ts';
 import { createJobRunner, type RunJob, type RunResult } from '../src/questions/run-job.ts';
 import { type PreparedClimate, prepareClimate } from '../src/weather/prepared/prepared-climate.ts';
 import type { TypicalYear } from '../src/weather/typical-year.ts';
@@ -14,7 +15,7 @@ export interface KeptRuns {
   /** Take a house's record in; the one before is dropped. */
   keepRecord(record: HouseRecord): void;
   /** Run the record's days, once for each job. Throws RangeError when no record is kept. */
-  runMatches(jobs: readonly MatchJob[]): readonly MatchResult[];
+  runMatches(jobs: readonly MatchJob[]): Promise<readonly MatchResult[]>;
 }
 
 export interface KeptClimates extends KeptRuns {
@@ -46,9 +47,10 @@ export function createRunService(): KeptClimates {
     keepRecord(record) {
       house = record;
     },
-    runMatches(jobs) {
+    async runMatches(jobs) {
       if (house === null) throw new RangeError('record is none; allowed: one given by keepRecord');
       const record = house;
+      const { runMatch } = await import('../src/matching/house-record.ts');
       return jobs.map((job) => runMatch(record, job));
     },
   };

@@ -2,6 +2,7 @@
 // prepared once each, and run designs in them. In: climate texts or years and designs. Out: the year and its
 // outcome. Climates stay here; only results travel.
 
+import { type ProxyMarked, proxy } from 'comlink';
 import { runYear } from '../src/daystone.ts';
 import type { Design } from '../src/design/design.ts';
 import type { Units } from '../src/findings/wording.ts';
@@ -14,6 +15,7 @@ import type { ReadResult, SiteHints } from '../src/weather/read-result.ts';
 import { lookAtWeather, type ReadStep, readWeather, type WeatherLook } from '../src/weather/reader.ts';
 import type { TableChoices } from '../src/weather/table/hourly-table.ts';
 import { HOURS, type TypicalYear } from '../src/weather/typical-year.ts';
+import type { MatchDesk } from './match-desk.ts';
 import { createRunService, type KeptRuns } from './run-service.ts';
 
 export interface RunAnswer {
@@ -65,6 +67,8 @@ export interface SimulationService extends KeptRuns {
   glanceAt(climate: TypicalYear): ClimateGlance;
   /** Tell a listener whenever a year has been run and only its answer is left to put together: which, counted from 1. */
   whenSimulated(listener: (run: number) => void): void;
+  /** A desk at which houses are held against their records. */
+  matchDesk(): Promise<MatchDesk & ProxyMarked>;
   /** Run one year; throws RangeError when the climate is not kept. */
   run(design: Design, climateKey: string, options: RunOptions): RunAnswer;
 }
@@ -88,6 +92,10 @@ export function createSimulationService(): SimulationService {
     },
     whenSimulated(listener) {
       simulated = listener;
+    },
+    async matchDesk() {
+      const { createMatchDesk } = await import('./match-desk.ts');
+      return proxy(createMatchDesk());
     },
     run(design, climateKey, { history, units }) {
       const run = ++count;

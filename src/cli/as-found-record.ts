@@ -130,7 +130,7 @@ function periodFrom(
     if (flag === 'from') within.fromMs = ms;
     else within.untilMs = text.includes(':') ? ms : ms + 24 * HOUR_MS;
   }
-  const shared = sharedDays(record, files, within);
+  const shared = sharedDays(record, utcOffsetH, files, within);
   if (shared.days >= LEAST_DAYS) return shared;
   const dates = (grid: HourGrid) => datesOf(grid, utcOffsetH);
   return {

@@ -23,7 +23,7 @@ export function matchText(
   const words = {
     verdict: verdictWords(match),
     heatLoss: heatLossWords(match),
-    unknowns: match.unknowns.map(unknownWords),
+    unknowns: match.unknowns.map((found) => unknownWords(found)),
     held: match.held.map(heldWords),
     ties: match.ties.map(tieWords),
     patterns: match.patterns.map((pattern) => pattern.words),

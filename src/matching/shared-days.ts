@@ -3,7 +3,6 @@
 
 import type { HourGrid } from '../weather/real/hourly-means.ts';
 import { dateOfMoment, HOUR_MS } from '../weather/real/moments.ts';
-import type { WeatherRecord } from '../weather/real/weather-record.ts';
 
 /** Fewer whole days tell nothing. */
 export const LEAST_DAYS = 5;
@@ -20,13 +19,14 @@ export interface SharedDays extends HourGrid {
  * @param within moments to stay between [ms since 1970 UTC]
  */
 export function sharedDays(
-  weather: WeatherRecord,
+  weather: HourGrid,
+  utcOffsetH: number,
   loggers: readonly HourGrid[],
   { fromMs = -Infinity, untilMs = Infinity }: { readonly fromMs?: number; readonly untilMs?: number } = {},
 ): SharedDays {
   const from = Math.max(weather.startMs, fromMs, Math.min(...loggers.map(({ startMs }) => startMs)));
   const until = Math.min(endOf(weather), untilMs, Math.max(...loggers.map(endOf)));
-  const offset = weather.year.site.utcOffsetH * HOUR_MS;
+  const offset = utcOffsetH * HOUR_MS;
   const startMs = Math.ceil((from + offset) / DAY_MS) * DAY_MS - offset;
   const endMs = Math.floor((until + offset) / DAY_MS) * DAY_MS - offset;
   const days = Math.max(0, Math.floor((endMs - startMs) / DAY_MS));

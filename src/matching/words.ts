@@ -1,13 +1,24 @@
-// A match in words: the verdict with its number, one line an unknown, what cannot be told apart, what is left.
+// A match in words: the verdict with its number, one line an unknown, what cannot be told apart, what is left. Differences
+// of temperature stand in K until `inUnits` turns them.
 
 import type { UnknownId } from '../design/as-found.ts';
 import { factorWords, foundWords, UNKNOWN_WORDS } from '../findings/found-words.ts';
-import { wordingOf } from '../findings/wording.ts';
+import { type Units, wordingOf } from '../findings/wording.ts';
 import type { Tie } from './intervals.ts';
 import type { FoundUnknown, Match } from './match.ts';
 
 const kelvin = (value: number) => `${value.toFixed(1)} K`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence with its differences of temperature as these units have them. */
+export function inUnits(sentence: string, units: Units): string {
+  return units === 'metric'
+    ? sentence
+    : sentence.replace(/(\d+(?:\.\d+)?) K\b/g, (_, kelvins: string) => {
+        const digits = kelvins.includes('.') ? 1 : 0;
+        return `${(1.8 * Number(kelvins)).toFixed(digits)} °F`;
+      });
+}
 
 /** The verdict, always with its number: on days the fit had not seen. */
 export function verdictWords(match: Match): string {
@@ -26,10 +37,10 @@ export function verdictWords(match: Match): string {
 }
 
 /** What the house seems to be, of one unknown. */
-export function unknownWords(found: FoundUnknown): string {
+export function unknownWords(found: FoundUnknown, units: Units = 'metric'): string {
   const words = capital(UNKNOWN_WORDS[found.id]);
   return found.learnt
-    ? `${words}: ${foundWords(found, wordingOf('metric'))}.`
+    ? `${words}: ${foundWords(found, wordingOf(units))}.`
     : `${words}: not learnt, stays as drawn.`;
 }
 

@@ -14,7 +14,7 @@ const LEVELS: readonly (readonly string[])[] = [
   ['keeping'],
   ['state'],
   ['charts', 'build', 'climate', 'inputs', 'section', 'trust'],
-  ['figures', 'findings', 'questions', 'start'],
+  ['figures', 'findings', 'found', 'questions', 'start'],
   ['pictures', 'versions', 'why'],
   ['report', 'take'],
   ['page'],

@@ -69,7 +69,7 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
   expect(answer.unknowns.length).toBeGreaterThan(3);
   expect(answer.words.verdict).toMatch(/unseen|not seen/);
   expect(answer.notes.join(' ')).toContain('standard time');
-  expect(readFileSync(hourly, 'utf8').split('\n').length).toBe(24 * 13 + 2);
+  expect(readFileSync(hourly, 'utf8').split('\n').length).toBe(24 * 14 + 2);
 });
 
 test('the page for the people of the house is one page, and warns of what can hurt', async () => {

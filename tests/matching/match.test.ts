@@ -118,7 +118,7 @@ describe('a winter fortnight, unheated, windows shut', async () => {
     const said = [
       verdictWords(match),
       heatLossWords(match)!,
-      ...match.unknowns.map(unknownWords),
+      ...match.unknowns.map((found) => unknownWords(found)),
       ...match.held.map(heldWords),
       ...match.ties.map(tieWords),
     ];

@@ -1,6 +1,6 @@
 // Days told as shut or away, as what a run takes in place of rules and schedules; and days that files share.
 import { expect, test } from 'vitest';
-import { EXAMPLES, type WeatherRecord } from '../../src/daystone.ts';
+import { EXAMPLES } from '../../src/daystone.ts';
 import { sharedDays } from '../../src/matching/shared-days.ts';
 import { toldSeries, windowsTold } from '../../src/matching/told-days.ts';
 import { modelOf } from '../../src/model/from-design.ts';
@@ -51,13 +51,9 @@ test('in days away nobody breathes, cooks or washes, and appliances are as by ni
 });
 
 test('days shared are whole days of local standard time', () => {
-  const weather = {
-    startMs: start - 30 * DAY,
-    hours: 24 * 60,
-    year: { site: { utcOffsetH: -7 } },
-  } as unknown as WeatherRecord;
+  const weather = { startMs: start - 30 * DAY, hours: 24 * 60 };
   // Local midnight is 7 h UTC; the logger begins at 9 h and ends ten days later.
   const logger = { startMs: start + 9 * HOUR, hours: 240 };
-  expect(sharedDays(weather, [logger])).toEqual({ startMs: start + 31 * HOUR, hours: 24 * 9, days: 9 });
-  expect(sharedDays(weather, [{ startMs: start + 400 * DAY, hours: 240 }]).days).toBe(0);
+  expect(sharedDays(weather, -7, [logger])).toEqual({ startMs: start + 31 * HOUR, hours: 24 * 9, days: 9 });
+  expect(sharedDays(weather, -7, [{ startMs: start + 400 * DAY, hours: 240 }]).days).toBe(0);
 });

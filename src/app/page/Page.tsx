@@ -36,6 +36,8 @@ const loadStart = () => import('../start/StartView.tsx').then(({ StartView }) =>
 const loadReasons = () => import('../why/WhyNote.tsx').then(({ WhyNote }) => WhyNote);
 const loadBuild = () => import('../build/BuildView.tsx').then(({ BuildView }) => BuildView);
 const loadTrust = () => import('../trust/TrustView.tsx').then(({ TrustView }) => TrustView);
+const loadFound = () => import('../found/FoundView.tsx').then(({ FoundView }) => FoundView);
+const loadProtocol = () => import('../found/ProtocolView.tsx').then(({ ProtocolView }) => ProtocolView);
 
 export function Page() {
   const view = useView();
@@ -61,6 +63,15 @@ export function Page() {
           <Late load={loadClient} wait="Fetching the house…" />
         </>
       )}
+      {view === 'found' && (
+        <>
+          <div class="view-notices">
+            <NoticeLine />
+          </div>
+          <Late load={loadFound} wait="Fetching the desk…" />
+        </>
+      )}
+      {view === 'protocol' && <Late load={loadProtocol} wait="Fetching the page…" />}
       {view === 'report' && <Late load={loadReport} wait="Fetching the report…" />}
       {view === 'build' && (
         <>

@@ -3,14 +3,17 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
-export type View = 'sheet' | 'own' | 'client' | 'report' | 'build' | 'trust';
+/** Views whose address is their name. */
+const NAMED = ['own', 'report', 'build', 'trust', 'found', 'protocol'] as const;
+
+export type View = 'sheet' | 'client' | (typeof NAMED)[number];
 
 /** The view an address asks for. */
 function viewOf(hash: string): View {
   const view = hash.slice(1);
   // A client's link, before and after it is read.
   if (view.split('=')[0] === 'client') return 'client';
-  return view === 'own' || view === 'report' || view === 'build' || view === 'trust' ? view : 'sheet';
+  return NAMED.find((name) => name === view) ?? 'sheet';
 }
 
 /** The view now, followed as the address changes. */

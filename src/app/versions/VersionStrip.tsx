@@ -79,6 +79,9 @@ export function VersionStrip() {
       {versions.length > 1 && compared.length < 2 && (
         <p class="chart-note">Tick two to four versions to see them side by side.</p>
       )}
+      <p class="chart-note">
+        Does the house stand already? <a href="#found">Hold it against a logger’s record</a>.
+      </p>
     </section>
   );
 }

@@ -129,7 +129,9 @@ export function readRealWeather(
     );
   if (light === null && clock.isGuess) notes.push('Without sun in the table the clock cannot be checked.');
   const at = moved === 0 ? ms : ms.map((moment) => moment - moved * HOUR_MS);
-  const grid = gridOver(at, site.utcOffsetH);
+  const [before, after] =
+    meaning.stamp === 'instant' ? [0, 0] : meaning.stamp === 'start' ? [0, stepMs] : [stepMs, 0];
+  const grid = gridOver(Float64Array.of(at[0]! - before, at.at(-1)! + after), site.utcOffsetH);
   if (grid.hours > HOURS)
     return refuse(
       null,

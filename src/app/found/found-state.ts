@@ -1,0 +1,273 @@
+// What lies on the desk of a visit: the files that were brought, where each column hung, what was told of the days, and the
+// match under way or done. It outlives the view, so that nothing is lost by a look at the sheet.
+
+import { computed, signal } from '@preact/signals';
+import { proxy } from 'comlink';
+import type { DaysHeld, MatchAnswer } from '../../../workers/match-desk.ts';
+import { createMatchPool } from '../../../workers/match-pool.ts';
+import { startSimulationThread } from '../../../workers/simulation-thread.ts';
+import { serviceThreadOf } from '../../../workers/worker-thread.ts';
+import type { Design } from '../../design/design.ts';
+import type { LoggerFile } from '../../loggers/logger-file.ts';
+import type { MatchResult } from '../../matching/house-record.ts';
+import type { PlacedColumn } from '../../matching/record-of-files.ts';
+import { type SharedDays, sharedDays } from '../../matching/shared-days.ts';
+import type { FileChoices, TakenFile } from '../../matching/taken-file.ts';
+import type { Stretch } from '../../matching/told-days.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+import { messageOf } from '../parts/message-of.ts';
+import { DAY_MS } from './days.ts';
+import { atDesk } from './desk-thread.ts';
+import { likelyPlace, placesIn } from './places.ts';
+
+export interface BroughtFile {
+  readonly id: number;
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly as: FileChoices['as'];
+  readonly clock: FileChoices['clock'];
+  /** null while it is read */
+  readonly taken: TakenFile | null;
+  /** by column: a zone, or null for one that is left out */
+  readonly places: readonly (string | null)[];
+}
+
+/** What was told of a day; absent for nothing. */
+export type ToldDay = 'shut' | 'away';
+
+export interface Drawn {
+  readonly held: DaysHeld;
+  readonly drawn: MatchResult | null;
+  readonly readings: MatchResult | null;
+}
+
+export type MatchState =
+  | { readonly state: 'none' }
+  | { readonly state: 'running'; readonly runs: number; readonly picture: Drawn | null }
+  | { readonly state: 'failed'; readonly message: string }
+  | {
+      readonly state: 'done';
+      readonly picture: Drawn;
+      readonly answer: MatchAnswer;
+      /** what it was asked of, to tell when that has changed */
+      readonly mark: string;
+      readonly isKept: boolean;
+    };
+
+export const files = signal<readonly BroughtFile[]>([]);
+/** by the moment a day starts */
+export const told = signal<ReadonlyMap<number, ToldDay>>(new Map());
+export const match = signal<MatchState>({ state: 'none' });
+/** A file larger than this is no table of a house's days. */
+const MOST_BYTES = 60_000_000;
+
+let count = 0;
+
+/** The one weather that counts: the last that was brought. */
+export const weatherFile = computed(() => files.value.findLast(({ taken }) => taken?.kind === 'weather'));
+
+export const loggerFiles = computed(() =>
+  files.value.flatMap((brought) =>
+    brought.taken?.kind === 'logger' ? [{ brought, file: brought.taken.file as LoggerFile }] : [],
+  ),
+);
+
+function change(id: number, by: Partial<BroughtFile>): void {
+  files.value = files.value.map((file) => (file.id === id ? { ...file, ...by } : file));
+}
+
+/** Take files in, each read off the page's thread. */
+export async function bring(list: Iterable<File>, design: Design, typical: TypicalYear): Promise<void> {
+  const fresh = [...list].map((file) => ({ id: ++count, file }));
+  files.value = [
+    ...files.value,
+    ...fresh.map(
+      ({ id, file }): BroughtFile => ({
+        id,
+        name: file.name,
+        bytes: new Uint8Array(),
+        as: 'auto',
+        clock: 'auto',
+        taken: null,
+        places: [],
+      }),
+    ),
+  ];
+  for (const { id, file } of fresh) {
+    const refuse = (fault: string) => change(id, { taken: { kind: 'refused', faults: [fault] } });
+    if (file.size === 0) refuse('the file is empty; allowed: a table');
+    else if (file.size > MOST_BYTES) refuse('the file is larger than 60 MB; allowed: the days in question');
+    else {
+      const content = await file.arrayBuffer().catch(() => null);
+      if (content === null) refuse('the file cannot be read; was it moved, or is it a folder?');
+      else {
+        change(id, { bytes: new Uint8Array(content) });
+        await readAgain(id, {}, design, typical);
+      }
+    }
+  }
+}
+
+/** Read a file by another clock, or as something else. */
+export async function readAgain(
+  id: number,
+  choice: Partial<Pick<BroughtFile, 'as' | 'clock'>>,
+  design: Design,
+  typical: TypicalYear,
+): Promise<void> {
+  change(id, choice);
+  const file = files.value.find((one) => one.id === id);
+  if (file === undefined) return;
+  const { name, bytes, as, clock } = file;
+  let taken: TakenFile;
+  try {
+    taken = await atDesk<TakenFile>(
+      (desk) => desk.take(bytes, { name, site: typical.site, as, clock }) as Promise<TakenFile>,
+    );
+  } catch (reason) {
+    taken = { kind: 'refused', faults: [`the file could not be read: ${messageOf(reason)}`] };
+  }
+  const now = files.value.find((one) => one.id === id);
+  // Taken away meanwhile, or asked for otherwise.
+  if (now === undefined || now.as !== as || now.clock !== clock) return;
+  const headers = taken.kind === 'logger' ? taken.file.columns.map(({ header }) => header) : [];
+  const places =
+    now.places.length === headers.length
+      ? now.places
+      : headers.map((header) => likelyPlace(design, name, header));
+  change(id, { taken, places });
+}
+
+export function takeAway(id: number): void {
+  files.value = files.value.filter((file) => file.id !== id);
+}
+
+export function place(id: number, column: number, zone: string | null): void {
+  const file = files.value.find((one) => one.id === id);
+  if (file) change(id, { places: file.places.map((was, i) => (i === column ? zone : was)) });
+}
+
+/** Columns with a place that this design has. */
+export function placedIn(design: Design): PlacedColumn[] {
+  const places = placesIn(design);
+  return loggerFiles.value.flatMap(({ brought, file }) =>
+    file.columns.flatMap((column, i): PlacedColumn[] => {
+      const at = places.find(({ zone }) => zone === brought.places[i]);
+      if (at === undefined) return [];
+      const { startMs, hours } = file;
+      const name = `${at.words}, “${column.header}” of ${brought.name}`;
+      return [{ zone: at.zone, name, file: { startMs, hours }, column }];
+    }),
+  );
+}
+
+/** Days that the weather and the loggers in the house share; null before there are both. */
+export function daysShared(design: Design, utcOffsetH: number): SharedDays | null {
+  const taken = weatherFile.value?.taken;
+  const columns = placedIn(design);
+  if (taken?.kind !== 'weather' || columns.length === 0) return null;
+  return sharedDays(
+    taken.real,
+    utcOffsetH,
+    columns.map(({ file }) => file),
+  );
+}
+
+/** Tell something of days; null takes back what was told. */
+export function tellOf(days: readonly number[], what: ToldDay | null): void {
+  const next = new Map(told.value);
+  for (const day of days) {
+    if (what === null) next.delete(day);
+    else next.set(day, what);
+  }
+  told.value = next;
+}
+
+function stretches(what: ToldDay): Stretch[] {
+  return [...told.value].flatMap(([fromMs, said]) =>
+    said === what ? [{ fromMs, untilMs: fromMs + DAY_MS }] : [],
+  );
+}
+
+/** What a match is asked of, as text: another text, another answer. */
+export function markOf(design: Design): string {
+  const brought = files.value.map(({ id, as, clock, places }) => [id, as, clock, places]);
+  return JSON.stringify([design, brought, [...told.value].sort()]);
+}
+
+let stop: AbortController | null = null;
+
+/** Hold the design against the days. */
+export async function hold(design: Design, typical: TypicalYear): Promise<void> {
+  const taken = weatherFile.value?.taken;
+  const period = daysShared(design, typical.site.utcOffsetH);
+  if (taken?.kind !== 'weather' || period === null) return;
+  stop?.abort();
+  const controller = new AbortController();
+  stop = controller;
+  const mark = markOf(design);
+  let runs = 0;
+  let picture: Drawn | null = null;
+  let pool: ReturnType<typeof createMatchPool> | null = null;
+  const show = () => {
+    if (!controller.signal.aborted) match.value = { state: 'running', runs, picture };
+  };
+  show();
+  try {
+    const order = {
+      design,
+      real: taken.real,
+      typical,
+      period: { startMs: period.startMs, hours: period.hours },
+      columns: placedIn(design),
+      told: { shut: stretches('shut'), away: stretches('away') },
+    };
+    const hands = {
+      onStart: (held: DaysHeld) => {
+        pool = createMatchPool(
+          held.record,
+          () => serviceThreadOf(startSimulationThread()),
+          Math.max(1, navigator.hardwareConcurrency),
+          {
+            signal: controller.signal,
+            onRun: () => {
+              runs++;
+              show();
+            },
+          },
+        );
+        picture = { held, drawn: null, readings: null };
+        show();
+      },
+      run: (jobs: Parameters<NonNullable<typeof pool>['run']>[0]) => pool!.run(jobs),
+      onRound: (readings: MatchResult, drawn: MatchResult) => {
+        if (picture) picture = { ...picture, readings, drawn };
+        show();
+      },
+    };
+    const answer = await atDesk((desk) => desk.match(order, proxy(hands)));
+    if (controller.signal.aborted) return;
+    match.value = {
+      state: 'done',
+      picture: { ...picture!, readings: answer.match.readings },
+      answer,
+      mark,
+      isKept: false,
+    };
+  } catch (reason) {
+    if (!controller.signal.aborted) match.value = { state: 'failed', message: messageOf(reason) };
+  } finally {
+    (pool as ReturnType<typeof createMatchPool> | null)?.close();
+  }
+}
+
+/** Stop; nothing comes of it, and everything that was brought stays. */
+export function stopMatch(): void {
+  stop?.abort();
+  match.value = { state: 'none' };
+}
+
+/** Judge the house by what is found so far. */
+export function endSearch(): void {
+  void atDesk((desk) => desk.endSearch());
+}
