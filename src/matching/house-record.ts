@@ -18,6 +18,8 @@ export interface Target {
   readonly kind: 'temperature' | 'humidity';
   /** a logger on a shelf sees the walls too: of its reading so much is their radiation, 0…1 */
   readonly radiantShare: number;
+  /** it was read so often [h]; absent where `measured` are means in truth */
+  readonly stepH?: number;
   /** by hour of the period, °C or %; NaN where not known */
   readonly measured: Float64Array;
 }
@@ -76,8 +78,27 @@ export function runMatch(record: HouseRecord, { values, habit }: MatchJob): Matc
   return targets.map((target) => readingOf(target, zones));
 }
 
-/** What a logger reads of a zone: air and the radiation of its walls, or humidity in %. */
-function readingOf({ zone, kind, radiantShare }: Target, zones: readonly ZonePeriod[]): Float64Array {
+/** What a logger reads of a zone, by hour. */
+function readingOf(target: Target, zones: readonly ZonePeriod[]): Float64Array {
+  const meant = feltBy(target, zones);
+  return target.stepH === undefined ? meant : asJoined(meant, target.stepH);
+}
+
+/**
+ * Means of hours as they come out when readings of a moment are joined by straight lines: the trapezoidal rule's error,
+ * step²/12 times the second difference (textbook). Hourly readings blunt every peak by it, which a fit would take for mass.
+ */
+export function asJoined(means: Float64Array, stepH: number): Float64Array {
+  const blunts = stepH ** 2 / 12;
+  const last = means.length - 1;
+  return means.map((mean, hour) => {
+    const [before, after] = [means[Math.max(0, hour - 1)]!, means[Math.min(last, hour + 1)]!];
+    return mean + blunts * (before - 2 * mean + after);
+  });
+}
+
+/** Air and the radiation of its walls, or humidity in %. */
+function feltBy({ zone, kind, radiantShare }: Target, zones: readonly ZonePeriod[]): Float64Array {
   const { airC, operativeC, relativeHumidity } = zones.find(({ id }) => id === zone)!;
   if (kind === 'humidity') return relativeHumidity.map((share) => 100 * share);
   // The operative temperature is half air, half mean radiant.

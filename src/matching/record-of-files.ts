@@ -22,7 +22,7 @@ export interface PlacedColumn {
   /** id of a zone of the model */
   readonly zone: string;
   readonly name: string;
-  readonly file: HourGrid;
+  readonly file: HourGrid & Pick<LoggerFile, 'stepMin'>;
   readonly column: Pick<LoggerColumn, 'kind' | 'values'>;
 }
 
@@ -77,6 +77,7 @@ export function recordOfFiles({ design, weather, period, columns, told }: FilesO
       zone,
       kind,
       radiantShare: kind === 'temperature' ? RADIANT_SHARE : 0,
+      stepH: file.stepMin / 60,
       measured: columnOver(values, file.startMs, period),
     };
   });

@@ -154,9 +154,9 @@ export function placedIn(design: Design): PlacedColumn[] {
     file.columns.flatMap((column, i): PlacedColumn[] => {
       const at = places.find(({ zone }) => zone === brought.places[i]);
       if (at === undefined) return [];
-      const { startMs, hours } = file;
+      const { startMs, hours, stepMin } = file;
       const name = `${at.words}, “${column.header}” of ${brought.name}`;
-      return [{ zone: at.zone, name, file: { startMs, hours }, column }];
+      return [{ zone: at.zone, name, file: { startMs, hours, stepMin }, column }];
     }),
   );
 }
