@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { type LoggerFile, readLogger, readRealWeather, recordOf, type WeatherRecord } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
+import { OUTDOORS, withOutdoorLogger } from '../matching/outdoor-logger.ts';
 import { type MadeRecord, modelOfDays, placedColumns, recordOfFiles } from '../matching/record-of-files.ts';
 import { datesOf, LEAST_DAYS, sharedDays } from '../matching/shared-days.ts';
 import type { Stretch } from '../matching/told-days.ts';
@@ -47,15 +48,13 @@ export async function recordFrom(
   );
   if (!weather.ok)
     return { faults: weather.faults.map((fault) => `${weatherPath}: ${describeFault(fault)}`) };
-  const record = recordOf(weather.real, typical.year);
-  const { utcOffsetH } = record.year.site;
+  const { site } = weather.real;
+  const { utcOffsetH } = site;
   const notes = weather.notes.map((note) => `Weather: ${note}`);
-  const allowed = modelOfDays(design, record).zones.map(({ id }) => id);
   const files: { place: string; path: string; file: LoggerFile }[] = [];
   for (const text of loggers) {
     const [place, path] = [text.slice(0, text.indexOf('=')), text.slice(text.indexOf('=') + 1)];
-    if (!text.includes('=') || !allowed.some((one) => one === place))
-      return { faults: [`--logger: ${text}; allowed: PLACE=FILE, PLACE one of ${allowed.join(', ')}`] };
+    if (!text.includes('=')) return { faults: [`--logger: ${text}; allowed: PLACE=FILE`] };
     const content = await textFrom(path);
     if (content === null) return { faults: [`${path}: cannot be read; allowed: a logger’s file`] };
     const logger = await readLogger(content, { utcOffsetH, clock: loggerClock as RowClock });
@@ -63,18 +62,31 @@ export async function recordFrom(
     notes.push(...logger.file.notes.map((note) => `${basename(path)}: ${note}`));
     files.push({ place, path, file: logger.file });
   }
+  const columns = files.flatMap(({ place, path, file }) => placedColumns(place, basename(path), file));
+  const outdoors = columns.filter(({ zone }) => zone === OUTDOORS);
+  const indoors = columns.filter(({ zone }) => zone !== OUTDOORS);
+  const record = recordOf(withOutdoorLogger(weather.real, outdoors, site)!, typical.year);
+  const places = modelOfDays(design, record).zones.map(({ id }) => id);
+  const stray = indoors.find(({ zone }) => !places.some((one) => one === zone));
+  if (stray !== undefined)
+    return {
+      faults: [
+        `--logger: ${stray.zone}=…; allowed: PLACE=FILE, PLACE one of ${[...places, OUTDOORS].join(', ')}`,
+      ],
+    };
+  if (indoors.length === 0)
+    return { faults: [`--logger: ${OUTDOORS} only; allowed: one of ${places.join(', ')} beside it`] };
   const period = periodFrom(
     args,
     record,
-    files.map(({ file }) => file),
+    indoors.map(({ file }) => file),
   );
   if ('fault' in period) return { faults: [period.fault] };
   const shut = stretchesFrom(args, 'shut', utcOffsetH);
   if ('fault' in shut) return { faults: [shut.fault] };
   const away = stretchesFrom(args, 'away', utcOffsetH);
   if ('fault' in away) return { faults: [away.fault] };
-  const columns = files.flatMap(({ place, path, file }) => placedColumns(place, basename(path), file));
-  const made = recordOfFiles({ design, weather: record, period, columns, told: { shut, away } });
+  const made = recordOfFiles({ design, weather: record, period, columns: indoors, told: { shut, away } });
   return { ...made, notes: [...notes, ...made.notes] };
 }
 
@@ -118,7 +130,7 @@ function planeFrom({ values }: ParsedArguments) {
 function periodFrom(
   { values }: ParsedArguments,
   record: WeatherRecord,
-  files: readonly LoggerFile[],
+  files: readonly HourGrid[],
 ): HourGrid | { fault: string } {
   const { utcOffsetH } = record.year.site;
   const within: { fromMs?: number; untilMs?: number } = {};

@@ -43,7 +43,7 @@ export const asFoundCommand: Command = {
   switches: ['json', 'protocol'],
   details: [
     '--weather FILE: a table of dated weather of those days, best with four weeks before them',
-    '--logger PLACE=FILE: a logger’s file; PLACE is house, sunspace or a room; once for each',
+    '--logger PLACE=FILE: a logger’s file; PLACE is house, sunspace, a room or outdoors; once for each',
     '--shut DATE..DATE: days on which windows, vents and doors stayed shut, first and last; the surest record',
     '--away DATE..DATE: days on which nobody was at home and all stood shut',
     '--climate ID: the typical year for the time before and for what was not measured; that of the design unless said',

@@ -70,7 +70,7 @@ export function daysOf({ startMs, hours, weather }: HouseRecord): {
 
 /** The record. */
 export function recordOfFiles({ design, weather, period, columns, told }: FilesOfDays): MadeRecord {
-  const targets = columns.map(({ zone, name, file, column }): Target => {
+  const all = columns.map(({ zone, name, file, column }): Target => {
     const { kind, values } = column;
     return {
       name,
@@ -81,6 +81,10 @@ export function recordOfFiles({ design, weather, period, columns, told }: FilesO
       measured: columnOver(values, file.startMs, period),
     };
   });
+  const targets = all.filter(({ measured }) => !measured.every(Number.isNaN));
+  const notes = all
+    .filter((target) => !targets.includes(target))
+    .map(({ name }) => `${name} has no reading in these days and is not used; check its year and clock.`);
   const record: HouseRecord = {
     design,
     weather,
@@ -91,11 +95,9 @@ export function recordOfFiles({ design, weather, period, columns, told }: FilesO
     warmUpDays: DAYS_BEFORE,
   };
   const before = hoursBefore(record);
-  const notes =
-    before < 24 * DAYS_BEFORE
-      ? [
-          `The weather begins ${Math.floor(before / 24)} days before the readings; ${DAYS_BEFORE} are better, for the house remembers.`,
-        ]
-      : [];
+  if (before < 24 * DAYS_BEFORE)
+    notes.push(
+      `The weather begins ${Math.floor(before / 24)} days before the readings; ${DAYS_BEFORE} are better, for the house remembers.`,
+    );
   return { record, windows: windowsTold(told, period), notes };
 }

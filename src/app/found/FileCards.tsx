@@ -3,6 +3,7 @@
 
 import type { Design } from '../../design/design.ts';
 import type { LoggerColumn, LoggerFile } from '../../loggers/logger-file.ts';
+import { OUTDOORS } from '../../matching/outdoor-logger.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { describeSpan } from './days.ts';
@@ -146,7 +147,7 @@ interface ColumnProps {
 
 function ColumnLine({ name, column, file, zone, choose, design, system }: ColumnProps) {
   const places = placesIn(design);
-  const isPlaced = places.some((one) => one.zone === zone);
+  const isPlaced = zone === OUTDOORS || places.some((one) => one.zone === zone);
   return (
     <div class="found-column">
       <label>
@@ -163,6 +164,7 @@ function ColumnLine({ name, column, file, zone, choose, design, system }: Column
               {one.words}
             </option>
           ))}
+          <option value={OUTDOORS}>outdoors, in the shade</option>
           <option value="">nowhere here: leave it out</option>
         </select>
       </label>

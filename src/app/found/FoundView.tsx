@@ -3,6 +3,7 @@
 
 import '../style/found.css';
 import { useEffect, useRef } from 'preact/hooks';
+import type { Design } from '../../design/design.ts';
 import { TAKE_CARE } from '../../matching/protocol.ts';
 import { LEAST_DAYS } from '../../matching/shared-days.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -26,6 +27,7 @@ import {
   tellOf,
   told,
   weatherFile,
+  weatherOf,
 } from './found-state.ts';
 
 export function FoundView() {
@@ -72,8 +74,8 @@ function Desk({ typical }: { typical: TypicalYear }) {
   const { utcOffsetH } = typical.site;
   const take = (brought: Iterable<File>) => void bring(brought, workspace.design.value, typical);
   useDrops(take);
-  const shared = daysShared(design, utcOffsetH);
-  const lacks = lackOf(design, utcOffsetH);
+  const shared = daysShared(design, typical);
+  const lacks = lackOf(design, typical);
   const state = match.value;
   const keep = () => {
     if (state.state !== 'done' || state.answer.kept === null) return;
@@ -223,24 +225,25 @@ function Chooser({ take }: { take: (files: Iterable<File>) => void }) {
 }
 
 /** What is still wanted before anything can be held against anything, in a sentence; null for nothing. */
-function lackOf(design: Parameters<typeof placedIn>[0], utcOffsetH: number): string | null {
+function lackOf(design: Design, typical: TypicalYear): string | null {
   if (files.value.length === 0) return null;
   if (files.value.some(({ taken }) => taken === null)) return null;
-  const taken = weatherFile.value?.taken;
-  if (taken?.kind !== 'weather')
+  const { utcOffsetH } = typical.site;
+  const weather = weatherOf(typical);
+  if (weather === null)
     return loggerFiles.value.length === 0
       ? 'Wanted yet: a logger’s file, and the weather of its days.'
-      : 'Wanted yet: the weather of these days. If one of the files is that, say so on its card.';
+      : 'Wanted yet: the weather of these days. If one of the files is that, or a logger hung outdoors, say so on its card.';
   const placed = placedIn(design);
   if (placed.length === 0) return 'Wanted yet: a logger’s file, with a place in this house.';
   if (!placed.some(({ column }) => column.kind === 'temperature'))
     return 'Wanted yet: a temperature of a room; humidity alone does not tell enough.';
-  const shared = daysShared(design, utcOffsetH);
+  const shared = daysShared(design, typical);
   if (shared !== null && shared.days >= LEAST_DAYS) return null;
   const loggers = loggerFiles.value.map(
     ({ brought, file }) => `${brought.name} of ${describeSpan(file, utcOffsetH)}`,
   );
-  return `Weather and loggers share ${shared?.days ?? 0} whole days; at least ${LEAST_DAYS} are needed. The weather is of ${describeSpan(taken.real, utcOffsetH)}, ${loggers.join(', ')}. Is a year wrong, or was a date read as another?`;
+  return `Weather and loggers share ${shared?.days ?? 0} whole days; at least ${LEAST_DAYS} are needed. The weather is of ${describeSpan(weather, utcOffsetH)}, ${loggers.join(', ')}. Is a year wrong, or was a date read as another?`;
 }
 
 /** Files dropped anywhere on this view come here, and not to the sheet. */

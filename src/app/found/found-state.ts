@@ -10,15 +10,17 @@ import { serviceThreadOf } from '../../../workers/worker-thread.ts';
 import type { Design } from '../../design/design.ts';
 import type { LoggerFile } from '../../loggers/logger-file.ts';
 import type { MatchResult } from '../../matching/house-record.ts';
+import { OUTDOORS, withOutdoorLogger } from '../../matching/outdoor-logger.ts';
 import type { PlacedColumn } from '../../matching/record-of-files.ts';
 import { type SharedDays, sharedDays } from '../../matching/shared-days.ts';
 import type { FileChoices, TakenFile } from '../../matching/taken-file.ts';
 import type { Stretch } from '../../matching/told-days.ts';
+import type { RealHours } from '../../weather/real/weather-record.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { messageOf } from '../parts/message-of.ts';
 import { DAY_MS } from './days.ts';
 import { atDesk } from './desk-thread.ts';
-import { likelyPlace, placesIn } from './places.ts';
+import { likelyPlace, type Place, placesIn } from './places.ts';
 
 export interface BroughtFile {
   readonly id: number;
@@ -28,7 +30,7 @@ export interface BroughtFile {
   readonly clock: FileChoices['clock'];
   /** null while it is read */
   readonly taken: TakenFile | null;
-  /** by column: a zone, or null for one that is left out */
+  /** by column: a zone, outdoors, or null for one that is left out */
   readonly places: readonly (string | null)[];
 }
 
@@ -149,7 +151,17 @@ export function place(id: number, column: number, zone: string | null): void {
 
 /** Columns with a place that this design has. */
 export function placedIn(design: Design): PlacedColumn[] {
-  const places = placesIn(design);
+  return columnsAt(placesIn(design));
+}
+
+/** The weather of the days: the station's, with the air of what hung outdoors; null without either. */
+export function weatherOf(typical: TypicalYear): RealHours | null {
+  const taken = weatherFile.value?.taken;
+  const station = taken?.kind === 'weather' ? taken.real : null;
+  return withOutdoorLogger(station, columnsAt([{ zone: OUTDOORS, words: OUTDOORS }]), typical.site);
+}
+
+function columnsAt(places: readonly Place[]): PlacedColumn[] {
   return loggerFiles.value.flatMap(({ brought, file }) =>
     file.columns.flatMap((column, i): PlacedColumn[] => {
       const at = places.find(({ zone }) => zone === brought.places[i]);
@@ -162,13 +174,13 @@ export function placedIn(design: Design): PlacedColumn[] {
 }
 
 /** Days that the weather and the loggers in the house share; null before there are both. */
-export function daysShared(design: Design, utcOffsetH: number): SharedDays | null {
-  const taken = weatherFile.value?.taken;
+export function daysShared(design: Design, typical: TypicalYear): SharedDays | null {
+  const weather = weatherOf(typical);
   const columns = placedIn(design);
-  if (taken?.kind !== 'weather' || columns.length === 0) return null;
+  if (weather === null || columns.length === 0) return null;
   return sharedDays(
-    taken.real,
-    utcOffsetH,
+    weather,
+    typical.site.utcOffsetH,
     columns.map(({ file }) => file),
   );
 }
@@ -199,9 +211,9 @@ let stop: AbortController | null = null;
 
 /** Hold the design against the days. */
 export async function hold(design: Design, typical: TypicalYear): Promise<void> {
-  const taken = weatherFile.value?.taken;
-  const period = daysShared(design, typical.site.utcOffsetH);
-  if (taken?.kind !== 'weather' || period === null) return;
+  const real = weatherOf(typical);
+  const period = daysShared(design, typical);
+  if (real === null || period === null) return;
   stop?.abort();
   const controller = new AbortController();
   stop = controller;
@@ -216,7 +228,7 @@ export async function hold(design: Design, typical: TypicalYear): Promise<void> 
   try {
     const order = {
       design,
-      real: taken.real,
+      real,
       typical,
       period: { startMs: period.startMs, hours: period.hours },
       columns: placedIn(design),

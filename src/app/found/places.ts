@@ -3,6 +3,7 @@
 
 import type { Design } from '../../design/design.ts';
 import { roomPlanOf } from '../../design/room-plan.ts';
+import { OUTDOORS } from '../../matching/outdoor-logger.ts';
 
 export interface Place {
   /** id of a zone of the model */
@@ -18,9 +19,9 @@ export function placesIn(design: Design): readonly Place[] {
 }
 
 const SUNSPACE = /sun ?(space|room)|winter ?garden|green ?house|conservatory|atrium|wintergarten/i;
-const OUTDOORS = /out(door|side)|au(ss|ß)en|garden shed|porch|north wall/i;
+const OUT = /out(door|side)|au(ss|ß)en|garden|porch/i;
 
-/** The likeliest place by the names of file and column; null for one that hung outdoors or nobody can tell. */
+/** The likeliest place by the names of file and column: a zone, or outdoors; null for a sunspace that the design has not. */
 export function likelyPlace(design: Design, fileName: string, header: string): string | null {
   const places = placesIn(design);
   // The column's own name goes before the file's.
@@ -28,7 +29,7 @@ export function likelyPlace(design: Design, fileName: string, header: string): s
     const isNamed = ({ words }: Place) => text.toLowerCase().includes(words.toLowerCase());
     const named = places.find(isNamed);
     if (named) return named.zone;
-    if (OUTDOORS.test(text)) return null;
+    if (OUT.test(text) && !SUNSPACE.test(text)) return OUTDOORS;
     if (SUNSPACE.test(text)) return places.find(({ zone }) => zone === 'sunspace')?.zone ?? null;
   }
   return places[0]!.zone;
