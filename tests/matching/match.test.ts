@@ -127,6 +127,20 @@ describe('a winter fortnight, unheated, windows shut', async () => {
   });
 });
 
+test('a search ended early is judged by what was found, says so, and is wider for it', async () => {
+  const [made, windows] = TWIN_CASES['winter, no heating, shut, air']!;
+  const { record } = twinOf(made, typical, 100);
+  const rounds: number[] = [];
+  const match = await matchHouse(record, plainMatchRunner(record), {
+    windows,
+    onRound: () => rounds.push(1),
+    isEnough: () => rounds.length > 3,
+  });
+  expect(match.runs).toBeLessThan(70);
+  expect(match.notes.join(' ')).toContain('ended early');
+  expect(match.verdict).not.toBe('no-better');
+});
+
 test('a logger whose clock is an hour late is caught, not fitted away', async () => {
   const match = await matchOf('wrong: logger’s clock an hour late', 101);
   expect(match.clockOffH).toBe(-1);

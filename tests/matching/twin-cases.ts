@@ -3,6 +3,7 @@
 
 import type { Design, WeatherRecord } from '../../src/daystone.ts';
 import type { UnknownId } from '../../src/design/as-found.ts';
+import { suspicious } from '../../src/loggers/suspicious.ts';
 import type { Windows } from '../../src/matching/house-record.ts';
 import type { TwinCase } from './twin-records.ts';
 
@@ -32,6 +33,24 @@ const stoveLit = (reading: Float64Array) =>
     return airC + (isEvening ? 2.5 : 0);
   });
 const hourLate = (reading: Float64Array) => reading.map((_, hour) => reading[Math.max(0, hour - 1)]!);
+
+const otherWindow = (design: Design): Design => ({
+  ...design,
+  glass: { ...design.glass, otherShareOfFloor: design.glass.otherShareOfFloor + 0.06 },
+});
+/** From ten to twelve on bright days the sun is on the logger; its file is then read as any other. */
+const inTheSun = (reading: Float64Array) => {
+  const isLit = (hour: number) => [10, 11].includes(hour % 24) && Math.floor(hour / 24) % 4 !== 2;
+  const read = reading.map((airC, hour) => airC + (isLit(hour) ? 6 : 0));
+  const ms = reading.map((_, hour) => hour * 3_600_000);
+  const { masked } = suspicious('temperature', ms, read, String);
+  return read.map((airC, hour) => (masked[hour] === 1 ? Number.NaN : airC));
+};
+/** The same, too little to be told from a warm room. */
+const aLittleSun = (reading: Float64Array) =>
+  reading.map(
+    (airC, hour) => airC + ([10, 11].includes(hour % 24) && Math.floor(hour / 24) % 4 !== 2 ? 2 : 0),
+  );
 
 export const TWIN_CASES: Readonly<Record<string, readonly [TwinCase, Windows]>> = {
   'winter, no heating, shut, air': [
@@ -78,6 +97,40 @@ export const TWIN_CASES: Readonly<Record<string, readonly [TwinCase, Windows]>> 
   ],
   'wrong: a stove untold': [
     { design: 'modest', changed: unheated, ...winter, truth: FREE, targets: HOUSE, readings: stoveLit },
+    'shut',
+  ],
+  'wrong: a logger in the sun': [
+    { design: 'modest', changed: unheated, ...winter, truth: FREE, targets: HOUSE, readings: inTheSun },
+    'shut',
+  ],
+  'wrong: a logger in a little sun': [
+    { design: 'modest', changed: unheated, ...winter, truth: FREE, targets: HOUSE, readings: aLittleSun },
+    'shut',
+  ],
+  'wrong: a window that the drawing lacks': [
+    { design: 'modest', changed: unheated, ...winter, truth: FREE, targets: HOUSE, built: otherWindow },
+    'shut',
+  ],
+  'divided, a logger in each of two rooms': [
+    {
+      design: 'divided',
+      ...winter,
+      truth: ['airtightness', 'sun', 'insulation', 'mass', 'stove'],
+      targets: [
+        { zone: 'room-1', kind: 'temperature' },
+        { zone: 'room-2', kind: 'temperature' },
+      ],
+    },
+    'shut',
+  ],
+  'wrong: divided, the logger hung in another room': [
+    {
+      design: 'divided',
+      ...winter,
+      truth: ['airtightness', 'sun', 'insulation', 'mass', 'stove'],
+      targets: [{ zone: 'room-1', kind: 'temperature' }],
+      hung: 'room-2',
+    },
     'shut',
   ],
   'wrong: logger’s clock an hour late': [

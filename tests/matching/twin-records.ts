@@ -16,6 +16,8 @@ import {
   runMatch,
   type Target,
 } from '../../src/matching/house-record.ts';
+import { modelOfDays } from '../../src/matching/record-of-files.ts';
+import { toldSeries } from '../../src/matching/told-days.ts';
 import { UNKNOWNS, type UnknownValues, valueAt } from '../../src/model/unknowns.ts';
 import { momentOfDate } from '../../src/weather/real/moments.ts';
 import { randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
@@ -28,6 +30,10 @@ export interface TwinCase {
   readonly days: number;
   readonly truth: readonly UnknownId[];
   readonly targets: readonly Pick<Target, 'zone' | 'kind'>[];
+  /** what was built, where the drawing has it otherwise */
+  readonly built?: (design: Design) => Design;
+  /** the zone the loggers hung in, where the record says another */
+  readonly hung?: string;
   /** windows and vents stood shut */
   readonly shut: boolean;
   /** what the run that fits is given, in place of what the truth had */
@@ -92,10 +98,15 @@ export function twinOf(made: TwinCase, typical: TypicalYear, seed: number): Twin
     startMs,
     hours,
     targets,
-    series: made.shut ? shutSeries(design, startMs) : [],
+    series: made.shut ? shutSeries(design, weather, startMs, hours) : [],
     warmUpDays: 28,
   };
-  const readings = runMatch(record, { values: truth });
+  const house = {
+    ...record,
+    design: made.built?.(design) ?? design,
+    targets: targets.map((target) => ({ ...target, zone: made.hung ?? target.zone })),
+  };
+  const readings = runMatch(house, { values: truth });
   return {
     truth,
     record: {
@@ -109,14 +120,10 @@ export function twinOf(made: TwinCase, typical: TypicalYear, seed: number): Twin
   };
 }
 
-/** Vents and windows shut from the start. */
-function shutSeries({ vents, sunspace }: Design, startMs: number): PeriodSeries[] {
-  const ids = [
-    ...(vents.houseM2 > 0 ? ['house windows'] : []),
-    ...(sunspace.join !== 'none' && vents.sunspaceM2 > 0 ? ['sunspace vents'] : []),
-    ...(sunspace.join === 'closed' ? ['door'] : []),
-  ];
-  return ids.map((opening) => ({ kind: 'opening', opening, events: [{ at: startMs, open: 0 }] }));
+/** All that moves, shut. */
+function shutSeries(design: Design, weather: WeatherRecord, startMs: number, hours: number): PeriodSeries[] {
+  const all = { fromMs: startMs, untilMs: startMs + hours * 3_600_000 };
+  return toldSeries(modelOfDays(design, weather), { shut: [all], away: [] }, { startMs, hours });
 }
 
 /** What a logger makes of a reading: drift over hours, jitter, a constant error, rounding. */

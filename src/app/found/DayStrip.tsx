@@ -2,8 +2,8 @@
 // Space paints and Shift with an arrow paints on. What a day is stands in it as a word; colour only helps.
 
 import { useRef, useState } from 'preact/hooks';
+import type { ToldDay } from './brought.ts';
 import type { Day } from './days.ts';
-import type { ToldDay } from './found-state.ts';
 
 export type Brush = ToldDay | null;
 

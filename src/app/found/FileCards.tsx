@@ -6,8 +6,9 @@ import type { LoggerColumn, LoggerFile } from '../../loggers/logger-file.ts';
 import { OUTDOORS } from '../../matching/outdoor-logger.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import type { BroughtFile } from './brought.ts';
 import { describeSpan } from './days.ts';
-import { type BroughtFile, place, readAgain, takeAway } from './found-state.ts';
+import { place, readAgain, takeAway } from './found-state.ts';
 import { placesIn } from './places.ts';
 import { ReadingsStrip } from './ReadingsStrip.tsx';
 

@@ -23,6 +23,7 @@ import {
   markOf,
   match,
   placedIn,
+  restoreDesk,
   stopMatch,
   tellOf,
   told,
@@ -74,6 +75,7 @@ function Desk({ typical }: { typical: TypicalYear }) {
   const { utcOffsetH } = typical.site;
   const take = (brought: Iterable<File>) => void bring(brought, workspace.design.value, typical);
   useDrops(take);
+  useEffect(() => void restoreDesk(workspace.design.peek(), typical), []);
   const shared = daysShared(design, typical);
   const lacks = lackOf(design, typical);
   const state = match.value;

@@ -1,7 +1,7 @@
 // What lies on the desk of a visit: the files that were brought, where each column hung, what was told of the days, and the
 // match under way or done. It outlives the view, so that nothing is lost by a look at the sheet.
 
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { proxy } from 'comlink';
 import type { DaysHeld, MatchAnswer } from '../../../workers/match-desk.ts';
 import { createMatchPool } from '../../../workers/match-pool.ts';
@@ -13,29 +13,16 @@ import type { MatchResult } from '../../matching/house-record.ts';
 import { OUTDOORS, withOutdoorLogger } from '../../matching/outdoor-logger.ts';
 import type { PlacedColumn } from '../../matching/record-of-files.ts';
 import { type SharedDays, sharedDays } from '../../matching/shared-days.ts';
-import type { FileChoices, TakenFile } from '../../matching/taken-file.ts';
+import type { TakenFile } from '../../matching/taken-file.ts';
 import type { Stretch } from '../../matching/told-days.ts';
 import type { RealHours } from '../../weather/real/weather-record.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { messageOf } from '../parts/message-of.ts';
+import type { BroughtFile, ToldDay } from './brought.ts';
 import { DAY_MS } from './days.ts';
 import { atDesk } from './desk-thread.ts';
+import { keepDesk, keptDesk } from './kept-desk.ts';
 import { likelyPlace, type Place, placesIn } from './places.ts';
-
-export interface BroughtFile {
-  readonly id: number;
-  readonly name: string;
-  readonly bytes: Uint8Array;
-  readonly as: FileChoices['as'];
-  readonly clock: FileChoices['clock'];
-  /** null while it is read */
-  readonly taken: TakenFile | null;
-  /** by column: a zone, outdoors, or null for one that is left out */
-  readonly places: readonly (string | null)[];
-}
-
-/** What was told of a day; absent for nothing. */
-export type ToldDay = 'shut' | 'away';
 
 export interface Drawn {
   readonly held: DaysHeld;
@@ -62,6 +49,8 @@ export const told = signal<ReadonlyMap<number, ToldDay>>(new Map());
 export const match = signal<MatchState>({ state: 'none' });
 /** A file larger than this is no table of a house's days. */
 const MOST_BYTES = 60_000_000;
+/** Changes are kept when none has come for so long [ms]. */
+const KEEPING_MS = 300;
 
 let count = 0;
 
@@ -183,6 +172,31 @@ export function daysShared(design: Design, typical: TypicalYear): SharedDays | n
     typical.site.utcOffsetH,
     columns.map(({ file }) => file),
   );
+}
+
+let isRestored = false;
+
+/** Once a visit: put back what was kept before, and keep from then on what changes. */
+export async function restoreDesk(design: Design, typical: TypicalYear): Promise<void> {
+  if (isRestored) return;
+  isRestored = true;
+  const kept = await keptDesk();
+  if (kept !== null && files.value.length === 0) {
+    files.value = kept.files.map((file): BroughtFile => ({ ...file, id: ++count, taken: null }));
+    told.value = new Map(kept.told);
+    await Promise.all(files.value.map(({ id }) => readAgain(id, {}, design, typical)));
+  }
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  effect(() => {
+    const desk = {
+      files: files.value
+        .filter(({ bytes }) => bytes.length > 0)
+        .map(({ name, bytes, as, clock, places }) => ({ name, bytes, as, clock, places })),
+      told: [...told.value],
+    };
+    clearTimeout(waiting);
+    waiting = setTimeout(() => void keepDesk(desk), KEEPING_MS);
+  });
 }
 
 /** Tell something of days; null takes back what was told. */

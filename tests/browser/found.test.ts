@@ -1,0 +1,171 @@
+// The house as it is, as somebody new to it: loggers' files and weather of a house that differs from its drawing brought,
+// days painted, held against the drawing, stopped and held again, kept as a version; what is wrong with a file said on its
+// card. The record is made up: a house with known changes run through a week, read with a logger's noise.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { readBundle } from '../../src/daystone.ts';
+import { TWIN_CASES } from '../matching/twin-cases.ts';
+import { twinOf } from '../matching/twin-records.ts';
+import { violations } from './axe-violations.ts';
+import { onePage } from './one-page.ts';
+import { settledFigure } from './served-page.ts';
+import { sharedSite } from './shared-browser.ts';
+
+const served = await sharedSite('plain');
+const thePage = onePage(served);
+const HOUR = 3_600_000;
+const DAYS = 7;
+const files = { weather: '', room: '', lastYear: '', letter: 'Dear neighbour,\nthe house is too cold.' };
+
+beforeAll(() => {
+  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
+  if (!read.ok) throw new Error('the climate does not read');
+  const [made] = TWIN_CASES['winter, stove, shut, air']!;
+  const { record } = twinOf({ ...made, days: DAYS }, read.year, 7);
+  const { year, firstRow, startMs, hours } = record.weather;
+  const stamp = (ms: number) =>
+    new Date(ms + year.site.utcOffsetH * HOUR).toISOString().slice(0, 16).replace('T', ' ');
+  files.weather = [
+    'Time,Air temperature [°C],Dew point [°C],Wind speed [m/s],Global radiation [W/m²],Diffuse radiation [W/m²]',
+    ...Array.from({ length: hours }, (_, hour) =>
+      [year.dryBulbC, year.dewPointC, year.windSpeed, year.globalHorizontal, year.diffuseHorizontal].reduce(
+        (line, column) => `${line},${column[(firstRow + hour) % 8760]!.toFixed(1)}`,
+        stamp(startMs + hour * HOUR),
+      ),
+    ),
+  ].join('\n');
+  const logged = (from: number) =>
+    [
+      'Time,Temperature [°C]',
+      ...Array.from({ length: 24 * DAYS * 3 }, (_, i) => {
+        const airC = record.targets[0]!.measured[Math.floor(i / 3)]!;
+        return `${stamp(from + (i * 20 + 10) * 60_000)},${airC.toFixed(1)}`;
+      }),
+    ].join('\n');
+  files.room = logged(record.startMs);
+  files.lastYear = logged(record.startMs - 365 * 24 * HOUR);
+});
+
+async function bring(page: Page, ...names: (keyof typeof files)[]): Promise<void> {
+  await page.setInputFiles(
+    '.found-drop input',
+    names.map((name) => ({ name: `${name}.csv`, mimeType: 'text/csv', buffer: Buffer.from(files[name]) })),
+  );
+  for (const name of names) await page.waitForSelector(`[data-file="${name}.csv"]:not([data-kind="read"])`);
+}
+
+const kindOf = (page: Page, name: string) => page.getAttribute(`[data-file="${name}.csv"]`, 'data-kind');
+const toldDays = (page: Page) =>
+  page.$$eval('.day-cell', (cells) =>
+    cells.map((cell) => cell.getAttribute('data-told')!.charAt(0)).join(''),
+  );
+
+test('from files to a version kept, by keyboard where it matters', async () => {
+  const { page, complaints } = await thePage();
+  await page.selectOption('.head-example select', 'modest');
+  await settledFigure(page, 'heating');
+  const drawn = await page.inputValue('.head-name input');
+  await page.focus('a[href="#found"]');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('.found-drop');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('The house as it is');
+
+  // A letter is no logger, a logger of another year shares no day; each is said, and nothing else is lost.
+  await bring(page, 'letter', 'lastYear', 'weather');
+  expect(await kindOf(page, 'letter')).toBe('refused');
+  expect(await page.textContent('[data-file="letter.csv"] [role="alert"]')).toContain('column names');
+  expect(await kindOf(page, 'weather')).toBe('weather');
+  expect(await page.textContent('.found-lacks')).toMatch(/share 0 whole days.*2020.*Is a year wrong/);
+  expect(await page.locator('.day-cell').count()).toBe(0);
+  await page.selectOption('[data-place="lastYear.csv: Temperature [°C]"]', '');
+  await bring(page, 'room');
+  expect(await page.inputValue('[data-place="room.csv: Temperature [°C]"]')).toBe('house');
+  await page.waitForSelector('.day-cell');
+  expect(await page.locator('.found-lacks').count()).toBe(0);
+
+  // By keyboard: one day, on to the third, the last; by mouse a stroke back over two of them; then all.
+  await page.focus('[data-day="0"]');
+  await page.keyboard.press('Space');
+  await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Enter');
+  expect(await toldDays(page)).toBe('sssuuus');
+  await page.check('[data-brush="away"]', { force: true });
+  const [first, second] = await Promise.all(
+    [1, 2].map(async (day) => (await page.locator(`[data-day="${day}"]`).boundingBox())!),
+  );
+  await page.mouse.move(second!.x + 20, second!.y + 20);
+  await page.mouse.down();
+  await page.mouse.move(first!.x + 20, first!.y + 20, { steps: 4 });
+  await page.mouse.up();
+  expect(await toldDays(page)).toBe('saauuus');
+  await page.check('[data-brush="shut"]', { force: true });
+  await page.click('[data-days="all"]');
+  expect(await toldDays(page)).toBe('sssssss');
+  expect(await violations(page, '.found-view')).toEqual([]);
+
+  // Stopped, everything is still there; held again, the picture fills and the house is judged.
+  await page.click('[data-found="hold"]');
+  await page.click('[data-found="stop"]');
+  expect(await page.locator('.found-verdict, .found-fault').count()).toBe(0);
+  expect(await toldDays(page)).toBe('sssssss');
+  await page.click('[data-found="hold"]');
+  await page.waitForSelector('.found-picture svg[data-filled="yes"]');
+  await page.waitForSelector('.found-verdict');
+  expect(await page.getAttribute('.found-verdict', 'data-verdict')).toMatch(/matches|roughly/);
+  expect(await page.textContent('.found-says')).toMatch(/not seen.*As drawn it missed by/);
+  expect(await page.textContent('.found-verdict .found-list')).toMatch(
+    /^Heat lost by walls, roof and draughts together/,
+  );
+  expect(await page.locator('[data-unknown]').count()).toBeGreaterThan(3);
+
+  // On a phone, in the dark: nothing wider than the page.
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.setViewportSize({ width: 390, height: 800 });
+  await page.waitForFunction(() => document.documentElement.scrollWidth <= 390);
+  expect(await violations(page, '.found-view', 'colours')).toEqual([]);
+
+  await page.click('[data-found="keep"]');
+  await page.click('.found-view a[href="#sheet"]');
+  await settledFigure(page, 'heating');
+  expect(await page.inputValue('.head-name input')).toBe(`${drawn}, as found`);
+  expect(await page.textContent('.version-list')).toContain(`${drawn}, as found`);
+  // Nothing that was brought is lost by a look at the sheet.
+  await page.click('a[href="#found"]');
+  await page.waitForSelector('.found-verdict');
+  expect(await toldDays(page)).toBe('sssssss');
+  // Nor by a reload: files and days are kept in this browser.
+  await page.waitForFunction(
+    () =>
+      new Promise((resolve) => {
+        const asking = indexedDB.open('daystone-desk');
+        asking.onsuccess = () => {
+          const kept = asking.result.transaction('found').objectStore('found').get('desk');
+          kept.onsuccess = () => {
+            asking.result.close();
+            resolve(kept.result?.files.length === 4 && kept.result.told.length === 7);
+          };
+        };
+      }),
+  );
+  await page.reload();
+  await page.waitForSelector('.day-cell');
+  expect(await toldDays(page)).toBe('sssssss');
+  expect(await page.inputValue('[data-place="lastYear.csv: Temperature [°C]"]')).toBe('');
+  expect(complaints).toEqual([]);
+});
+
+test('the page for the people of the house is there to print', async () => {
+  const { page, complaints } = await thePage();
+  await page.click('a[href="#found"]');
+  await page.click('a[href="#protocol"]');
+  await page.waitForSelector('.protocol-paper');
+  expect(await page.textContent('.protocol-paper')).toMatch(/carbon monoxide.*mould.*radon/);
+  expect(await violations(page, '.protocol-view')).toEqual([]);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.isVisible('.protocol-tools')).toBe(false);
+  expect(complaints).toEqual([]);
+});
