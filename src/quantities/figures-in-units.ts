@@ -3,7 +3,8 @@
 
 import type { NormUnit } from './norms.ts';
 
-export type BillUnits = 'metric' | 'us';
+/** Of the systems of units, those that differ here by heat alone are one. */
+export type BillUnits = 'metric' | 'us' | 'us-therms';
 
 const FOOT_M = 0.3048;
 const POUND_KG = 0.45359237;
@@ -66,12 +67,12 @@ const US: FormulaWords = {
 };
 
 export function formulaWordsIn(units: BillUnits): FormulaWords {
-  return units === 'us' ? US : METRIC;
+  return units === 'metric' ? METRIC : US;
 }
 
 /** A weight as it is hauled. */
 export function weightIn(kg: number, units: BillUnits): string {
-  if (units === 'us')
+  if (units !== 'metric')
     return kg < 1000 ? `${short(kg / POUND_KG, 0)} lb` : `${short(kg / POUND_KG / 2000, 1)} short tons`;
   return kg < 1000 ? `${short(kg, 0)} kg` : `${short(kg / 1000, 1)} t`;
 }
