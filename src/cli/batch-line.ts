@@ -2,7 +2,7 @@
 // {"id", "error"} when the line is wrong. Climates are prepared once and kept. Nothing a line holds throws.
 
 import { runYear } from '../daystone.ts';
-import { EXAMPLES } from '../design/examples.ts';
+import { ALL_EXAMPLES } from '../design/stove-examples.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import { MOST_LINE_CHARACTERS } from './capped-lines.ts';
 import { checkDesign, parseJson } from './design-file.ts';
@@ -35,7 +35,7 @@ export async function answerLine(line: string, number: number): Promise<string> 
   const extra = Object.keys(others);
   if (extra.length > 0)
     return errorLine(id, `${extra.join(', ')}; allowed: the keys id, design, climate, place`);
-  const example = EXAMPLES.find((candidate) => candidate.id === data);
+  const example = ALL_EXAMPLES.find((candidate) => candidate.id === data);
   const checked = checkDesign(example?.design ?? data, '');
   if (!checked.ok) return errorLine(id, checked.faults.join('; '));
   if (named !== undefined && typeof named !== 'string') {

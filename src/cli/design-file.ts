@@ -3,9 +3,9 @@
 
 import { readFile, stat } from 'node:fs/promises';
 import type { Design } from '../design/design.ts';
-import { EXAMPLES } from '../design/examples.ts';
 import { openDesign } from '../design/open-design.ts';
 import { describeDesignFault } from '../design/schema.ts';
+import { ALL_EXAMPLES } from '../design/stove-examples.ts';
 import { textOf } from '../weather/text/platform-streams.ts';
 
 /** Largest design file read [bytes]; one has about 3000. */
@@ -26,9 +26,9 @@ export async function readDesign(place: string): Promise<DesignFileResult> {
     () => null,
   );
   if (size === null) {
-    const example = EXAMPLES.find(({ id }) => id === place);
+    const example = ALL_EXAMPLES.find(({ id }) => id === place);
     if (example !== undefined) return { ok: true, design: example.design };
-    const ids = EXAMPLES.map(({ id }) => id).join(', ');
+    const ids = ALL_EXAMPLES.map(({ id }) => id).join(', ');
     return fault(`${place}: no such file; allowed: a design file, or an example: ${ids}`);
   }
   if (size === 'a folder') return fault(`${place}: a folder; allowed: a design file`);

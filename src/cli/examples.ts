@@ -1,6 +1,6 @@
 // `examples` lists the bundled designs; `examples ID` prints one as JSON, to be saved and changed.
 
-import { EXAMPLES } from '../design/examples.ts';
+import { ALL_EXAMPLES } from '../design/stove-examples.ts';
 import { type Command, refused } from './command.ts';
 import { textTable } from './text-table.ts';
 
@@ -14,15 +14,17 @@ export const examplesCommand: Command = {
   run: async ({ positionals, switches }) => {
     const [id] = positionals;
     if (id === undefined) {
-      const list = EXAMPLES.map((example) => ({ id: example.id, line: example.line }));
+      const list = ALL_EXAMPLES.map((example) => ({ id: example.id, line: example.line }));
       const output = switches.has('json')
         ? JSON.stringify(list)
         : textTable(list.map((entry) => [entry.id, entry.line]));
       return { ok: true, output };
     }
-    const example = EXAMPLES.find((entry) => entry.id === id);
+    const example = ALL_EXAMPLES.find((entry) => entry.id === id);
     if (example === undefined) {
-      return refused(`examples: no example ${id}; allowed: ${EXAMPLES.map((entry) => entry.id).join(', ')}`);
+      return refused(
+        `examples: no example ${id}; allowed: ${ALL_EXAMPLES.map((entry) => entry.id).join(', ')}`,
+      );
     }
     return { ok: true, output: JSON.stringify(example.design, null, 2) };
   },

@@ -78,7 +78,7 @@ function inLivedHours(room: RoomOutcome): ZoneOutcome {
 }
 
 function wholeHouse(outcome: Outcome): string[] {
-  const { equatorGlass: glass, mass, heating, cooling, vents, ventilation, books } = outcome;
+  const { equatorGlass: glass, mass, heating, fuel, cooling, vents, ventilation, books } = outcome;
   const percent = (share: number) => `${Math.round(100 * share)} %`;
   const kWh = (value: number) => `${Math.round(value)} kWh`;
   const perGlass = mass.kgPerM2Glass === null ? '' : `, ${Math.round(mass.kgPerM2Glass)} kg per m² of glass`;
@@ -87,12 +87,29 @@ function wholeHouse(outcome: Outcome): string[] {
     `Sun on it before any shade ${kWh(glass.incidentKWh)} a year, let in ${kWh(glass.transmittedKWh)}`,
     `Mass inside the insulation: ${mass.volumeM3.toFixed(1)} m³, ${mass.heatCapacityKWhPerK.toFixed(1)} kWh/K${perGlass}`,
     `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
+    ...(fuel ? [fuelLine(fuel)] : []),
     ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),
     ...(ventilation.fansKWh > 0 ? [fanLine(ventilation, kWh)] : []),
     `Vents and doors: moved ${vents.moves} times a year, ${vents.movesPerDayInBusiestMonth.toFixed(1)} a day in the busiest month`,
     `On the busiest day ${vents.movesOnBusiestDay} moves; left standing wrong in ${percent(vents.neglectedShare)} of the year's hours`,
     `Books: heat closes to ${books.heatResidual.toExponential(0)} of the sun taken in, water to ${books.waterResidual.toExponential(0)}`,
   ];
+}
+
+/** Fuel by every measure it is bought in. */
+function fuelLine({ fuel, fuelKWh, lostKWh, ...by }: NonNullable<Outcome['fuel']>): string {
+  const parts = [
+    `${Math.round(fuelKWh)} kWh, of which ${Math.round(lostKWh)} lost`,
+    ...(by.kg === null ? [] : [`${Math.round(by.kg)} kg`]),
+    ...(by.litres === null ? [] : [`${Math.round(by.litres)} litres`]),
+    ...(by.therms === null ? [] : [`${Math.round(by.therms)} therms`]),
+    ...(by.stackedM3 === null ? [] : [`${by.stackedM3.toFixed(1)} m³ stacked or heaped`]),
+    ...(by.cords === null ? [] : [`${by.cords.toFixed(1)} cords`]),
+    ...(by.loads === null
+      ? []
+      : [`${by.loads} loads on ${by.daysWithFire} days, ${by.loadsOnBusiestDay} on the busiest`]),
+  ];
+  return `Fuel, ${fuel}: ${parts.join('; ')}`;
 }
 
 function fanLine(

@@ -3,6 +3,7 @@
 // fractions 0…1. Limits and labels of every number stand in limits.ts, the schema in schema.ts.
 
 import type { AsFound } from './as-found.ts';
+import type { HeatSource } from './heat-source.ts';
 import type { Rooms } from './room.ts';
 
 /** The newest; a design without rooms is written as version 1, so that older pages still open it. */
@@ -201,7 +202,10 @@ export interface Design {
   readonly heating: {
     readonly dayC: number;
     readonly nightC: number;
+    /** of a stove its nominal output */
     readonly capacityKW: number;
+    /** absent for a thermostat on the air whose fuel is not told */
+    readonly source?: HeatSource;
   };
   readonly comfort: {
     /** what counts as too hot; absent for what suits the house (too-hot-criterion.ts) */

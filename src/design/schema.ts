@@ -9,6 +9,7 @@ import type { Design } from './design.ts';
 import type { DesignFault } from './design-fault.ts';
 import { geometryOf } from './geometry.ts';
 import { GLASS } from './glass-catalogue.ts';
+import { FUELS, SOURCE_LIMITS, STOVE_KINDS, STOVE_TIMES, WOOD_IDS } from './heat-source.ts';
 import { HOTTER_LIMITS } from './hotter.ts';
 import { LIMITS } from './limits.ts';
 import { MATERIALS } from './materials.ts';
@@ -89,6 +90,35 @@ const CoverSchema = v.strictObject({
   sunW: coverNumber('sunW'),
   aboveC: coverNumber('aboveC'),
 });
+
+function sourceNumber(key: keyof typeof SOURCE_LIMITS) {
+  const { min, max } = SOURCE_LIMITS[key];
+  return numberWithin(min, max);
+}
+
+const HeatSourceSchema = v.variant(
+  'kind',
+  [
+    v.strictObject({
+      kind: oneOf('heater', 'floor'),
+      fuel: oneOf(...FUELS),
+      efficiency: v.exactOptional(sourceNumber('efficiency')),
+    }),
+    v.strictObject({
+      kind: oneOf('stove'),
+      stove: oneOf(...STOVE_KINDS),
+      lit: oneOf(...STOVE_TIMES),
+      litBy: oneOf('need', 'habit'),
+      unlitWeekends: v.exactOptional(v.literal(true, 'true, or no such key')),
+      wood: v.picklist(WOOD_IDS, `one of ${WOOD_IDS.join(', ')}`),
+      moisture: sourceNumber('moisture'),
+      air: oneOf('room', 'own'),
+      floorShare: v.exactOptional(sourceNumber('floorShare')),
+      efficiency: v.exactOptional(sourceNumber('efficiency')),
+    }),
+  ],
+  'heater, floor or stove',
+);
 
 function roomNumber(key: keyof typeof ROOM_LIMITS, whole = false) {
   const { min, max } = ROOM_LIMITS[key];
@@ -285,6 +315,7 @@ const DesignSchema = v.strictObject({
     dayC: numberAt('heating.dayC'),
     nightC: numberAt('heating.nightC'),
     capacityKW: numberAt('heating.capacityKW'),
+    source: v.exactOptional(HeatSourceSchema),
   }),
   comfort: v.strictObject({
     criterion: v.exactOptional(oneOf(...TOO_HOT_CHOICES)),

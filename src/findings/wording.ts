@@ -2,6 +2,7 @@
 // customary units. SI in, words out. Factors: NIST SP 811, appendix B.
 
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
+import { CORD_M3 } from '../physics/wood-fuel.ts';
 
 export type Units = 'metric' | 'us' | 'us-therms';
 
@@ -24,6 +25,8 @@ export interface Wording {
   readonly volume: (m3: number) => string;
   readonly water: (kg: number) => string;
   readonly weight: (kg: number) => string;
+  /** firewood stacked [m³], in steres or cords */
+  readonly stackedWood: (m3: number) => string;
   readonly weightPerArea: (kgPerM2: number) => string;
   /** heat */
   readonly energy: (kWh: number) => string;
@@ -50,6 +53,7 @@ const METRIC: Wording = {
   volume: (m3) => `${plain(m3, m3 < 10 ? 1 : 0)} m³`,
   water: (kg) => `${plain(kg, kg < 10 ? 1 : 0)} litres`,
   weight: (kg) => (kg < 2000 ? `${round(kg, 10)} kg` : `${plain(kg / 1000, kg < 10_000 ? 1 : 0)} tonnes`),
+  stackedWood: (m3) => `${plain(m3, 1)} m³ stacked`,
   weightPerArea: (kgPerM2) => `${round(kgPerM2, 10)} kg`,
   energy: (kWh) => `${plain(kWh, 0)} kWh`,
   electricity: (kWh) => `${plain(kWh, 0)} kWh`,
@@ -75,6 +79,7 @@ const US: Wording = {
   volume: (m3) => `${plain(m3 / FOOT ** 3, 0)} ft³`,
   water: (kg) => `${plain(kg / GALLON, 1)} gal`,
   weight: (kg) => (kg < 2000 ? `${round(kg / POUND, 10)} lb` : `${plain(kg / POUND / 2000, 1)} short tons`),
+  stackedWood: (m3) => `${plain(m3 / CORD_M3, 1)} cords`,
   weightPerArea: (kgPerM2) => `${plain((kgPerM2 / POUND) * FOOT ** 2, 0)} lb`,
   energy: METRIC.energy,
   electricity: METRIC.electricity,

@@ -26,6 +26,10 @@ export function requireElement(element: Element, zoneIds: ReadonlySet<string>): 
   for (const layer of element.layers) requireLayer(of(`layer '${layer.name}'`), layer);
   requireFace(of('face a'), element.a, zoneIds);
   requireFace(of('face b'), element.b, zoneIds);
+  if (element.heatedM !== undefined) {
+    const thicknessM = element.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
+    requireRange(of('heatedM'), element.heatedM, 0, thicknessM, 'm');
+  }
   if (element.moistureBuffer !== undefined)
     requireAtLeastZero(of('moistureBuffer'), element.moistureBuffer, 'g/(m²·%RH)');
 }

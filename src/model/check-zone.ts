@@ -1,7 +1,13 @@
 // Checks one zone of a model: sizes, capacities, schedules of its people, gains, water and thermostat.
 
 import { requireRange } from '../physics/require-range.ts';
-import { requireAtLeastZero, requirePositive, requireSchedule, requireShare } from './check-number.ts';
+import {
+  requireAtLeastZero,
+  requireFinite,
+  requirePositive,
+  requireSchedule,
+  requireShare,
+} from './check-number.ts';
 import type { Zone } from './model.ts';
 
 const COLDEST_C = -60;
@@ -34,6 +40,23 @@ export function requireZone(zone: Zone): void {
     requireCapacity(of('heatCapacityW'), heatCapacityW);
     requireCapacity(of('coolCapacityW'), coolCapacityW);
   }
+  requireStove(of, zone);
+  if (zone.floorHeatMaxC !== undefined) requireFinite(of('floorHeatMaxC'), zone.floorHeatMaxC, '°C');
+}
+
+function requireStove(of: (what: string) => string, { thermostat, stove }: Zone): void {
+  if (stove === undefined) return;
+  if (!thermostat?.heatC || thermostat.coolC)
+    throw new RangeError(
+      `${of('stove')} stands beside a thermostat; allowed: one that heats and does not cool`,
+    );
+  requirePositive(of('stove.woodJPerKg'), stove.woodJPerKg, 'J/kg');
+  requireAtLeastZero(of('stove.loadKg'), stove.loadKg, 'kg');
+  requireRange(of('stove.burnH'), stove.burnH, 1, 24, 'h');
+  requirePositive(of('stove.coolingH'), stove.coolingH, 'h');
+  for (const share of ['leastLoad', 'efficiency', 'floorShare', 'atOnce', 'radiantShare'] as const)
+    requireShare(of(`stove.${share}`), stove[share]);
+  requireSchedule(of('stove.mayFeed'), stove.mayFeed, 0, '');
 }
 
 /** A plant without limit is allowed: test cases ask for it. */

@@ -10,6 +10,7 @@ import { requireModel } from './check-model.ts';
 import { commonPane, commonWall, wholeCommonWall } from './common-wall.ts';
 import { houseElements } from './envelope-elements.ts';
 import { equatorPanes } from './equator-glass.ts';
+import { withHeatSource } from './heat-source.ts';
 import { houseStack } from './house-stack.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
 import type { Element, Model, Pane, Zone } from './model.ts';
@@ -61,7 +62,8 @@ export function modelOf(design: Design, site: Site, ground: DeepGround): Model {
   }
   const openings = plan ? roomOpenings(design, site, plan) : openingsOf(design, site);
   const stack = plan ? houseStack(plan, openings) : null;
-  const model: Model = { name: design.name, zones, elements, panes, openings, ...(stack && { stack }) };
+  const parts = withHeatSource(design, plan, { zones, elements, openings });
+  const model: Model = { name: design.name, ...parts, panes, ...(stack && { stack }) };
   requireModel(model);
   return asFound(model, design);
 }

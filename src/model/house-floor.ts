@@ -1,7 +1,7 @@
 // The floor of the house: slab, insulation under it and what is laid on top. A design in; layers from the ground up,
 // the plan ISO 13370 asks for, and the face the room sees out.
 
-import type { Design } from '../design/design.ts';
+import type { Design, FloorCover } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import type { FloorPlan } from '../physics/ground-floor.ts';
@@ -30,6 +30,11 @@ export function floorLayers(design: Design): Layer[] {
   if (floor.cover === 'bare') return layers;
   const cover = COVERS[floor.cover];
   return [...layers, layerOf(cover.material, cover.thicknessM)];
+}
+
+/** Thickness of what lies on the slab [m]. */
+export function floorCoverM(cover: FloorCover): number {
+  return cover === 'bare' ? 0 : COVERS[cover].thicknessM;
 }
 
 /** Catalogue material of the face a person walks on. */

@@ -101,6 +101,8 @@ export interface Element {
   readonly moistureBufferA?: number;
   /** its b face is the ground of the zone's planting: shaded by the leaves, wet */
   readonly isBed?: true;
+  /** heat of a floor heater is put in at this depth from face a [m]; absent = nowhere */
+  readonly heatedM?: number;
 }
 
 /** A glazing as light and heat see it. */
@@ -220,6 +222,8 @@ export interface FixedOpening extends OpeningBase {
   readonly fanWPerM3H?: number;
   /** with as much air blown in, past an exchanger; only with outdoors */
   readonly recovery?: HeatRecovery;
+  /** air for the fire of the zone's stove: `flow` is that of a full load, and it flows as the fire burns */
+  readonly feedsFire?: true;
 }
 
 /** The exchanger of a ventilation unit. */
@@ -346,6 +350,31 @@ export interface Thermostat {
   readonly coolCapacityW: number;
 }
 
+/** A stove that people feed, in place of the thermostat, which then only says what they want. */
+export interface Stove {
+  /** net heat of its wood [J/kg] */
+  readonly woodJPerKg: number;
+  readonly loadKg: number;
+  /** smallest load, of that, 0…1 */
+  readonly leastLoad: number;
+  /** a load burns down in [h] */
+  readonly burnH: number;
+  /** heat to the house of the wood's; the rest goes up the flue, 0…1 */
+  readonly efficiency: number;
+  /** of the heat to the house, what goes into heated floors; of the rest, what comes at once and not by its body, 0…1 */
+  readonly floorShare: number;
+  readonly atOnce: number;
+  /** its body's heat falls to 1/e of itself in [h] */
+  readonly coolingH: number;
+  readonly radiantShare: number;
+  /** above 0 where somebody is there, awake, and may light or feed it */
+  readonly mayFeed: Schedule;
+  /** hour by hour while it is cold; else a fire is made for the hours ahead */
+  readonly fedHourly: boolean;
+  /** whatever the rooms are like, outside summer */
+  readonly byHabit: boolean;
+}
+
 export interface Zone {
   readonly id: string;
   readonly floorAreaM2: number;
@@ -355,6 +384,10 @@ export interface Zone {
   /** of furniture and textiles [kg of water per unit relative humidity] */
   readonly furnitureMoisture: number;
   readonly thermostat: Thermostat | null;
+  /** absent = the thermostat warms the air, or the zone's heated floor */
+  readonly stove?: Stove;
+  /** the thermostat warms floors with a heated layer, up to this temperature of their face [°C]; absent = the air */
+  readonly floorHeatMaxC?: number;
   readonly gains: readonly Gain[];
   readonly moisture: readonly MoistureSource[];
   readonly planting: Planting | null;

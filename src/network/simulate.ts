@@ -14,6 +14,7 @@ import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
 import { createCovers } from './covers/covers.ts';
 import { createGivenSeries, HOLDING_W, type RowSeries } from './given-series.ts';
+import { createHeaters } from './heaters/heaters.ts';
 import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
 import { PARTS_OF_DAY } from './hour/day-part.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
@@ -54,8 +55,18 @@ export interface SimulateOptions {
   readonly period?: { readonly firstRow: number; readonly hours: number };
   /** what is known of the period's days, in place of schedules and rules */
   readonly series?: readonly RowSeries[];
+  /** heat, power or both fail at this hour since the period's start, and stay away */
+  readonly outage?: Outage;
   /** start with everything at this temperature and nothing lived before but the warm-up days, of which there are then none unless said [°C] */
   readonly startC?: number;
+}
+
+export interface Outage {
+  readonly fromHour: number;
+  /** heaters give nothing more and nobody lights a fire; what a stove's body holds it still gives */
+  readonly noHeat: boolean;
+  /** fans stand still */
+  readonly noFans: boolean;
 }
 
 /** Steps of an hour in which something that moves is open, in which the sun shines, on beds and otherwise, and in which neither is so. */
@@ -133,8 +144,9 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** what the network answers to the trial temperatures in zoneC [°C] */
   const answerC = new Float64Array(capacity.zones);
   const search = createTemperatureSearch(capacity, zoneC, answerC);
-  const sums = createHourlySums(capacity, stepper, flows, moisture, gains);
-  const heatedOpen = createHeatedOpen(capacity, stepper, flows, will.rooms.isRoom);
+  const heaters = createHeaters(capacity, stepper, will, air);
+  const sums = createHourlySums(capacity, stepper, flows, moisture, gains, heaters.watt);
+  const heatedOpen = createHeatedOpen(capacity, stepper, flows, will.rooms.isRoom, will.rooms.fireW);
   const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums, heatedOpen, co2Ppm);
   const latent = createLatentHeat(capacity, stepper, moisture, beds);
   const heatBalance = createHeatBalance(capacity, stepper, gains, sums, latent, beds);
@@ -179,6 +191,8 @@ function createEngine(capacity: EngineCapacity): Engine {
     openAsGiven,
   );
   let anyGiven = false;
+  let anyHeater = false;
+  let outage: Outage | null = null;
   let anyMoved = false;
   /** of the hour that runs, since the period's start; below 0 in the warm-up */
   let hourIn = 0;
@@ -190,10 +204,13 @@ function createEngine(capacity: EngineCapacity): Engine {
     readZones();
     will.beginHour(moment, 1);
     will.beginStep(stepper.heldW, airHub(0, zones), 1 / steps);
+    if (outage !== null) flows.stopFans(outage.noFans && hourIn >= outage.fromHour);
+    if (anyHeater) heaters.decide(moment, !isCold());
     flows.beginHour(moment);
     chooseSteps();
     covers.renew(moment, weather);
     gains.renew(hour, moment, weather);
+    if (anyHeater) heaters.putOn();
     renewFilms();
     beginNetworkHour();
     sums.begin();
@@ -207,6 +224,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     if (counting) {
       recorder.endHour(hour, moment, weather);
       covers.record(hour);
+      if (anyHeater) heaters.record(hour);
       heatBalance.endHour(weather);
     }
   }
@@ -233,6 +251,11 @@ function createEngine(capacity: EngineCapacity): Engine {
     if (anyMoved) given.readPositions(hourIn + (n + 0.5) / steps);
     flows.beginStep(moment, (4 * n) % steps === 0, (n * 3600) / steps);
     solveStep(n === 0);
+  }
+
+  /** No heater gives anything. */
+  function isCold(): boolean {
+    return outage?.noHeat === true && hourIn >= outage.fromHour;
   }
 
   function chooseSteps(): void {
@@ -344,10 +367,15 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** Set-points hold for the hour, unless they rise within it or the will of the people moves them. */
   function setThermostats(n: number): void {
     const { holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps } = stepper;
+    const allCold = isCold();
     for (let z = 0; z < zones; z++) {
       const { thermostat } = modelZones[z]!;
       if (thermostat === null) continue;
       const hub = airHub(z, zones);
+      if (allCold || heaters.own[z] === 1) {
+        holdLowC[hub] = -Infinity;
+        continue;
+      }
       if (n > 0 && ramps[z] === 0) {
         holdLowC[hub] = will.rooms.holdC[z]!;
         continue;
@@ -404,6 +432,10 @@ function createEngine(capacity: EngineCapacity): Engine {
     flows.load(model, layout.roomDensity, water.stepS);
     sums.load(zones, model.openings.length);
     heatedOpen.load(model);
+    heaters.load(model, layout);
+    anyHeater = heaters.any();
+    outage = options.outage ?? null;
+    flows.stopFans(false);
     recorder.load(model, layout, options.history === true, options.lend === true);
     heatBalance.load(model, layout);
     zoneC.fill(startC);
@@ -437,10 +469,12 @@ function createEngine(capacity: EngineCapacity): Engine {
     heatBalance.open();
     for (hourIn = 0; hourIn < hours; hourIn++) runHour(climate, (firstRow + hourIn) % HOURS, true);
     const drawn = covers.years();
+    const stoves = heaters.years();
     const recorded = recorder.year();
     return {
       ...recorded,
       ...(drawn.length > 0 && { covers: drawn }),
+      ...(stoves.length > 0 && { stoves }),
       heat: heatBalance.byCause(),
       books: heatBalance.close({
         held: recorded.zones.reduce((sum, { waterGainKg }) => sum + waterGainKg, 0),

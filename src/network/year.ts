@@ -74,6 +74,22 @@ export interface OpeningYear {
   readonly heatedOpenJ: number;
 }
 
+/** A stove's hours: wood and heat. */
+export interface StoveYear {
+  readonly zone: string;
+  /** net heat of its wood [J/kg] */
+  readonly woodJPerKg: number;
+  /** wood put on in the hour [kg] */
+  readonly loadKg: Float64Array;
+  /** heat of the wood that burns, and of it what its room, heated floors and the flue get [W] */
+  readonly burntW: Float64Array;
+  readonly roomW: Float64Array;
+  readonly floorW: Float64Array;
+  readonly flueW: Float64Array;
+  /** wood on the fire and heat of the body above the room's, at the hour's end [J] */
+  readonly heldJ: Float64Array;
+}
+
 /** A cover, or covers drawn together. */
 export interface CoverYear {
   readonly id: string;
@@ -120,6 +136,8 @@ export interface Year {
   readonly openings: readonly OpeningYear[];
   /** absent where no pane has any */
   readonly covers?: readonly CoverYear[];
+  /** absent where there is none */
+  readonly stoves?: readonly StoveYear[];
   readonly heat: readonly HeatByCause[];
   readonly books: Books;
   readonly history: readonly ElementHistory[] | null;

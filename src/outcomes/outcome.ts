@@ -5,6 +5,7 @@ import type { RoomUse } from '../design/room.ts';
 import type { DampSpot } from './damp-spots.ts';
 import type { FeltHeat } from './felt-heat.ts';
 import type { FreshAir } from './fresh-air.ts';
+import type { FuelOutcome } from './fuel.ts';
 import type { TooHot } from './too-hot.ts';
 import type { Ventilation } from './ventilation.ts';
 
@@ -117,6 +118,8 @@ export interface Outcome {
   readonly rooms?: readonly RoomOutcome[];
   readonly worst?: WorstRooms;
   readonly heating: { readonly energyKWh: number; readonly peakW: number };
+  /** absent where the design tells no source of its heat */
+  readonly fuel?: FuelOutcome;
   readonly cooling: { readonly energyKWh: number; readonly peakW: number };
   readonly vents: {
     readonly moves: number;

@@ -13,6 +13,7 @@ import { dampSpots } from './damp-spots.ts';
 import { extremesOf } from './extremes.ts';
 import { feltHeat } from './felt-heat.ts';
 import { freshAir } from './fresh-air.ts';
+import { fuelOf } from './fuel.ts';
 import { equatorGlass, massInside } from './glass-and-mass.ts';
 import { requirePossible } from './impossible-year.ts';
 import { ALL_HOURS, type LivedHours, livedHoursOf } from './lived-hours.ts';
@@ -58,6 +59,8 @@ export function summarise(
       : zoneOutcome(design, model, climate, year, house),
     ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, model, climate, year, sunspace) }),
   };
+  const heating = energyAndPeak(year.zones, (zone) => zone.heatingW);
+  const fuel = fuelOf(design, year, heating.energyKWh);
   return {
     daystone: VERSION,
     design: design.name,
@@ -66,7 +69,8 @@ export function summarise(
     mass: massInside(model, glass.areaM2),
     zones,
     ...(rooms && { rooms, worst: worstRooms(rooms) }),
-    heating: energyAndPeak(year.zones, (zone) => zone.heatingW),
+    heating,
+    ...(fuel && { fuel }),
     cooling: energyAndPeak(year.zones, (zone) => zone.coolingW),
     vents,
     ...(year.covers && { covers: coversAsk(year.covers) }),

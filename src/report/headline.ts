@@ -1,6 +1,7 @@
 // Headline figures as rows of text: one run by zone, or several runs side by side. Units as the run asks.
 
 import { type Context, contextOf, type Run } from '../findings/context.ts';
+import { fuelWords } from '../findings/fuel-words.ts';
 import { hotLabel } from '../findings/hot-words.ts';
 import { hours, percent, plain } from '../findings/wording.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
@@ -60,6 +61,11 @@ const HOUSE_ROWS: readonly {
   readonly matters?: (context: Context) => boolean;
 }[] = [
   { label: 'Back-up heat a year', of: ({ outcome, words }) => words.energy(outcome.heating.energyKWh) },
+  {
+    label: 'Fuel a year',
+    of: ({ outcome, design, words }) => (outcome.fuel ? fuelWords(outcome.fuel, design, words) : ''),
+    matters: ({ outcome }) => outcome.fuel !== undefined,
+  },
   { label: 'Back-up heat at its peak', of: ({ outcome, words }) => words.power(outcome.heating.peakW) },
   {
     label: 'Power of fans for fresh air a year',

@@ -11,6 +11,7 @@ import { SHARED_CAUSES, type SharedCause, sharesOf } from '../design/room-uses.t
 import { tooHotChoice } from '../design/too-hot-criterion.ts';
 import { coverWords } from '../findings/cover-words.ts';
 import { foundWords, UNKNOWN_WORDS } from '../findings/found-words.ts';
+import { sourceWords } from '../findings/fuel-words.ts';
 import { hotterWords } from '../findings/hotter-words.ts';
 import {
   DOOR_WORDS,
@@ -249,6 +250,7 @@ function toldComfort({ comfort, ...design }: Design): Record<string, unknown> {
 }
 
 function rowOf(path: string, value: unknown, design: Design, words: Wording): readonly [string, string] {
+  if (path === 'heating.source') return ['It comes from', sourceWords(design.heating.source)];
   const choice = CHOICES[path];
   if (choice !== undefined) return [choice.label, choice.words[String(value)] ?? nameOf(path, String(value))];
   const limit = LIMITS.find((entry) => entry.path === path);

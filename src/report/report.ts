@@ -4,8 +4,8 @@
 // the page draws them, and a block of kind 'picture' names the picture it wants.
 
 import type { Design } from '../design/design.ts';
-import { EXAMPLES } from '../design/examples.ts';
 import { hotterName } from '../design/hotter.ts';
+import { ALL_EXAMPLES } from '../design/stove-examples.ts';
 import { contextOf, type Run } from '../findings/context.ts';
 import { findingsOf } from '../findings/findings.ts';
 import { inShort, isCaution, shortForm } from '../findings/short-form.ts';
@@ -230,7 +230,7 @@ export function reportOf(order: ReportOrder): Report {
 
 /** A sample's note speaks of the sample and not of the client's house. */
 function isOfSample({ note }: Design): boolean {
-  return EXAMPLES.some((example) => example.design.note === note);
+  return ALL_EXAMPLES.some((example) => example.design.note === note);
 }
 
 /** The changes that help most, each with what it brings and what it asks for. */

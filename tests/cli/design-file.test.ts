@@ -53,7 +53,7 @@ describe('a design from a file', () => {
   it('refuses a folder, a missing file and a file too large', async () => {
     expect((await faults(folder))[0]).toContain('a folder');
     expect((await faults(join(folder, 'gone.json')))[0]).toContain(
-      'an example: leaning, closed, modest, divided',
+      'an example: leaning, closed, modest, divided, leaning-stove, closed-stove, modest-stove',
     );
     expect((await faults(file(' '.repeat(1_000_001))))[0]).toContain('at most 1000000');
   });

@@ -15,7 +15,15 @@ describe('what is bundled', () => {
 
   it('lists the examples and prints each as a design that passes its own check', async () => {
     const ids = (await outputOf(examplesCommand)).split('\n').map((line) => line.split(' ')[0]!);
-    expect(ids).toEqual(['leaning', 'closed', 'modest', 'divided']);
+    expect(ids).toEqual([
+      'leaning',
+      'closed',
+      'modest',
+      'divided',
+      'leaning-stove',
+      'closed-stove',
+      'modest-stove',
+    ]);
     for (const id of ids) {
       const data: unknown = JSON.parse(await outputOf(examplesCommand, id));
       expect(parseDesign(data).ok).toBe(true);
@@ -24,7 +32,7 @@ describe('what is bundled', () => {
 
   it('names the examples there are when asked for another', async () => {
     expect(await faultsOf(examplesCommand, 'palace')).toEqual([
-      'examples: no example palace; allowed: leaning, closed, modest, divided',
+      'examples: no example palace; allowed: leaning, closed, modest, divided, leaning-stove, closed-stove, modest-stove',
     ]);
   });
 });

@@ -6,6 +6,8 @@
 //   cold hours, humid hours, vent moves: common practice, no source.
 
 import type { Design } from '../../design/design.ts';
+import { fuelWords } from '../../findings/fuel-words.ts';
+import { wordingOf } from '../../findings/wording.ts';
 import { judgedHouse, type Respect, worstIn } from '../../outcomes/judged-house.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
 import type { TooHot } from '../../outcomes/too-hot.ts';
@@ -67,6 +69,7 @@ export function headlineFigures(
   const made = zoneFigures('house', judgedHouse(outcome), system).map((figure) =>
     inWorstRoom(figure, outcome),
   );
+  const fuel = outcome.fuel ? `; ${fuelWords(outcome.fuel, design, wordingOf(system))}` : '';
   made.push({
     id: 'heating',
     zone: 'house',
@@ -74,7 +77,7 @@ export function headlineFigures(
     value: outcome.heating.energyKWh,
     quantity: 'energy',
     digits: 0,
-    limit: `peak ${quantityText(outcome.heating.peakW / 1000, 'powerKW', system)} of ${quantityText(design.heating.capacityKW, 'powerKW', system)} there is`,
+    limit: `peak ${quantityText(outcome.heating.peakW / 1000, 'powerKW', system)} of ${quantityText(design.heating.capacityKW, 'powerKW', system)} there is${fuel}`,
     verdict: 'plain',
     verdictWords: `${quantityText(outcome.heating.energyKWh / design.house.floorAreaM2, 'energyPerArea', system, 0)} of floor`,
     better: 'less',

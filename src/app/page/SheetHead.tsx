@@ -1,6 +1,6 @@
 // The heading of the sheet: what is drawn, where it stands, undo and redo, units.
 
-import { EXAMPLES } from '../../design/examples.ts';
+import { ALL_EXAMPLES } from '../../design/stove-examples.ts';
 import { BUNDLED_CLIMATES, bundledClimate } from '../climate/bundled-climates.ts';
 import { openClimate } from '../climate/ClimatePanel.tsx';
 import { UNIT_SYSTEMS, type UnitSystem } from '../parts/display-unit.ts';
@@ -36,14 +36,14 @@ export function SheetHead() {
         <select
           value={exampleOf(design.value)?.id ?? ''}
           onChange={(event) => {
-            const chosen = EXAMPLES.find(({ id }) => id === event.currentTarget.value);
+            const chosen = ALL_EXAMPLES.find(({ id }) => id === event.currentTarget.value);
             if (chosen) workspace.replace(exampleAt(chosen.design, design.value));
           }}
         >
           <option value="" disabled>
             changed
           </option>
-          {EXAMPLES.map((example) => (
+          {ALL_EXAMPLES.map((example) => (
             <option key={example.id} value={example.id}>
               {example.line}
             </option>

@@ -2,7 +2,8 @@
 // example's own. In: examples and the design on screen. Out: the design to show, and which example one is.
 
 import type { Design } from '../../design/design.ts';
-import { EXAMPLES, type Example } from '../../design/examples.ts';
+import type { Example } from '../../design/examples.ts';
+import { ALL_EXAMPLES } from '../../design/stove-examples.ts';
 
 /** The example with the climate, and the hotter year if there is one, of the design on screen. */
 export function exampleAt(example: Design, shown: Design): Design {
@@ -13,7 +14,7 @@ export function exampleAt(example: Design, shown: Design): Design {
 
 /** The example a design is, whatever its place; undefined once anything else was changed. */
 export function exampleOf(design: Design): Example | undefined {
-  return EXAMPLES.find((example) =>
+  return ALL_EXAMPLES.find((example) =>
     (Object.keys(example.design) as (keyof Design)[]).every(
       (part) => part === 'climate' || part === 'hotter' || example.design[part] === design[part],
     ),

@@ -5,6 +5,7 @@ import type { Design, Hotter } from '../../design/design.ts';
 import { hotterName } from '../../design/hotter.ts';
 import { coverWords } from '../../findings/cover-words.ts';
 import { foundWords, UNKNOWN_WORDS } from '../../findings/found-words.ts';
+import { sourceWords } from '../../findings/fuel-words.ts';
 import { hotterWords } from '../../findings/hotter-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { roomsOf } from '../../report/inputs.ts';
@@ -40,6 +41,11 @@ export function designDifferences(
     );
     rows.push({ path, label, values });
   }
+  rows.push({
+    path: 'heating.source',
+    label: 'Back-up heat from',
+    values: designs.map(({ heating }) => sourceWords(heating.source)),
+  });
   rows.push({ path: 'covers', label: 'Shades and covers', values: designs.map(coversText) });
   rows.push(...roomRows(designs, system));
   return rows.filter(({ values }) => values.some((value) => value !== values[0]));

@@ -146,6 +146,8 @@ export function createAirFlow(
   let meanEase = 0;
   /** the same of a fan led by humidity */
   let humidityEase = 0;
+  /** no fan runs */
+  let fansStand = false;
   /** whether any opening has an exchanger */
   let anyUnit = false;
   let anyOpen = false;
@@ -307,7 +309,7 @@ export function createAirFlow(
         wantDoor(opening, state, air, will, zone, otherOf[i]!);
         operate(state, opening.control, moment);
       } else if (coolsByNight[i] === 1) {
-        nightFlow[i] = scheduled((opening as FixedOpening).flow, moment);
+        nightFlow[i] = fansStand ? 0 : scheduled((opening as FixedOpening).flow, moment);
       } else {
         volume[i] = uncontrolledFlow(
           opening as CrackOpening | FixedOpening,
@@ -318,6 +320,8 @@ export function createAirFlow(
           otherOf[i]!,
         );
         if (opening.kind === 'fixed' && opening.byHumidity) volume[i]! *= ledShare[i]!;
+        if (fansStand && opening.kind === 'fixed' && opening.fan) volume[i] = 0;
+        if (opening.kind === 'fixed' && opening.feedsFire) volume[i]! *= will.rooms.burning[zone]!;
       }
     }
     if (anyUnit) readUnits();
@@ -362,7 +366,7 @@ export function createAirFlow(
     const all = openings;
     const allStates = states;
     const last = movables;
-    if (isQuarter && switches > 0) runFans(moment);
+    if (isQuarter && switches > 0 && !fansStand) runFans(moment);
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       const state = allStates[i]!;
@@ -569,6 +573,12 @@ export function createAirFlow(
     volume[i] = share[i]! * stairExchange(stairFlow[i]!, areaM2, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!);
   }
 
+  /** Fans stand still from the next hour on, or run again. */
+  function stopFans(stand: boolean): void {
+    if (stand && !fansStand) for (const array of [volume, byOpening.runs]) array.fill(0);
+    fansStand = stand;
+  }
+
   function startCounting(): void {
     for (const state of states) resetCounts(state);
   }
@@ -596,6 +606,7 @@ export function createAirFlow(
     renew,
     isNew: () => changed,
     wouldOpen,
+    stopFans,
     startCounting,
   };
 }

@@ -33,6 +33,8 @@ export function createHeatedOpen(
   stepper: Stepper,
   flows: AirFlow,
   rooms: Float64Array,
+  /** heat of stoves and heated floors, by zone [W] */
+  fireW: Float64Array,
 ): HeatedOpen {
   const seconds = new Float64Array(capacity.openings);
   const joules = new Float64Array(capacity.openings);
@@ -62,13 +64,13 @@ export function createHeatedOpen(
     const last = count;
     const places = vents;
     let total = 0;
-    for (let z = 0; z < zones; z++) total += Math.max(0, heldW[airHub(z, zones)]!);
+    for (let z = 0; z < zones; z++) total += Math.max(0, heldW[airHub(z, zones)]!) + fireW[z]!;
     for (let k = 0; k < last; k++) {
       const i = places[k]!;
       const air = airHub(zoneOf[i]!, zones);
       const { open, floorC } = states[i]!;
       const isRoom = rooms[zoneOf[i]!]! === 1;
-      const held = isRoom ? heldW[air]! : total;
+      const held = isRoom ? heldW[air]! + fireW[zoneOf[i]!]! : total;
       const wasSo = isSo[i] === 1;
       isSo[i] = open > OPEN_SHARE && held > LEAST_W && (isRoom || hubMeanC[air]! < floorC - FALLEN_K) ? 1 : 0;
       if (!wasSo || isSo[i] === 0) continue;

@@ -49,6 +49,8 @@ export function createHourlySums(
   flows: AirFlow,
   moisture: MoistureBalance,
   gains: HourlyGains,
+  /** heat of the hour that no thermostat puts into the air, by zone [W] */
+  heaterW: Float64Array,
 ): HourlySums {
   let zones = 0;
   let openings = 0;
@@ -121,6 +123,7 @@ export function createHourlySums(
       const held = heldW[air]!;
       if (held > 0) heatingW[z]! += held;
       else coolingW[z]! -= held;
+      heatingW[z]! += heaterW[z]!;
       latentW[z]! += hubLineW[air]! - hubLineG[air]! * airC;
       const warmerK = airC - hubBoundaryC[air]!;
       const givenBack = recovered[z]! * SPECIFIC_HEAT_AIR * warmerK;

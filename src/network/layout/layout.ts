@@ -79,7 +79,7 @@ export function layOut(model: Model, airDensity: number): Layout {
       link: discretisation.link,
       a: elementEndA(element, discretisation, zoneOf(element.a), zones),
       b: zoneEnd(zoneOf(element.b), zones),
-      heatAtEnds: true,
+      heatAtEnds: element.heatedM === undefined,
     });
     return {
       element,

@@ -77,6 +77,9 @@ function blankRooms(most: number) {
     wishC: perZone(),
     /** what the heater holds in the step [°C]; −Infinity without one */
     holdC: perZone(),
+    /** heat of the hour from a stove or a heated floor, nothing counted that nobody notices [W]; how high its fire burns, of a full load, 0…1 */
+    fireW: perZone(),
+    burning: perZone(),
     /** 1 while the heater gives heat or is about to, or while it would */
     heats: perZone(),
     /** since it last did, and since a window somebody minds or a night fan last cooled the room [h] */
@@ -153,6 +156,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       sinceHeatH,
       sinceCoolthH,
       isCooled,
+      fireW,
     } = rooms;
     const { unheated, summer, dayTieC, nightTieC, nightFeltC, windowsC, wantsCoolth } = rooms;
     const { zoneC, radiantC } = air;
@@ -167,7 +171,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       feltC[z] = felt;
       if (isRoom[z] === 0) continue;
       sinceCoolthH[z] = isCooled[z] === 1 ? 0 : sinceCoolthH[z]! + hours;
-      const gaveHeat = hasHeater[z] === 1 ? heldW[first + z]! > 0 : felt < wishC[z]!;
+      const gaveHeat = hasHeater[z] === 1 ? heldW[first + z]! + fireW[z]! > 0 : felt < wishC[z]!;
       sinceHeatH[z] = gaveHeat ? 0 : sinceHeatH[z]! + hours;
       if (hasHeater[z] === 1) writeHold(z);
       heats[z] = !isLong && (gaveHeat || airC < holdC[z]! + HOLDS_WITHIN_K) ? 1 : 0;

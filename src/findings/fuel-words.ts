@@ -1,0 +1,73 @@
+// Heat sources and their fuel in words: for the list of assumptions, the figures, findings and answers alike.
+
+import type { Design } from '../design/design.ts';
+import {
+  efficiencyOf,
+  type Fuel,
+  type HeatSource,
+  type StoveKind,
+  type StoveSource,
+  type StoveTimes,
+} from '../design/heat-source.ts';
+import type { FuelOutcome } from '../outcomes/fuel.ts';
+import { woodById } from '../physics/wood-fuel.ts';
+import { percent, plain, type Wording } from './wording.ts';
+
+const FUEL_WORDS: Readonly<Record<Fuel, string>> = {
+  electric: 'electricity',
+  gas: 'natural gas',
+  propane: 'propane',
+  oil: 'heating oil',
+  pellets: 'pellets',
+};
+
+const STOVE_WORDS: Readonly<Record<StoveKind, string>> = {
+  steel: 'light steel stove',
+  'cast-iron': 'cast-iron stove',
+  soapstone: 'stove clad in soapstone',
+  masonry: 'masonry heater',
+};
+
+const TIMES_WORDS: Readonly<Record<StoveTimes, string>> = {
+  usual: 'at any waking hour; a masonry heater morning and evening',
+  morning: 'in the morning',
+  noon: 'at noon',
+  evening: 'in the evening',
+};
+
+const LIT_BY_WORDS: Readonly<Record<StoveSource['litBy'], string>> = {
+  need: 'as the rooms are cold',
+  habit: 'every day of the cold season',
+};
+
+/** A source as a line of its own. */
+export function sourceWords(source: HeatSource | undefined): string {
+  if (source === undefined) return 'a heater by thermostat, fuel not told';
+  const efficiency = percent(efficiencyOf(source));
+  if (source.kind !== 'stove') {
+    const gives = source.kind === 'floor' ? 'a heated floor' : 'a heater of the air';
+    return `${gives} by thermostat, ${FUEL_WORDS[source.fuel]}, ${efficiency} of its heat used`;
+  }
+  const { stove, lit, litBy, unlitWeekends, wood, moisture, air, floorShare } = source;
+  return [
+    `${STOVE_WORDS[stove]}, ${efficiency} of its heat used`,
+    `lit ${TIMES_WORDS[lit]}, ${LIT_BY_WORDS[litBy]}${unlitWeekends ? ', not at weekends' : ''}`,
+    `${woodById(wood).words} at ${percent(moisture)} water`,
+    air === 'own' ? 'air by a pipe of its own' : 'air from the room',
+    ...(floorShare ? [`${percent(floorShare)} of its heat into the floor`] : []),
+  ].join('; ');
+}
+
+/** What a year took: "410 kg of beech, 1.0 m³ stacked, in 190 loads on 96 days". */
+export function fuelWords(fuel: FuelOutcome, { heating }: Pick<Design, 'heating'>, words: Wording): string {
+  const { source } = heating;
+  if (fuel.fuel === 'wood' && source?.kind === 'stove') {
+    return `${words.weight(fuel.kg!)} of ${woodById(source.wood).words}, ${words.stackedWood(fuel.stackedM3!)}, in ${fuel.loads} loads on ${fuel.daysWithFire} days`;
+  }
+  const name = FUEL_WORDS[fuel.fuel as Fuel];
+  if (fuel.litres !== null) return `${words.water(fuel.litres)} of ${name}`;
+  if (fuel.kg !== null) return `${words.weight(fuel.kg)} of ${name}`;
+  if (fuel.therms !== null)
+    return `${words.energy(fuel.fuelKWh)} of ${name} (${plain(fuel.therms, 0)} therms)`;
+  return `${words.energy(fuel.fuelKWh)} of ${name}`;
+}

@@ -1,0 +1,139 @@
+// What gives a house its back-up heat, as the model knows it: a stove in one room, slabs that are heated, air for a fire.
+// A design and its zones, elements and openings in; the same with the source in them out, or as they are without one.
+
+import type { Design } from '../design/design.ts';
+import { efficiencyOf, STOVE_NUMBERS, type StoveSource } from '../design/heat-source.ts';
+import type { RoomPlan } from '../design/room-plan.ts';
+import { FLOOR_LIMIT_C } from '../physics/floor-output.ts';
+import { hotSurface } from '../physics/hot-surface.ts';
+import { fireKg } from '../physics/masonry-heater.ts';
+import { dryHeatOf, woodById, woodHeat } from '../physics/wood-fuel.ts';
+import { floorCoverM } from './house-floor.ts';
+import { isAwake, peopleAtHome } from './household.ts';
+import type { Element, FixedOpening, Opening, Schedule, Stove, Zone } from './model.ts';
+
+const J_PER_KWH = 3.6e6;
+/** Air a fire draws [m³/kg of wood]: chemistry at twice to two and a half times the least, 7.8–9.8; common practice. */
+const FIRE_AIR_M3_PER_KG = 8;
+/** Wood a light stove is rated with [kWh/kg]: about 15 % water. */
+const RATED_KWH_PER_KG = 4.15;
+const FACE_EMISSIVITY = 0.9;
+const ROOM_C = 20;
+/** Hours of the day at which somebody feeds a light stove, and at which a masonry heater is fired; common practice, no source. */
+const FED_HOURS = {
+  usual: null,
+  morning: [7, 8, 9],
+  noon: [11, 12, 13],
+  evening: [17, 18, 19, 20, 21],
+} as const;
+const FIRED_HOURS = { usual: [7, 19], morning: [7], noon: [12], evening: [19] } as const;
+
+interface Parts {
+  readonly zones: Zone[];
+  readonly elements: Element[];
+  readonly openings: Opening[];
+}
+
+/** The parts with the design's heat source in them. */
+export function withHeatSource(design: Design, plan: RoomPlan | null, parts: Parts): Parts {
+  const { source, capacityKW } = design.heating;
+  if (source === undefined || source.kind === 'heater' || capacityKW <= 0) return parts;
+  const warm = heatedFloors(design, parts);
+  if (source.kind !== 'stove') {
+    const heated = new Set(warm.map(({ b }) => b.zone));
+    const zones = parts.zones.map((zone) =>
+      heated.has(zone.id) ? { ...zone, floorHeatMaxC: FLOOR_LIMIT_C } : zone,
+    );
+    return { ...parts, zones, elements: withWarm(design, parts.elements, warm) };
+  }
+  const stoveZone = plan ? plan.rooms[plan.stove]!.id : parts.zones[0]!.id;
+  const floorShare = warm.length > 0 ? (source.floorShare ?? 0) : 0;
+  const stove = stoveOf(design, source, floorShare);
+  const zones = parts.zones.map((zone) => {
+    if (zone.id !== stoveZone) return zone.thermostat ? { ...zone, thermostat: null } : zone;
+    const { thermostat } = heatedZone(design, parts.zones, zone);
+    return { ...zone, thermostat, stove };
+  });
+  const air = source.air === 'room' ? [fireAir(stoveZone, stove)] : [];
+  return {
+    zones,
+    elements: floorShare > 0 ? withWarm(design, parts.elements, warm) : parts.elements,
+    openings: [...parts.openings, ...air],
+  };
+}
+
+/** All the heat there is stands in the stove's room. */
+function heatedZone({ heating }: Design, zones: readonly Zone[], zone: Zone): Pick<Zone, 'thermostat'> {
+  const thermostat = zone.thermostat ?? zones.find((other) => other.thermostat !== null)!.thermostat!;
+  return { thermostat: { ...thermostat, heatCapacityW: heating.capacityKW * 1000 } };
+}
+
+function heatedFloors(design: Design, { zones, elements }: Parts): Element[] {
+  const heated = new Set(zones.flatMap(({ id, thermostat }) => (thermostat ? [id] : [])));
+  const floorIds = new Set(zones.flatMap(({ id }) => (id === 'house' ? ['floor'] : [`floor ${id}`])));
+  return elements.filter(
+    ({ id, b, isBed }) => floorIds.has(id) && heated.has(b.zone) && !isBed && design.floor.thicknessM > 0,
+  );
+}
+
+/** Pipes or mats in the middle of the slab. */
+function withWarm({ floor }: Design, elements: readonly Element[], warm: readonly Element[]): Element[] {
+  return elements.map((element) => {
+    if (!warm.includes(element)) return element;
+    const thicknessM = element.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
+    return { ...element, heatedM: thicknessM - floorCoverM(floor.cover) - floor.thicknessM / 2 };
+  });
+}
+
+function stoveOf(design: Design, source: StoveSource, floorShare: number): Stove {
+  const { capacityKW } = design.heating;
+  const { faceC, atOnce, coolingH, burnH, leastLoad, fedHourly } = STOVE_NUMBERS[source.stove];
+  const wood = woodById(source.wood);
+  const efficiency = efficiencyOf(source);
+  const fires = FIRED_HOURS[source.lit];
+  return {
+    woodJPerKg: J_PER_KWH * woodHeat(dryHeatOf(wood), source.moisture),
+    loadKg: fedHourly
+      ? (capacityKW * burnH) / (RATED_KWH_PER_KG * STOVE_NUMBERS[source.stove].efficiency)
+      : fireKg(capacityKW, 24 / fires.length),
+    leastLoad,
+    burnH,
+    efficiency,
+    floorShare,
+    atOnce,
+    coolingH,
+    radiantShare: hotSurface(faceC, ROOM_C, FACE_EMISSIVITY).radiantShare,
+    mayFeed: feedingHours(design, source, fedHourly ? FED_HOURS[source.lit] : fires),
+    fedHourly,
+    byHabit: source.litBy === 'habit',
+  };
+}
+
+/** Hours in which somebody is at home, awake, and thinks of it. */
+function feedingHours(
+  design: Design,
+  { unlitWeekends }: StoveSource,
+  hours: readonly number[] | null,
+): Schedule {
+  const home = peopleAtHome(design);
+  const day = (present: readonly number[], isThere: boolean) =>
+    present.map((people, hour) =>
+      isThere && people > 0 && isAwake(hour) && (hours === null || hours.includes(hour)) ? 1 : 0,
+    );
+  const nobody = new Array<number>(24).fill(0);
+  const workday = home?.workday ?? nobody;
+  return { workday: day(workday, true), weekend: day(home?.weekend ?? workday, !unlitWeekends) };
+}
+
+/** Drawn in by the room's cracks while the fire burns, beside what they let through anyway. */
+function fireAir(zone: string, { loadKg, burnH }: Stove): FixedOpening {
+  const flow = (FIRE_AIR_M3_PER_KG * loadKg) / (burnH * 3600);
+  return {
+    kind: 'fixed',
+    id: 'air for the fire',
+    zone,
+    flow: { workday: new Array<number>(24).fill(flow) },
+    fan: false,
+    feedsFire: true,
+  };
+}

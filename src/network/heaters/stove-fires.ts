@@ -1,0 +1,107 @@
+// The stoves of a run, hour by hour: loads, what burns, what the body holds and gives. Whether somebody feeds them in;
+// heat to their rooms, to heated floors and up the flue out. An hour's heat is even over the hour.
+// Wood in = heat to the rooms and floors + flue + what fire and body hold more, exactly.
+
+import type { Model, Stove } from '../../model/model.ts';
+import { bodyHeatAfter } from '../../physics/stove-body.ts';
+import { HOURS } from '../../weather/typical-year.ts';
+import { type Moment, scheduled } from '../hour/clock.ts';
+import { loadShare } from '../people/fire-tending.ts';
+import type { Will } from '../people/will.ts';
+import type { StoveYear } from '../year.ts';
+
+const HOUR_S = 3600;
+
+/** A stove and where it stands: what it holds, and its hour. */
+export interface StoveFire {
+  readonly zone: number;
+  readonly stove: Stove;
+  /** wood on the fire, and the heat of the body above the room's [J] */
+  fireJ: number;
+  bodyJ: number;
+  /** at which the wood that lies on it burns down [W] */
+  burningW: number;
+  /** of the hour: wood put on [kg], burnt [W], to the room, to heated floors and up the flue [W] */
+  loadKg: number;
+  burntW: number;
+  roomW: number;
+  floorW: number;
+  flueW: number;
+  readonly year: StoveYear;
+}
+
+/** The stoves of a model; cold. */
+export function stoveFires({ zones }: Model): StoveFire[] {
+  return zones.flatMap(({ id, stove }, zone) =>
+    stove === undefined
+      ? []
+      : [
+          {
+            zone,
+            stove,
+            fireJ: 0,
+            bodyJ: 0,
+            burningW: 0,
+            loadKg: 0,
+            burntW: 0,
+            roomW: 0,
+            floorW: 0,
+            flueW: 0,
+            year: blankStoveYear(id, stove),
+          },
+        ],
+  );
+}
+
+function blankStoveYear(zone: string, { woodJPerKg }: Stove): StoveYear {
+  const column = () => new Float64Array(HOURS);
+  return {
+    zone,
+    woodJPerKg,
+    loadKg: column(),
+    burntW: column(),
+    roomW: column(),
+    floorW: column(),
+    flueW: column(),
+    heldJ: column(),
+  };
+}
+
+/**
+ * One hour of a stove.
+ *
+ * @param isFed false where nobody may light it, whatever the rooms are like
+ */
+export function burnHour(fire: StoveFire, moment: Moment, will: Will, isFed: boolean): void {
+  const { stove, zone } = fire;
+  const mayFeed = isFed && scheduled(stove.mayFeed, moment) > 0;
+  fire.loadKg = stove.loadKg * loadShare(stove, mayFeed, fire.burntW > 0, will, zone);
+  if (fire.loadKg > 0) {
+    fire.fireJ += fire.loadKg * stove.woodJPerKg;
+    fire.burningW = fire.fireJ / (stove.burnH * HOUR_S);
+  }
+  // What is left of the last hour of a burn is round-off.
+  const isLast = fire.fireJ <= fire.burningW * HOUR_S * (1 + 1e-9);
+  const burntJ = isLast ? fire.fireJ : fire.burningW * HOUR_S;
+  fire.fireJ -= burntJ;
+  fire.burntW = burntJ / HOUR_S;
+  const useful = stove.efficiency * fire.burntW;
+  fire.flueW = fire.burntW - useful;
+  fire.floorW = stove.floorShare * useful;
+  const toRoom = useful - fire.floorW;
+  const atOnce = stove.atOnce * toRoom;
+  const intoBody = toRoom - atOnce;
+  const after = bodyHeatAfter(fire.bodyJ, intoBody, stove.coolingH * HOUR_S, HOUR_S);
+  fire.roomW = atOnce + intoBody - (after - fire.bodyJ) / HOUR_S;
+  fire.bodyJ = after;
+}
+
+/** Write an hour down. */
+export function recordFire({ year, fireJ, bodyJ, ...hour }: StoveFire, row: number): void {
+  year.loadKg[row] = hour.loadKg;
+  year.burntW[row] = hour.burntW;
+  year.roomW[row] = hour.roomW;
+  year.floorW[row] = hour.floorW;
+  year.flueW[row] = hour.flueW;
+  year.heldJ[row] = fireJ + bodyJ;
+}

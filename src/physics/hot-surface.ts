@@ -1,0 +1,31 @@
+// What a hot upright surface gives a room by radiation and by the air it stirs: temperatures in, W/m² and a share out.
+
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
+import { requireRange } from './require-range.ts';
+
+/** Turbulent free convection on upright surfaces: 1.31 ΔT^⅓ [W/(m²K)]; ASHRAE Fundamentals, memory, high confidence. */
+const CONVECTION = 1.31;
+
+/**
+ * Heat of a hot upright surface, and how much of it is radiation.
+ *
+ * @param surfaceC 20…600 °C, above the room
+ * @param roomC air and the surfaces around [°C]
+ * @param emissivity 0…1
+ * @returns flux [W/m²]; radiant share, 0…1
+ * Source: 1.31 ΔT^⅓ and ε σ (T⁴ − T_room⁴); trade figures for a plate at 204 °C, 1200 Btu/h a square foot and 65 %.
+ */
+export function hotSurface(
+  surfaceC: number,
+  roomC: number,
+  emissivity: number,
+): { readonly flux: number; readonly radiantShare: number } {
+  requireRange('roomC', roomC, -50, 60, '°C');
+  requireRange('surfaceC', surfaceC, roomC + 1, 1000, '°C');
+  requireRange('emissivity', emissivity, 0, 1, '');
+  const overK = surfaceC - roomC;
+  const byAir = CONVECTION * overK ** (4 / 3);
+  const radiant =
+    emissivity * STEFAN_BOLTZMANN * ((surfaceC + ZERO_CELSIUS_K) ** 4 - (roomC + ZERO_CELSIUS_K) ** 4);
+  return { flux: byAir + radiant, radiantShare: radiant / (byAir + radiant) };
+}
