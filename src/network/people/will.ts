@@ -174,7 +174,9 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       const gaveHeat = hasHeater[z] === 1 ? heldW[first + z]! + fireW[z]! > 0 : felt < wishC[z]!;
       sinceHeatH[z] = gaveHeat ? 0 : sinceHeatH[z]! + hours;
       if (hasHeater[z] === 1) writeHold(z);
-      heats[z] = !isLong && (gaveHeat || airC < holdC[z]! + HOLDS_WITHIN_K) ? 1 : 0;
+      // Nobody turns a stove down: once it has made the room too warm, the window is what is left.
+      const isWelcome = fireW[z] === 0 || airC < wishC[z]! + ABOVE_DAY_K;
+      heats[z] = !isLong && ((gaveHeat && isWelcome) || airC < holdC[z]! + HOLDS_WITHIN_K) ? 1 : 0;
       const forgotten = clamp01((sinceHeatH[z]! - HEATED_LATELY_H) / HEATED_LATELY_H);
       unheated[z] = forgotten;
       summer[z] = season.summer * forgotten;
