@@ -42,6 +42,8 @@ export type { TypicalYear } from './weather/typical-year.ts';
 export interface RunYearOptions extends SimulateOptions {
   /** units of the findings' sentences; metric unless said */
   readonly units?: Units;
+  /** what is known of the period's days, of the model's own zones and gains */
+  readonly seriesOf?: (model: Model) => readonly RowSeries[];
 }
 
 export interface YearRun {
@@ -69,10 +71,11 @@ export function runYear(
   typicalYear: TypicalYear | PreparedClimate,
   options: RunYearOptions = {},
 ): YearRun {
-  const { units = 'metric', ...simulation } = options;
+  const { units = 'metric', seriesOf, ...simulation } = options;
   const climate = climateOfDesign(design, 'year' in typicalYear ? typicalYear : preparedOnce(typicalYear));
   const model = modelOf(design, climate.year.site, climate.ground);
-  const year = withWholeHouse(design, simulate(model, climate, simulation));
+  const series = seriesOf && { series: seriesOf(model) };
+  const year = withWholeHouse(design, simulate(model, climate, { ...simulation, ...series }));
   let figures: OutcomeFigures | null = null;
   let outcome: Outcome | null = null;
   return {

@@ -1,7 +1,9 @@
 // The questions, in the order in which a client asks them. A new question is a new file and a line here.
 
+import { doWithout } from './do-without.ts';
 import { glassAndMassMap } from './glass-and-mass-map.ts';
 import { hotterYear } from './hotter-year.ts';
+import { howBigAStove } from './how-big-a-stove.ts';
 import { howMuchGlass } from './how-much-glass.ts';
 import { howMuchMass } from './how-much-mass.ts';
 import { openOrClosed } from './open-or-closed.ts';
@@ -18,6 +20,8 @@ export const QUESTIONS: readonly Question[] = [
   uprightOrLeaning,
   openOrClosed,
   whoOpensTheVents,
+  doWithout,
+  howBigAStove,
   whatHelpsMost,
   whichRoom,
   whatMattersMost,

@@ -8,7 +8,9 @@ import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { type HeatWave, shiftedYear, withHeatWave } from '../weather/hotter-year.ts';
 import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepared-climate.ts';
 import { otherDraw } from '../weather/synthetic/other-draws.ts';
+import { type ColdSpell, coldSpellOf } from './cold-spell.ts';
 import { type FrontGlass, frontGlassOf } from './front-glass.ts';
+import { shortHoursOf } from './short-hours.ts';
 
 /** What differs from the year the design stands in; an empty object is that year itself. */
 export interface ClimateChange {
@@ -31,6 +33,10 @@ export interface RunJob {
   readonly change?: ClimateChange;
   /** report sun and loss of the equator-facing glass by month */
   readonly frontGlass?: true;
+  /** live through the coldest spell without heat and without power, too */
+  readonly coldSpell?: true;
+  /** count hours in which the heat does not do */
+  readonly shortHours?: true;
   /** where the run stands in its question: axis → place */
   readonly at: Readonly<Record<string, number | string>>;
 }
@@ -39,6 +45,9 @@ export interface RunResult {
   readonly id: string;
   readonly outcome: OutcomeFigures;
   readonly frontGlass: FrontGlass | null;
+  readonly coldSpell?: ColdSpell;
+  /** hours in which people are up and a heated room is colder than they ask for */
+  readonly shortHours?: number;
 }
 
 /** Changed climates kept beside the site's own; each takes about 1.5 MB. */
@@ -66,11 +75,11 @@ export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunR
   };
   return (job) => {
     const { model, climate: used, year, figures } = runYear(job.design, climateOf(job), { lend: true });
-    return {
-      id: job.id,
-      outcome: figures,
-      frontGlass: job.frontGlass ? frontGlassOf(model, used, year) : null,
-    };
+    const frontGlass = job.frontGlass ? frontGlassOf(model, used, year) : null;
+    const short = job.shortHours ? { shortHours: shortHoursOf(model, year, used.calendar) } : {};
+    // Figures are of columns that the next run writes over.
+    const result = { id: job.id, outcome: figures, frontGlass, ...short };
+    return job.coldSpell ? { ...result, coldSpell: coldSpellOf(job.design, climateOf(job)) } : result;
   };
 }
 

@@ -12,6 +12,9 @@ export interface Words {
   readonly energy: (kWh: number) => string;
   /** a fan's [m³/h] */
   readonly airFlow: (m3PerHour: number) => string;
+  readonly power: (watts: number) => string;
+  /** firewood stacked [m³] */
+  readonly stackedWood: (m3: number) => string;
   /** of air [m/s] */
   readonly speed: (metresPerSecond: number) => string;
   /** thermal resistance [m²K/W] */
@@ -30,6 +33,8 @@ export const METRIC_WORDS: Words = {
   speed: (metresPerSecond) => `${signed(metresPerSecond, 1)} m/s`,
   resistance: (si) => `R ${signed(si, 1)} m²K/W`,
   energy: (kWh) => `${signed(kWh, 0)} kWh`,
+  power: (watts) => `${signed(watts / 1000, 1)} kW`,
+  stackedWood: (m3) => `${signed(m3, 1)} m³ stacked`,
 };
 
 /** With a capital at its head. */

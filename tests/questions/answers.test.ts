@@ -11,13 +11,15 @@ import { QUESTIONS, questionById } from '../../src/questions/registry.ts';
 import { varied, withGlassAsArea } from '../../src/questions/variation.ts';
 import { madeBasis, madeRunner, plausible } from './made-runner.ts';
 
-test('ten questions, each with its own id, a title and a sentence that asks', () => {
+test('twelve questions, each with its own id, a title and a sentence that asks', () => {
   expect(QUESTIONS.map(({ id }) => id)).toEqual([
     'how-much-glass',
     'how-much-mass',
     'upright-or-leaning',
     'open-or-closed',
     'who-opens-the-vents',
+    'do-without',
+    'how-big-a-stove',
     'what-helps',
     'which-room',
     'what-matters-most',

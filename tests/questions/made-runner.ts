@@ -4,8 +4,10 @@ import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import { criterionOf } from '../../src/design/too-hot-criterion.ts';
+import type { FuelOutcome } from '../../src/outcomes/fuel.ts';
 import type { Outcome, ZoneOutcome } from '../../src/outcomes/outcome.ts';
 import { basisOf } from '../../src/questions/basis.ts';
+import type { ColdSpell } from '../../src/questions/cold-spell.ts';
 import type { Basis } from '../../src/questions/question.ts';
 import type { RunJob, RunResult } from '../../src/questions/run-job.ts';
 import type { Runner } from '../../src/questions/runner.ts';
@@ -17,6 +19,28 @@ export interface MadeFigures {
 }
 
 export type Formula = (design: Design, job: RunJob) => MadeFigures;
+
+const WOOD: FuelOutcome = {
+  fuel: 'wood',
+  fuelKWh: 1250,
+  lostKWh: 275,
+  kg: 310,
+  litres: null,
+  therms: null,
+  stackedM3: 0.7,
+  cords: 0.2,
+  loads: 240,
+  loadsOnBusiestDay: 9,
+  daysWithFire: 97,
+};
+const COLD_SPELL: ColdSpell = {
+  fromRow: 744,
+  outdoorMeanC: -19.2,
+  outdoorLowestC: -25,
+  daysFollowed: 14,
+  noHeat: { warmHours: 6, unfrozenHours: 109, nextMorningC: 12.6, lowestC: 3.2 },
+  noPower: { warmHours: null, unfrozenHours: null, nextMorningC: 17.1, lowestC: 16.7 },
+};
 
 /** A formula in which glass, mass, tilt, vents and shade all have their say. */
 export const plausible: Formula = (design, job) => {
@@ -120,6 +144,7 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     mass: { volumeM3: 1, heatCapacityKWhPerK: 1, kgPerM2Glass: null },
     zones: job.design.sunspace.join === 'none' ? { house: zone } : { house: zone, sunspace: zone },
     heating: { energyKWh: heatingKWh, peakW: 4000 },
+    ...(job.design.heating.source?.kind === 'stove' && { fuel: WOOD }),
     cooling: { energyKWh: 0, peakW: 0 },
     vents: {
       moves: 300,
@@ -141,7 +166,14 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     transmittedKWh: months(60 * glassM2),
     nightLossKWh: months(20 * glassM2),
   };
-  return { id: job.id, outcome, frontGlass: job.frontGlass ? frontGlass : null };
+  return {
+    id: job.id,
+    outcome,
+    frontGlass: job.frontGlass ? frontGlass : null,
+    ...(job.coldSpell && { coldSpell: COLD_SPELL }),
+    // The bigger the heater the warmer, and beyond 5 kW no warmer.
+    ...(job.shortHours && { shortHours: Math.round(1000 / (1 + job.design.heating.capacityKW ** 2)) }),
+  };
 }
 
 export function madeBasis(design: Design = EXAMPLES[2]!.design, changes: Partial<Basis> = {}): Basis {

@@ -1,0 +1,169 @@
+// Can it do without? The house with no back-up heat at all, and with what is usually built against the cold; then the house as
+// drawn when its heat, or the power, fails on the eve of the coldest days of its year.
+
+import type { Design } from '../design/design.ts';
+import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
+import type { ColdSpell, Failure } from './cold-spell.ts';
+import type { AnswerBody, Basis, Question, Runs, Sentence, Table } from './question.ts';
+import { runAt, runTable } from './run-table.ts';
+import { type Changes, varied } from './variation.ts';
+import { hoursInWords, type Words } from './words.ts';
+
+/** Hours of cold that nobody minds, as the verdict has it, and how far below too cold the coldest may be [K]. House rules. */
+const FEW_COLD_HOURS = 18;
+const SHORT_COLD_K = 2;
+/** What people do build against the cold. House rules. */
+const WALL_RESISTANCE = 6;
+const ROOF_RESISTANCE = 10;
+const FLOOR_RESISTANCE = 2.5;
+const NIGHT_RESISTANCE = 1;
+const TIGHTEST_ACH50 = 0.6;
+
+const DRAWN = 'drawn';
+const NONE = 'none';
+const ALL = 'none, all three';
+
+export const doWithout: Question = {
+  id: 'do-without',
+  title: 'Can it do without?',
+  asks: 'How does the house fare with no back-up heat, what would that take, and how long does it stay warm when heat or power fails?',
+  plan: ({ design }) => [
+    { id: DRAWN, label: 'as drawn', design, at: { heat: 'drawn' }, coldSpell: true },
+    ...triedWithout(design).map(([id, label, changes]) => ({
+      id,
+      label,
+      design: varied(design, { 'heating.capacityKW': 0, ...changes }),
+      at: { heat: id },
+    })),
+  ],
+  answer,
+};
+
+/** No heat, alone and with each cure and all of them. */
+function triedWithout(design: Design): readonly (readonly [string, string, Changes])[] {
+  const { envelope, floor, glass, air } = design;
+  const insulated: Changes = {
+    'envelope.wallResistance': Math.max(envelope.wallResistance, WALL_RESISTANCE),
+    'envelope.roofResistance': Math.max(envelope.roofResistance, ROOF_RESISTANCE),
+    'floor.resistance': Math.max(floor.resistance, FLOOR_RESISTANCE),
+  };
+  const tight: Changes = { 'air.ach50': Math.max(Math.min(air.ach50, TIGHTEST_ACH50), air.ach50 / 2) };
+  const covered: Changes = { 'glass.nightResistance': Math.max(glass.nightResistance, NIGHT_RESISTANCE) };
+  return [
+    [NONE, 'no back-up heat', {}],
+    ['none, insulated', 'no back-up heat, walls, roof and floor insulated more', insulated],
+    ['none, tight', 'no back-up heat, built twice as tight', tight],
+    ['none, covered', 'no back-up heat, the glass covered at night', covered],
+    [ALL, 'no back-up heat, and all three', { ...insulated, ...tight, ...covered }],
+  ];
+}
+
+function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
+  const { words, design } = basis;
+  const spell = runs.get(DRAWN)?.result.coldSpell;
+  return {
+    finding: complete ? finding(basis, runs) : null,
+    charts: [],
+    tables: [
+      runTable(
+        'without-heat',
+        'The house with no back-up heat, and with what would help it',
+        'house',
+        ['underheatedHours', 'coldestC', 'heatingKWh', 'heatingPeakW', 'mouldIndex'],
+        [...runs.values()],
+      ),
+      ...(spell ? [failureTable(spell, words, design)] : []),
+    ],
+    map: null,
+    notes: [
+      ...(spell
+        ? [
+            `The coldest days begin on ${dayInWords(spell.fromRow)}: ${words.temperature(spell.outdoorMeanC)} on average, ${words.temperature(spell.outdoorLowestC)} at the lowest. Heat or power fails at 18 h on the day before and stays away; the house is followed for ${spell.daysFollowed} days.`,
+          ]
+        : []),
+      'With no heat nobody lights a stove, and what a masonry heater holds it still gives. With no power fans and lamps stop, and so does any heat but that of a stove people feed.',
+      'Pipes in an outer wall freeze before the rooms do: the coldest corner stands for them. Let water out of what can freeze, and ask a plumber how.',
+      'A house without heat in deep cold is a danger to the old, the ill and the very young. Have a second source of heat that needs no power, with a flue and a carbon monoxide alarm.',
+    ],
+    proposal: null,
+  };
+}
+
+function failureTable(spell: ColdSpell, words: Words, { comfort }: Design): Table {
+  const rows: readonly (readonly [string, Failure])[] = [
+    ['no heat', spell.noHeat],
+    ['no power', spell.noPower],
+  ];
+  return {
+    id: 'failure',
+    title: 'When heat or power fails on the eve of the coldest days',
+    columns: [
+      { label: 'what fails', unit: '', digits: 0 },
+      { label: `stays above ${words.temperature(comfort.underheatC)} for`, unit: 'h', digits: 0 },
+      { label: 'next morning', unit: '°C', digits: 1 },
+      { label: 'at the coldest', unit: '°C', digits: 1 },
+      { label: 'coldest corner freezes after', unit: 'h', digits: 0 },
+    ],
+    rows: rows.map(([what, { warmHours, nextMorningC, lowestC, unfrozenHours }]) => [
+      what,
+      warmHours ?? 'all along',
+      nextMorningC,
+      lowestC,
+      unfrozenHours ?? 'never',
+    ]),
+  };
+}
+
+function finding({ design, words }: Basis, runs: Runs): Sentence {
+  const [drawn, none, all] = [DRAWN, NONE, ALL].map((id) => runAt(runs, id));
+  const limitC = design.comfort.underheatC;
+  const { underheatedHours, coldestC } = none!.figures;
+  const best = all!.figures;
+  const isFine = (hours: number, celsius: number) =>
+    hours <= FEW_COLD_HOURS && celsius >= limitC - SHORT_COLD_K;
+  const verdict = isFine(underheatedHours, coldestC)
+    ? 'It can do without back-up heat in this year, and a small heater is still wise.'
+    : isFine(best.underheatedHours, best.coldestC)
+      ? 'It cannot do without as drawn. Insulated more, built tight and covered at night it could.'
+      : 'It cannot do without back-up heat, however well it is built.';
+  const spell = drawn!.result.coldSpell;
+  const limit = words.temperature(limitC);
+  const peak = drawn!.figures.heatingPeakW;
+  const needs = peak > 0 ? ` As drawn its heat gives ${words.power(peak)} at most.` : '';
+  const lasts = (failure: Failure) =>
+    failure.warmHours === null ? 'all along' : `for ${hoursInWords(failure.warmHours)}`;
+  const told =
+    spell === undefined
+      ? ''
+      : ` If its heat fails on the eve of the coldest days, the rooms stay above ${limit} ${lasts(spell.noHeat)}, and it is ${words.temperature(spell.noHeat.nextMorningC, 1)} next morning. ` +
+        `In a power cut they stay so ${lasts(spell.noPower)}. ` +
+        (spell.noHeat.unfrozenHours === null
+          ? 'Its coldest corner does not freeze in that time.'
+          : `Its coldest corner freezes after ${hoursInWords(spell.noHeat.unfrozenHours)}: pipes there must be drained.`);
+  return {
+    figures: {
+      limitC,
+      noneHours: underheatedHours,
+      noneColdestC: coldestC,
+      allHours: best.underheatedHours,
+      allColdestC: best.coldestC,
+      peakW: peak,
+      heatingKWh: drawn!.figures.heatingKWh,
+      ...(spell && {
+        noHeatWarmHours: spell.noHeat.warmHours,
+        noHeatMorningC: spell.noHeat.nextMorningC,
+        noHeatFreezesHours: spell.noHeat.unfrozenHours,
+        noPowerWarmHours: spell.noPower.warmHours,
+        noPowerLowestC: spell.noPower.lowestC,
+      }),
+    },
+    text:
+      `${verdict} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest. ` +
+      `With all three cures that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.${needs}${told}`,
+  };
+}
+
+function dayInWords(row: number): string {
+  const { day, month } = dateOfHour(row);
+  return `${day} ${MONTH_NAMES[month - 1]}`;
+}

@@ -1,0 +1,33 @@
+// Hours in which a house's heat does not do: people are up, and a heated room is plainly colder than they ask for. The model
+// and its year in, a count out.
+
+import type { Model } from '../model/model.ts';
+import type { Year } from '../network/year.ts';
+import type { Calendar } from '../weather/calendar.ts';
+import { HOURS } from '../weather/typical-year.ts';
+
+/** So far below the set-point is plainly colder [K]; a hand at a stove keeps no closer. House rule. */
+const PLAINLY_K = 2;
+/** Up, and the first hours given to whatever must be lit first; common practice, no source. */
+const FROM_H = 9;
+const UNTIL_H = 22;
+
+/** Of 13 hours a day, those in which some heated room falls short. */
+export function shortHoursOf({ zones }: Model, year: Year, { weekend }: Calendar): number {
+  const columns = [...(year.rooms ?? []), ...year.zones];
+  const heated = zones.flatMap(({ id, thermostat }) => {
+    const column = columns.find((zone) => zone.id === id);
+    return thermostat?.heatC && column ? [{ heatC: thermostat.heatC, airC: column.airC }] : [];
+  });
+  let count = 0;
+  for (let hour = 0; hour < HOURS; hour++) {
+    const hourOfDay = hour % 24;
+    if (hourOfDay < FROM_H || hourOfDay >= UNTIL_H) continue;
+    const isShort = heated.some(({ heatC, airC }) => {
+      const hours = weekend[hour] === 1 && heatC.weekend ? heatC.weekend : heatC.workday;
+      return airC[hour]! < hours[hourOfDay]! - PLAINLY_K;
+    });
+    if (isShort) count++;
+  }
+  return count;
+}

@@ -1,0 +1,90 @@
+// Houses without heat: the coldest days found, and what a house does in them when heat or power fails; the smallest stove that
+// does, and the first that is too big, by outcomes known beforehand.
+import { expect, test } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
+import { EXAMPLES } from '../../src/design/examples.ts';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
+import { ask } from '../../src/questions/ask.ts';
+import { coldestRow, coldSpellOf } from '../../src/questions/cold-spell.ts';
+import { doWithout } from '../../src/questions/do-without.ts';
+import { howBigAStove } from '../../src/questions/how-big-a-stove.ts';
+import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { climateText, yearOf } from '../weather/weather-files.ts';
+import { madeBasis, madeRunner, plausible } from './made-runner.ts';
+
+const [, , MODEST, DIVIDED] = EXAMPLES.map(({ design }) => design) as [Design, Design, Design, Design];
+const climate = prepareClimate(yearOf(readBundle(climateText('denver'))));
+const heatedBy = (design: Design, source: NonNullable<Design['heating']['source']>): Design => ({
+  ...design,
+  heating: { ...design.heating, capacityKW: 3, source },
+});
+
+test('the coldest three days are found, over new year too', () => {
+  const year = (coldDays: readonly number[]) =>
+    Float64Array.from({ length: 8760 }, (_, hour) => (coldDays.includes(Math.floor(hour / 24)) ? -10 : 5));
+  expect(coldestRow(year([40, 41, 42]))).toBe(40 * 24);
+  expect(coldestRow(year([364, 0, 1]))).toBe(364 * 24);
+  // Two cold days alone make as cold a mean from one day before them on.
+  expect(coldestRow(year([100, 101]))).toBe(99 * 24);
+});
+
+test('a heavy house stays warm for longer than a light one, and a power cut is the colder where heat needs power', () => {
+  const light: Design = {
+    ...MODEST,
+    mass: { ...MODEST.mass, areaM2: 0 },
+    floor: { ...MODEST.floor, cover: 'carpet' },
+  };
+  const heavy: Design = { ...MODEST, mass: { ...MODEST.mass, areaM2: 80 } };
+  const [one, other] = [coldSpellOf(light, climate), coldSpellOf(heavy, climate)];
+  expect(other.noHeat.nextMorningC).toBeGreaterThan(one.noHeat.nextMorningC + 0.5);
+  expect(other.noHeat.warmHours ?? 999).toBeGreaterThan(one.noHeat.warmHours!);
+  for (const spell of [one, other]) {
+    expect(spell.noPower.lowestC).toBeLessThan(spell.noHeat.lowestC);
+    expect(spell.noHeat.lowestC).toBeLessThanOrEqual(spell.noHeat.nextMorningC);
+    expect(spell.noHeat.lowestC).toBeGreaterThan(spell.outdoorLowestC);
+  }
+});
+
+test('a stove warms a house through a power cut, and what a masonry heater holds softens the morning nobody lit it', () => {
+  const light = coldSpellOf(heatedBy(MODEST, USUAL_STOVE), climate);
+  const masonry = coldSpellOf(heatedBy(MODEST, { ...USUAL_STOVE, stove: 'masonry' }), climate);
+  expect(light.noPower.lowestC).toBeGreaterThan(light.noHeat.lowestC + 1);
+  expect(masonry.noHeat.nextMorningC).toBeGreaterThan(light.noHeat.nextMorningC + 0.5);
+});
+
+test('of a divided house the coldest room counts', () => {
+  const spell = coldSpellOf(DIVIDED, climate);
+  const whole = coldSpellOf({ ...DIVIDED, rooms: undefined as never, version: 1 }, climate);
+  expect(spell.noHeat.nextMorningC).toBeLessThan(whole.noHeat.nextMorningC);
+});
+
+test('the smallest stove that does is found, of the kind drawn and of the other', async () => {
+  // 1000/(1 + kW²) hours short: 100 at 3 kW, 75 at 3.5 kW.
+  const answer = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), madeRunner(plausible));
+  expect(answer.finding!.figures).toMatchObject({ kW: 3.5, shortHours: 75, otherKW: 3.5, woodKg: 310 });
+  expect(answer.notes.join(' ')).not.toMatch(/No stove is drawn/);
+  const none = await ask(howBigAStove, madeBasis(MODEST), madeRunner(plausible));
+  expect(none.notes[0]).toMatch(/^No stove is drawn/);
+  expect(none.tables.map(({ id }) => id)).toEqual(['sizes-steel', 'sizes-masonry']);
+});
+
+test('a stove is too big from where it makes plainly more hours too hot than the smallest that does', async () => {
+  const runner = madeRunner(({ heating }) => ({ overheatedHours: heating.capacityKW < 6 ? 30 : 130 }));
+  const { finding } = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), runner);
+  expect(finding!.figures).toMatchObject({ tooBigKW: 7.5, tooBigHotHours: 130 });
+  expect(finding!.text).toMatch(/One of 7\.5 kW is too big: it makes 130 hours too hot and not 30\./);
+});
+
+test('what doing without takes is tried on houses without any heat, and the failure is told of the house as drawn', async () => {
+  const runner = madeRunner(plausible);
+  const { finding, tables } = await ask(doWithout, madeBasis(MODEST), runner);
+  const [drawn, ...others] = runner.ran;
+  expect([drawn!.design.heating.capacityKW, drawn!.coldSpell]).toEqual([8, true]);
+  expect(others.map(({ design }) => design.heating.capacityKW)).toEqual([0, 0, 0, 0, 0]);
+  expect(others.at(-1)!.design.air.ach50).toBe(MODEST.air.ach50 / 2);
+  expect(finding!.text).toMatch(
+    /stay above 16 °C for 6 hours, and it is 12\.6 °C next morning\. In a power cut they stay so all along\./,
+  );
+  expect(tables.map(({ id }) => id)).toEqual(['without-heat', 'failure']);
+});
