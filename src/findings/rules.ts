@@ -10,6 +10,7 @@ import { SUNSPACE_CAUTIONS } from './rules/cautions-sunspace.ts';
 import { COVER_CAUTIONS, COVER_RULES } from './rules/covers.ts';
 import { FRESH_AIR_FAN_RULES } from './rules/fresh-air-fans.ts';
 import { GLASS_RULES } from './rules/glass.ts';
+import { HEAT_SOURCE_CAUTIONS, HEAT_SOURCE_RULES } from './rules/heat-source.ts';
 import { HOTTER_YEAR_RULES } from './rules/hotter-year.ts';
 import { HOW_SURE_RULES } from './rules/how-sure.ts';
 import { MASS_RULES } from './rules/mass.ts';
@@ -26,6 +27,7 @@ export const RULES: readonly Rule[] = [
   ...TOO_HOT_RULES,
   ...MOVING_AIR_RULES,
   ...TOO_COLD_RULES,
+  ...HEAT_SOURCE_RULES,
   ...TOO_DAMP_RULES,
   ...MOULD_RULES,
   ...GLASS_RULES,
@@ -37,6 +39,7 @@ export const RULES: readonly Rule[] = [
   ...HOW_SURE_RULES,
   ...SUNSPACE_CAUTIONS,
   ...LIVING_CAUTIONS,
+  ...HEAT_SOURCE_CAUTIONS,
   ...BUILDING_CAUTIONS,
   ...GLASS_CAUTIONS,
   ...COVER_CAUTIONS,

@@ -2,7 +2,8 @@
 // can also weigh the words of each rule.
 
 import type { Cover } from '../../src/design/design.ts';
-import { madeCover, madeOpening, madePane } from '../outcomes/made-year.ts';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
+import { hourly, madeCover, madeOpening, madePane } from '../outcomes/made-year.ts';
 import type { MadeRun } from './made-run.ts';
 
 export interface RuleCase {
@@ -42,6 +43,23 @@ const given = (kWhAMonth: number) => [
 ];
 const lost = (kWhAMonth: number) => [{ zone: 'house', cause: 'glass', monthJ: twelve(-kWhAMonth * KWH) }];
 
+const STOVE = { heating: { source: USUAL_STOVE } };
+/** It burns through the first hours of the year, in which the rooms are hot. */
+const burning = (loads: number) => ({
+  stoves: [
+    {
+      zone: 'house',
+      woodJPerKg: 1.45e7,
+      loadKg: hourly((hour) => (hour < loads ? 1.5 : 0)),
+      burntW: hourly((hour) => (hour < loads ? 6000 : 0)),
+      roomW: hourly((hour) => (hour < loads ? 4700 : 0)),
+      floorW: hourly(0),
+      flueW: hourly((hour) => (hour < loads ? 1300 : 0)),
+      heldJ: hourly(0),
+    },
+  ],
+});
+
 export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'hotter-year': {
     speaks: { design: { hotter: { winterK: 1.5, summerK: 3, waveDays: 10, waveK: 5 } } },
@@ -66,6 +84,27 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'cool-rooms': { speaks: { design: { heating: { dayC: 16 } } }, silent: CALM },
   'heat-needed': { speaks: { house: { heatingW: 900 } }, silent: CALM },
   'little-heat-needed': { speaks: { house: { ventAch: 0.5 } }, silent: { house: { heatingW: 900 } } },
+  'fuel-of-a-year': { speaks: { design: STOVE, year: burning(300) }, silent: CALM },
+  'stove-overheats': {
+    speaks: {
+      design: STOVE,
+      year: burning(300),
+      house: { airC: (hour) => (hour < 300 ? 26 : 20) },
+    },
+    silent: { design: STOVE, year: burning(300) },
+  },
+  'stove-unfed': {
+    speaks: { design: STOVE, year: burning(0), house: { airC: (hour) => (hour < 500 ? 11 : 20) } },
+    silent: { design: STOVE, year: burning(300), house: { airC: (hour) => (hour < 500 ? 11 : 20) } },
+  },
+  'wet-wood': {
+    speaks: { design: { heating: { source: { ...USUAL_STOVE, moisture: 0.3 } } } },
+    silent: { design: STOVE },
+  },
+  'floor-asked-too-much': {
+    speaks: { design: { heating: { capacityKW: 20, source: { kind: 'floor', fuel: 'gas' } } } },
+    silent: { design: { heating: { capacityKW: 20 } } },
+  },
   'too-damp': { speaks: { house: { ...DAMP, moistureByCause: plants(4) } }, silent: CALM },
   'damp-from-plants': {
     speaks: { design: OPEN, house: DAMP, sunspace: { moistureByCause: plants(6) } },
@@ -270,6 +309,14 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: { ...CLOSED, envelope: { bermShare: 1 } } },
     silent: CALM,
   },
+  'caution-stove-fan': {
+    speaks: { design: { ...STOVE, vents: { extractAch: 0.3 } } },
+    silent: { design: { ...STOVE, heating: { source: { ...USUAL_STOVE, air: 'own' } } } },
+  },
+  'caution-stove-clearance': { speaks: { design: STOVE }, silent: CALM },
+  'caution-hot-stove': { speaks: { design: STOVE }, silent: CALM },
+  'caution-wood-stack': { speaks: { design: STOVE }, silent: CALM },
+  'caution-chimney': { speaks: { design: STOVE }, silent: CALM },
   'caution-mould-health': { speaks: { houseOutcome: { mouldIndexMax: 4 } }, silent: CALM },
   'caution-codes-first': { speaks: CALM, silent: CALM },
   'caution-retaining': {

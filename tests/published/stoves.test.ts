@@ -6,6 +6,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { STOVE_NUMBERS, type StoveSource, USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import type { FixedOpening, Stove } from '../../src/model/model.ts';
+import { floorOutput } from '../../src/physics/floor-output.ts';
 import { FUEL_CONTENT } from '../../src/physics/fuel-content.ts';
 import { hotSurface } from '../../src/physics/hot-surface.ts';
 import { fireKg } from '../../src/physics/masonry-heater.ts';
@@ -371,4 +372,18 @@ test('a masonry heater cools as its closed form: 48.75 kWh, 10 h', () => {
   const whole = bodyHeatAfter(3, 2, 5, 8);
   expect(bodyHeatAfter(bodyHeatAfter(3, 2, 5, 4), 2, 5, 4)).toBeCloseTo(whole, 12);
   expect(bodyHeatAfter(0, 2, 5, 1e6)).toBeCloseTo(10, 9);
+});
+
+test('what a heated floor gives', () => {
+  const row = {
+    source: 'EN 1264',
+    quantity: 'output of a floor',
+    unit: 'W/m²',
+    allowed: 0.5,
+    mark: 'memory',
+  } as const;
+  check({ ...row, case: 'lived in, 29 °C in a room of 20 °C', reference: 100, ours: floorOutput(9) });
+  check({ ...row, case: 'edge strip, 35 °C in a room of 20 °C', reference: 175, ours: floorOutput(15) });
+  check({ ...row, case: '5 K over the room', reference: 52.4, ours: floorOutput(5), mark: 'computed' });
+  check({ ...row, case: '2 K over the room', reference: 19.1, ours: floorOutput(2), mark: 'computed' });
 });

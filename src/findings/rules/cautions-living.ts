@@ -6,6 +6,7 @@ import { roomFigure } from '../room-words.ts';
 import { caution, type Rule } from '../rule.ts';
 import { hours, percent } from '../wording.ts';
 import { feltFigures } from './felt-heat.ts';
+import { mayBurn } from './heat-source.ts';
 
 /** Houses tighter than this need air brought in for any fire [air changes an hour at 50 Pa]. House rule. */
 const TIGHT_ACH50 = 5;
@@ -40,7 +41,8 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
   caution({
     id: 'caution-fire',
     severity: 'warning',
-    applies: ({ design }) => design.heating.capacityKW > 0 && design.air.ach50 <= TIGHT_ACH50,
+    applies: ({ design }) =>
+      design.heating.capacityKW > 0 && mayBurn(design.heating.source) && design.air.ach50 <= TIGHT_ACH50,
     figures: ({ design }) => ({
       ach50: design.air.ach50,
       source: 'usual building practice; local codes decide',
@@ -50,8 +52,9 @@ export const LIVING_CAUTIONS: readonly Rule[] = [
   }),
   caution({
     id: 'caution-carbon-monoxide',
-    severity: 'note',
-    applies: ({ design }) => design.heating.capacityKW > 0 && design.air.ach50 > TIGHT_ACH50,
+    severity: ({ design }) => (design.heating.source === undefined ? 'note' : 'warning'),
+    applies: ({ design }) =>
+      design.heating.capacityKW > 0 && mayBurn(design.heating.source) && design.air.ach50 > TIGHT_ACH50,
     figures: ({ design }) => ({
       ach50: design.air.ach50,
       source: 'usual building practice; local codes decide',

@@ -8,6 +8,7 @@ import type { Context } from '../context.ts';
 import { heatedRooms, roomFigure } from '../room-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { during, hours, isUs, moment } from '../wording.ts';
+import { stoveOf } from './heat-source.ts';
 import { calmHours, monthsThatMatter } from './season.ts';
 import { FEW_STALE_HOURS, MOST_OF_THE_YEAR } from './too-damp.ts';
 
@@ -43,6 +44,7 @@ export const TOO_COLD_RULES: readonly Rule[] = [
         coldest: moment(house.coldestHour),
         capacityKW: design.heating.capacityKW,
         flatOut: runsFlatOut(context) ? 'yes' : 'no',
+        stove: stoveOf(context) === null ? 'no' : 'yes',
       };
     },
     says: (f, { words, worst }) =>
@@ -52,9 +54,11 @@ export const TOO_COLD_RULES: readonly Rule[] = [
         ? 'There is no back-up heat in this design. Insulation, night covers on the glass and a small heater are the cure, in that order.'
         : f.heated === 'no'
           ? 'No heater stands in it. A door kept open by day and night, a grille or a small fan brings it warmth from the next room; a wide opening brings more.'
-          : f.flatOut === 'yes'
-            ? `The heater runs flat out then, at ${words.power(1000 * f.capacityKW)}. Insulate more or cover the glass at night before you buy a bigger one.`
-            : 'The heater could give more: it is the set-point at night that lets the rooms cool.'),
+          : f.stove === 'yes'
+            ? 'Nobody feeds the stove by night or while they are away. More insulation, covers on the glass at night and mass in the rooms carry them through; a small heater that needs no hand guards the pipes.'
+            : f.flatOut === 'yes'
+              ? `The heater runs flat out then, at ${words.power(1000 * f.capacityKW)}. Insulate more or cover the glass at night before you buy a bigger one.`
+              : 'The heater could give more: it is the set-point at night that lets the rooms cool.'),
   }),
   finding({
     id: 'cool-rooms',

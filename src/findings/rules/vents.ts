@@ -91,9 +91,12 @@ export const VENT_RULES: readonly Rule[] = [
       kWh: outcome.vents.heatedWhileOpenKWh,
       share: outcome.vents.heatedWhileOpenKWh / outcome.heating.energyKWh,
       habit: HABIT_WORDS[design.vents.habit],
+      stove: design.heating.source?.kind === 'stove' ? 'yes' : 'no',
     }),
     says: (f, { words }) =>
-      `With ${f.habit}, a window left open lets out ${words.energy(f.kWh)} of the heater's heat a year, in ${hours(f.hours)}. Shut the windows when the heater comes on.`,
+      f.stove === 'yes'
+        ? `The stove makes the rooms so warm that windows are opened: ${words.energy(f.kWh)} of its heat goes out by them a year, in ${hours(f.hours)}. Lay smaller fires, or light it later.`
+        : `With ${f.habit}, a window left open lets out ${words.energy(f.kWh)} of the heater's heat a year, in ${hours(f.hours)}. Shut the windows when the heater comes on.`,
   }),
   finding({
     id: 'vents-small',

@@ -1,0 +1,188 @@
+// What gives the back-up heat: what it asks for in a year, a stove that overheats the rooms or that nobody feeds, wet wood, a
+// floor asked for too much; and the dangers of fire in a house. Sources on each rule; codes, makers and fitters come first.
+
+import { type HeatSource, STOVE_NUMBERS, type StoveSource } from '../../design/heat-source.ts';
+import { FLOOR_LIMIT_C, floorOutput } from '../../physics/floor-output.ts';
+import { dryHeatOf, woodById, woodHeat } from '../../physics/wood-fuel.ts';
+import type { Context } from '../context.ts';
+import { fuelWords } from '../fuel-words.ts';
+import { oncePer } from '../once-per.ts';
+import { caution, finding, type Rule } from '../rule.ts';
+import { hours, percent } from '../wording.ts';
+
+/** A stove that warms rooms above this for so long is noticed [°C, h]. House rule. */
+const WARM_ENOUGH_C = 25;
+const NOTICED_HOURS = 40;
+/** A stove that gives less is out of mind [W]. House rule. */
+const LITTLE_W = 200;
+/** Water above which wood is wet, and of well stacked wood. Common practice, no source. */
+const WET_MOISTURE = 0.22;
+const DRY_MOISTURE = 0.18;
+/** Houses tighter than this need air brought in for any fire [air changes an hour at 50 Pa]. House rule. */
+const TIGHT_ACH50 = 5;
+/** A fan must not pull a stove's room further below outdoors [Pa]: German rule, memory, high confidence. */
+const FAN_PA = 4;
+/** Bare metal burns skin within a minute from this on [°C]: ISO 13732-1, memory, medium confidence. */
+const BURNS_C = 51;
+
+/** The stove of a design; null for none. */
+export function stoveOf({ design }: Pick<Context, 'design'>): StoveSource | null {
+  const { source, capacityKW } = design.heating;
+  return source?.kind === 'stove' && capacityKW > 0 ? source : null;
+}
+
+/** Whether the back-up heat is or may be a flame. */
+export function mayBurn(source: HeatSource | undefined): boolean {
+  return source === undefined || source.kind === 'stove' || source.fuel !== 'electric';
+}
+
+/** Hours in which the stove gives heat to rooms that are warm enough. */
+const overheatedByStove = oncePer(({ year, worst }: Context): number => {
+  const { operativeC } = worst('hot').year;
+  const [stove] = year.stoves ?? [];
+  if (stove === undefined) return 0;
+  return stove.roomW.filter((watt, hour) => watt > LITTLE_W && operativeC[hour]! > WARM_ENOUGH_C).length;
+});
+
+export const HEAT_SOURCE_RULES: readonly Rule[] = [
+  finding({
+    id: 'fuel-of-a-year',
+    severity: 'note',
+    applies: ({ outcome }) => (outcome.fuel?.fuelKWh ?? 0) >= 1,
+    figures: ({ outcome, design, words }) => ({
+      asked: fuelWords(outcome.fuel!, design, words),
+      fuelKWh: outcome.fuel!.fuelKWh,
+      lostKWh: outcome.fuel!.lostKWh,
+      busiest: outcome.fuel!.loadsOnBusiestDay ?? 0,
+    }),
+    says: (f, { words }) =>
+      `The back-up heat takes ${f.asked} a year.` +
+      (f.lostKWh >= 1
+        ? ` Of the ${words.energy(f.fuelKWh)} in it ${words.energy(f.lostKWh)} are lost on the way.`
+        : '') +
+      (f.busiest > 0
+        ? ` On the busiest day the stove is fed ${f.busiest === 1 ? 'once' : `${f.busiest} times`}.`
+        : ''),
+  }),
+  finding({
+    id: 'stove-overheats',
+    severity: (context) => (overheatedByStove(context) > 5 * NOTICED_HOURS ? 'warning' : 'note'),
+    applies: (context) => overheatedByStove(context) > NOTICED_HOURS,
+    figures: (context) => ({
+      hours: overheatedByStove(context),
+      limitC: WARM_ENOUGH_C,
+      masonry: stoveOf(context)?.stove === 'masonry' ? 'yes' : 'no',
+    }),
+    says: (f, { words }) =>
+      `For ${hours(f.hours)} a year the stove heats rooms that are above ${words.temperature(f.limitC)} already. ` +
+      (f.masonry === 'yes'
+        ? 'A masonry heater gives its heat whether the sun comes out or not. A smaller one, or one fire in the evening after a grey day, is kinder.'
+        : 'Lay smaller fires, and none on a morning that promises sun. A smaller stove is easier to keep low.'),
+  }),
+  finding({
+    id: 'stove-unfed',
+    severity: 'warning',
+    applies: (context) =>
+      stoveOf(context) !== null && context.outcome.fuel?.loads === 0 && context.house.underheatedHours > 0,
+    figures: ({ house, design }) => ({
+      hours: house.underheatedHours,
+      limitC: house.underheatLimitC,
+      people: design.people.count,
+    }),
+    says: (f, { words }) =>
+      `Nobody feeds the stove in this design, and the rooms are below ${words.temperature(f.limitC)} for ${hours(f.hours)} a year. ` +
+      (f.people === 0
+        ? 'No one lives there to light it.'
+        : 'No one is at home and awake in the hours in which it may be lit.'),
+  }),
+  finding({
+    id: 'wet-wood',
+    severity: 'warning',
+    applies: (context) => (stoveOf(context)?.moisture ?? 0) > WET_MOISTURE,
+    figures: (context) => {
+      const { wood, moisture } = stoveOf(context)!;
+      const dry = dryHeatOf(woodById(wood));
+      return {
+        moisture,
+        dryMoisture: DRY_MOISTURE,
+        less: 1 - woodHeat(dry, moisture) / woodHeat(dry, DRY_MOISTURE),
+        source: 'heat by water: standard form; soot and smoke: common practice, no source',
+      };
+    },
+    says: (f) =>
+      `The wood is wet: ${percent(f.moisture)} of its weight is water, and each log gives ${percent(f.less)} less heat by weight than one at ${percent(f.dryMoisture)}. Wet wood burns cold and smoky, and the tar it leaves can set a flue on fire. Split it and stack it under a roof for two summers.`,
+  }),
+  finding({
+    id: 'floor-asked-too-much',
+    severity: 'note',
+    applies: ({ design, geometry }) =>
+      design.heating.source?.kind === 'floor' &&
+      FLOOR_LIMIT_C > design.heating.dayC &&
+      1000 * design.heating.capacityKW >
+        geometry.groundFloorM2 * floorOutput(Math.min(FLOOR_LIMIT_C - design.heating.dayC, 20)),
+    figures: ({ design, geometry }) => ({
+      capacityW: 1000 * design.heating.capacityKW,
+      mostW: geometry.groundFloorM2 * floorOutput(Math.min(FLOOR_LIMIT_C - design.heating.dayC, 20)),
+      limitC: FLOOR_LIMIT_C,
+      dayC: design.heating.dayC,
+      source: 'EN 1264 (from memory, confirmed)',
+    }),
+    says: (f, { words }) =>
+      `A floor no warmer than ${words.temperature(f.limitC)}, the most that feet like, gives ${words.power(f.mostW)} at ${words.temperature(f.dayC)} in the rooms. The heater could give it ${words.power(f.capacityW)}: more than it can hand on.`,
+  }),
+];
+
+export const HEAT_SOURCE_CAUTIONS: readonly Rule[] = [
+  caution({
+    id: 'caution-stove-fan',
+    severity: 'warning',
+    applies: (context) => {
+      const { design } = context;
+      const hasFan = design.vents.extractAch > 0 || design.vents.nightPurgeAch > 0;
+      return stoveOf(context)?.air === 'room' && (hasFan || design.air.ach50 <= TIGHT_ACH50);
+    },
+    figures: ({ design }) => ({
+      ach50: design.air.ach50,
+      pascals: FAN_PA,
+      source: 'German fire rules (from memory, high confidence); local codes decide',
+    }),
+    says: (f) =>
+      `The stove burns the room's air. A fan that blows air out, a kitchen hood too, can draw its smoke and carbon monoxide back into the house. No fan may pull the room more than ${f.pascals} pascals below outdoors: bring the fire its own air by a pipe, or fit a switch that stops the fan. Have a licensed fitter test it with all fans on.`,
+  }),
+  caution({
+    id: 'caution-stove-clearance',
+    severity: 'warning',
+    applies: (context) => stoveOf(context) !== null,
+    figures: () => ({ source: 'usual building practice; the maker’s sheet and local codes decide' }),
+    says: () =>
+      "Keep the stove and its pipe as far from wood, curtains and straw as the maker's sheet and your code ask, on a hearth that cannot burn. Where the pipe goes through a wall or roof it needs a tested sleeve. A masonry heater needs a footing of its own. Have a licensed fitter set it up, and tell your insurer.",
+  }),
+  caution({
+    id: 'caution-hot-stove',
+    severity: 'warning',
+    applies: (context) => stoveOf(context) !== null,
+    figures: (context) => ({
+      faceC: STOVE_NUMBERS[stoveOf(context)!.stove].faceC,
+      burnsC: BURNS_C,
+      source: 'ISO 13732-1 (from memory, medium confidence); faces: trade figures',
+    }),
+    says: (f, { words }) =>
+      `The face of such a stove is at about ${words.temperature(f.faceC)}. Bare metal at ${words.temperature(f.burnsC)} burns skin within a minute, and glass and iron far sooner. Put a fixed guard round it where small children, or people who may fall, can reach it.`,
+  }),
+  caution({
+    id: 'caution-wood-stack',
+    severity: 'note',
+    applies: (context) => stoveOf(context) !== null,
+    figures: () => ({ source: 'common practice, no source; local codes decide' }),
+    says: () =>
+      'Stack the wood outdoors under a roof, off the ground and clear of the walls, and bring in a day or two of it. A stack against the house feeds a wild fire and brings insects; a stack in the rooms gives off water and mould. Put ash in a metal bin with a lid, outdoors: it glows for days.',
+  }),
+  caution({
+    id: 'caution-chimney',
+    severity: 'note',
+    applies: (context) => stoveOf(context) !== null,
+    figures: () => ({ source: 'common practice, no source; local codes decide' }),
+    says: () =>
+      'A flue must end well above the roof, above the deepest snow, and clear of the ridge, and snow that slides must not shear it off. Brush snow and ice from its cap before you light a fire. Have it swept at least once a year, and know what to do if it burns.',
+  }),
+];
