@@ -13,7 +13,7 @@ import type { FuelOutcome } from '../outcomes/fuel.ts';
 import { woodById } from '../physics/wood-fuel.ts';
 import { percent, plain, type Wording } from './wording.ts';
 
-const FUEL_WORDS: Readonly<Record<Fuel, string>> = {
+export const FUEL_WORDS: Readonly<Record<Fuel, string>> = {
   electric: 'electricity',
   gas: 'natural gas',
   propane: 'propane',
@@ -21,23 +21,24 @@ const FUEL_WORDS: Readonly<Record<Fuel, string>> = {
   pellets: 'pellets',
 };
 
-const STOVE_WORDS: Readonly<Record<StoveKind, string>> = {
+export const STOVE_WORDS: Readonly<Record<StoveKind, string>> = {
   steel: 'light steel stove',
   'cast-iron': 'cast-iron stove',
   soapstone: 'stove clad in soapstone',
   masonry: 'masonry heater',
 };
 
-const TIMES_WORDS: Readonly<Record<StoveTimes, string>> = {
-  usual: 'at any waking hour; a masonry heater morning and evening',
-  morning: 'in the morning',
-  noon: 'at noon',
-  evening: 'in the evening',
-};
+/** When a stove is lit. */
+export function timesWords(lit: StoveTimes, stove: StoveKind): string {
+  if (lit === 'morning') return 'in the morning';
+  if (lit === 'noon') return 'at noon';
+  if (lit === 'evening') return 'in the evening';
+  return stove === 'masonry' ? 'morning and evening' : 'at any waking hour';
+}
 
-const LIT_BY_WORDS: Readonly<Record<StoveSource['litBy'], string>> = {
-  need: 'as the rooms are cold',
-  habit: 'every day of the cold season',
+export const LIT_BY_WORDS: Readonly<Record<StoveSource['litBy'], string>> = {
+  need: 'when it is cold',
+  habit: 'every cold-season day',
 };
 
 /** A source as a line of its own. */
@@ -51,7 +52,7 @@ export function sourceWords(source: HeatSource | undefined): string {
   const { stove, lit, litBy, unlitWeekends, wood, moisture, air, floorShare } = source;
   return [
     `${STOVE_WORDS[stove]}, ${efficiency} of its heat used`,
-    `lit ${TIMES_WORDS[lit]}, ${LIT_BY_WORDS[litBy]}${unlitWeekends ? ', not at weekends' : ''}`,
+    `lit ${timesWords(lit, stove)}, ${LIT_BY_WORDS[litBy]}${unlitWeekends ? ', not at weekends' : ''}`,
     `${woodById(wood).words} at ${percent(moisture)} water`,
     air === 'own' ? 'air by a pipe of its own' : 'air from the room',
     ...(floorShare ? [`${percent(floorShare)} of its heat into the floor`] : []),

@@ -1,4 +1,4 @@
-// Shades and covers on the built page: one added in words takes away hot hours, its details change it, undo takes it off
+// Shades and covers, and where the heat comes from, on the built page: one added in words takes away hot hours, its details change it, undo takes it off
 // again, and a link carries it.
 import { expect, test } from 'vitest';
 import { openPage, settledFigure } from './served-page.ts';
@@ -46,6 +46,27 @@ test('a blind is added in words, changed behind its fold, carried by a link and 
   await page.waitForSelector('text=from the link');
   expect(await settledFigure(page, 'house-overheated')).toBe(cooler);
   expect(await page.locator('[data-cover]').count()).toBe(1);
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a wood stove is found by its name, chosen, told by its wood and undone in one step each', async () => {
+  const { page, complaints, close } = await openPage(served);
+  await settledFigure(page, 'heating');
+  await page.locator('.head-example select').selectOption('modest');
+  const drawn = await settledFigure(page, 'heating');
+  await page.fill('[data-inputs="search"]', 'wood stove');
+  await page.locator('[data-heat="kind"]').selectOption('stove');
+  const light = await settledFigure(page, 'heating');
+  expect(light).toBeGreaterThan(drawn);
+  expect(await page.textContent('.figures')).toMatch(
+    /kg of beech, [\d.]+ m³ stacked, in \d+ loads on \d+ days/,
+  );
+  await page.locator('[data-heat="stove"]').selectOption('masonry');
+  expect(await settledFigure(page, 'heating')).toBeGreaterThan(light);
+  for (let step = 0; step < 2; step++) await page.click('text=Undo');
+  expect(await settledFigure(page, 'heating')).toBe(drawn);
+  expect(await page.locator('[data-heat="stove"]').count()).toBe(0);
   expect(complaints).toEqual([]);
   await close();
 });

@@ -7,6 +7,7 @@ import { browserStore } from '../keeping/browser-store.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { CoverList } from './CoverList.tsx';
+import { HEAT_SOURCE_WORDS, HeatSourceFields } from './HeatSourceFields.tsx';
 import { InputNotes } from './InputNotes.tsx';
 import { INPUT_GROUPS, type InputEntry, type InputGroup } from './input-groups.ts';
 import { INPUT_HELP } from './input-help.ts';
@@ -35,6 +36,7 @@ const FIRST = [
 const LIST_WORDS: Readonly<Record<string, string>> = {
   covers: 'shades covers blinds curtains shutters awnings nets leaves',
   house: 'divide into rooms, room, bedroom, kitchen, partition, stairs, doors, windows of a room, fan',
+  comfort: HEAT_SOURCE_WORDS,
 };
 
 const ALL = INPUT_GROUPS.flatMap(({ entries }) => entries);
@@ -160,6 +162,7 @@ function Group({ group, isOpen, unusual }: GroupProps) {
       <Entries entries={group.entries} />
       {group.id === 'covers' && <CoverList />}
       {group.id === 'house' && <RoomList />}
+      {group.id === 'comfort' && <HeatSourceFields />}
     </details>
   );
 }
