@@ -69,12 +69,11 @@ export interface Outage {
   readonly noFans: boolean;
 }
 
-/** Steps of an hour in which something that moves is open, in which the sun shines, on beds and otherwise, and in which neither is so. */
+/** Steps of an hour in which something that moves is open, in which the sun shines, and in which neither is so. */
 const MOVING_STEPS = 4;
-const SUNNY_STEPS_WITH_BEDS = 4;
 const SUNNY_STEPS = 2;
 const QUIET_STEPS = 1;
-const WARM_UP_DAYS = 21;
+const WARM_UP_DAYS = 7;
 const START_C = 18;
 /** Hours of a day that a long step of the start stands for. */
 const LONG_STEP_H = 24 / PARTS_OF_DAY;
@@ -129,8 +128,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     moment,
     weather,
     stepS: 0,
-    outdoors: flows.outdoorsForWater,
-    keptAir: flows.keptAir,
+    outdoors: flows.outdoors,
     between: flows.between,
     zoneC,
     ratio: zoneRatio,
@@ -260,8 +258,7 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   function chooseSteps(): void {
     const mayMove = flows.mayMove() || (anyMoved && given.opensWithin(hourIn));
-    const sunny = beds.count() > 0 ? SUNNY_STEPS_WITH_BEDS : SUNNY_STEPS;
-    const needed = mayMove ? MOVING_STEPS : weather.darkShare < 1 ? sunny : QUIET_STEPS;
+    const needed = mayMove ? MOVING_STEPS : weather.darkShare < 1 ? SUNNY_STEPS : QUIET_STEPS;
     const chosen = fixedSteps > 0 ? fixedSteps : needed;
     if (chosen === steps) return;
     steps = chosen;
@@ -291,7 +288,9 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** One step of any length: temperatures, flows and water that agree. */
   function solveStep(isFirst: boolean): void {
     if (withWater) latent.beginStep();
-    stepper.beginStep();
+    stepper.sweep();
+    if (withWater && beds.count() > 0) foreseeBeds();
+    stepper.beginSolving();
     const mostRounds = beds.count() > 0 ? MOST_ROUNDS_WITH_BEDS : MOST_ROUNDS;
     for (let round = 1; ; round++) {
       findTemperatures(isFirst && round === 1);
@@ -305,6 +304,13 @@ function createEngine(capacity: EngineCapacity): Engine {
     if (!withWater) return;
     latent.endStep();
     moisture.endStep();
+  }
+
+  /** Beds with what they will give, from where their faces are on the way to; it spares most steps a second round. */
+  function foreseeBeds(): void {
+    beds.readMeans();
+    moisture.foresee();
+    beds.addMissing();
   }
 
   /** Air temperatures and flows that agree with each other. */
@@ -329,6 +335,7 @@ function createEngine(capacity: EngineCapacity): Engine {
       airC[z] = hubC[airHub(z, count)]!;
       meanC[z] = hubC[radiantHub(z)]!;
     }
+    if (withWater) moisture.readHumidity();
   }
 
   function readAnswers(): void {

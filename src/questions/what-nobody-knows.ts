@@ -169,11 +169,7 @@ function shellOf(design: Design): readonly Unknown[] {
  *
  * @param isMade of a year made from monthly normals
  */
-export function unknownsRule(
-  words: Pick<Words, 'degrees'>,
-  design: Design,
-  isMade: boolean,
-): string {
+export function unknownsRule(words: Pick<Words, 'degrees'>, design: Design, isMade: boolean): string {
   const drawn = isMade
     ? ` The year is made from monthly normals and its days are drawn, so the house is also run in ${OTHER_DRAWS} other years made from the same normals.`
     : '';

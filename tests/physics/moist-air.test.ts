@@ -5,6 +5,7 @@ import {
   humidityRatio,
   relativeHumidity,
   saturationPressure,
+  saturationPressureHeld,
   vapourPressureFromRatio,
 } from '../../src/physics/moist-air.ts';
 
@@ -39,6 +40,15 @@ test('saturation pressure stays within its stated error from 0 to 60 °C, and re
   }
   expect(worst).toBeLessThanOrEqual(SATURATION_PRESSURE_MAX_REL_ERROR);
   expect(worst).toBeGreaterThan(0.9 * SATURATION_PRESSURE_MAX_REL_ERROR);
+});
+
+test('what loops read is the formula within its stated error, and stands still beyond what that was fitted for', () => {
+  for (let tempC = -45; tempC <= 60; tempC += 0.0137) {
+    expect(Math.abs(saturationPressureHeld(tempC) / saturationPressure(tempC) - 1)).toBeLessThan(2e-8);
+  }
+  expect(saturationPressureHeld(75)).toBe(saturationPressureHeld(60));
+  expect(saturationPressureHeld(-80)).toBe(saturationPressureHeld(-45));
+  expect(saturationPressureHeld(Number.NaN)).toBeNaN();
 });
 
 test('dew point undoes saturation and vapour pressure undoes humidity ratio', () => {

@@ -163,7 +163,6 @@ function stackOf(windowsM2: readonly number[], stairM2: number, insideC: readonl
   columns.volume.fill(cracks, 4, 8);
   const exchange = {
     outdoors: new Float64Array(zones),
-    outdoorsForWater: new Float64Array(zones),
     between: new Float64Array(zones * zones),
   };
   const air = {

@@ -19,10 +19,6 @@ export interface AirFlow {
   readonly lostW: Float64Array;
   /** zone · zones + zone it comes from; symmetric but for what a stack carries [kg/s] */
   readonly between: Float64Array;
-  /** zone: mass exchanged with outdoors as the water of a step, taken at its end, must see it [kg/s] */
-  readonly outdoorsForWater: Float64Array;
-  /** zone: share of its old air that an airing leaves to that exchange, 0…1 */
-  readonly keptAir: Float64Array;
   /** opening: volume flow each way [m³/s]; how far open what moves is in the mean of the step, 0…1 */
   readonly volume: Float64Array;
   readonly share: Float64Array;

@@ -86,8 +86,6 @@ export function createAirFlow(
   const givenW = new Float64Array(capacity.zones);
   const lostW = new Float64Array(capacity.zones);
   const between = new Float64Array(capacity.zones * capacity.zones);
-  const outdoorsForWater = new Float64Array(capacity.zones);
-  const keptAir = new Float64Array(capacity.zones);
   /** of each zone: air [kg]; furniture kept with the air by the air's own heat [–]; what its walls give colder air [W/K] */
   const airKg = new Float64Array(capacity.zones);
   const furnitureByAir = new Float64Array(capacity.zones);
@@ -126,12 +124,8 @@ export function createAirFlow(
     windM2: new Float64Array(capacity.openings),
   };
   const { zoneOf, otherOf, volume, share, recovers, ledShare } = byOpening;
-  const sumExchange = createExchangeSum(
-    byOpening,
-    { outdoors, outdoorsForWater, keptAir, recovered, spared, between, airKg },
-    air,
-  );
-  const stack = createStackFlows(capacity, byOpening, { outdoors, outdoorsForWater, between }, air);
+  const sumExchange = createExchangeSum(byOpening, { outdoors, recovered, spared, between }, air);
+  const stack = createStackFlows(capacity, byOpening, { outdoors, between }, air);
   const at = blankMoment();
   const unit = blankUnitHour();
   let movables = 0;
@@ -163,19 +157,7 @@ export function createAirFlow(
     anyOpen = false;
     movables = 0;
     switches = 0;
-    for (const array of [
-      outdoors,
-      outdoorsForWater,
-      recovered,
-      spared,
-      givenW,
-      lostW,
-      between,
-      volume,
-      share,
-    ])
-      array.fill(0);
-    keptAir.fill(1);
+    for (const array of [outdoors, recovered, spared, givenW, lostW, between, volume, share]) array.fill(0);
     for (const array of [recovers, byOpening.spares, ledShare, byOpening.runs]) array.fill(0);
     anyUnit = openings.some((opening) => opening.kind === 'fixed' && opening.recovery !== undefined);
     model.zones.forEach((zone, z) => {
@@ -480,7 +462,7 @@ export function createAirFlow(
     changed = isOpen || wasOpen || stale;
     if (changed) {
       stack.find();
-      sumExchange(zones, count, states, stepLengthS);
+      sumExchange(zones, count, states);
       stack.apply();
     }
     stale = false;
@@ -558,7 +540,8 @@ export function createAirFlow(
     const { zoneOf, otherOf, volume, share, isKept } = byOpening;
     const { widthM, heightM, discharge } = openings[i] as DoorOpening;
     const { zoneC } = air;
-    const [oneC, otherC] = [zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!];
+    const oneC = zoneC[zoneOf[i]!]!;
+    const otherC = zoneC[otherOf[i]!]!;
     volume[i] = share[i]! * doorwayExchange(widthM, heightM, oneC, otherC, discharge);
     if (isKept[i] === 0) return;
     // Rooms come nearer to each other than a room and its sunspace: near nothing the exchange runs straight.
@@ -586,8 +569,6 @@ export function createAirFlow(
   return {
     load,
     outdoors,
-    outdoorsForWater,
-    keptAir,
     recovered,
     spared,
     givenW,

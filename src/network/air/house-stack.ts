@@ -28,7 +28,6 @@ interface OpeningColumns {
 
 interface ZoneFlows {
   readonly outdoors: Float64Array;
-  readonly outdoorsForWater: Float64Array;
   readonly between: Float64Array;
 }
 
@@ -36,7 +35,7 @@ interface ZoneFlows {
 export function createStackFlows(
   capacity: EngineCapacity,
   { volume, steady: share }: OpeningColumns,
-  { outdoors, outdoorsForWater, between }: ZoneFlows,
+  { outdoors, between }: ZoneFlows,
   air: ZoneAir,
 ) {
   const most = 2 * capacity.zones;
@@ -305,7 +304,6 @@ export function createStackFlows(
       // What leaves by cracks is air that no longer comes in by them.
       const mass = (Math.max(0, windowFlow[p]!) + crackFlow[p]!) * airDensity;
       outdoors[at]! += mass;
-      outdoorsForWater[at]! += mass;
       if (windows[p]! >= 0) volume[windows[p]!]! += Math.abs(windowFlow[p]!);
     }
     for (let w = 0; w < ways; w++) {

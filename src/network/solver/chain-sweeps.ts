@@ -56,6 +56,25 @@ export function createEndSweep(columns: NetworkColumns, chainColumns: ChainColum
   };
 }
 
+/** More heat into end b of a chain that is swept already [W], until the next sources: onto both its ends and their hubs. */
+export function createHeatInStep(columns: NetworkColumns, chainColumns: ChainColumns) {
+  return function addHeatInStep(c: number, watt: number): void {
+    const { sourceB, responseB, responseAcross, freeA, freeB } = chainColumns.byChain;
+    const { hubRhs, endHubG: g, endHubOrNone: hubAt } = columns;
+    const a = 4 * c;
+    const b = a + 2;
+    const riseA = responseAcross[c]! * watt;
+    const riseB = responseB[c]! * watt;
+    sourceB[c]! += watt;
+    freeA[c]! += riseA;
+    freeB[c]! += riseB;
+    hubRhs[hubAt[b]!]! += g[b]! * riseB;
+    hubRhs[hubAt[b + 1]!]! += g[b + 1]! * riseB;
+    hubRhs[hubAt[a]!]! += g[a]! * riseA;
+    hubRhs[hubAt[a + 1]!]! += g[a + 1]! * riseA;
+  };
+}
+
 /** Ends and modes follow the hubs' means of the step. */
 export function createEndMove(
   columns: NetworkColumns,

@@ -201,7 +201,8 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function isMutual(): boolean {
     const hubs = hubCount;
     const { hubLink } = network;
-    const [one, two] = [steadyCount, steadyCount + 1];
+    const one = steadyCount;
+    const two = steadyCount + 1;
     return hubLink[one * hubs + two] === hubLink[two * hubs + one];
   }
 
@@ -328,7 +329,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     let mean = limitC;
     let end = limitC;
     if (gap * most > 0) {
-      // Share of the step until full power has brought it there.
+      // Its way to the limit as a share of that which full power brings it in the step.
       const share = holdRamps[hub] === 1 ? 1 : gap / (way * (free + own * most - start));
       if (share < 0 || share > 1) {
         heldW[hub] = most;
@@ -341,8 +342,8 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
         mean = lifted;
         end = limitC + beyond;
       }
-      mean -= gap * share * 0.5;
-    } else if (gap !== 0) mean -= gap * 0.5 * Math.min(1, gap / (way * (free - start)));
+      mean -= wayBack(gap, way, share);
+    } else if (gap !== 0) mean -= wayBack(gap, way, Math.min(1, gap / (way * (free - start))));
     const forMean = (mean - free) / own;
     const power = forMean + storage * (end - start - way * (mean - start));
     if (power * most <= 0) return;
@@ -365,6 +366,19 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   }
 
   return { load, condense, begin, solve, finish, moveOn };
+}
+
+/**
+ * By how much the mean of a step is short of a limit that a hub reaches within it and then keeps. On its way it follows the
+ * power of time whose mean lies where endByMean has it: straight where that is 2, at once where it is 1.
+ *
+ * @param gap from where it starts to the limit [K]
+ * @param way its way to its end by that to its mean, 1…2 [–]
+ * @param share of its whole way in the step that the gap is, 0…1
+ * @returns [K]
+ */
+function wayBack(gap: number, way: number, share: number): number {
+  return way > 1 ? gap * (1 - 1 / way) * share ** (1 / (way - 1)) : 0;
 }
 
 /** Solve L U x = vector in place, from `offset` on; both in one matrix, L with ones on its diagonal. */

@@ -3,6 +3,9 @@
 // follows from start and mean, so that no heat is made or lost.
 // Source: the exponential itself; as a place between start and end it is the weight of an exponentially fitted θ-method.
 
+/** Below this the exponential's series is the nearer. */
+const FEW = 1e-4;
+
 /**
  * Where the mean of a step lies between its start and its end.
  *
@@ -22,4 +25,18 @@ function meanPosition(x: number): number {
  */
 export function endByMean(conductance: number, storage: number): number {
   return storage > 0 ? 1 / meanPosition(conductance / storage) : 1;
+}
+
+/**
+ * endByMean by the exponential itself, for what is to be left as it leaves it.
+ *
+ * @param conductance all that couples the node; 0 or more
+ * @param storage its capacity over the step, in the same unit; above 0
+ * @returns 1 to 2 [–]
+ */
+export function endByExactMean(conductance: number, storage: number): number {
+  const x = conductance / storage;
+  if (x < FEW) return 2 - x / 3;
+  const gone = -Math.expm1(-x);
+  return gone / (1 - gone / x);
 }

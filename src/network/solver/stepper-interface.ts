@@ -27,13 +27,19 @@ export interface Stepper extends Readonly<NetworkColumns> {
   endPeriod(seconds: number): void;
   /** beginStep, solve, finish, endStep */
   step(): void;
-  /** sweep the chains; hub conductances to boundaries and other hubs may still change after it */
+  /** sweep, beginSolving; hub conductances to boundaries and other hubs may still change after it */
   beginStep(): void;
+  /** sweep the chains */
+  sweep(): void;
+  /** more heat into end b of a chain that is swept [W], until the next refreshSources(); beginSolving() after the last */
+  addHeatInStep(chain: number, watt: number): void;
+  /** take what the sweep left on the hubs */
+  beginSolving(): void;
   /** solve the changing hubs, with conductances and lines as they stand, into hubMeanC; may be repeated */
   solve(): void;
   /** the steady hubs of the last solve, into hubMeanC */
   finish(): void;
-  /** means at ends b of so many chains, after finish() [°C] */
+  /** means at ends b of so many chains, after finish(); after sweep() by the hubs' means of the step before [°C] */
   readInnerMeans(chains: Int32Array, count: number, into: Float64Array): void;
   /** take the last solve: hubs and nodes move on */
   endStep(): void;

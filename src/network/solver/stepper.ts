@@ -9,7 +9,13 @@
 
 import { createChainColumns } from './chain-columns.ts';
 import { createChainInteriors } from './chain-interior.ts';
-import { createEndMove, createEndSweep, createInnerMeans, createSourceGathering } from './chain-sweeps.ts';
+import {
+  createEndMove,
+  createEndSweep,
+  createHeatInStep,
+  createInnerMeans,
+  createSourceGathering,
+} from './chain-sweeps.ts';
 import { createEndCoupling } from './end-coupling.ts';
 import { createHubSolver } from './hub-solver.ts';
 import { type Chain, type LinearNetwork, requireNetwork } from './linear-network.ts';
@@ -32,6 +38,7 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
   const gatherSources = createSourceGathering(columns, chainColumns, interiors);
   const sweepEnds = createEndSweep(columns, chainColumns);
   const moveOn = createEndMove(columns, chainColumns, interiors);
+  const addHeatInStep = createHeatInStep(columns, chainColumns);
   const readInnerMeans = createInnerMeans(columns, chainColumns);
 
   function load(network: LinearNetwork, stepS: number, initialC: number): void {
@@ -80,6 +87,10 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
     solver.begin();
   }
 
+  function sweep(): void {
+    sweepEnds(chains, hubs);
+  }
+
   function endStep(): void {
     solver.moveOn();
     moveOn(chains, hubs);
@@ -107,6 +118,9 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
       endStep();
     },
     beginStep,
+    sweep,
+    addHeatInStep,
+    beginSolving: solver.begin,
     solve: solver.solve,
     finish: solver.finish,
     readInnerMeans,

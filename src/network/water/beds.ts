@@ -52,7 +52,9 @@ export interface Beds {
   respond(ratio: Float64Array): void;
   /** how far the heat each face was solved with is off what its water takes [W], from a place on; the furthest [W/m²] */
   readOff(into: Float64Array, from: number): number;
-  /** more heat on each face [W], from a place on; the network's step is to begin anew */
+  /** onto each face what it is off by, between the network's sweep and its solution */
+  addMissing(): void;
+  /** more heat on each face in a swept step [W], from a place on; beginSolving() after it */
   add(watts: Float64Array, from: number): void;
   /** what is left is pending */
   endStep(): void;
@@ -180,6 +182,11 @@ export function createBeds(
     stepper.addHeat(endB(faces.chains[i]!), watt);
   }
 
+  function addInStep(i: number, watt: number): void {
+    faces.added[i]! += watt;
+    stepper.addHeatInStep(faces.chains[i]!, watt);
+  }
+
   function beginStep(): void {
     const { nodes, vapours, pending, zones: zoneOf } = faces;
     const { vapourPa } = state.zone;
@@ -199,6 +206,10 @@ export function createBeds(
       gives[i] = 1;
     }
     addUp();
+  }
+
+  function addMissing(): void {
+    for (let i = 0; i < count; i++) addInStep(i, missing(i));
   }
 
   function addUp(): void {
@@ -274,6 +285,7 @@ export function createBeds(
     beginHour,
     beginStep,
     readMeans,
+    addMissing,
     count: () => count,
     givenKg,
     perPa,
@@ -281,7 +293,7 @@ export function createBeds(
     respond,
     readOff,
     add(watts, from) {
-      for (let i = 0; i < count; i++) add(i, watts[from + i]!);
+      for (let i = 0; i < count; i++) addInStep(i, watts[from + i]!);
     },
     endStep,
     hourW,

@@ -53,6 +53,8 @@ export function createJointSearch(most: number): JointSearch {
   let lastLargest = 0;
   let bestLargest = 0;
   let length = 1;
+  /** whether the inverse is more than so much of each; until then it is not written */
+  let hasLearnt = false;
   let stage = FREE;
   let moves = 0;
   let probed = 0;
@@ -97,8 +99,11 @@ export function createJointSearch(most: number): JointSearch {
     isFirst = false;
     lastLargest = largest;
     for (let i = 0; i < n; i++) {
-      let sum = 0;
-      for (let j = 0; j < n; j++) sum += inverse[i * n + j]! * off[j]!;
+      let sum = length * off[i]!;
+      if (hasLearnt) {
+        sum = 0;
+        for (let j = 0; j < n; j++) sum += inverse[i * n + j]! * off[j]!;
+      }
       move[i] = Math.max(-largest, Math.min(largest, sum));
       lastOff[i] = off[i]!;
     }
@@ -146,16 +151,19 @@ export function createJointSearch(most: number): JointSearch {
 
   /** As though each mended so much of itself and nothing of the others. */
   function restart(share: number): void {
-    const n = count;
     length = share;
-    for (let i = 0; i < n; i++) {
-      for (let j = 0; j < n; j++) inverse[i * n + j] = i === j ? share : 0;
-    }
+    hasLearnt = false;
   }
 
   /** The last move and what was left of what was off, into the inverse; what is off falls by the move where it is right. */
   function learn(): void {
     const n = count;
+    if (!hasLearnt) {
+      for (let i = 0; i < n; i++) {
+        for (let j = 0; j < n; j++) inverse[i * n + j] = i === j ? length : 0;
+      }
+      hasLearnt = true;
+    }
     let along = 0;
     for (let i = 0; i < n; i++) {
       let mended = 0;

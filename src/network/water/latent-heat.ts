@@ -14,7 +14,7 @@ import type { MoistureBalance } from './moisture-balance.ts';
 const AGREED_W = 200;
 /** The same where there are beds, whose glass may stay at the edge of saturation for hours [W]; for each square metre of a bed [W/m²]. */
 const AGREED_WITH_BEDS_W = 20;
-const AGREED_BED = 2;
+const AGREED_BED = 1;
 /** Less than this is dropped from what a pane has pending [W]: it would shrink to numbers too small to reckon with quickly. */
 const LEAST_PENDING_W = 1e-6;
 /** A chord between temperatures nearer than this tells nothing [K]. */
@@ -141,7 +141,8 @@ export function createLatentHeat(
       applyToPanes();
       anyOnPanes = true;
     }
-    if (hasBeds || panesOff > AGREED_W) stepper.beginStep();
+    if (hasBeds) stepper.beginSolving();
+    else if (panesOff > AGREED_W) stepper.beginStep();
     return false;
   }
 
@@ -179,7 +180,7 @@ export function createLatentHeat(
     for (let p = 0; p < panes; p++) {
       const more = move[first + p]!;
       if (more === 0) continue;
-      stepper.addHeat(endB(paneChain[p]!), more);
+      stepper.addHeatInStep(paneChain[p]!, more);
       appliedToPanes[p]! += more;
       anyOnPanes = true;
     }

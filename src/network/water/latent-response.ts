@@ -12,28 +12,32 @@ const MAGNUS_C = 237.3;
 const MAGNUS_SLOPE = 4098;
 
 /** Into airW and airWPerK, from the humidity ratios that a tried step ends at. */
-export function respondByLatentHeat(
-  { zone }: MoistureState,
-  inputs: MoistureInputs,
-  ratio: Float64Array,
-  zones: number,
-): void {
-  const { airW, airWPerK, heldAtSaturation, saturationRatio, saturationPa, freeExchange } = zone;
+export function respondByLatentHeat({ zone }: MoistureState, inputs: MoistureInputs, zones: number): void {
+  const {
+    airW,
+    airWPerK,
+    heldAtSaturation,
+    saturationRatio,
+    saturationPa,
+    freeExchange,
+    endRatio,
+    endByMean,
+  } = zone;
   const { zoneC, stepS } = inputs;
   const { pressurePa } = inputs.weather;
   for (let z = 0; z < zones; z++) {
     const isHeld = heldAtSaturation[z] === 1;
     airW[z] = 0;
     airWPerK[z] = 0;
-    if (!isHeld && ratio[z]! <= saturationRatio[z]!) continue;
-    airW[z]! += (LATENT_HEAT * drainedInStep(zone, z, ratio[z]!)) / stepS;
+    if (!isHeld && endRatio[z]! <= saturationRatio[z]!) continue;
+    airW[z]! += (LATENT_HEAT * drainedInStep(zone, z, endRatio[z]!)) / stepS;
     if (isHeld) {
       const saturation = saturationPa[z]!;
       const magnus = zoneC[z]! + MAGNUS_C;
       const saturationPerK = (saturation * MAGNUS_SLOPE) / (magnus * magnus);
       const dry = pressurePa - saturation;
       const ratioPerK = (VAPOUR_MASS_RATIO * pressurePa * saturationPerK) / (dry * dry);
-      airWPerK[z]! -= LATENT_HEAT * freeExchange[z]! * ratioPerK;
+      airWPerK[z]! -= (LATENT_HEAT * freeExchange[z]! * ratioPerK) / endByMean[z]!;
     }
   }
 }

@@ -1,7 +1,8 @@
 // Water in the air of every zone, step by step: releases, plants and soil, exchange with outdoors and between
 // zones, one buffer node per zone for surfaces and furniture, condensation on panes and its drying. Flows and temperatures
 // of the step in; humidity ratios, latent heats and the water's own books out.
-// Method: mass balance per zone, implicit in the humidity ratio (a dense system as small as the zones are few).
+// Method: mass balance per zone, solved for the mean of the step (a dense system as small as the zones are few), each zone
+// going from its start to its end as the exponential of all that it is exchanged with does.
 // A step is tried at temperatures and flows as they stand until its latent heat is the one the thermal network was solved
 // with (latent-heat.ts), and then taken. Buffer node: src/physics/moisture-buffer.ts;
 // beds: beds.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
@@ -16,11 +17,12 @@ import {
 } from '../../physics/moist-air.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import type { Layout } from '../layout/layout.ts';
+import { endByExactMean } from '../solver/step-mean.ts';
 import type { Beds } from './beds.ts';
 import { respondByLatentHeat } from './latent-response.ts';
 import { createMoistureSources } from './moisture-sources.ts';
 import {
-  BUFFER_S,
+  bufferedInStep,
   loadMoistureState,
   type MoistureInputs,
   type MoistureState,
@@ -33,7 +35,7 @@ import { drainedInStep, SATURATION_EXCHANGE } from './saturated-air.ts';
 export interface MoistureBalance {
   /** take a laid-out model in; air everywhere at half saturation */
   load(model: Model, layout: Layout, startC: number): void;
-  /** relative humidity over water at the end of the step, 0…1 */
+  /** relative humidity over water in the mean of the step, 0…1 */
   readonly humidity: Float64Array;
   /** latent heat of the tried step to each zone's air [W], and what a kelvin more there would add [W/K] */
   readonly airW: Float64Array;
@@ -66,10 +68,14 @@ export interface MoistureBalance {
   startCounting(): void;
   /** after inputs.stepS changed */
   setStep(): void;
+  /** relative humidity of the zones as they are now, into the inputs */
+  readHumidity(): void;
   /** before the steps of an hour */
   beginHour(): void;
   /** the step's water at temperatures and flows as they stand; nothing moves on */
   tryStep(): void;
+  /** what beds will give, their faces as foreseen, zones and panes as in the step before; nothing moves on */
+  foresee(): void;
   /** take the tried step */
   endStep(): void;
 }
@@ -107,8 +113,14 @@ export function createMoistureBalance(
     const most = paneCondensation.count() + beds.count() + 2 * zones;
     for (let pass = 0; pass < most && needsCorrection(); pass++) balance();
     if (beds.count() > 0) beds.respond(rhs);
-    respondByLatentHeat(state, inputs, rhs, zones);
+    respondByLatentHeat(state, inputs, zones);
     paneCondensation.respond(rhs);
+  }
+
+  function foresee(): void {
+    balance();
+    beds.limit(rhs);
+    beds.respond(rhs);
   }
 
   function endStep(): void {
@@ -134,7 +146,7 @@ export function createMoistureBalance(
     paneCondensation.begin();
   }
 
-  /** The humidity ratios at the step's end, into `rhs`. */
+  /** The humidity ratios in the mean of the step, into `rhs`, and at its end. */
   function balance(): void {
     const {
       airPerS,
@@ -146,10 +158,12 @@ export function createMoistureBalance(
       saturationRatio,
       heldAtSaturation,
       freeExchange,
+      endByMean: ways,
+      endRatio,
     } = state.zone;
     const { givenKg, perPa } = beds;
     const hasBeds = beds.count() > 0;
-    const { outdoors, keptAir, between, ratio } = inputs;
+    const { outdoors, between, ratio } = inputs;
     const outdoorRatio = inputs.weather.humidityRatio;
     const rows = matrix;
     const right = rhs;
@@ -158,19 +172,26 @@ export function createMoistureBalance(
       const buffer = bufferExchange[z]!;
       const air = airPerS[z]!;
       const outdoor = outdoors[z]!;
-      let diagonal = air + outdoor + (buffer * pressurePerRatio[z]!) / saturationPa[z]!;
-      const old = outdoorRatio + keptAir[z]! * (ratio[z]! - outdoorRatio);
-      let given = air * old + outdoor * outdoorRatio + scheduledKg[z]!;
+      let diagonal = outdoor + (buffer * pressurePerRatio[z]!) / saturationPa[z]!;
+      let given = outdoor * outdoorRatio + scheduledKg[z]!;
       given += buffer * bufferHumidity[z]!;
       if (hasBeds) {
         diagonal += perPa[z]! * pressurePerRatio[z]!;
         given += givenKg[z]!;
       }
+      let apart = diagonal;
+      for (let y = 0; y < count; y++) apart += between[z * count + y]!;
+      const way = endByExactMean(apart, air);
+      const old = ratio[z]!;
+      ways[z] = way;
+      diagonal += way * air;
+      given += way * air * old;
+      endRatio[z] = (1 - way) * old;
       freeExchange[z] = diagonal;
       if (heldAtSaturation[z] === 1) {
         const exchange = SATURATION_EXCHANGE * air;
         diagonal += exchange;
-        given += exchange * saturationRatio[z]!;
+        given += exchange * (old + (saturationRatio[z]! - old) / way);
       }
       for (let y = 0; y < count; y++) {
         const flow = between[z * count + y]!;
@@ -182,6 +203,7 @@ export function createMoistureBalance(
     }
     if (paneCondensation.count() > 0) paneCondensation.addTo(rows, right);
     solveSmall(rows, right, count);
+    for (let z = 0; z < count; z++) endRatio[z]! += ways[z]! * right[z]!;
   }
 
   /**
@@ -189,12 +211,12 @@ export function createMoistureBalance(
    * saturation give nothing. True if there was one.
    */
   function needsCorrection(): boolean {
-    const { saturationRatio, heldAtSaturation } = state.zone;
+    const { saturationRatio, heldAtSaturation, endRatio } = state.zone;
     const right = rhs;
     const count = zones;
     let found = beds.count() > 0 && beds.limit(right);
     for (let z = 0; z < count; z++) {
-      const ratio = right[z]!;
+      const ratio = endRatio[z]!;
       if (heldAtSaturation[z] !== 2 && ratio <= saturationRatio[z]! !== (heldAtSaturation[z] === 0)) {
         heldAtSaturation[z]!++;
         found = true;
@@ -204,27 +226,26 @@ export function createMoistureBalance(
   }
 
   function endZoneSteps(): void {
-    const { airPerS, scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa } =
-      state.zone;
-    const { received, entered, condensation, byAir } = state.zone;
-    const { stepS, outdoors, keptAir, between, ratio } = inputs;
-    const outdoorRatio = inputs.weather.humidityRatio;
+    const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa } = state.zone;
+    const { received, entered, condensation, byAir, endRatio, meanHumidity, saturationRatio } = state.zone;
+    const { stepS, outdoors, between, ratio } = inputs;
+    const { pressurePa, humidityRatio: outdoorRatio } = inputs.weather;
     const fromZones = broughtFrom;
     const right = rhs;
     const count = zones;
     const hasBeds = beds.count() > 0;
-    const share = stepS / BUFFER_S;
+    const share = bufferedInStep(stepS);
     for (let z = 0; z < count; z++) {
-      const changed = (1 - keptAir[z]!) * airPerS[z]!;
-      const exchanged = changed * (outdoorRatio - ratio[z]!);
-      ratio[z] = right[z]!;
+      ratio[z] = endRatio[z]!;
       condensation[z] = 0;
       const air = right[z]! * pressurePerRatio[z]!;
       // Linearised about the step before, so that the books close; the exact pressure follows from the ratio.
       vapourPa[z] = air;
+      const most = Math.min(right[z]!, saturationRatio[z]!);
+      meanHumidity[z] = vapourPressureFromRatio(most, pressurePa) / saturationPa[z]!;
       released[z] = scheduledKg[z]!;
       if (hasBeds) sources.endBedStep(z);
-      let brought = exchanged + outdoors[z]! * (outdoorRatio - right[z]!);
+      let brought = outdoors[z]! * (outdoorRatio - right[z]!);
       received[z]! += (brought + released[z]!) * stepS;
       for (let y = 0; y < count; y++) {
         const fromNext = between[z * count + y]! * (right[y]! - right[z]!);
@@ -235,14 +256,14 @@ export function createMoistureBalance(
         if (oneWay > 0) received[z]! += oneWay * (right[y]! - right[z]!) * stepS;
       }
       byAir[z] = brought;
-      entered[z]! += ((changed + outdoors[z]!) * outdoorRatio + released[z]!) * stepS;
-      bufferHumidity[z] = (bufferHumidity[z]! + (share * air) / saturationPa[z]!) / (1 + share);
+      entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
+      bufferHumidity[z]! += share * (air / saturationPa[z]! - bufferHumidity[z]!);
     }
   }
 
   function drainExcess(): void {
-    const { saturationRatio, drained, received, condensation, vapourPa, saturationPa } = state.zone;
-    const { stepS, ratio, humidity } = inputs;
+    const { saturationRatio, drained, received, condensation, vapourPa } = state.zone;
+    const { stepS, ratio } = inputs;
     const { pressurePa } = inputs.weather;
     const count = zones;
     for (let z = 0; z < count; z++) {
@@ -254,8 +275,13 @@ export function createMoistureBalance(
         condensation[z]! += excess / stepS;
       }
       vapourPa[z] = vapourPressureFromRatio(ratio[z]!, pressurePa);
-      humidity[z] = vapourPa[z]! / saturationPa[z]!;
     }
+  }
+
+  function readHumidity(): void {
+    const { vapourPa } = state.zone;
+    const { humidity, zoneC } = inputs;
+    for (let z = 0; z < zones; z++) humidity[z] = vapourPa[z]! / saturationPressureHeld(zoneC[z]!);
   }
 
   function heldIn(zone: number): number {
@@ -270,7 +296,7 @@ export function createMoistureBalance(
   const sumOf = (byZone: Float64Array) => byZone.reduce((sum, kg) => sum + kg, 0);
   return {
     load,
-    humidity: inputs.humidity,
+    humidity: state.zone.meanHumidity,
     airW,
     airWPerK: state.zone.airWPerK,
     paneW: state.pane.paneW,
@@ -293,8 +319,10 @@ export function createMoistureBalance(
     setStep() {
       setStateStep(state, inputs.stepS, zones);
     },
+    readHumidity,
     beginHour: sources.beginHour,
     tryStep,
+    foresee,
     endStep,
   };
 }

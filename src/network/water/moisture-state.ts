@@ -14,7 +14,7 @@ import type { Layout } from '../layout/layout.ts';
 
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
-export const BUFFER_S = BUFFER_HOURS * 3600;
+const BUFFER_S = BUFFER_HOURS * 3600;
 /**
  * Convection at the inner face of a pane that water condenses on [W/(m²K)]: ISO 6946, heat that flows level (glass within 30°
  * of upright) and upward (glass that lies flatter than 30°), by a straight line between them.
@@ -34,13 +34,11 @@ export interface MoistureInputs {
   stepS: number;
   /** exchange of each zone with outdoors, and between zones [kg/s] */
   readonly outdoors: Float64Array;
-  /** share of each zone's old air that this exchange finds, the rest being outdoor air already */
-  readonly keptAir: Float64Array;
   readonly between: Float64Array;
   readonly zoneC: Float64Array;
   /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
   readonly ratio: Float64Array;
-  /** relative humidity of each zone over water, written by the step, 0…1 */
+  /** relative humidity of each zone over water as a step begins, 0…1 */
   readonly humidity: Float64Array;
   /** inner face of each pane, mean of the step [°C]; share of the vapour's way to it that covers leave, 0…1 */
   readonly paneC: Float64Array;
@@ -67,6 +65,11 @@ export function createMoistureState(capacity: EngineCapacity) {
       /** latent heat to the air [W], and what a kelvin more there would add [W/K] */
       airW: perZone(),
       airWPerK: perZone(),
+      /** in the tried step, the way of the humidity ratio to its end by that to its mean [–], and where it ends [kg/kg] */
+      endByMean: perZone(),
+      endRatio: perZone(),
+      /** relative humidity over water in the mean of the step, 0…1 */
+      meanHumidity: perZone(),
       /** all that its humidity ratio is exchanged with in a step, saturation left out [kg/s] */
       freeExchange: perZone(),
       /** net condensation of the last step [kg/s] */
@@ -126,6 +129,7 @@ export function loadMoistureState(
   zone.bufferKg.set(bufferOf(model, layout));
   zone.bufferHumidity.fill(START_HUMIDITY);
   zone.vapourPa.fill(START_HUMIDITY * saturationPressure(startC));
+  zone.saturationPa.fill(saturationPressure(startC));
   model.zones.forEach(({ volumeM3 }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
   });
@@ -142,8 +146,13 @@ export function setStateStep({ zone }: MoistureState, stepS: number, zones: numb
   const { airKg, airPerS, bufferKg, bufferExchange } = zone;
   for (let z = 0; z < zones; z++) {
     airPerS[z] = airKg[z]! / stepS;
-    bufferExchange[z] = bufferKg[z]! / (BUFFER_S + stepS);
+    bufferExchange[z] = (bufferKg[z]! * bufferedInStep(stepS)) / stepS;
   }
+}
+
+/** Share of the way to the humidity of the air that the buffer goes in a step, while that stands still. */
+export function bufferedInStep(stepS: number): number {
+  return -Math.expm1(-stepS / BUFFER_S);
 }
 
 /** Buffers of faces and furniture by zone [kg per unit RH]. */
