@@ -27,18 +27,21 @@ import { createThreadPool } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
 
-/** Names the place whose weather is looked up: --place is what stands on the paper, and was that before. */
+/** The older name of the flag whose place's weather is looked up. */
 const PLACE = 'weather-place';
+/** Beside one of these --place is what stands on the paper, as it was before it named a place to look up. */
+const OTHER_WEATHER = ['climate', 'weather', PLACE];
 
 export const reportCommand: Command = {
   name: 'report',
   usage:
-    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --weather-place NAME] [--for WHO] [--place WHERE] [--ask QUESTION,…] [--prices FILE.csv] [--units us | us-therms]',
+    'report DESIGN [OTHER …] [--climate ID | --weather FILE | --place NAME] [--for WHO] [--where WORDS] [--ask QUESTION,…] [--prices FILE.csv] [--units us | us-therms]',
   line: 'the report for a client, as Markdown; up to three other designs beside it',
   valued: [
     ...WEATHER_FLAGS,
     ...HOTTER_FLAGS,
     PLACE,
+    'where',
     'for',
     'adviser',
     'question',
@@ -52,8 +55,9 @@ export const reportCommand: Command = {
   details: [
     PRICES_USAGE,
     ...HOTTER_USAGE,
-    ...PLACE_USAGE.map((line) => line.replace('--place', `--${PLACE}`)),
-    '--place WHERE: what stands on the paper as the place; the weather does not follow it',
+    ...PLACE_USAGE,
+    '--where WORDS: what stands on the paper as the place, if not the NAME; --place does the same beside --climate or --weather',
+    `--${PLACE} NAME: the older name of --place`,
     ...WEATHER_USAGE,
   ],
   positionals: [1, 4],
@@ -77,7 +81,8 @@ export const reportCommand: Command = {
       designs.push(design);
     }
     // All versions stand in the weather of the first, or the comparison would be one of climates.
-    const weather = await chooseWeather(args, designs[0]!.climate, PLACE);
+    const isWords = OTHER_WEATHER.some((flag) => args.values.has(flag));
+    const weather = await chooseWeather(args, designs[0]!.climate, isWords ? PLACE : 'place');
     if (!weather.ok) return weather;
     const climate = prepareClimate(weather.year);
     const [run, ...others] = designs.map((design): Run => runFor(design, climate, units));
@@ -85,7 +90,7 @@ export const reportCommand: Command = {
     const design = designs[0]!;
     const report = reportOf({
       client: text('for'),
-      place: text('place'),
+      place: text('where') || text('place'),
       adviser: text('adviser'),
       question: text('question'),
       date: args.values.get('date') ?? new Date().toISOString().slice(0, 10),

@@ -3,7 +3,9 @@
 
 import { basename } from 'node:path';
 import { runYear } from '../daystone.ts';
+import { actualYearsInWords, yearsWithin } from '../questions/actual-years.ts';
 import { figuresOf } from '../questions/figures.ts';
+import { METRIC_WORDS } from '../questions/words.ts';
 import { actualYearOf } from '../weather/actual-year.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
@@ -64,7 +66,11 @@ export const yearsCommand: Command = {
       });
     }
     if (faults.length > 0) return refused(...faults);
-    const within = lines.filter(({ tooHotHours, allowedHours }) => tooHotHours <= allowedHours).length;
+    const years = lines.map(({ year, allowedHours, ...figures }) => ({
+      year,
+      figures: { ...figures, tooHotLimitHours: allowedHours },
+    }));
+    const within = yearsWithin(years);
     if (args.switches.has('json')) return { ok: true, output: JSON.stringify({ years: lines, within }) };
     const table = textTable([
       ['year', 'back-up heat kWh', 'hours too hot', 'allowed', 'humid hours'],
@@ -76,8 +82,7 @@ export const yearsCommand: Command = {
         line.humidHours,
       ]),
     ]);
-    const heats = lines.map(({ heatingKWh }) => Math.round(heatingKWh));
-    const closing = `In ${within} of ${lines.length} years the rooms stay within the hours too hot that are allowed. Back-up heat is ${Math.min(...heats)} to ${Math.max(...heats)} kWh.`;
+    const closing = actualYearsInWords(years, METRIC_WORDS);
     return { ok: true, output: `${design.name}\n\n${table}\n\n${closing}` };
   },
 };

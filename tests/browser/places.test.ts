@@ -1,5 +1,7 @@
 // Any place by its name on the page: nothing is fetched before it is asked for; keys choose; the normals say what they rest
 // on, take a correction by hand and make a year that carries their credits.
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
 import { weatherKept } from './kept-in-browser.ts';
@@ -68,10 +70,48 @@ test('a place is searched, looked up, corrected and stood in', async () => {
     expect(foot).toContain(words);
   await weatherKept(page);
 
+  // its days are drawn: how sure the figures are comes from several made years
+  await page.waitForSelector('[data-how-sure="new"]', { state: 'attached' });
+  expect(await page.textContent('[data-how-sure]')).toContain('Drawn 5 times from the same normals');
+
   // what is kept here is offered again, and touch chooses it
   await field.fill('paro, bhutan');
   await page.locator('.place-list [role="option"]:has-text("file kept here")').first().click();
   await page.waitForSelector('.sheet-foot:has-text("Thimphu")');
+
+  // in US units nothing of the place is told in kilometres, and heat may be told in therms
+  await page.locator('label.chip', { hasText: /^US, therms$/ }).click();
+  await field.fill('boulder, colorado');
+  await page.waitForSelector('.place-list [role="option"]:has-text("miles")');
+  await field.press('Enter');
+  await form.locator('.place-ground h4:has-text("Boulder")').waitFor();
+  expect(await form.locator('.place-ground').textContent()).not.toMatch(/\d\s(km|m|m\/s|K)\b/);
+  expect(await page.textContent('[data-figure="heating"]')).toMatch(/therms.*kBtu\/ft².*kBtu\/h/);
+
+  // several files of actual years at once, and in how many of them the house stays within what is allowed
+  await page.setInputFiles(
+    '.keep-tools input[type="file"]',
+    [2015, 2018].map((year) => ({
+      name: `denver-${year}.txt`,
+      mimeType: 'text/plain',
+      buffer: Buffer.from(stamped(year)),
+    })),
+  );
+  await page.waitForSelector('[data-actual-years="2"]');
+  await page.click('[data-act="actual-years"]');
+  await page.waitForSelector('[data-actual-years] .chart-sentence:has-text("the rooms stay")');
+  expect(await page.locator('[data-actual-years] tbody th').allTextContents()).toEqual(['2015', '2018']);
+  expect(await page.textContent('[data-actual-years] .chart-sentence')).toMatch(
+    /In [012] of 2 years .* Back-up heat is \d+ therms/,
+  );
+  expect(await violations(page, '[data-actual-years]')).toEqual([]);
   expect(complaints).toEqual([]);
   await close();
 });
+
+/** Denver's hours stamped with one calendar year; the id is that of another file. */
+function stamped(year: number): string {
+  return readFileSync(resolve(import.meta.dirname, '../../climates/denver.txt'), 'utf8')
+    .replace(/^month years: .*$/m, `month years: ${new Array(12).fill(year).join(' ')}`)
+    .replace(/^id: .*$/m, `id: denver-${year}`);
+}

@@ -52,6 +52,20 @@ describe('the report on the command line', () => {
     ]);
   });
 
+  it('stands in the weather of a place by its name; beside a climate the name is only what stands on the paper', async () => {
+    const there = await outputOf(reportCommand, 'modest', '--place', 'Thimphu', '--where', 'A terrace');
+    expect(there).toContain('Thimphu');
+    expect(there).toContain('A terrace');
+    expect(there).toContain('another made year');
+    for (const flag of ['--place', '--weather-place'])
+      expect(await faultsOf(reportCommand, 'modest', flag, 'Nowhere at all')).toEqual([
+        expect.stringMatching(new RegExp(`^${flag}: Nowhere at all; allowed: a place`)),
+      ]);
+    // Beside a climate it is looked for nowhere.
+    const beside = ['--climate', 'gone', '--place', 'Nowhere at all'];
+    expect((await faultsOf(reportCommand, 'modest', ...beside)).join()).toMatch(/^--climate: gone/);
+  });
+
   it('refuses a fifth design and units nobody has', async () => {
     expect((await faultsOf(reportCommand, 'a', 'b', 'c', 'd', 'e'))[0]).toContain('allowed: report DESIGN');
     expect(await faultsOf(reportCommand, 'modest', '--units', 'cubits')).toEqual([

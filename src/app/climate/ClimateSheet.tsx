@@ -1,6 +1,7 @@
 // What is in the climate's panel, from top to bottom.
 
 import { useSession } from '../state/session-context.ts';
+import { ActualYears } from './ActualYears.tsx';
 import { ClimateGlanceView } from './ClimateGlanceView.tsx';
 import { HotterChoice } from './HotterChoice.tsx';
 import { useLookedUpPlace } from './looked-up-place.ts';
@@ -17,6 +18,7 @@ export function ClimateSheet() {
       <ClimateGlanceView />
       <WorldMap chosen={looked?.place ?? null} />
       <HotterChoice />
+      <ActualYears />
       <NormalsForm looked={looked} onExposure={expose} />
     </>
   );

@@ -3,6 +3,7 @@
 // name do not take each other's place.
 
 import { createStore, entries, get, set, type UseStore } from 'idb-keyval';
+import { actualYearOf } from '../../weather/actual-year.ts';
 import type { Site, TypicalYear } from '../../weather/typical-year.ts';
 
 const OWN_PREFIX = 'own:';
@@ -40,12 +41,14 @@ export async function keepOwnClimate(key: string, year: TypicalYear): Promise<vo
 export interface KeptClimate {
   readonly key: string;
   readonly site: Site;
+  /** the calendar year it is of; null for a typical or a made one */
+  readonly actualYear: number | null;
 }
 
 /** The files kept here, by key; none where the browser keeps nothing. */
 export async function keptClimates(): Promise<readonly KeptClimate[]> {
   const kept = await entries<string, TypicalYear>(ownStore()).catch(() => []);
-  return kept.map(([key, { site }]) => ({ key, site }));
+  return kept.map(([key, year]) => ({ key, site: year.site, actualYear: actualYearOf(year) }));
 }
 
 /** Rejects with a sentence for the person when it is not here. */

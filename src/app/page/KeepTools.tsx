@@ -9,6 +9,10 @@ export function KeepTools() {
   const input = useRef<HTMLInputElement>(null);
   const design = session.workspace.design;
 
+  // One after the other: a file may ask something.
+  const openAll = async (files: readonly File[]) => {
+    for (const file of files) await session.openFile(file);
+  };
   const save = () => {
     const { name, text } = session.fileOf(design.value);
     saveFile(name, new Blob([text], { type: 'application/json' }));
@@ -58,13 +62,14 @@ export function KeepTools() {
         ref={input}
         class="visually-hidden"
         type="file"
+        multiple
         tabIndex={-1}
         aria-label="Open a design or a weather file"
         accept=".json,.csv,.tm2,.tmy,.txt,.gz"
         onChange={(event) => {
-          const file = event.currentTarget.files?.[0];
+          const files = [...(event.currentTarget.files ?? [])];
           event.currentTarget.value = '';
-          if (file) void session.openFile(file);
+          void openAll(files);
         }}
       />
       <button type="button" onClick={() => void share()}>
