@@ -8,12 +8,11 @@ import {
   amountIn,
   type BillUnits,
   formulaWordsIn,
-  short,
   unitIn,
   weightIn,
 } from '../quantities/figures-in-units.ts';
 import { firstTimerFactor } from '../quantities/norms.ts';
-import { billCsv, markInWords, priceIn } from '../quantities/price-file.ts';
+import { billCsv, normInWords, priceIn } from '../quantities/price-file.ts';
 import { costOf, hasPrices, lineCost, type PriceList } from '../quantities/prices.ts';
 import { costInWords, DAYS_SAY, daysInWords, moneyInWords, NO_MONEY_SAYS } from '../quantities/words.ts';
 import { wantedItems } from '../questions/wanted-items.ts';
@@ -108,7 +107,7 @@ function billText(bill: Bill, list: PriceList, units: BillUnits): string {
     return [
       line.item.name,
       amountIn(line.amount, line.item.unit, units).toFixed(line.item.unit === 'piece' ? 0 : 1),
-      unitIn(line.item.unit, units),
+      line.item.unit === 'piece' ? 'pieces' : unitIn(line.item.unit, units),
       line.weightKg === null ? '' : weightIn(line.weightKg, units),
       line.item.unit === 'piece' || line.pieces === null ? '' : String(line.pieces),
       line.item.unit === 'piece' ? '' : (line.item.pieces?.name ?? ''),
@@ -118,11 +117,9 @@ function billText(bill: Bill, list: PriceList, units: BillUnits): string {
     ];
   });
   const words = formulaWordsIn(units);
-  const sums = bill.lines.flatMap((line) => [
-    ...wrap(
-      `${line.item.name}: ${line.formula(words)}. Hours: ${short(line.item.norm.hours[0], 2)} to ${short(line.item.norm.hours[1], 2)} a ${line.item.norm.per}, ${markInWords(line)} (${line.item.norm.source}).`,
-    ),
-  ]);
+  const sums = bill.lines.flatMap((line) =>
+    wrap(`${line.item.name}: ${line.formula(words)}. ${normInWords(line, units)}.`),
+  );
   const cost = isPriced ? costOf(bill.lines, list) : null;
   return [
     textTable([head, ...rows]),

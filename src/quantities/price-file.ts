@@ -44,8 +44,17 @@ const MARKS = {
 } as const;
 
 /** How far a line's hours can be trusted. */
-export function markInWords({ item }: Pick<BillLine, 'item'>): string {
+function markInWords({ item }: Pick<BillLine, 'item'>): string {
   return MARKS[item.norm.mark];
+}
+
+/** A line's hours for each unit, and how far they can be trusted: "0.8 to 1.4 hours a m², published, from memory: handbooks". */
+export function normInWords({ item }: Pick<BillLine, 'item'>, units: BillUnits): string {
+  const { hours, per, mark, source } = item.norm;
+  const unit = unitIn(per, units);
+  const [low, high] = hours.map((each) => String(Number((each * BOUGHT_BY[unit].size).toPrecision(2))));
+  const trust = mark === 'practice' ? source : `${MARKS[mark]}: ${source}`;
+  return `${low === high ? low : `${low} to ${high}`} hours a ${unit}, ${trust}`;
 }
 
 /** A price for the unit an item is told in; null without one. */

@@ -8,12 +8,12 @@ const WHOLE_FROM = 10;
 /** Of things without a price so many are named. */
 const MOST_NAMED = 2;
 
-/** "4 days of work", "half a day of work", "saves 2 days of work", "no work to speak of". */
+/** "4 days of work", "half a day of work", "saves 2 days of work", "no work". */
 export function daysInWords(days: number): string {
   const size = Math.abs(days);
   const told = size < WHOLE_FROM ? Math.round(2 * size) / 2 : Math.round(size);
-  if (told === 0) return size < 0.05 ? 'no work' : 'an hour or two of work';
-  const count = told === 0.5 ? 'half a day' : told === 1 ? '1 day' : `${short(told, 1)} days`;
+  if (told === 0 && size < 0.05) return 'no work';
+  const count = told === 0 ? 'an hour or two' : told === 0.5 ? 'half a day' : told === 1 ? '1 day' : `${short(told, 1)} days`;
   return `${days < 0 ? 'saves ' : ''}${count} of work`;
 }
 

@@ -243,11 +243,10 @@ function actsTable(
   return [
     {
       kind: 'table',
-      head: ['What helps most', 'What it brings', 'What it asks for'],
+      head: ['What helps most', 'What it brings, and asks for'],
       rows: acts.map((act, i) => [
         actTitle(act, i),
-        act.brings,
-        asksInWords(act, actCost(acts, i, design, prices), prices),
+        `${act.brings} ${asksInWords(act, actCost(acts, i, design, prices), prices)}`,
       ]),
     },
     { kind: 'text', text: `${DAYS_SAY} ${hasPrices(prices) ? MONEY_SAYS : NO_MONEY_SAYS}` },

@@ -132,6 +132,7 @@ describe('money', () => {
   test.each([
     [0, 'no work'],
     [0.1, 'an hour or two of work'],
+    [-0.1, 'saves an hour or two of work'],
     [0.5, 'half a day of work'],
     [1.1, '1 day of work'],
     [2.4, '2.5 days of work'],

@@ -6,17 +6,10 @@ import '../style/build.css';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { type Bill, type BillLine, billOf, NOT_COUNTED } from '../../quantities/bill.ts';
 import { cautionsOf } from '../../quantities/cautions.ts';
-import {
-  amountIn,
-  BOUGHT_BY,
-  formulaWordsIn,
-  short,
-  unitIn,
-  weightIn,
-} from '../../quantities/figures-in-units.ts';
+import { amountIn, BOUGHT_BY, formulaWordsIn, unitIn, weightIn } from '../../quantities/figures-in-units.ts';
 import type { Item } from '../../quantities/items.ts';
 import { HOURS_PER_DAY } from '../../quantities/norms.ts';
-import { billCsv, markInWords, priceIn, readPriceFile } from '../../quantities/price-file.ts';
+import { billCsv, normInWords, priceIn, readPriceFile } from '../../quantities/price-file.ts';
 import { costOf, hasPrices, lineCost, MOST_CURRENCY, type PriceList } from '../../quantities/prices.ts';
 import {
   costInWords,
@@ -163,7 +156,6 @@ function Line({ line, list, system }: LineProps) {
   const unit = unitIn(item.unit, system);
   const amount = amountIn(line.amount, item.unit, system);
   const cost = lineCost(line, list);
-  const [low, high] = item.norm.hours;
   const also = [
     ...(pieces !== null && item.unit !== 'piece' ? [`${numberText(pieces, 0)} ${item.pieces!.name}`] : []),
     ...(weightKg === null || weightKg === 0 ? [] : [weightIn(weightKg, system)]),
@@ -177,10 +169,7 @@ function Line({ line, list, system }: LineProps) {
           {also.length > 0 && <small>{also.join(', ')}</small>}
         </summary>
         <p>{line.formula(formulaWordsIn(system))}</p>
-        <p>
-          {short(low, 2) === short(high, 2) ? short(low, 2) : `${short(low, 2)} to ${short(high, 2)}`} hours
-          for each {item.norm.per}, {markInWords(line)}: {item.norm.source}.
-        </p>
+        <p>{normInWords(line, system)}.</p>
       </details>
       <span class="bill-amount">
         {numberText(amount, item.unit === 'piece' ? 0 : 1)} {unit === 'piece' ? '' : unit}
