@@ -9,6 +9,9 @@ import type { EngineCapacity } from '../layout/engine-capacity.ts';
 
 /** Trial and answer agree [K]; of 0.001 to 0.03 no year is nearer its fine steps. */
 const TOLERANCE_K = 1e-2;
+/** No air of a house is colder or warmer [°C]: a move that overshoots so far stops there, where every flow has a meaning. */
+const COLDEST_C = -90;
+const WARMEST_C = 150;
 /** Trials of a step before the search falls back on brackets. */
 const FREE_TRIALS = 6;
 
@@ -89,7 +92,8 @@ export function createTemperatureSearch(
       let move = 0;
       for (let y = 0; y < count; y++) move -= inverse[z * count + y]! * residual[y]!;
       lastTrial[z] = trial;
-      proposed[z] = trial + Math.max(-largest, Math.min(largest, move));
+      const next = trial + Math.max(-largest, Math.min(largest, move));
+      proposed[z] = Math.max(COLDEST_C, Math.min(WARMEST_C, next));
     }
     for (let z = 0; z < count; z++) {
       const middle = (low[z]! + high[z]!) / 2;
