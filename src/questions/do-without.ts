@@ -124,7 +124,7 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
   const verdict = isFine(underheatedHours, coldestC)
     ? 'It can do without back-up heat in this year, and a small heater is still wise.'
     : isFine(best.underheatedHours, best.coldestC)
-      ? 'It cannot do without as drawn. Insulated more, built tight and covered at night it could.'
+      ? 'It cannot do without as drawn, and better built it could.'
       : 'It cannot do without back-up heat, however well it is built.';
   const spell = drawn!.result.coldSpell;
   const limit = words.temperature(limitC);
@@ -159,7 +159,7 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
     },
     text:
       `${verdict} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest. ` +
-      `With all three cures that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.${needs}${told}`,
+      `Insulated more, half as leaky and covered at night that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.${needs}${told}`,
   };
 }
 

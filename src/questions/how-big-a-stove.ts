@@ -53,14 +53,17 @@ function kindsTried({ heating }: Design): readonly StoveKind[] {
   return drawn === 'masonry' ? ['masonry', 'steel'] : [drawn, 'masonry'];
 }
 
-function sizesFor({ house }: Design, kind: StoveKind): readonly number[] {
+/** The one drawn among them. */
+function sizesFor({ house, heating }: Design, kind: StoveKind): readonly number[] {
   const { max } = limitOf('heating.capacityKW');
   const least = kind === 'masonry' ? LEAST_MASONRY_KW : LEAST_LIGHT_KW;
   const sizes = W_PER_M2.map((each) => {
     const kW = STEP_KW * Math.round((each * house.floorAreaM2) / 1000 / STEP_KW);
     return Math.min(max, Math.max(least, kW));
   });
-  return [...new Set(sizes)];
+  const { source, capacityKW } = heating;
+  const drawn = source?.kind === 'stove' && source.stove === kind && capacityKW > 0 ? [capacityKW] : [];
+  return [...new Set([...sizes, ...drawn])].sort((one, other) => one - other);
 }
 
 /** Another kind is as usual of its kind; all else about it stays. */
@@ -94,7 +97,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         id: 'sizes',
         title: 'A bigger stove warms colder days, and from some size on only overheats the rooms',
         x: { label: 'output of the stove', unit: 'kW' },
-        y: ['underheatedHours', 'tooHotHours', 'heatingKWh', 'coldestC'],
+        y: ['coldestC', 'tooHotHours', 'underheatedHours', 'heatingKWh'],
         curves: kinds.map((kind) => ({
           id: kind,
           label: KIND_WORDS[kind],
@@ -167,6 +170,10 @@ function sizeTable(kind: StoveKind, runs: readonly Run[]): Table {
   };
 }
 
+function timesInWords(times: number): string {
+  return ['never', 'once', 'twice'][times] ?? `${times} times`;
+}
+
 const shortOf = ({ result, figures }: Run) => result.shortHours ?? figures.underheatedHours;
 
 /** The smallest that does, or the biggest tried; and the first that is too big, if any is. */
@@ -191,7 +198,7 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
   const { least, tooBig } = own;
   const { fuel } = least.result.outcome;
   const wood = fuel?.kg
-    ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${fuel.daysWithFire} days, and is fed ${fuel.loadsOnBusiestDay} times on the busiest.`
+    ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${fuel.daysWithFire} days, and is fed ${timesInWords(fuel.loadsOnBusiestDay!)} on the busiest.`
     : '';
   const head = own.does
     ? `The smallest that does is ${KIND_WORDS[first]} of ${power(least)}: the rooms fall short for ${hoursInWords(shortOf(least))} a year.`
@@ -199,7 +206,7 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
   const big =
     tooBig === undefined
       ? ' None that we tried is too big.'
-      : ` One of ${power(tooBig)} is too big: it makes ${countInWords(tooBig.figures.tooHotHours)} hours too hot and not ${countInWords(least.figures.tooHotHours)}.`;
+      : ` One of ${power(tooBig)} is too big: it makes ${countInWords(tooBig.figures.tooHotHours)} hours too hot rather than ${countInWords(least.figures.tooHotHours)}.`;
   const instead = other.does
     ? ` As ${KIND_WORDS[second]} it would be ${power(other.least)}${other.tooBig ? `, and too big from ${power(other.tooBig)} on` : ''}.`
     : ` No ${KIND_WORDS[second].replace(/^a /, '')} that we tried does.`;

@@ -1,5 +1,5 @@
 // When people put wood on: the will, the hour and what burns in; the share of a full load out. Somebody who is there and awake
-// looks once an hour. A light stove is fed while it is cold; a masonry heater is fired for the hours ahead, so before it is.
+// looks once an hour. A light stove is fed while it is cold, a masonry heater at its hours, for those ahead.
 // Constants: common practice, no source, unless said.
 
 import type { Stove } from '../../model/model.ts';
@@ -11,9 +11,8 @@ const LIGHTS_K = 0.5;
 const FEEDS_K = 0.5;
 /** Loads grow from the smallest to a full one over so much cold more [K]. */
 const FULL_OVER_K = 1.5;
-/** A masonry heater is fired while the room is less than this too warm [K], fully once it is so much colder. */
-const AHEAD_K = 1;
-const AHEAD_FULL_OVER_K = 2;
+/** A masonry heater is fired when the room is colder than asked for, fully once it is so much colder [K]. */
+const FIRE_FULL_OVER_K = 2;
 /** By habit it is lit until it is half summer. */
 const HABIT_UNTIL = 0.5;
 
@@ -31,8 +30,7 @@ export function loadShare(stove: Stove, mayFeed: boolean, burns: boolean, will: 
     if (coldK <= (burns ? -FEEDS_K : LIGHTS_K)) return 0;
     return grown(stove, (coldK + FEEDS_K) / FULL_OVER_K);
   }
-  if (coldK <= -AHEAD_K) return 0;
-  return grown(stove, (coldK + AHEAD_K) / AHEAD_FULL_OVER_K);
+  return coldK <= 0 ? 0 : grown(stove, coldK / FIRE_FULL_OVER_K);
 }
 
 function grown({ leastLoad }: Stove, share: number): number {
