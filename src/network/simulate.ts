@@ -381,6 +381,9 @@ function createEngine(capacity: EngineCapacity): Engine {
       const hub = airHub(z, zones);
       if (allCold || heaters.own[z] === 1) {
         holdLowC[hub] = -Infinity;
+        holdHighC[hub] = Infinity;
+        holdMaxW[hub] = 0;
+        holdMinW[hub] = 0;
         continue;
       }
       if (n > 0 && ramps[z] === 0) {
