@@ -13,7 +13,14 @@ export function daysInWords(days: number): string {
   const size = Math.abs(days);
   const told = size < WHOLE_FROM ? Math.round(2 * size) / 2 : Math.round(size);
   if (told === 0 && size < 0.05) return 'no work';
-  const count = told === 0 ? 'an hour or two' : told === 0.5 ? 'half a day' : told === 1 ? '1 day' : `${short(told, 1)} days`;
+  const count =
+    told === 0
+      ? 'an hour or two'
+      : told === 0.5
+        ? 'half a day'
+        : told === 1
+          ? '1 day'
+          : `${short(told, 1)} days`;
   return `${days < 0 ? 'saves ' : ''}${count} of work`;
 }
 
