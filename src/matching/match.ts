@@ -15,7 +15,7 @@ import { among } from './noise.ts';
 import { type Pattern, patternsOf } from './patterns.ts';
 import { populationOf } from './population.ts';
 import { rememberingRunner } from './remembering-runner.ts';
-import { MATCHES_K, rms, type VerdictId, verdictOf, yesterday } from './verdict.ts';
+import { MATCHES_K, ROUGHLY_K, rms, type VerdictId, verdictOf, yesterday } from './verdict.ts';
 
 export interface FoundUnknown {
   readonly id: UnknownId;
@@ -144,8 +144,19 @@ export async function matchHouse(
 
   const residual = residualOf(targets[lead]!, readings[lead]!, own[lead]!);
   const patterns = patternsOf(record, among(residual, judged[lead]!));
+  // The verdict is of the first logger; a room that is missed altogether goes with it into the doubts.
+  const missed = targets.filter(
+    (target, t) =>
+      target.kind === 'temperature' &&
+      t !== lead &&
+      rms(residualOf(target, readings[t]!, own[t]!), unseenLast[t]!) > ROUGHLY_K,
+  );
+  for (const { name } of missed)
+    notes.push(
+      `The house as found does not follow “${name}”. Did it hang in another room, or is something there that the drawing lacks? Decide nothing on that room.`,
+    );
   // What is left is no noise then, and the unknowns take the blame for it.
-  const isBlamed = patterns.length > 0 || unseenMisfitK >= MATCHES_K;
+  const isBlamed = patterns.length > 0 || missed.length > 0 || unseenMisfitK >= MATCHES_K;
   if (isBlamed)
     notes.push(
       'Something is left that no unknown explains, such as a stove, a window or a shade nobody told of. The numbers found take the blame for it, so their intervals were widened; find out what it is first.',

@@ -2,7 +2,7 @@
 
 /** Nearer than this on unseen days a house matches its record, and up to the second it follows it roughly [K]. */
 export const MATCHES_K = 0.7;
-const ROUGHLY_K = 1.5;
+export const ROUGHLY_K = 1.5;
 
 export type VerdictId = 'matches' | 'roughly' | 'not' | 'no-better';
 

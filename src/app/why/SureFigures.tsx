@@ -3,6 +3,7 @@
 
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Design } from '../../design/design.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { drawnOf, type HowSure, howSureSentences, type Ranged, rangeOf } from '../../questions/how-sure.ts';
 import { unknownsRule } from '../../questions/what-nobody-knows.ts';
@@ -28,9 +29,8 @@ interface SureFiguresProps {
 }
 
 export function SureFigures(props: SureFiguresProps) {
-  const workspace = useWorkspace();
-  const system = workspace.units.value;
-  const { sure, isOld } = useHowSure();
+  const system = useWorkspace().units.value;
+  const { sure, of, isOld } = useHowSure();
   const words = wordingOf(system);
   const ranges: FigureRanges = new Map(
     sure === null
@@ -42,7 +42,7 @@ export function SureFigures(props: SureFiguresProps) {
   );
   return (
     <FigurePanel {...props} ranges={ranges} rangesAreOld={isOld}>
-      {sure !== null && (
+      {sure !== null && of !== null && (
         <details class={`how-sure ${isOld ? 'is-old' : ''}`} data-how-sure={isOld ? 'old' : 'new'}>
           <summary>How sure are these?</summary>
           <ul>
@@ -50,7 +50,7 @@ export function SureFigures(props: SureFiguresProps) {
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-          <p>{unknownsRule(words, workspace.design.value, drawnOf(sure).length > 0)}</p>
+          <p>{unknownsRule(words, of, drawnOf(sure).length > 0)}</p>
         </details>
       )}
     </FigurePanel>
@@ -58,13 +58,17 @@ export function SureFigures(props: SureFiguresProps) {
 }
 
 /** The newest that was run, and whether it is of a design before. */
-function useHowSure(): { readonly sure: HowSure | null; readonly isOld: boolean } {
+function useHowSure(): {
+  readonly sure: HowSure | null;
+  readonly of: Design | null;
+  readonly isOld: boolean;
+} {
   const workspace = useWorkspace();
   const design = workspace.design.value;
   const climate = workspace.climate.value;
   const year = climate.state === 'ready' ? climate.typical : null;
   const isReady = year !== null && !workspace.stale.value;
-  const [found, setFound] = useState<{ of: object; year: object; sure: HowSure } | null>(null);
+  const [found, setFound] = useState<{ of: Design; year: object; sure: HowSure } | null>(null);
   const known = useRef(found);
   known.current = found;
   useEffect(() => {
@@ -87,5 +91,9 @@ function useHowSure(): { readonly sure: HowSure | null; readonly isOld: boolean 
       stop.abort();
     };
   }, [design, year, isReady]);
-  return { sure: found?.sure ?? null, isOld: found?.of !== design || found.year !== year };
+  return {
+    sure: found?.sure ?? null,
+    of: found?.of ?? null,
+    isOld: found?.of !== design || found.year !== year,
+  };
 }
