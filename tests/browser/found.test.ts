@@ -93,7 +93,9 @@ test('from files to a version kept, by keyboard where it matters', async () => {
   await page.keyboard.press('End');
   await page.keyboard.press('Enter');
   expect(await toldDays(page)).toBe('sssuuus');
-  await page.check('[data-brush="away"]', { force: true });
+  await page.focus('[data-brush="away"]');
+  await page.keyboard.press('Space');
+  await page.$eval('.day-cells', (cells) => cells.scrollIntoView({ block: 'center', behavior: 'instant' }));
   const [first, second] = await Promise.all(
     [1, 2].map(async (day) => (await page.locator(`[data-day="${day}"]`).boundingBox())!),
   );
@@ -102,7 +104,8 @@ test('from files to a version kept, by keyboard where it matters', async () => {
   await page.mouse.move(first!.x + 20, first!.y + 20, { steps: 4 });
   await page.mouse.up();
   expect(await toldDays(page)).toBe('saauuus');
-  await page.check('[data-brush="shut"]', { force: true });
+  await page.focus('[data-brush="shut"]');
+  await page.keyboard.press('Space');
   await page.click('[data-days="all"]');
   expect(await toldDays(page)).toBe('sssssss');
   expect(await violations(page, '.found-view')).toEqual([]);
