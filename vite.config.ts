@@ -117,6 +117,8 @@ function offline() {
     injectRegister: false,
     workbox: {
       globPatterns: ['**/*.{js,css,html,svg,woff2,txt}'],
+      // Of the first visit too, so that what it fetches beside the site is kept.
+      clientsClaim: true,
       // The lists of places come with the first search and are kept from then on.
       runtimeCaching: [{ urlPattern: /\.bin$/, handler: 'CacheFirst', options: { cacheName: 'places' } }],
       cleanupOutdatedCaches: true,

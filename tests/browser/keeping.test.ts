@@ -138,15 +138,29 @@ test('two versions stand side by side with the better figure marked', async () =
   expect(complaints).toEqual([]);
 });
 
-test('with the network gone the page opens again and computes another place', async () => {
+test('with the network gone the page opens again, computes another place, and finds places once it has fetched their list', async () => {
   const { page, complaints, close } = await openPage(served, { serviceWorkers: 'allow' });
   await settledFigure(page, 'house-overheated');
   await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
+    const { serviceWorker } = navigator;
+    await serviceWorker.ready;
+    if (serviceWorker.controller === null)
+      await new Promise((done) => serviceWorker.addEventListener('controllerchange', done, { once: true }));
+  });
+  const findPlace = async () => {
+    await page.locator('#climate > summary').click();
+    await page.fill('[data-place-search]', 'thimphu');
+    await page.waitForSelector('.place-list [role="option"]:has-text("Bhutan")');
+  };
+  await findPlace();
+  await page.waitForFunction(async () => {
+    const kept = await (await caches.open('places')).keys();
+    return kept.some(({ url }) => url.endsWith('.bin'));
   });
   await page.context().setOffline(true);
   await page.reload();
   const before = await settledFigure(page, 'house-overheated');
+  await findPlace();
   await page.selectOption('select[data-path="climate"]', 'helena');
   await page.waitForFunction(
     (old) =>

@@ -1,7 +1,7 @@
 // The same for a one-file build that was asked to hold them: they are inside the page as base 64.
 
 const TEXTS = import.meta.glob<string>('../../../climates/places/*.bin', {
-  query: '?inline',
+  query: '?url&inline',
   import: 'default',
   eager: true,
 });
