@@ -115,10 +115,16 @@ test('what no longer fits is told beside its field with a choice, and comes back
   expect(await fit.textContent()).toMatch(/38.* asked for, .* built\. The glass fills its front/);
   expect(await page.locator('.section-panel .fit-lines').textContent()).toContain('Equator-facing glass: 38');
   expect(await drawn(page, 'glass.value')).toBeLessThan(glass);
+  // 3 m by 2.4 m of sunspace for a bed of 16 m².
+  const bed = page.locator('[data-note="plants.bedM2"]');
+  expect((await bed.textContent())!.replaceAll('\u202f', ' ')).toMatch(
+    /sunspace has 7\.2 m² of floor; the run plants/,
+  );
   await type(page, LENGTH, length);
   await page.keyboard.press('Enter');
   expect(await drawn(page, 'glass.value')).toBe(glass);
   expect(await fit.count()).toBe(0);
+  expect(await bed.count()).toBe(0);
 
   // Undo and redo carry what was asked; staying with what fits ends it.
   await page.click('.head-tools >> text=Undo');

@@ -2,6 +2,8 @@
 // where the house has something else.
 
 import { useComputed } from '@preact/signals';
+import { bedFloorM2, isBedTooLarge } from '../../design/numbers-that-fit.ts';
+import { quantityText } from '../parts/number-text.ts';
 import { valueAt } from '../state/design-path.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { InputEntry } from './input-groups.ts';
@@ -23,7 +25,12 @@ export function InputNotes({ entry }: { entry: InputEntry }) {
   const value = useComputed(() => valueAt(design.value, path)).value;
   const help = INPUT_HELP[path];
   const words = TRADE_WORDS[path];
-  if (!help && !words && usual === '') return null;
+  const bed = useComputed(() =>
+    path === 'plants.bedM2' && isBedTooLarge(design.value)
+      ? `The ${design.value.sunspace.join === 'none' ? 'house' : 'sunspace'} has ${quantityText(bedFloorM2(design.value), 'area', units.value)} of floor; the run plants all of it and no more.`
+      : '',
+  ).value;
+  if (!help && !words && usual === '' && bed === '') return null;
   const { label } = inputWords(entry, design.peek(), units.peek());
   return (
     <>
@@ -32,6 +39,11 @@ export function InputNotes({ entry }: { entry: InputEntry }) {
           <summary aria-label={`What it means: ${label}`}>?</summary>
           <p>{help}</p>
         </details>
+      )}
+      {bed !== '' && (
+        <p class="input-notice" data-note="plants.bedM2">
+          {bed}
+        </p>
       )}
       {(words || usual !== '') && (
         <div class="input-notes">

@@ -1,6 +1,7 @@
 // The sunspace by itself: whether people can use it, whether plants live in it and their bed fits, whether it helps the rooms. Plant
 // limits: growers' handbooks (physics/plant-limits.ts, from memory, medium confidence).
 
+import { bedFloorM2, isBedTooLarge } from '../../design/numbers-that-fit.ts';
 import { heatByMonth } from '../../outcomes/balances.ts';
 import { monthlySums } from '../../outcomes/calendar.ts';
 import { hoursAbove, hoursBelow } from '../../outcomes/comfort-hours.ts';
@@ -27,8 +28,6 @@ const WORTH_KWH = 100;
 const LEAVES_WET = 0.95;
 const WORTH_WET_HOURS = 100;
 const DAMP_SOURCE = 'common practice, no source';
-/** A bed that is larger than its floor by no more than this is one that fits [m²]. */
-const ROUNDED_M2 = 0.05;
 const PLANT_SOURCE = "growers' handbooks (from memory, medium confidence)";
 
 function limitOf(risk: PlantRisk): number {
@@ -49,11 +48,6 @@ function scorchHours({ sunspaceYear }: Context): number {
 
 function wetHours({ sunspaceYear }: Context): number {
   return hoursAbove(sunspaceYear!.relativeHumidity, LEAVES_WET);
-}
-
-/** Floor that the bed may stand on [m²]. */
-function bedRoomM2({ geometry, sunspace }: Context): number {
-  return sunspace === null ? geometry.groundFloorM2 : geometry.sunspaceFloorM2;
 }
 
 /** Heat the rooms get from the sunspace in the months with heating [kWh]; negative where they heat it. */
@@ -145,8 +139,8 @@ export const SUNSPACE_RULES: readonly Rule[] = [
   finding({
     id: 'bed-does-not-fit',
     severity: 'warning',
-    applies: (context) => context.design.plants.bedM2 > bedRoomM2(context) + ROUNDED_M2,
-    figures: (context) => ({ askedM2: context.design.plants.bedM2, fitsM2: bedRoomM2(context) }),
+    applies: ({ design }) => isBedTooLarge(design),
+    figures: ({ design }) => ({ askedM2: design.plants.bedM2, fitsM2: bedFloorM2(design) }),
     says: (f, { sunspace, words }) =>
       `The planted bed is larger than the floor it stands on: ${words.area(f.askedM2)} are asked for, and the ${sunspace === null ? 'house' : 'sunspace'} has ${words.area(f.fitsM2)}. The run plants all of that floor and no more. Make the bed smaller, or its room larger.`,
   }),
