@@ -51,7 +51,7 @@ test('prices stand beside quantities, and money beside changes', async () => {
     mimeType: 'text/csv',
     buffer: Buffer.from('item,price\nmarble,3\n'),
   });
-  expect(await page.textContent('.notices')).toContain('bad.csv: line 2: item is marble');
+  await page.locator('.notices', { hasText: 'bad.csv: line 2: item is marble' }).waitFor();
   await page.setViewportSize({ width: 390, height: 800 });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.setViewportSize({ width: 1280, height: 900 });

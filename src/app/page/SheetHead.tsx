@@ -12,7 +12,7 @@ import { KeepTools } from './KeepTools.tsx';
 const SYSTEM_WORDS: Readonly<Record<UnitSystem, string>> = {
   metric: 'metric',
   us: 'US',
-  'us-therms': 'US, therms',
+  'us-therms': 'therms',
 };
 
 export function SheetHead() {
@@ -83,7 +83,9 @@ export function SheetHead() {
                   units.value = system;
                 }}
               />
-              <span>{SYSTEM_WORDS[system]}</span>
+              <span title={system === 'us-therms' ? 'US units with heat in therms' : undefined}>
+                {SYSTEM_WORDS[system]}
+              </span>
             </label>
           ))}
         </fieldset>
