@@ -6,6 +6,7 @@ import { type StoveKind, type StoveSource, USUAL_STOVE } from '../design/heat-so
 import { limitOf } from '../design/limits.ts';
 import { bracketOf } from './bracket.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
+import { PLAINLY_K } from './short-hours.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 /** Output by floor area [W/m²]: from a superinsulated house in a mild winter to an old one in a hard one. House rule. */
@@ -88,7 +89,7 @@ function bySize(kind: string, runs: Runs): Run[] {
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
-  const { design } = basis;
+  const { design, words } = basis;
   const kinds = kindsTried(design);
   return {
     finding: complete ? finding(basis, runs) : null,
@@ -128,8 +129,8 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
       ...(design.heating.source?.kind === 'stove'
         ? []
         : ['No stove is drawn: a light one on dry beech stands in, fed by whoever is at home and awake.']),
-      `It falls short where people are up, from 9 to 22 h, and a heated room is more than 2 kelvin colder than asked for; ${SHORT_HOURS} hours a year may be so. House rules.`,
-      'The smallest tried is the smallest made: 3 kW of a light stove, 1 kW of a masonry heater.',
+      `It falls short where people are up, from 9 to 22 h, and a heated room is more than ${words.degrees(PLAINLY_K)} colder than asked for; ${SHORT_HOURS} hours a year may be so. House rules.`,
+      `The smallest tried is the smallest made: ${words.power(1000 * LEAST_LIGHT_KW)} of a light stove, ${words.power(1000 * LEAST_MASONRY_KW)} of a masonry heater.`,
       'A light stove’s size is its nominal output, a masonry heater’s its mean output between fires. Wood burns with its full heat whatever the load; a real stove throttled far down burns badly and soots its flue.',
       'A stove needs a flue, clear distance from what can burn, air of its own and a carbon monoxide alarm: the maker’s sheet, the local code and a licensed fitter come first.',
     ],

@@ -7,7 +7,7 @@ import type { Calendar } from '../weather/calendar.ts';
 import { HOURS } from '../weather/typical-year.ts';
 
 /** So far below the set-point is plainly colder [K]; a hand at a stove keeps no closer. House rule. */
-const PLAINLY_K = 2;
+export const PLAINLY_K = 2;
 /** Up, and the first hours given to whatever must be lit first; common practice, no source. */
 const FROM_H = 9;
 const UNTIL_H = 22;

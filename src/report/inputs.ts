@@ -287,7 +287,7 @@ function numberIn(limit: Limit, value: number, design: Design, words: Wording): 
     case 'speed':
       return words.speed(value);
     case 'powerKW':
-      return `${plain(value, 1)} kW`;
+      return words.power(1000 * value);
     case 'airChanges':
       return `${plain(value, 1)} air changes an hour${limit.path.startsWith('air.') ? ' at 50 Pa' : ''}`;
     case 'minutes':

@@ -1,6 +1,7 @@
 // Columns, axes and figures of an answer in the units on screen. An answer keeps SI, since other programs read it;
 // what shows it asks here for sign, factor and decimals by the unit it is in.
 
+import { CORD_M3 } from '../../physics/wood-fuel.ts';
 import type { Column } from '../../questions/question.ts';
 import { type ShownQuantity, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { numberText } from '../parts/number-text.ts';
@@ -22,6 +23,15 @@ const QUANTITIES: Readonly<Record<string, readonly [ShownQuantity, number]>> = {
   t: ['mass', 1000],
   '°C': ['temperature', 1],
   K: ['temperatureStep', 1],
+  kW: ['powerKW', 1],
+  // A heating load; where heat is in kilowatt hours it stays in watts.
+  W: ['powerKW', 0.001],
+};
+
+/** Firewood in US units, by weight and stacked. */
+const FIREWOOD: Readonly<Record<string, ShownUnit>> = {
+  'kg/year': { sign: 'lb/year', factor: 1 / 0.45359237, offset: 0, digits: null },
+  'm³/year': { sign: 'cords/year', factor: 1 / CORD_M3, offset: 0, digits: null },
 };
 
 /** How a value in a unit of an answer is shown. */
@@ -32,7 +42,9 @@ export function unitShown(unit: string, system: UnitSystem): ShownUnit {
     return { ...shown, sign: unit.replace('kWh', shown.sign) };
   }
   const found = QUANTITIES[unit];
-  if (system === 'metric' || found === undefined) {
+  const isSame = system === 'metric' || (unit === 'W' && system === 'us');
+  if (!isSame && FIREWOOD[unit]) return FIREWOOD[unit];
+  if (isSame || found === undefined) {
     return { sign: unit, factor: 1, offset: 0, digits: null };
   }
   const [quantity, si] = found;
