@@ -41,6 +41,11 @@ export const LIT_BY_WORDS: Readonly<Record<StoveSource['litBy'], string>> = {
   habit: 'every cold-season day',
 };
 
+/** What adds the heat, in a sentence: a stove is nobody's heater. */
+export function heaterWords({ heating }: Pick<Design, 'heating'>): 'stove' | 'heater' {
+  return heating.source?.kind === 'stove' ? 'stove' : 'heater';
+}
+
 /** A source as a line of its own. */
 export function sourceWords(source: HeatSource | undefined): string {
   if (source === undefined) return 'a heater by thermostat, fuel not told';

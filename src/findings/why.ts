@@ -12,6 +12,7 @@ import { saturationPressureHeld } from '../physics/moist-air.ts';
 import { MOULD_SURFACE_HUMIDITY } from '../physics/surface-humidity.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import type { Context } from './context.ts';
+import { heaterWords } from './fuel-words.ts';
 import { houseLimits, sunspaceLimits } from './hot-hours.ts';
 import { monthsThatMatter } from './rules/season.ts';
 import { during, hours, listed, percent, plain } from './wording.ts';
@@ -64,7 +65,7 @@ const MEANING: Readonly<Record<Traced, string>> = {
   coldestHour: 'within a degree of the coldest',
   humidHours: 'above the limit of humidity',
   mouldIndex: 'with damp enough for mould in the coldest corner',
-  heatingKWh: 'with the heater on',
+  heatingKWh: 'in which heat is added',
   ventMoves: 'with a vent open',
 };
 
@@ -168,7 +169,7 @@ function flowsIn(
       .reduce((sum, { monthJ }) => sum + meanByMonth(monthJ, byMonth, 3600), 0);
   const known = [
     { cause: 'the sun', watts: sun / behind.length },
-    { cause: 'the heater', watts: heater / behind.length },
+    { cause: `the ${heaterWords(context.design)}`, watts: heater / behind.length },
     { cause: 'outdoor air', watts: air / behind.length },
     { cause: 'the ventilation unit', watts: byMonths(UNIT_CAUSES) },
     { cause: PEOPLE, watts: byMonths([PEOPLE]) },

@@ -3,6 +3,7 @@
 
 import { hotterName } from '../design/hotter.ts';
 import type { Context } from '../findings/context.ts';
+import { heaterWords } from '../findings/fuel-words.ts';
 import { hotPhrase } from '../findings/hot-words.ts';
 import { CLEAN } from '../findings/rules/mould.ts';
 import { FEW_STALE_HOURS } from '../findings/rules/too-damp.ts';
@@ -36,7 +37,7 @@ export function answerOf(context: Context, help: Help | null): string {
     `In a ${design.hotter === undefined ? 'typical' : hotterName(design.hotter)} year its rooms are ${hotPhrase(house.tooHot, words)} for ${hours(house.tooHot.hours)}, of ${house.tooHot.limitHours} allowed, ` +
       `and below ${words.temperature(house.underheatLimitC)} for ${hours(house.underheatedHours)}.`,
     `They are above ${percent(house.humidLimit)} humidity for ${hours(house.humidHours)}, ` +
-      `and the heater adds ${words.energy(outcome.heating.energyKWh)}.`,
+      `and the ${heaterWords(design)} adds ${words.energy(outcome.heating.energyKWh)}.`,
     ...(asksMuch(context)
       ? [
           `In the busiest month somebody opens or shuts a vent or door ${plain(outcome.vents.movesPerDayInBusiestMonth, 1)} times a day.`,
@@ -74,7 +75,7 @@ function helpSentences(context: Context, help: Help): readonly string[] {
       ? `One thing helps most: ${leverWords(steps[0]!.lever, words)}.`
       : `Do ${COUNTS[steps.length]}: ${listed(steps.map(({ lever }) => leverWords(lever, words)))}.`,
     `Then the rooms are too hot for ${hours(last.tooHotHours)} and too damp for ${hours(last.humidHours)}, ` +
-      `and the heater adds ${words.energy(last.heatingKWh)}${heatThen(last, drawn, words)}.`,
+      `and the ${heaterWords(context.design)} adds ${words.energy(last.heatingKWh)}${heatThen(last, drawn, words)}.`,
     ...(drawn.warmestC - last.warmestC > LOWER_K
       ? [
           `The hottest hour falls from ${words.temperature(drawn.warmestC, 1)} to ${words.temperature(last.warmestC, 1)}.`,
@@ -109,7 +110,7 @@ function besideHeatAndDamp(context: Context, { drawn, pulled }: Help): readonly 
       ? []
       : [
           `A small fan that runs all day (${fan.lever.size?.(words)}) would leave ${hours(fan.figures.staleAirHours)} of stale air instead of ${hours(stale)}. ` +
-            `The heater then adds ${words.energy(fan.figures.heatingKWh)}${heatThen(fan.figures, drawn, words)}.`,
+            `The ${heaterWords(context.design)} then adds ${words.energy(fan.figures.heatingKWh)}${heatThen(fan.figures, drawn, words)}.`,
         ]),
   ];
   if (said.length === 0) return [];

@@ -132,7 +132,7 @@ function changeText({ drawn, pulled }: PulledLevers, { key, least }: Moved, syst
   const { heatingKWh, tooHotHours } = best.figures;
   const side =
     key === 'tooHotHours'
-      ? `The heater then adds ${quantityText(heatingKWh, 'energy', system)} a year.`
+      ? `Back-up heat is then ${quantityText(heatingKWh, 'energy', system)} a year.`
       : `The rooms are then too hot for ${hoursInWords(tooHotHours)}.`;
   return `Of ${pulled.length} single changes that were run, one moves it most: ${best.lever.words}. That takes it from ${say(best.from)} to ${say(best.to)}. ${side}`;
 }

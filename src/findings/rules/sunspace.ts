@@ -10,6 +10,7 @@ import { isTooHot } from '../../outcomes/too-hot.ts';
 import { PLANT_LIMITS, type PlantRisk } from '../../physics/plant-limits.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
+import { heaterWords } from '../fuel-words.ts';
 import { hotPhrase } from '../hot-words.ts';
 import { finding, type Rule } from '../rule.ts';
 import { hours, moment, percent } from '../wording.ts';
@@ -179,9 +180,10 @@ export const SUNSPACE_RULES: readonly Rule[] = [
     figures: (context) => ({
       kWh: givenWhenHeating(context),
       heatingKWh: context.outcome.heating.energyKWh,
+      heater: heaterWords(context.design),
     }),
     says: (f, { words }) =>
-      `In the months with heating the sunspace gives the rooms ${words.energy(f.kWh)}. The heater has to add ${words.energy(f.heatingKWh)}.`,
+      `In the months with heating the sunspace gives the rooms ${words.energy(f.kWh)}. The ${f.heater} has to add ${words.energy(f.heatingKWh)}.`,
   }),
   finding({
     id: 'sunspace-takes',
