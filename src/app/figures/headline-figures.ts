@@ -77,7 +77,7 @@ export function headlineFigures(
     value: outcome.heating.energyKWh,
     quantity: 'energy',
     digits: 0,
-    limit: `peak ${quantityText(outcome.heating.peakW / 1000, 'powerKW', system)} of ${quantityText(design.heating.capacityKW, 'powerKW', system)} there is${fuel}`,
+    limit: `${peakWords(outcome, design, system)}${fuel}`,
     verdict: 'plain',
     verdictWords: `${quantityText(outcome.heating.energyKWh / design.house.floorAreaM2, 'energyPerArea', system, 0)} of floor`,
     better: 'less',
@@ -86,6 +86,15 @@ export function headlineFigures(
   made.push(ventFigure(outcome));
   if (sunspace) made.push(...zoneFigures('sunspace', sunspace, system));
   return made;
+}
+
+/** What a stove is sold by is a mean of its burn: what it gives at its peak may be more. */
+function peakWords({ heating }: OutcomeFigures, design: Design, system: UnitSystem): string {
+  const peak = quantityText(heating.peakW / 1000, 'powerKW', system);
+  const size = quantityText(design.heating.capacityKW, 'powerKW', system);
+  return design.heating.source?.kind === 'stove'
+    ? `peak ${peak} from a stove of ${size}`
+    : `peak ${peak} of ${size} there is`;
 }
 
 function zoneFigures(
