@@ -174,6 +174,7 @@ function RoomCard({ placed, design, hasDoor, change }: CardProps) {
         </label>
         <input
           id={`${id}-name`}
+          type="text"
           data-room-field="name"
           maxLength={ROOM_NAME_LENGTH}
           value={room.name}
