@@ -5,7 +5,7 @@ import type { CautionId } from './items.ts';
 
 const TEXTS: Readonly<Record<CautionId, string>> = {
   lifting:
-    'Lifting: these are tonnes carried by hand. Share loads above 25 kg, use a barrow or a hoist, and stop when your back tells you to.',
+    'Lifting: these are tonnes carried by hand. Share loads above 25 kg (55 lb), use a barrow or a hoist, and stop when your back tells you to.',
   trench:
     'Digging: earth falls in without a warning. Slope or shore what is deeper than your code allows bare, keep heaps and machines off the edge, stay out of a trench alone, and have cables and pipes traced first.',
   tyres:

@@ -38,7 +38,7 @@ export function costInWords({ total, missing }: Cost, { currency }: PriceList): 
     return total < 0 ? `saves ${moneyInWords(-total, currency)}` : moneyInWords(total, currency);
   const names = missing.slice(0, MOST_NAMED).map(({ name }) => name.toLowerCase());
   const more = missing.length - names.length;
-  return `no price yet for ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  return `no price yet for ${more > 0 ? `${names.join(', ')} and ${more} more` : names.join(' and ')}`;
 }
 
 /** Said wherever days are. */

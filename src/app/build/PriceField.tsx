@@ -48,7 +48,7 @@ export function PriceField({ name, label, sign, value, change, isQuiet = false }
           inputMode="decimal"
           autocomplete="off"
           data-price={name}
-          placeholder="price"
+          placeholder={isQuiet ? 'price' : 'unpaid'}
           value={text ?? (value === null ? '' : String(value))}
           aria-invalid={refused}
           aria-describedby={refused ? `${id}-limits` : undefined}
