@@ -13,9 +13,9 @@ export const STOVE_TIMES = ['usual', 'morning', 'noon', 'evening'] as const;
 /** When it may be lit; usual: any waking hour for a light stove, morning and evening for a masonry heater. */
 export type StoveTimes = (typeof STOVE_TIMES)[number];
 
-/** A heater that a thermostat runs: it warms the air, or the floor of the rooms on the ground within its slab. */
+/** A heater that a thermostat runs: it warms the air, the floor of the rooms on the ground within its slab, or the extra mass within. */
 export interface HeaterSource {
-  readonly kind: 'heater' | 'floor';
+  readonly kind: 'heater' | 'floor' | 'wall';
   readonly fuel: Fuel;
   /** heat to the house of the fuel's net heat, 0…1; absent for the usual */
   readonly efficiency?: number;

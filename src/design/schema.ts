@@ -100,7 +100,7 @@ const HeatSourceSchema = v.variant(
   'kind',
   [
     v.strictObject({
-      kind: oneOf('heater', 'floor'),
+      kind: oneOf('heater', 'floor', 'wall'),
       fuel: oneOf(...FUELS),
       efficiency: v.exactOptional(sourceNumber('efficiency')),
     }),
@@ -117,7 +117,7 @@ const HeatSourceSchema = v.variant(
       efficiency: v.exactOptional(sourceNumber('efficiency')),
     }),
   ],
-  'heater, floor or stove',
+  'heater, floor, wall or stove',
 );
 
 function roomNumber(key: keyof typeof ROOM_LIMITS, whole = false) {

@@ -21,6 +21,12 @@ export const FUEL_WORDS: Readonly<Record<Fuel, string>> = {
   pellets: 'pellets',
 };
 
+const HEATER_WORDS = {
+  heater: 'a heater of the air',
+  floor: 'a heated floor',
+  wall: 'a heated wall',
+} as const;
+
 export const STOVE_WORDS: Readonly<Record<StoveKind, string>> = {
   steel: 'light steel stove',
   'cast-iron': 'cast-iron stove',
@@ -51,8 +57,7 @@ export function sourceWords(source: HeatSource | undefined): string {
   if (source === undefined) return 'a heater by thermostat, fuel not told';
   const efficiency = percent(efficiencyOf(source));
   if (source.kind !== 'stove') {
-    const gives = source.kind === 'floor' ? 'a heated floor' : 'a heater of the air';
-    return `${gives} by thermostat, ${FUEL_WORDS[source.fuel]}, ${efficiency} of its heat used`;
+    return `${HEATER_WORDS[source.kind]} by thermostat, ${FUEL_WORDS[source.fuel]}, ${efficiency} of its heat used`;
   }
   const { stove, lit, litBy, unlitWeekends, wood, moisture, air, floorShare } = source;
   return [

@@ -41,7 +41,7 @@ export function requireZone(zone: Zone): void {
     requireCapacity(of('coolCapacityW'), coolCapacityW);
   }
   requireStove(of, zone);
-  if (zone.floorHeatMaxC !== undefined) requireFinite(of('floorHeatMaxC'), zone.floorHeatMaxC, '°C');
+  if (zone.heatedFaceMaxC !== undefined) requireFinite(of('heatedFaceMaxC'), zone.heatedFaceMaxC, '°C');
 }
 
 function requireStove(of: (what: string) => string, { thermostat, stove }: Zone): void {

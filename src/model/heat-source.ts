@@ -4,13 +4,13 @@
 import type { Design } from '../design/design.ts';
 import { efficiencyOf, STOVE_NUMBERS, type StoveSource } from '../design/heat-source.ts';
 import type { RoomPlan } from '../design/room-plan.ts';
-import { FLOOR_LIMIT_C } from '../physics/floor-output.ts';
+import { FLOOR_LIMIT_C, WALL_LIMIT_C } from '../physics/floor-output.ts';
 import { hotSurface } from '../physics/hot-surface.ts';
 import { fireKg } from '../physics/masonry-heater.ts';
 import { dryHeatOf, woodById, woodHeat } from '../physics/wood-fuel.ts';
 import { floorCoverM } from './house-floor.ts';
 import { isAwake, peopleAtHome } from './household.ts';
-import type { Element, FixedOpening, Opening, Schedule, Stove, Zone } from './model.ts';
+import type { Element, FixedOpening, Model, Opening, Schedule, Stove, Zone } from './model.ts';
 
 const J_PER_KWH = 3.6e6;
 /** Air a fire draws [m³/kg of wood]: chemistry at twice to two and a half times the least, 7.8–9.8; common practice. */
@@ -38,12 +38,11 @@ interface Parts {
 export function withHeatSource(design: Design, plan: RoomPlan | null, parts: Parts): Parts {
   const { source, capacityKW } = design.heating;
   if (source === undefined || source.kind === 'heater' || capacityKW <= 0) return parts;
-  const warm = heatedFloors(design, parts);
+  const warm = source.kind === 'wall' ? heatedWalls(parts) : heatedFloors(design, parts);
   if (source.kind !== 'stove') {
+    const heatedFaceMaxC = source.kind === 'wall' ? WALL_LIMIT_C : FLOOR_LIMIT_C;
     const heated = new Set(warm.map(({ b }) => b.zone));
-    const zones = parts.zones.map((zone) =>
-      heated.has(zone.id) ? { ...zone, floorHeatMaxC: FLOOR_LIMIT_C } : zone,
-    );
+    const zones = parts.zones.map((zone) => (heated.has(zone.id) ? { ...zone, heatedFaceMaxC } : zone));
     return { ...parts, zones, elements: withWarm(design, parts.elements, warm) };
   }
   const stoveZone = plan ? plan.rooms[plan.stove]!.id : parts.zones[0]!.id;
@@ -68,21 +67,50 @@ function heatedZone({ heating }: Design, zones: readonly Zone[], zone: Zone): Pi
   return { thermostat: { ...thermostat, heatCapacityW: heating.capacityKW * 1000 } };
 }
 
-function heatedFloors(design: Design, { zones, elements }: Parts): Element[] {
-  const heated = new Set(zones.flatMap(({ id, thermostat }) => (thermostat ? [id] : [])));
-  const floorIds = new Set(zones.flatMap(({ id }) => (id === 'house' ? ['floor'] : [`floor ${id}`])));
-  return elements.filter(
-    ({ id, b, isBed }) => floorIds.has(id) && heated.has(b.zone) && !isBed && design.floor.thicknessM > 0,
-  );
+const FLOOR = 'floor';
+const MASS = 'extra mass';
+
+function heatedFloors(design: Design, parts: Parts): Element[] {
+  return design.floor.thicknessM > 0 ? ofHeatedRooms(parts, FLOOR).filter(({ isBed }) => !isBed) : [];
 }
 
-/** Pipes or mats in the middle of the slab. */
+/** The extra mass of heated rooms. */
+function heatedWalls(parts: Parts): Element[] {
+  return ofHeatedRooms(parts, MASS);
+}
+
+function ofHeatedRooms({ zones, elements }: Parts, name: string): Element[] {
+  const heated = new Set(zones.flatMap(({ id, thermostat }) => (thermostat ? [id] : [])));
+  const ids = new Set(zones.flatMap(({ id }) => (id === 'house' ? [name] : [`${name} ${id}`])));
+  return elements.filter(({ id, b }) => ids.has(id) && heated.has(b.zone));
+}
+
+/** Pipes or mats in the middle of the slab, or of the mass. */
 function withWarm({ floor }: Design, elements: readonly Element[], warm: readonly Element[]): Element[] {
   return elements.map((element) => {
     if (!warm.includes(element)) return element;
     const thicknessM = element.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
-    return { ...element, heatedM: thicknessM - floorCoverM(floor.cover) - floor.thicknessM / 2 };
+    const above = element.id.startsWith(FLOOR)
+      ? floorCoverM(floor.cover) + floor.thicknessM / 2
+      : thicknessM / 2;
+    return { ...element, heatedM: thicknessM - above };
   });
+}
+
+/** Zones that a heated floor or wall should warm and that have none: a thermostat warms their air. A back boiler's floor is any. */
+export function heatedAsAir(
+  design: Design,
+  { zones, elements }: Pick<Model, 'zones' | 'elements'>,
+): string[] {
+  const { source, capacityKW } = design.heating;
+  if (source === undefined || source.kind === 'heater' || capacityKW <= 0) return [];
+  const warm = elements.filter(({ heatedM }) => heatedM !== undefined);
+  if (source.kind === 'stove')
+    return source.floorShare && warm.length === 0
+      ? zones.flatMap(({ id, stove }) => (stove ? [id] : []))
+      : [];
+  const warmed = new Set(warm.map(({ b }) => b.zone));
+  return zones.flatMap(({ id, thermostat }) => (thermostat && !warmed.has(id) ? [id] : []));
 }
 
 function stoveOf(design: Design, source: StoveSource, floorShare: number): Stove {

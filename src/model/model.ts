@@ -101,7 +101,7 @@ export interface Element {
   readonly moistureBufferA?: number;
   /** its b face is the ground of the zone's planting: shaded by the leaves, wet */
   readonly isBed?: true;
-  /** heat of a floor heater is put in at this depth from face a [m]; absent = nowhere */
+  /** heat of a floor or wall heater is put in at this depth from face a [m]; absent = nowhere */
   readonly heatedM?: number;
 }
 
@@ -384,10 +384,10 @@ export interface Zone {
   /** of furniture and textiles [kg of water per unit relative humidity] */
   readonly furnitureMoisture: number;
   readonly thermostat: Thermostat | null;
-  /** absent = the thermostat warms the air, or the zone's heated floor */
+  /** absent = the thermostat warms the air, or the zone's heated floor or wall */
   readonly stove?: Stove;
-  /** the thermostat warms floors with a heated layer, up to this temperature of their face [°C]; absent = the air */
-  readonly floorHeatMaxC?: number;
+  /** the thermostat warms floors and walls with a heated layer, up to this temperature of their face [°C]; absent = the air */
+  readonly heatedFaceMaxC?: number;
   readonly gains: readonly Gain[];
   readonly moisture: readonly MoistureSource[];
   readonly planting: Planting | null;

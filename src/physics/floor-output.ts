@@ -1,4 +1,4 @@
-// What a heated floor gives its room: how much warmer its face is in, W/m² out; and how warm it may be.
+// What a heated floor or wall gives its room: how much warmer its face is in, W/m² out; and how warm it may be.
 
 import { requireRange } from './require-range.ts';
 
@@ -7,6 +7,10 @@ const FLOOR_FACTOR = 8.92;
 const FLOOR_POWER = 1.1;
 /** Warmest that the face of a floor people live on should be [°C]. EN 1264. */
 export const FLOOR_LIMIT_C = 29;
+/** And of a heated wall [°C]. EN 1264, read second-hand. */
+export const WALL_LIMIT_C = 40;
+/** Of a heated wall, to the room [W/(m²K)]. EN 1264-5, memory, medium confidence. */
+const WALL_W_PER_M2K = 8;
 
 /**
  * Heat of a floor.
@@ -18,4 +22,16 @@ export const FLOOR_LIMIT_C = 29;
 export function floorOutput(overK: number): number {
   requireRange('overK', overK, 0, 20, 'K');
   return FLOOR_FACTOR * overK ** FLOOR_POWER;
+}
+
+/**
+ * Heat of a wall.
+ *
+ * @param overK its face over the room [K]; 0…40
+ * @returns [W/m²]
+ * Source: EN 1264-5.
+ */
+export function wallOutput(overK: number): number {
+  requireRange('overK', overK, 0, 40, 'K');
+  return WALL_W_PER_M2K * overK;
 }

@@ -9,6 +9,7 @@ import { ALL_EXAMPLES } from '../../src/design/stove-examples.ts';
 import { fuelWords, sourceWords } from '../../src/findings/fuel-words.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
 import { modelOf } from '../../src/model/from-design.ts';
+import { heatedAsAir } from '../../src/model/heat-source.ts';
 import { fuelOf } from '../../src/outcomes/fuel.ts';
 
 const SITE = {
@@ -50,7 +51,7 @@ test('what a source lacks, misspells or has too much of is named with what is al
     /^heating.source.wood is "ebony"; allowed: one of beech/,
   );
   expect(faultsOf({ kind: 'campfire' })[0]).toBe(
-    'heating.source.kind is "campfire"; allowed: heater, floor or stove',
+    'heating.source.kind is "campfire"; allowed: heater, floor, wall or stove',
   );
   expect(faultsOf({ ...USUAL_STOVE, chimney: 1 })[0]).toMatch(/heating.source.chimney .*no such key/);
 });
@@ -72,9 +73,29 @@ test('pipes lie in the middle of the slab, under tiles and over insulation, of h
   const { layers, heatedM } = heated[0]!;
   const above = layers.reduce((sum, { thicknessM }) => sum + thicknessM, 0) - heatedM!;
   expect(above).toBeCloseTo(0.01 + MODEST.floor.thicknessM / 2, 12);
-  expect(zones[0]!.floorHeatMaxC).toBe(29);
+  expect(zones[0]!.heatedFaceMaxC).toBe(29);
   const rooms = modelWith(DIVIDED, { kind: 'floor', fuel: 'gas' }).elements;
   expect(rooms.filter((one) => one.heatedM !== undefined).map(({ id }) => id)).toEqual(['floor room-1']);
+});
+
+test('a heated wall is the extra mass of heated rooms, heated in its middle; rooms without one are named', () => {
+  const wall = { kind: 'wall', fuel: 'gas' };
+  const massive: Design = { ...DIVIDED, mass: { ...DIVIDED.mass, areaM2: 30, thicknessM: 0.2 } };
+  const model = modelWith(massive, wall);
+  const heated = model.elements.filter(({ heatedM }) => heatedM !== undefined);
+  expect(heated.map(({ id, heatedM }) => [id, heatedM])).toEqual([['extra mass room-1', 0.1]]);
+  expect(model.zones[0]!.heatedFaceMaxC).toBe(40);
+  expect(heatedAsAir(withSource(massive, wall), model)).toEqual([]);
+  const bare = withSource({ ...MODEST, mass: { ...MODEST.mass, areaM2: 0 } }, wall);
+  expect(heatedAsAir(bare, modelOf(bare, SITE, GROUND))).toEqual(['house']);
+  const upstairs = withSource(DIVIDED, { kind: 'floor', fuel: 'gas' });
+  const all = {
+    ...upstairs,
+    rooms: { ...DIVIDED.rooms!, list: DIVIDED.rooms!.list.map((room) => ({ ...room, heated: true })) },
+  };
+  const noFloor = DIVIDED.rooms!.list.flatMap(({ storey }, i) => (storey > 0 ? [`room-${i + 1}`] : []));
+  expect(noFloor.length).toBeGreaterThan(0);
+  expect(heatedAsAir(all, modelOf(all, SITE, GROUND))).toEqual(noFloor);
 });
 
 test('whoever is away or asleep feeds no fire', () => {

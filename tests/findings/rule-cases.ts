@@ -101,6 +101,14 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: { heating: { source: { ...USUAL_STOVE, moisture: 0.3 } } } },
     silent: { design: STOVE },
   },
+  'heated-face-missing': {
+    speaks: {
+      design: { mass: { areaM2: 0 }, heating: { capacityKW: 4, source: { kind: 'wall', fuel: 'gas' } } },
+    },
+    silent: {
+      design: { mass: { areaM2: 20 }, heating: { capacityKW: 4, source: { kind: 'wall', fuel: 'gas' } } },
+    },
+  },
   'floor-asked-too-much': {
     speaks: { design: { heating: { capacityKW: 20, source: { kind: 'floor', fuel: 'gas' } } } },
     silent: { design: { heating: { capacityKW: 20 } } },

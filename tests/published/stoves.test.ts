@@ -6,7 +6,7 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { STOVE_NUMBERS, type StoveSource, USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import type { FixedOpening, Stove } from '../../src/model/model.ts';
-import { floorOutput } from '../../src/physics/floor-output.ts';
+import { floorOutput, wallOutput } from '../../src/physics/floor-output.ts';
 import { FUEL_CONTENT } from '../../src/physics/fuel-content.ts';
 import { hotSurface } from '../../src/physics/hot-surface.ts';
 import { fireKg } from '../../src/physics/masonry-heater.ts';
@@ -386,4 +386,5 @@ test('what a heated floor gives', () => {
   check({ ...row, case: 'edge strip, 35 °C in a room of 20 °C', reference: 175, ours: floorOutput(15) });
   check({ ...row, case: '5 K over the room', reference: 52.4, ours: floorOutput(5), mark: 'computed' });
   check({ ...row, case: '2 K over the room', reference: 19.1, ours: floorOutput(2), mark: 'computed' });
+  check({ ...row, case: 'a wall 9 K over the room, 8 W/(m²K)', reference: 72, ours: wallOutput(9) });
 });

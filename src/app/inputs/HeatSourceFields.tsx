@@ -22,12 +22,13 @@ import { LabelledMenu } from './LabelledMenu.tsx';
 
 /** By what the search finds these inputs. */
 export const HEAT_SOURCE_WORDS =
-  'back-up heat comes from stove wood masonry heater fuel electricity gas propane oil pellets heated floor boiler';
+  'back-up heat comes from stove wood masonry heater fuel electricity gas propane oil pellets heated floor wall boiler';
 
 const KIND_WORDS: readonly (readonly [string, string])[] = [
   ['', 'a heater, fuel not told'],
   ['heater', 'a heater'],
   ['floor', 'a heated floor'],
+  ['wall', 'a heated wall: pipes in the extra mass'],
   ['stove', 'a wood stove'],
 ];
 
@@ -165,7 +166,7 @@ function withSource(design: Design, source: HeatSource | undefined): Design {
 /** What two kinds have in common is kept. */
 function sourceOfKind(kind: string, before: HeatSource | undefined): HeatSource | undefined {
   if (kind === 'stove') return before?.kind === 'stove' ? before : USUAL_STOVE;
-  if (kind !== 'heater' && kind !== 'floor') return undefined;
+  if (kind !== 'heater' && kind !== 'floor' && kind !== 'wall') return undefined;
   return before !== undefined && before.kind !== 'stove' ? { ...before, kind } : { kind, fuel: 'electric' };
 }
 

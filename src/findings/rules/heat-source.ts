@@ -2,7 +2,10 @@
 // floor asked for too much; and the dangers of fire in a house. Sources on each rule; codes, makers and fitters come first.
 
 import { type HeatSource, STOVE_NUMBERS, type StoveSource } from '../../design/heat-source.ts';
-import { FLOOR_LIMIT_C, floorOutput } from '../../physics/floor-output.ts';
+import { roomPlanOf } from '../../design/room-plan.ts';
+import { modelOf } from '../../model/from-design.ts';
+import { heatedAsAir } from '../../model/heat-source.ts';
+import { FLOOR_LIMIT_C, floorOutput, WALL_LIMIT_C, wallOutput } from '../../physics/floor-output.ts';
 import { dryHeatOf, woodById, woodHeat } from '../../physics/wood-fuel.ts';
 import type { Context } from '../context.ts';
 import { fuelWords } from '../fuel-words.ts';
@@ -113,24 +116,69 @@ export const HEAT_SOURCE_RULES: readonly Rule[] = [
       `The wood is wet: ${percent(f.moisture)} of its weight is water, and each log gives ${percent(f.less)} less heat by weight than one at ${percent(f.dryMoisture)}. Wet wood burns cold and smoky, and the tar it leaves can set a flue on fire. Split it and stack it under a roof for two summers.`,
   }),
   finding({
+    id: 'heated-face-missing',
+    severity: 'warning',
+    applies: (context) => airInPlace(context) !== null,
+    figures: (context) => ({
+      where: airInPlace(context)!,
+      kind: context.design.heating.source!.kind,
+    }),
+    says: (f) =>
+      f.kind === 'stove'
+        ? `The back boiler has no floor to warm: ${f.where} has no heated room with a slab on the ground. All the stove’s heat goes to its room.`
+        : f.kind === 'wall'
+          ? `A heated wall is drawn, and there is no extra mass to lay its pipes in, in ${f.where}. There the heat goes to the air, as from a plain heater. Add extra mass, or heat another way.`
+          : `A heated floor is drawn, and there is no slab on the ground to lay its pipes in, in ${f.where}. There the heat goes to the air, as from a plain heater.`,
+  }),
+  finding({
     id: 'floor-asked-too-much',
     severity: 'note',
-    applies: ({ design, geometry }) =>
-      design.heating.source?.kind === 'floor' &&
-      FLOOR_LIMIT_C > design.heating.dayC &&
-      1000 * design.heating.capacityKW >
-        geometry.groundFloorM2 * floorOutput(Math.min(FLOOR_LIMIT_C - design.heating.dayC, 20)),
-    figures: ({ design, geometry }) => ({
-      capacityW: 1000 * design.heating.capacityKW,
-      mostW: geometry.groundFloorM2 * floorOutput(Math.min(FLOOR_LIMIT_C - design.heating.dayC, 20)),
-      limitC: FLOOR_LIMIT_C,
-      dayC: design.heating.dayC,
-      source: 'EN 1264 (from memory, confirmed)',
+    applies: (context) => {
+      const faces = heatedFaces(context);
+      return faces !== null && 1000 * context.design.heating.capacityKW > faces.mostW;
+    },
+    figures: (context) => ({
+      capacityW: 1000 * context.design.heating.capacityKW,
+      dayC: context.design.heating.dayC,
+      ...heatedFaces(context)!,
     }),
     says: (f, { words }) =>
-      `A floor no warmer than ${words.temperature(f.limitC)}, the most that feet like, gives ${words.power(f.mostW)} at ${words.temperature(f.dayC)} in the rooms. The heater could give it ${words.power(f.capacityW)}: more than it can hand on.`,
+      `A ${f.what} no warmer than ${words.temperature(f.limitC)}, the most that ${f.what === 'floor' ? 'feet like' : 'is usual'}, gives ${words.power(f.mostW)} at ${words.temperature(f.dayC)} in the rooms. The heater could give it ${words.power(f.capacityW)}: more than it can hand on.`,
   }),
 ];
+
+/** What heated faces give at most: the ground floor, or the extra mass of heated rooms; null where none is heated. */
+function heatedFaces({ design, geometry }: Context) {
+  const { source, dayC } = design.heating;
+  const overK = (limitC: number, most: number) => Math.min(Math.max(0, limitC - dayC), most);
+  if (source?.kind === 'floor' && FLOOR_LIMIT_C > dayC)
+    return {
+      what: 'floor',
+      mostW: geometry.groundFloorM2 * floorOutput(overK(FLOOR_LIMIT_C, 20)),
+      limitC: FLOOR_LIMIT_C,
+      source: 'EN 1264 (from memory, confirmed)',
+    };
+  if (source?.kind === 'wall' && design.mass.areaM2 > 0)
+    return {
+      what: 'wall',
+      mostW: design.mass.areaM2 * wallOutput(overK(WALL_LIMIT_C, 40)),
+      limitC: WALL_LIMIT_C,
+      source: 'EN 1264 (limit read second-hand, output from memory)',
+    };
+  return null;
+}
+
+/** Rooms whose heat goes to the air though a heated floor or wall is drawn, in words; null for none. */
+const airInPlace = oncePer(({ design, climate }: Context): string | null => {
+  const { source } = design.heating;
+  if (source === undefined || source.kind === 'heater') return null;
+  const zones = heatedAsAir(design, modelOf(design, climate.year.site, climate.ground));
+  if (zones.length === 0) return null;
+  const names = (roomPlanOf(design)?.rooms ?? []).flatMap(({ id, room }) =>
+    zones.includes(id) ? [`“${room.name}”`] : [],
+  );
+  return names.length === 0 ? 'the house' : names.join(', ');
+});
 
 export const HEAT_SOURCE_CAUTIONS: readonly Rule[] = [
   caution({

@@ -1,4 +1,4 @@
-// Heat that is not put into the air by an ideal thermostat: stoves, and floors heated within their slab. The will of the people
+// Heat that is not put into the air by an ideal thermostat: stoves, and floors and walls heated within. The will of the people
 // in; watts on hubs and nodes of the stepper out, even over each hour. A run without any pays one question an hour.
 
 import type { Model } from '../../model/model.ts';
@@ -69,10 +69,10 @@ export function createHeaters(
     watt.fill(0);
     fires = stoveFires(model);
     floors = warmFloors(layout);
-    floorHeat = model.zones.flatMap(({ thermostat, floorHeatMaxC }, zone) =>
-      floorHeatMaxC === undefined || thermostat === null
+    floorHeat = model.zones.flatMap(({ thermostat, heatedFaceMaxC }, zone) =>
+      heatedFaceMaxC === undefined || thermostat === null
         ? []
-        : [{ zone, mostW: thermostat.heatCapacityW, maxC: floorHeatMaxC }],
+        : [{ zone, mostW: thermostat.heatCapacityW, maxC: heatedFaceMaxC }],
     );
     for (const { zone } of [...fires, ...floorHeat]) own[zone] = 1;
     hasAny = fires.length + floorHeat.length > 0;

@@ -35,7 +35,10 @@ const stove = fc.record({
   air: fc.constantFrom('room' as const, 'own' as const),
   floorShare: within(SOURCE_LIMITS.floorShare),
 });
-const floor = fc.record({ kind: fc.constant('floor' as const), fuel: fc.constantFrom(...FUELS) });
+const floor = fc.record({
+  kind: fc.constantFrom('floor' as const, 'wall' as const),
+  fuel: fc.constantFrom(...FUELS),
+});
 const source: fc.Arbitrary<HeatSource> = fc.oneof({ weight: 3, arbitrary: stove }, floor);
 
 test('heat and water balance to 1e-9 whatever gives the heat', () => {

@@ -145,7 +145,7 @@ test('without a heater’s heat in an outage the house cools as one that has no 
 });
 
 test('a heated floor holds its room, books its heat, and is not made warmer than it may be', () => {
-  const model = withHouse({ floorHeatMaxC: 29 }, 0.07);
+  const model = withHouse({ heatedFaceMaxC: 29 }, 0.07);
   const year = simulate(model, climate, { history: true });
   const { airC } = year.zones[0]!;
   const january = airC.slice(0, 744);
