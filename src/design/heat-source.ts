@@ -37,6 +37,8 @@ export interface StoveSource {
   readonly air: 'room' | 'own';
   /** of its heat, what a back boiler puts into the floor's slab, 0…1; absent for none */
   readonly floorShare?: number;
+  /** water between back boiler and floor [L]; absent for none: the slab takes the boiler's heat as it comes */
+  readonly storeL?: number;
   /** absent for the usual of its kind, 0…1 */
   readonly efficiency?: number;
 }
@@ -128,6 +130,7 @@ export const SOURCE_LIMITS = {
   efficiency: { min: 0.2, max: 1 },
   moisture: { min: 0.08, max: 0.5 },
   floorShare: { min: 0, max: 0.8 },
+  storeL: { min: 20, max: 5000 },
 } as const;
 
 export const WOOD_IDS: readonly WoodId[] = WOODS.map(({ id }) => id);

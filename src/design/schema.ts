@@ -114,6 +114,7 @@ const HeatSourceSchema = v.variant(
       moisture: sourceNumber('moisture'),
       air: oneOf('room', 'own'),
       floorShare: v.exactOptional(sourceNumber('floorShare')),
+      storeL: v.exactOptional(sourceNumber('storeL')),
       efficiency: v.exactOptional(sourceNumber('efficiency')),
     }),
   ],

@@ -56,6 +56,12 @@ function requireStove(of: (what: string) => string, { thermostat, stove }: Zone)
   requirePositive(of('stove.coolingH'), stove.coolingH, 'h');
   for (const share of ['leastLoad', 'efficiency', 'floorShare', 'atOnce', 'radiantShare'] as const)
     requireShare(of(`stove.${share}`), stove[share]);
+  if (stove.store !== undefined) {
+    requirePositive(of('stove.store.capacity'), stove.store.capacity, 'J/K');
+    requirePositive(of('stove.store.loss'), stove.store.loss, 'W/K');
+    requireFinite(of('stove.store.mostC'), stove.store.mostC, '°C');
+    requireAtLeastZero(of('stove.store.pipesPerM2'), stove.store.pipesPerM2, 'W/(m²K)');
+  }
   requireSchedule(of('stove.mayFeed'), stove.mayFeed, 0, '');
 }
 

@@ -7,16 +7,21 @@ import type { RoomPlan } from '../design/room-plan.ts';
 import { FLOOR_LIMIT_C, WALL_LIMIT_C } from '../physics/floor-output.ts';
 import { hotSurface } from '../physics/hot-surface.ts';
 import { fireKg } from '../physics/masonry-heater.ts';
+import { storeCapacity, storeLoss } from '../physics/water-store.ts';
 import { dryHeatOf, woodById, woodHeat } from '../physics/wood-fuel.ts';
 import { floorCoverM } from './house-floor.ts';
 import { isAwake, peopleAtHome } from './household.ts';
-import type { Element, FixedOpening, Model, Opening, Schedule, Stove, Zone } from './model.ts';
+import type { Element, FixedOpening, Model, Opening, Schedule, Stove, WaterStore, Zone } from './model.ts';
 
 const J_PER_KWH = 3.6e6;
 /** Air a fire draws [m³/kg of wood]: chemistry at twice to two and a half times the least, 7.8–9.8; common practice. */
 const FIRE_AIR_M3_PER_KG = 8;
 /** Wood a light stove is rated with [kWh/kg]: about 15 % water. */
 const RATED_KWH_PER_KG = 4.15;
+/** Hottest that a store is let to be; the pump then sends the rest to the floor. Common practice, no source [°C]. */
+const STORE_MOST_C = 85;
+/** Water to the middle of the slab, pipes 15 to 20 cm apart [W/(m²K)]; common practice, no source. */
+const PIPES_W_PER_M2K = 12;
 const FACE_EMISSIVITY = 0.9;
 const ROOM_C = 20;
 /** Hours of the day at which somebody feeds a light stove, and at which a masonry heater is fired; common practice, no source. */
@@ -134,6 +139,16 @@ function stoveOf(design: Design, source: StoveSource, floorShare: number): Stove
     mayFeed: feedingHours(design, source, fedHourly ? FED_HOURS[source.lit] : fires),
     fedHourly,
     byHabit: source.litBy === 'habit',
+    ...(floorShare > 0 && source.storeL !== undefined && { store: storeOf(source.storeL) }),
+  };
+}
+
+function storeOf(litres: number): WaterStore {
+  return {
+    capacity: storeCapacity(litres),
+    loss: storeLoss(litres),
+    mostC: STORE_MOST_C,
+    pipesPerM2: PIPES_W_PER_M2K,
   };
 }
 

@@ -373,6 +373,20 @@ export interface Stove {
   readonly fedHourly: boolean;
   /** whatever the rooms are like, outside summer */
   readonly byHabit: boolean;
+  /** what its boiler gives goes through a store of water; absent = into the floors as it comes */
+  readonly store?: WaterStore;
+}
+
+/** A store of water in the stove's room. */
+export interface WaterStore {
+  /** [J/K] */
+  readonly capacity: number;
+  /** to its room [W/K] */
+  readonly loss: number;
+  /** pumped into heated floors once it is at this [°C], whether they are wanted or not */
+  readonly mostC: number;
+  /** pipes to the layer they lie in [W/(m²K)] */
+  readonly pipesPerM2: number;
 }
 
 export interface Zone {

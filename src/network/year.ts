@@ -86,7 +86,7 @@ export interface StoveYear {
   readonly roomW: Float64Array;
   readonly floorW: Float64Array;
   readonly flueW: Float64Array;
-  /** wood on the fire and heat of the body above the room's, at the hour's end [J] */
+  /** wood on the fire, heat of the body above the room's, and of a store above 20 °C, at the hour's end [J] */
   readonly heldJ: Float64Array;
 }
 

@@ -321,6 +321,10 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: { ...STOVE, vents: { extractAch: 0.3 } } },
     silent: { design: { ...STOVE, heating: { source: { ...USUAL_STOVE, air: 'own' } } } },
   },
+  'caution-back-boiler': {
+    speaks: { design: { heating: { source: { ...USUAL_STOVE, floorShare: 0.5 } } } },
+    silent: { design: STOVE },
+  },
   'caution-stove-clearance': { speaks: { design: STOVE }, silent: CALM },
   'caution-hot-stove': { speaks: { design: STOVE }, silent: CALM },
   'caution-wood-stack': { speaks: { design: STOVE }, silent: CALM },

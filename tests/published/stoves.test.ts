@@ -11,6 +11,7 @@ import { FUEL_CONTENT } from '../../src/physics/fuel-content.ts';
 import { hotSurface } from '../../src/physics/hot-surface.ts';
 import { fireKg } from '../../src/physics/masonry-heater.ts';
 import { bodyHeatAfter } from '../../src/physics/stove-body.ts';
+import { storeAfter, storeCapacity, storeLoss } from '../../src/physics/water-store.ts';
 import {
   CORD_M3,
   dryHeatOf,
@@ -372,6 +373,46 @@ test('a masonry heater cools as its closed form: 48.75 kWh, 10 h', () => {
   const whole = bodyHeatAfter(3, 2, 5, 8);
   expect(bodyHeatAfter(bodyHeatAfter(3, 2, 5, 4), 2, 5, 4)).toBeCloseTo(whole, 12);
   expect(bodyHeatAfter(0, 2, 5, 1e6)).toBeCloseTo(10, 9);
+});
+
+test('a water store between boiler and floor', () => {
+  check({
+    source: 'Closed form',
+    case: '500 litres at 70 °C, 12 W/K in all, room 20 °C, ten hours',
+    quantity: 'temperature of a store left alone',
+    reference: 20 + 50 * Math.exp(-12 / 57.14),
+    ours: storeAfter(
+      70,
+      0,
+      { capacity: storeCapacity(500), loss: 12 },
+      { roomC: 20 },
+      { pipes: 0, slabC: 20 },
+      36_000,
+    ).celsius,
+    allowed: 0.02,
+    unit: '°C',
+    mark: 'computed',
+  });
+  check({
+    source: 'EU 812/2013, class C',
+    case: '500 litres, upper bound, at 45 K',
+    quantity: 'standing loss',
+    reference: 117,
+    ours: 45 * storeLoss(500),
+    allowed: 1,
+    unit: 'W',
+    mark: 'memory',
+  });
+  // Halves of a step make the step, and what goes in comes out or is held.
+  const store = { capacity: storeCapacity(300), loss: storeLoss(300) };
+  const [room, floor] = [{ roomC: 20 }, { pipes: 400, slabC: 24 }];
+  const whole = storeAfter(50, 4000, store, room, floor, 3600);
+  const half = storeAfter(50, 4000, store, room, floor, 1800);
+  const other = storeAfter(half.celsius, 4000, store, room, floor, 1800);
+  expect(other.celsius).toBeCloseTo(whole.celsius, 10);
+  expect((half.pipesW + other.pipesW) / 2).toBeCloseTo(whole.pipesW, 8);
+  expect(whole.lossW + whole.pipesW + (store.capacity * (whole.celsius - 50)) / 3600).toBeCloseTo(4000, 8);
+  expect(storeAfter(22, 0, store, room, floor, 3600).pipesW).toBe(0);
 });
 
 test('what a heated floor gives', () => {

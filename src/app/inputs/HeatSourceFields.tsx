@@ -138,6 +138,16 @@ function StoveFields({ stove, put }: { readonly stove: StoveSource; readonly put
           value={stove.floorShare}
           change={(share, gesture) => put(withNumber(stove, 'floorShare', share), gesture)}
         />
+        {stove.floorShare !== undefined && stove.floorShare > 0 && (
+          <EntryNumber
+            name="storeL"
+            known={{ 'data-heat': 'storeL' }}
+            limit={{ label: 'Water store before the floor; none: as it comes', ...SOURCE_LIMITS.storeL }}
+            quantity="litres"
+            value={stove.storeL}
+            change={(litres, gesture) => put(withNumber(stove, 'storeL', litres), gesture)}
+          />
+        )}
         <Efficiency source={stove} put={put} />
       </details>
     </>
@@ -178,7 +188,7 @@ function withWeekends(stove: StoveSource, unlit: boolean): StoveSource {
 /** The source with a number of its own, or the usual one where none is given. */
 function withNumber<S extends HeatSource>(
   source: S,
-  key: 'efficiency' | 'floorShare',
+  key: 'efficiency' | 'floorShare' | 'storeL',
   value: number | undefined,
 ): S {
   const { [key as keyof S]: _, ...rest } = source;

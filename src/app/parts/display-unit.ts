@@ -21,6 +21,7 @@ export type ShownQuantity =
   | 'power'
   | 'mass'
   | 'waterMass'
+  | 'litres'
   | 'waterPerDay'
   | 'volume'
   | 'hours'
@@ -84,6 +85,7 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   energyPerArea: unit('kWh/m²', 'kilowatt hours per square metre', 1, 0),
   mass: unit('t', 'tonnes', 0.001, 1),
   waterMass: unit('kg', 'kilograms', 1, 1),
+  litres: unit('litres', 'litres', 1, 0),
   waterPerDay: unit('litres a day', 'litres a day', 1, 1),
   volume: unit('m³', 'cubic metres', 1, 1),
   irradiance: unit('W/m²', 'watts per square metre', 1, 0),
@@ -113,6 +115,7 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   energyPerArea: unit('kWh/ft²', 'kilowatt hours per square foot', 1 / (FT * FT), 1),
   mass: unit('tons', 'short tons', 1 / 907.18474, 1),
   waterMass: unit('gal', 'US gallons', 1 / GALLON_KG, 1),
+  litres: unit('gal', 'US gallons', 1 / GALLON_KG, 0),
   waterPerDay: unit('gal a day', 'US gallons a day', 1 / GALLON_KG, 1),
   volume: unit('ft³', 'cubic feet', FT * FT * FT, 0),
   irradiance: unit('Btu/(h·ft²)', 'Btu per hour and square foot', 0.3169983, 0),

@@ -218,6 +218,20 @@ export const HEAT_SOURCE_CAUTIONS: readonly Rule[] = [
       `The face of such a stove is at about ${words.temperature(f.faceC)}. Bare metal at ${words.temperature(f.burnsC)} burns skin within a minute, and glass and iron far sooner. Put a fixed guard round it where small children, or people who may fall, can reach it.`,
   }),
   caution({
+    id: 'caution-back-boiler',
+    severity: 'warning',
+    applies: (context) => (stoveOf(context)?.floorShare ?? 0) > 0,
+    figures: (context) => ({
+      store: stoveOf(context)!.storeL === undefined ? 'no' : 'yes',
+      source: 'usual building practice; local codes and the maker’s sheet decide',
+    }),
+    says: (f) =>
+      'A boiler in a stove can boil, burst or scald when its pump stops, as in a power cut: a fire cannot be switched off. It needs a safety valve, and a vent or a cooling loop that works with no power. Have a licensed fitter plan and test it, and light no fire while the power is out.' +
+      (f.store === 'yes'
+        ? ''
+        : ' No water store is drawn: the slab then takes the heat as it comes, whether the rooms want it or not. Most such boilers are sold with a store.'),
+  }),
+  caution({
     id: 'caution-wood-stack',
     severity: 'note',
     applies: (context) => stoveOf(context) !== null,

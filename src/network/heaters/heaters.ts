@@ -3,6 +3,7 @@
 
 import type { Model } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
+import { FLOOR_LIMIT_C } from '../../physics/floor-output.ts';
 import type { Moment } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
@@ -11,7 +12,7 @@ import type { ZoneAir } from '../people/zone-air.ts';
 import { nodeA, nodeB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { StoveYear } from '../year.ts';
-import { burnHour, recordFire, type StoveFire, stoveFires } from './stove-fires.ts';
+import { burnHour, recordFire, type StoveFire, storeHour, stoveFires } from './stove-fires.ts';
 
 /** A thermostat of a floor is full this far below its set-point and off as far above [K]; electronic room thermostats, read. */
 const FLOOR_BAND_K = 0.5;
@@ -25,7 +26,10 @@ interface WarmFloor {
   /** of the heated floors of its zone, and of all */
   readonly shareOfZone: number;
   readonly shareOfAll: number;
+  readonly areaM2: number;
   watt: number;
+  /** of the hour, what its pipes carry for each kelvin [W/K] */
+  pipes: number;
 }
 
 export interface Heaters {
@@ -90,7 +94,9 @@ export function createHeaters(
         faceNode: nodeB(stepper.first, chain),
         shareOfZone: element.areaM2 / ofZone.reduce((sum, other) => sum + other.element.areaM2, 0),
         shareOfAll: element.areaM2 / allM2,
+        areaM2: element.areaM2,
         watt: 0,
+        pipes: 0,
       };
     });
   }
@@ -109,23 +115,54 @@ export function createHeaters(
     for (const fire of fires) {
       const { stove, zone } = fire;
       burnHour(fire, moment, will, isOn);
+      if (stove.store !== undefined) runStore(fire, stove.store.pipesPerM2);
       watt[zone]! += fire.roomW;
       burning[zone] = (fire.burntW * stove.burnH * 3600) / (stove.loadKg * stove.woodJPerKg || 1);
-      for (const floor of floors) floor.watt += floor.shareOfAll * fire.floorW;
+      if (stove.store === undefined) for (const floor of floors) floor.watt += floor.shareOfAll * fire.floorW;
     }
     if (isOn) for (const heat of floorHeat) warmFloor(heat);
     for (const floor of floors) watt[floor.zone]! += floor.watt;
     for (let z = 0; z < zones; z++) fireW[z] = watt[z]! > LITTLE_W ? watt[z]! : 0;
+    // Nobody minds what a store loses.
+    for (const { zone, storeLossW, stove } of fires)
+      if (stove.store !== undefined && watt[zone]! - storeLossW <= LITTLE_W) fireW[zone] = 0;
+  }
+
+  /** A pump sends a store's water to the floors as the stove's room wants it; each floor as its face allows. */
+  function runStore(fire: StoveFire, pipesPerM2: number): void {
+    const { zone, stove } = fire;
+    const wanted = wantedHeat(zone);
+    let pipes = 0;
+    let sum = 0;
+    for (const floor of floors) {
+      floor.pipes = pipesPerM2 * floor.areaM2 * wanted * allowedHeat(floor, FLOOR_LIMIT_C);
+      pipes += floor.pipes;
+      sum += floor.pipes * stepper.nodeC[floor.node]!;
+    }
+    const roomC = zoneC[zone]!;
+    storeHour(fire, { roomC, pipes, slabC: pipes > 0 ? sum / pipes : roomC });
+    const overW = fire.storeC < stove.store!.mostC ? 0 : fire.floorW;
+    for (const floor of floors) {
+      const share = pipes > 0 && overW === 0 ? floor.pipes / pipes : floor.shareOfAll;
+      floor.watt += share * fire.floorW;
+    }
   }
 
   /** By degrees as the room wants it, and as its face nears the warmest it may be. */
   function warmFloor({ zone, mostW, maxC }: (typeof floorHeat)[number]): void {
-    const wanted = clamp01((will.rooms.holdC[zone]! + FLOOR_BAND_K - zoneC[zone]!) / (2 * FLOOR_BAND_K));
+    const wanted = wantedHeat(zone);
     for (const floor of floors) {
       if (floor.zone !== zone) continue;
-      const allowed = clamp01((maxC + FLOOR_BAND_K - stepper.nodeC[floor.faceNode]!) / (2 * FLOOR_BAND_K));
-      floor.watt += floor.shareOfZone * mostW * wanted * allowed;
+      floor.watt += floor.shareOfZone * mostW * wanted * allowedHeat(floor, maxC);
     }
+  }
+
+  function wantedHeat(zone: number): number {
+    return clamp01((will.rooms.holdC[zone]! + FLOOR_BAND_K - zoneC[zone]!) / (2 * FLOOR_BAND_K));
+  }
+
+  function allowedHeat({ faceNode }: WarmFloor, maxC: number): number {
+    return clamp01((maxC + FLOOR_BAND_K - stepper.nodeC[faceNode]!) / (2 * FLOOR_BAND_K));
   }
 
   function putOn(): void {

@@ -1,9 +1,10 @@
 // The stoves of a run, hour by hour: loads, what burns, what the body holds and gives. Whether somebody feeds them in;
 // heat to their rooms, to heated floors and up the flue out. An hour's heat is even over the hour.
-// Wood in = heat to the rooms and floors + flue + what fire and body hold more, exactly.
+// Wood in = heat to the rooms and floors + flue + what fire, body and store hold more, exactly.
 
 import type { Model, Stove } from '../../model/model.ts';
 import { bodyHeatAfter } from '../../physics/stove-body.ts';
+import { storeAfter } from '../../physics/water-store.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
 import { loadShare } from '../people/fire-tending.ts';
@@ -11,6 +12,8 @@ import type { Will } from '../people/will.ts';
 import type { StoveYear } from '../year.ts';
 
 const HOUR_S = 3600;
+/** A store's heat is counted from here [°C]; it starts so too. */
+const STORE_FROM_C = 20;
 
 /** A stove and where it stands: what it holds, and its hour. */
 export interface StoveFire {
@@ -24,9 +27,13 @@ export interface StoveFire {
   /** of the hour: wood put on [kg], burnt [W], to the room, to heated floors and up the flue [W] */
   loadKg: number;
   burntW: number;
+  /** and of it what its store's loss gives */
   roomW: number;
+  storeLossW: number;
   floorW: number;
   flueW: number;
+  /** of a store [°C] */
+  storeC: number;
   readonly year: StoveYear;
 }
 
@@ -45,8 +52,10 @@ export function stoveFires({ zones }: Model): StoveFire[] {
             loadKg: 0,
             burntW: 0,
             roomW: 0,
+            storeLossW: 0,
             floorW: 0,
             flueW: 0,
+            storeC: STORE_FROM_C,
             year: blankStoveYear(id, stove),
           },
         ],
@@ -96,12 +105,33 @@ export function burnHour(fire: StoveFire, moment: Moment, will: Will, isFed: boo
   fire.bodyJ = after;
 }
 
+/** What the hour of a store lies between: its room, and pipes that the rooms want open, to slabs of one mean temperature. */
+export interface StoreHour {
+  readonly roomC: number;
+  /** [W/K] */
+  readonly pipes: number;
+  readonly slabC: number;
+}
+
+/** The hour of a store, after burnHour: what the boiler gave goes in, what floors get comes out; what it cannot hold too. */
+export function storeHour(fire: StoveFire, { roomC, pipes, slabC }: StoreHour): void {
+  const { store } = fire.stove;
+  if (store === undefined) return;
+  const after = storeAfter(fire.storeC, fire.floorW, store, { roomC }, { pipes, slabC }, HOUR_S);
+  const overJ = Math.max(0, after.celsius - store.mostC) * store.capacity;
+  fire.storeC = Math.min(after.celsius, store.mostC);
+  fire.floorW = after.pipesW + overJ / HOUR_S;
+  fire.storeLossW = after.lossW;
+  fire.roomW += after.lossW;
+}
+
 /** Write an hour down. */
-export function recordFire({ year, fireJ, bodyJ, ...hour }: StoveFire, row: number): void {
+export function recordFire(fire: StoveFire, row: number): void {
+  const { year, fireJ, bodyJ, stove, storeC, ...hour } = fire;
   year.loadKg[row] = hour.loadKg;
   year.burntW[row] = hour.burntW;
   year.roomW[row] = hour.roomW;
   year.floorW[row] = hour.floorW;
   year.flueW[row] = hour.flueW;
-  year.heldJ[row] = fireJ + bodyJ;
+  year.heldJ[row] = fireJ + bodyJ + (stove.store?.capacity ?? 0) * (storeC - STORE_FROM_C);
 }

@@ -34,6 +34,7 @@ const stove = fc.record({
   moisture: within(SOURCE_LIMITS.moisture),
   air: fc.constantFrom('room' as const, 'own' as const),
   floorShare: within(SOURCE_LIMITS.floorShare),
+  storeL: within(SOURCE_LIMITS.storeL),
 });
 const floor = fc.record({
   kind: fc.constantFrom('floor' as const, 'wall' as const),

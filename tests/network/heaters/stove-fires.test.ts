@@ -28,6 +28,8 @@ const STOVE: Stove = {
   fedHourly: true,
   byHabit: false,
 };
+/** 300 litres. */
+const STORE = { capacity: 300 * 4114, loss: 2.1, mostC: 85, pipesPerM2: 12 };
 const MASONRY: Partial<Stove> = {
   loadKg: 12,
   burnH: 2,
@@ -62,6 +64,10 @@ test.each([
   ['a light stove', withHouse({ stove: STOVE })],
   ['a masonry heater', withHouse({ stove: { ...STOVE, ...MASONRY } })],
   ['a stove with a back boiler', withHouse({ stove: { ...STOVE, floorShare: 0.6 } }, 0.07)],
+  [
+    'a stove with a back boiler and a store',
+    withHouse({ stove: { ...STOVE, floorShare: 0.6, store: STORE } }, 0.07),
+  ],
 ])(
   'of %s, wood in is heat to the house, flue and what is held, and the house has that heat in its books',
   (_, model) => {
