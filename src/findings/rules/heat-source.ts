@@ -113,7 +113,7 @@ export const HEAT_SOURCE_RULES: readonly Rule[] = [
       };
     },
     says: (f) =>
-      `The wood is wet: ${percent(f.moisture)} of its weight is water, and each log gives ${percent(f.less)} less heat by weight than one at ${percent(f.dryMoisture)}. Wet wood burns cold and smoky, and the tar it leaves can set a flue on fire. Split it and stack it under a roof for two summers.`,
+      `The wood is wet: ${percent(f.moisture)} of its weight is water, and each log gives ${percent(f.less)} less heat by weight than one at ${percent(f.dryMoisture)}. That much is counted here. What is not counted is that wet wood also burns cold and smoky, and wastes more up the flue; its tar can set the flue on fire. Split it and stack it under a roof for two summers.`,
   }),
   finding({
     id: 'heated-face-missing',
