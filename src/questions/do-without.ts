@@ -4,10 +4,13 @@
 import type { Design } from '../design/design.ts';
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
 import type { ColdSpell, Failure } from './cold-spell.ts';
+import type { Figures } from './figures.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence, Table } from './question.ts';
+import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { type Changes, varied } from './variation.ts';
-import { hoursInWords, type Words } from './words.ts';
+import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
+import { capitalised, hoursInWords, type Words } from './words.ts';
 
 /** Hours of cold that nobody minds, as the verdict has it, and how far below too cold the coldest may be [K]. House rules. */
 const FEW_COLD_HOURS = 18;
@@ -27,17 +30,39 @@ export const doWithout: Question = {
   id: 'do-without',
   title: 'Can it do without?',
   asks: 'How does the house fare with no back-up heat, what would that take, and how long does it stay warm when heat or power fails?',
-  plan: ({ design }) => [
-    { id: DRAWN, label: 'as drawn', design, at: { heat: 'drawn' }, coldSpell: true },
-    ...triedWithout(design).map(([id, label, changes]) => ({
+  plan: (basis) => [
+    { id: DRAWN, label: 'as drawn', design: basis.design, at: { heat: 'drawn' }, coldSpell: true },
+    ...triedWithout(basis.design).map(([id, label, changes]) => ({
       id,
       label,
-      design: varied(design, { 'heating.capacityKW': 0, ...changes }),
+      design: varied(basis.design, { 'heating.capacityKW': 0, ...changes }),
       at: { heat: id },
     })),
+    ...inDoubt(basis),
   ],
   answer,
 };
+
+/** No heat, and no heat with all the cures, over what nobody can know and what makes a house cold. */
+function inDoubt(basis: Basis): RunJob[] {
+  const tried = triedWithout(basis.design).filter(([id]) => id === NONE || id === ALL);
+  return unknownsTried(basis).flatMap((unknown) =>
+    tried.map(([id, label, changes]) => ({
+      id: overId(unknown.id, id),
+      label: `${label}, ${unknown.when(basis.words)}`,
+      design: unknown.apply(varied(basis.design, { 'heating.capacityKW': 0, ...changes })),
+      at: { doubt: unknown.id, of: id },
+    })),
+  );
+}
+
+function unknownsTried({ design, isMade }: Basis): readonly Unknown[] {
+  return unknownsOf(design, isMade).filter(({ id }) => id === 'cold-year' || id === 'leaky');
+}
+
+function overId(unknown: string, house: string): string {
+  return `in doubt, ${unknown}: ${house}`;
+}
 
 /** No heat, alone and with each cure and all of them. */
 function triedWithout(design: Design): readonly (readonly [string, string, Changes])[] {
@@ -114,18 +139,14 @@ function failureTable(spell: ColdSpell, words: Words, { comfort }: Design): Tabl
   };
 }
 
-function finding({ design, words }: Basis, runs: Runs): Sentence {
+function finding(basis: Basis, runs: Runs): Sentence {
+  const { design, words } = basis;
   const [drawn, none, all] = [DRAWN, NONE, ALL].map((id) => runAt(runs, id));
   const limitC = design.comfort.underheatC;
   const { underheatedHours, coldestC } = none!.figures;
   const best = all!.figures;
-  const isFine = (hours: number, celsius: number) =>
-    hours <= FEW_COLD_HOURS && celsius >= limitC - SHORT_COLD_K;
-  const verdict = isFine(underheatedHours, coldestC)
-    ? 'It can do without back-up heat in this year, and a small heater is still wise.'
-    : isFine(best.underheatedHours, best.coldestC)
-      ? 'It cannot do without as drawn, and better built it could.'
-      : 'It cannot do without back-up heat, however well it is built.';
+  const verdict = verdictOf(none!.figures, best, limitC);
+  const sure = sureOf(basis, runs, verdict);
   const spell = drawn!.result.coldSpell;
   const limit = words.temperature(limitC);
   const peak = drawn!.figures.heatingPeakW;
@@ -149,6 +170,7 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
       allColdestC: best.coldestC,
       peakW: peak,
       heatingKWh: drawn!.figures.heatingKWh,
+      ...sure.figures,
       ...(spell && {
         noHeatWarmHours: spell.noHeat.warmHours,
         noHeatMorningC: spell.noHeat.nextMorningC,
@@ -159,8 +181,44 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
     },
     text:
       `${verdict} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest. ` +
-      `Insulated more, half as leaky and covered at night that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.${needs}${told}`,
+      `Insulated more, half as leaky and covered at night that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.${sure.text}${needs}${told}`,
   };
+}
+
+const CAN = 'It can do without back-up heat in this year, and a small heater is still wise.';
+const COULD = 'It cannot do without as drawn, and better built it could.';
+const CANNOT = 'It cannot do without back-up heat, however well it is built.';
+
+function verdictOf(none: Figures, all: Figures, limitC: number): string {
+  const isFine = ({ underheatedHours, coldestC }: Figures) =>
+    underheatedHours <= FEW_COLD_HOURS && coldestC >= limitC - SHORT_COLD_K;
+  return isFine(none) ? CAN : isFine(all) ? COULD : CANNOT;
+}
+
+/** The same over what nobody can know, and whether the verdict turns. */
+function sureOf(basis: Basis, runs: Runs, verdict: string) {
+  const { design, words } = basis;
+  const figures: Record<string, number> = {};
+  const told = unknownsTried(basis).map(({ id, when }) => {
+    const [none, all] = [NONE, ALL].map((house) => runAt(runs, overId(id, house))!.figures) as [
+      Figures,
+      Figures,
+    ];
+    const key = id === 'leaky' ? 'leaky' : 'coldYear';
+    figures[`${key}Hours`] = none.underheatedHours;
+    figures[`${key}ColdestC`] = none.coldestC;
+    figures[`${key}AllHours`] = all.underheatedHours;
+    figures[`${key}AllColdestC`] = all.coldestC;
+    const then = verdictOf(none, all, design.comfort.underheatC);
+    const turns =
+      then === verdict
+        ? ''
+        : then === COULD
+          ? ', and it could no longer do without as drawn'
+          : ', and it could not do without, however well built';
+    return `${capitalised(when(words))} that is ${hoursInWords(none.underheatedHours)} and ${words.temperature(none.coldestC, 1)} with none, ${hoursInWords(all.underheatedHours)} and ${words.temperature(all.coldestC, 1)} with all three${turns}.`;
+  });
+  return { text: told.length === 0 ? '' : ` How sure? ${told.join(' ')}`, figures };
 }
 
 function dayInWords(row: number): string {

@@ -6,7 +6,9 @@ import { type StoveKind, type StoveSource, USUAL_STOVE } from '../design/heat-so
 import { limitOf } from '../design/limits.ts';
 import { bracketOf } from './bracket.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
+import type { RunJob } from './run-job.ts';
 import { PLAINLY_K } from './short-hours.ts';
+import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 /** Output by floor area [W/m²]: from a superinsulated house in a mild winter to an old one in a hard one. House rule. */
@@ -41,8 +43,71 @@ export const howBigAStove: Question = {
         shortHours: true as const,
       })),
     ),
+  refine: (basis, runs) => UNKNOWNS.flatMap((unknown) => stillToTry(basis, runs, unknown)),
   answer,
 };
+
+/** What the size is tried over. */
+const UNKNOWNS = ['cold-year', 'leaky'] as const;
+type Tried = (typeof UNKNOWNS)[number];
+
+function triedOver(basis: Basis, id: Tried): Unknown | undefined {
+  return unknownsOf(basis.design, basis.isMade).find((unknown) => unknown.id === id);
+}
+
+/** From the smallest that does on, size by size, until one does there too. */
+function sizesOver(basis: Basis, runs: Runs): readonly number[] {
+  const [kind] = kindsTried(basis.design);
+  const { least } = sizesOf(kind!, runs);
+  return sizesFor(basis.design, kind!).filter((kW) => kW >= Number(least.job.at.kW));
+}
+
+function overId(unknown: Tried, kW: number): string {
+  return `in doubt, ${unknown}: ${kW} kW`;
+}
+
+function stillToTry(basis: Basis, runs: Runs, id: Tried): readonly RunJob[] {
+  const unknown = triedOver(basis, id);
+  if (unknown === undefined) return [];
+  const [kind] = kindsTried(basis.design);
+  for (const kW of sizesOver(basis, runs)) {
+    const known = runs.get(overId(id, kW));
+    if (known !== undefined && shortOf(known) <= SHORT_HOURS) return [];
+    if (known !== undefined) continue;
+    return [
+      {
+        id: overId(id, kW),
+        label: `${KIND_WORDS[kind!]}, ${basis.words.power(1000 * kW)}, ${unknown.when(basis.words)}`,
+        design: unknown.apply(withStove(basis.design, kind!, kW)),
+        at: { doubt: id, of: kind!, kW },
+        shortHours: true,
+      },
+    ];
+  }
+  return [];
+}
+
+/** Output that does there, null where none tried does [kW]; absent while it is not known. */
+function sizeOver(basis: Basis, runs: Runs, id: Tried): number | null | undefined {
+  if (triedOver(basis, id) === undefined) return undefined;
+  const tried = sizesOver(basis, runs).map((kW) => ({ kW, run: runs.get(overId(id, kW)) }));
+  const does = tried.find(({ run }) => run !== undefined && shortOf(run) <= SHORT_HOURS);
+  if (does !== undefined) return does.kW;
+  return tried.every(({ run }) => run !== undefined) ? null : undefined;
+}
+
+/** "How sure? In a year 1.5 °C colder it is 5 kW." */
+function sureInWords(basis: Basis, runs: Runs): string {
+  const told = UNKNOWNS.flatMap((id) => {
+    const kW = sizeOver(basis, runs, id);
+    if (kW === undefined) return [];
+    const when = capitalised(triedOver(basis, id)!.when(basis.words));
+    return [
+      `${when}, ${kW === null ? 'none that we tried does' : `it takes ${basis.words.power(1000 * kW)}`}.`,
+    ];
+  });
+  return told.length === 0 ? '' : ` How sure? ${told.join(' ')}`;
+}
 
 function idOf(kind: StoveKind, kW: number): string {
   return `${kind}, ${kW} kW`;
@@ -131,7 +196,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         : ['No stove is drawn: a light one on dry beech stands in, fed by whoever is at home and awake.']),
       `It falls short where people are up, from 9 to 22 h, and a heated room is more than ${words.degrees(PLAINLY_K)} colder than asked for; ${SHORT_HOURS} hours a year may be so. House rules.`,
       `The smallest tried is the smallest made: ${words.power(1000 * LEAST_LIGHT_KW)} of a light stove, ${words.power(1000 * LEAST_MASONRY_KW)} of a masonry heater.`,
-      'A light stove’s size is its nominal output, a masonry heater’s its mean output between fires. Wood burns with its full heat whatever the load; a real stove throttled far down burns badly and soots its flue.',
+      'A light stove’s size is its nominal output, a masonry heater’s its mean output between fires. Wood burns with the same efficiency whatever the load and its water, and a flue that stands warm draws no air here. A real stove throttled far down, or fed wet wood, burns badly and soots its flue; over a season count on some ten points less than was tested.',
       'A stove needs a flue, clear distance from what can burn, air of its own and a carbon monoxide alarm: the maker’s sheet, the local code and a licensed fitter come first.',
     ],
     proposal: null,
@@ -192,7 +257,8 @@ function sizesOf(kind: StoveKind, runs: Runs) {
   return { does: shortOf(least) <= SHORT_HOURS, least, tooBig };
 }
 
-function finding({ design, words }: Basis, runs: Runs): Sentence {
+function finding(basis: Basis, runs: Runs): Sentence {
+  const { design, words } = basis;
   const [first, second] = kindsTried(design) as [StoveKind, StoveKind];
   const [own, other] = [sizesOf(first, runs), sizesOf(second, runs)];
   const power = (run: Run) => words.power(1000 * Number(run.job.at.kW));
@@ -212,7 +278,7 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
     ? ` As ${KIND_WORDS[second]} it would be ${power(other.least)}${other.tooBig ? `, and too big from ${power(other.tooBig)} on` : ''}.`
     : ` No ${KIND_WORDS[second].replace(/^a /, '')} that we tried does.`;
   return {
-    text: `${head}${wood}${big}${instead}`,
+    text: `${head}${wood}${big}${instead}${sureInWords(basis, runs)}`,
     figures: {
       kW: Number(least.job.at.kW),
       shortHours: shortOf(least),
@@ -226,6 +292,8 @@ function finding({ design, words }: Basis, runs: Runs): Sentence {
       tooBigHotHours: tooBig?.figures.tooHotHours ?? null,
       otherKW: Number(other.least.job.at.kW),
       otherTooBigKW: other.tooBig ? Number(other.tooBig.job.at.kW) : null,
+      coldYearKW: sizeOver(basis, runs, 'cold-year') ?? null,
+      leakyKW: sizeOver(basis, runs, 'leaky') ?? null,
     },
   };
 }

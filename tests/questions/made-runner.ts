@@ -16,6 +16,8 @@ export interface MadeFigures {
   readonly overheatedHours: number;
   readonly heatingKWh?: number;
   readonly humidHours?: number;
+  /** heat it wants, in times of what heaters are made for here */
+  readonly heatTimes?: number;
 }
 
 export type Formula = (design: Design, job: RunJob) => MadeFigures;
@@ -83,7 +85,7 @@ export function madeRunner(formula: Formula): MadeRunner {
 }
 
 export function madeResult(job: RunJob, formula: Formula): RunResult {
-  const { overheatedHours, heatingKWh = 1000, humidHours = 100 } = formula(job.design, job);
+  const { overheatedHours, heatingKWh = 1000, humidHours = 100, heatTimes = 1 } = formula(job.design, job);
   const criterion = criterionOf(job.design, 40);
   const months = (value: number) => new Array<number>(12).fill(value);
   const zone: ZoneOutcome = {
@@ -172,7 +174,9 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     frontGlass: job.frontGlass ? frontGlass : null,
     ...(job.coldSpell && { coldSpell: COLD_SPELL }),
     // The bigger the heater the warmer, and beyond 5 kW no warmer.
-    ...(job.shortHours && { shortHours: Math.round(1000 / (1 + job.design.heating.capacityKW ** 2)) }),
+    ...(job.shortHours && {
+      shortHours: Math.round(1000 / (1 + (job.design.heating.capacityKW / heatTimes) ** 2)),
+    }),
   };
 }
 

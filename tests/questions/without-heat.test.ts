@@ -11,7 +11,7 @@ import { howBigAStove } from '../../src/questions/how-big-a-stove.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
-import { madeBasis, madeRunner, plausible } from './made-runner.ts';
+import { madeBasis, madeRunner, mainJobs, plausible } from './made-runner.ts';
 
 const [, , MODEST, DIVIDED] = EXAMPLES.map(({ design }) => design) as [Design, Design, Design, Design];
 const [climate, grey] = ['denver', 'quillayute'].map((id) =>
@@ -72,6 +72,19 @@ test('the smallest stove that does is found, of the kind drawn and of the other'
   expect(none.tables.map(({ id }) => id)).toEqual(['sizes-steel', 'sizes-masonry']);
 });
 
+test('the smallest stove is tried in a cold year and a leaky house, size by size until one does', async () => {
+  const design = heatedBy(MODEST, USUAL_STOVE);
+  // Twice as leaky asks for twice the heat: 1000/(1 + (kW/2)²) hours short, so 6.2 kW and more.
+  const runner = madeRunner((one, job) => ({
+    ...plausible(one, job),
+    heatTimes: one.air.ach50 > design.air.ach50 ? 2 : 1,
+  }));
+  const { finding } = await ask(howBigAStove, madeBasis(design), runner);
+  expect(finding!.figures).toMatchObject({ kW: 3.5, coldYearKW: 3.5, leakyKW: 7.5 });
+  expect(finding!.text).toMatch(/How sure\? In a year 1\.5 °C colder, it takes .*leaky, it takes 7\.5 kW\.$/);
+  expect(runner.ran.filter(({ at }) => at.doubt === 'leaky').map(({ at }) => at.kW)).toEqual([3.5, 5, 7.5]);
+});
+
 test('a stove is too big from where it makes plainly more hours too hot than the smallest that does', async () => {
   const runner = madeRunner(({ heating }) => ({ overheatedHours: heating.capacityKW < 6 ? 30 : 130 }));
   const { finding } = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), runner);
@@ -82,7 +95,7 @@ test('a stove is too big from where it makes plainly more hours too hot than the
 test('what doing without takes is tried on houses without any heat, and the failure is told of the house as drawn', async () => {
   const runner = madeRunner(plausible);
   const { finding, tables } = await ask(doWithout, madeBasis(MODEST), runner);
-  const [drawn, ...others] = runner.ran;
+  const [drawn, ...others] = mainJobs(runner);
   expect([drawn!.design.heating.capacityKW, drawn!.coldSpell]).toEqual([8, true]);
   expect(others.map(({ design }) => design.heating.capacityKW)).toEqual([0, 0, 0, 0, 0]);
   expect(others.at(-1)!.design.air.ach50).toBe(MODEST.air.ach50 / 2);
@@ -90,4 +103,12 @@ test('what doing without takes is tried on houses without any heat, and the fail
     /stay above 16 °C for 6 hours, and it is 12\.6 °C next morning\. In a power cut they stay so all along\./,
   );
   expect(tables.map(({ id }) => id)).toEqual(['without-heat', 'failure']);
+  const doubted = runner.ran.filter(({ at }) => at.doubt !== undefined);
+  expect(doubted.map(({ at, design }) => [at.doubt, design.hotter?.winterK ?? 0, design.air.ach50])).toEqual([
+    ['cold-year', -1.5, MODEST.air.ach50],
+    ['cold-year', -1.5, MODEST.air.ach50 / 2],
+    ['leaky', 0, MODEST.air.ach50 * 2],
+    ['leaky', 0, MODEST.air.ach50],
+  ]);
+  expect(finding!.text).toMatch(/How sure\? In a year 1\.5 °C colder that is /);
 });
