@@ -62,7 +62,7 @@ export function sourceWords(source: HeatSource | undefined): string {
   const { stove, lit, litBy, unlitWeekends, wood, moisture, air, floorShare, storeL } = source;
   return [
     `${STOVE_WORDS[stove]}, ${efficiency} of its heat used`,
-    `lit ${timesWords(lit, stove)}, ${LIT_BY_WORDS[litBy]}${unlitWeekends ? ', not at weekends' : ''}`,
+    `lit ${timesWords(lit, stove)}, ${LIT_BY_WORDS[litBy]}${unlitWeekends ? ', everybody away at weekends' : ''}`,
     `${woodById(wood).words} at ${percent(moisture)} water`,
     air === 'own' ? 'air by a pipe of its own' : 'air from the room',
     ...(floorShare

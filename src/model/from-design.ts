@@ -12,6 +12,7 @@ import { houseElements } from './envelope-elements.ts';
 import { equatorPanes } from './equator-glass.ts';
 import { withHeatSource } from './heat-source.ts';
 import { houseStack } from './house-stack.ts';
+import { isAwayAtWeekends } from './household.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
 import type { Element, Model, Pane, Zone } from './model.ts';
 import { openingsOf } from './openings-of-design.ts';
@@ -63,7 +64,13 @@ export function modelOf(design: Design, site: Site, ground: DeepGround): Model {
   const openings = plan ? roomOpenings(design, site, plan) : openingsOf(design, site);
   const stack = plan ? houseStack(plan, openings) : null;
   const parts = withHeatSource(design, plan, { zones, elements, openings });
-  const model: Model = { name: design.name, ...parts, panes, ...(stack && { stack }) };
+  const model: Model = {
+    name: design.name,
+    ...parts,
+    panes,
+    ...(stack && { stack }),
+    ...(isAwayAtWeekends(design) && { awayWeekends: true }),
+  };
   requireModel(model);
   return asFound(model, design);
 }

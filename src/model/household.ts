@@ -29,7 +29,12 @@ const WEEK_SHARES = { workday: 5 / 7, weekend: 2 / 7 };
 /** Hours of the day in which somebody cooks or washes. */
 export const WET_HOURS: readonly number[] = [...COOKING_HOURS, ...WASHING_HOURS];
 
-/** Share of the household at home, by hour: all, or none from 8 to 17 on workdays. */
+/** Nobody lights the stove at weekends, since nobody is there. */
+export function isAwayAtWeekends({ heating }: Design): boolean {
+  return heating.source?.kind === 'stove' && heating.source.unlitWeekends === true;
+}
+
+/** Share of the household at home, by hour: all, or none from 8 to 17 on workdays; weekends away are left out. */
 function presence(design: Design): { workday: number[]; weekend: number[] } {
   const weekend = new Array<number>(24).fill(1);
   const away = (hour: number) => design.people.awayWorkdays && hour >= LEAVES && hour < RETURNS;
@@ -39,7 +44,12 @@ function presence(design: Design): { workday: number[]; weekend: number[] } {
 /** People at home by hour; null for an empty house. */
 export function peopleAtHome(design: Design): Schedule | null {
   const { count } = design.people;
-  return count > 0 ? byPresence(design, () => count) : null;
+  return count > 0
+    ? lived(
+        design,
+        byPresence(design, () => count),
+      )
+    : null;
 }
 
 /** Heat of people, and of lights and appliances at the design's average [W]. */
@@ -49,15 +59,23 @@ export function gainsOf(design: Design): Gain[] {
   if (count > 0) {
     gains.push({
       id: 'people',
-      power: byPresence(design, (hour) => count * (isAwake(hour) ? AWAKE_W : ASLEEP_W)),
+      power: lived(
+        design,
+        byPresence(design, (hour) => count * (isAwake(hour) ? AWAKE_W : ASLEEP_W)),
+      ),
       radiantShare: PEOPLE_RADIANT,
     });
   }
   if (appliancesW > 0) {
     const mean = APPLIANCE_HOURS.reduce((sum, value) => sum + value, 0) / 24;
+    const standing = (appliancesW * Math.min(...APPLIANCE_HOURS)) / mean;
     gains.push({
       id: 'lights and appliances',
-      power: { workday: APPLIANCE_HOURS.map((value) => (appliancesW * value) / mean) },
+      power: lived(
+        design,
+        { workday: APPLIANCE_HOURS.map((value) => (appliancesW * value) / mean) },
+        standing,
+      ),
       radiantShare: APPLIANCE_RADIANT,
     });
   }
@@ -93,7 +111,7 @@ export function moistureOf(design: Design): MoistureSource[] {
     const allDay = Array.from({ length: 24 }, (_, hour) => hour);
     sources.push({ cause: 'drying clothes', rate: atHours(allDay, (rest * weights.drying) / whole) });
   }
-  return sources;
+  return sources.map(({ cause, rate }) => ({ cause, rate: lived(design, rate) }));
 }
 
 /** The table at the household's size; between whole numbers (a guest half the week) on the straight line. */
@@ -121,6 +139,11 @@ function byPresence(design: Design, value: (hour: number) => number) {
     workday: workday.map((share, hour) => share * value(hour)),
     weekend: weekend.map((share, hour) => share * value(hour)),
   };
+}
+
+/** The same in a week whose weekends nobody is there: what runs on by itself. */
+function lived(design: Design, schedule: Schedule, standing = 0): Schedule {
+  return isAwayAtWeekends(design) ? { ...schedule, weekend: new Array<number>(24).fill(standing) } : schedule;
 }
 
 /** Mean amount a day over a week of hourly rates. */

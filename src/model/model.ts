@@ -419,4 +419,6 @@ export interface Model {
   readonly openings: readonly Opening[];
   /** absent where no air passes from zone to zone one way */
   readonly stack?: HouseStack;
+  /** on Saturdays and Sundays nobody is there to move anything */
+  readonly awayWeekends?: true;
 }

@@ -26,6 +26,7 @@ import {
   USUAL_CAPACITY,
 } from './layout/engine-capacity.ts';
 import { airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
+import { markWeekendAway } from './people/occupant-control.ts';
 import { createWill } from './people/will.ts';
 import type { ZoneAir } from './people/zone-air.ts';
 import { createStepper } from './solver/stepper.ts';
@@ -192,11 +193,13 @@ function createEngine(capacity: EngineCapacity): Engine {
   let anyHeater = false;
   let outage: Outage | null = null;
   let anyMoved = false;
+  let awayWeekends = false;
   /** of the hour that runs, since the period's start; below 0 in the warm-up */
   let hourIn = 0;
 
   function runHour(climate: PreparedClimate, hour: number, counting: boolean): void {
     momentOf(hour, moment);
+    if (awayWeekends) markWeekendAway(moment);
     if (anyGiven) beginGiven();
     readHourWeather(climate, hour, weather);
     readZones();
@@ -445,6 +448,9 @@ function createEngine(capacity: EngineCapacity): Engine {
     heaters.load(model, layout);
     anyHeater = heaters.any();
     outage = options.outage ?? null;
+    awayWeekends = model.awayWeekends === true;
+    moment.absent = false;
+    moment.leaves = false;
     flows.stopFans(false);
     recorder.load(model, layout, options.history === true, options.lend === true);
     heatBalance.load(model, layout);

@@ -97,6 +97,10 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: STOVE, year: burning(0), house: { airC: (hour) => (hour < 500 ? 11 : 20) } },
     silent: { design: STOVE, year: burning(300), house: { airC: (hour) => (hour < 500 ? 11 : 20) } },
   },
+  'weekend-away': {
+    speaks: { design: { heating: { source: { ...USUAL_STOVE, unlitWeekends: true } } } },
+    silent: { design: STOVE },
+  },
   'wet-wood': {
     speaks: { design: { heating: { source: { ...USUAL_STOVE, moisture: 0.3 } } } },
     silent: { design: STOVE },

@@ -3,6 +3,7 @@
 import { expect, test } from 'vitest';
 import type { Design, Living } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { gainsOf, moistureOf, peopleAtHome } from '../../src/model/household.ts';
 import type { Schedule } from '../../src/model/model.ts';
 
@@ -54,6 +55,23 @@ test('people who go out on workdays are out from 8 to 17 and home at the weekend
   expect([home.workday[7], home.workday[8], home.workday[16], home.workday[17]]).toEqual([3, 0, 0, 3]);
   expect(sum(home.weekend!)).toBe(72);
   expect(peopleAtHome(household(0, 'moist'))).toBeNull();
+});
+
+test('a weekend away takes people, their water and all but what runs by itself with it', () => {
+  const home = household(3, 'moist', true);
+  const source = { ...USUAL_STOVE, unlitWeekends: true } as const;
+  const away: Design = { ...home, heating: { ...home.heating, source } };
+  expect(sum(peopleAtHome(away)!.weekend!)).toBe(0);
+  expect(peopleAtHome(away)!.workday).toEqual(peopleAtHome(home)!.workday);
+  const [people, appliances] = gainsOf(away);
+  expect(sum(people!.power.weekend!)).toBe(0);
+  // As at the dead of night: 4 of a mean of 10.4.
+  expect(appliances!.power.weekend![12]).toBeCloseTo(appliances!.power.workday[3]!, 12);
+  const alike = moistureOf(home);
+  moistureOf(away).forEach(({ rate }, i) => {
+    expect(rate.workday).toEqual(alike[i]!.rate.workday);
+    expect(sum(rate.weekend!)).toBe(0);
+  });
 });
 
 test('appliances average what the design says; an empty house has no people', () => {

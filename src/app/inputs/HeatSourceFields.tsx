@@ -126,7 +126,7 @@ function StoveFields({ stove, put }: { readonly stove: StoveSource; readonly put
           value={stove.unlitWeekends ? 'unlit' : 'lit'}
           options={[
             ['lit', 'lit as on other days'],
-            ['unlit', 'nobody is there to light it'],
+            ['unlit', 'nobody is there: no fire, no people’s heat, no hand at windows'],
           ]}
           choose={(weekends) => put(withWeekends(stove, weekends === 'unlit'))}
         />

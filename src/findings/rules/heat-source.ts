@@ -7,6 +7,7 @@ import { modelOf } from '../../model/from-design.ts';
 import { heatedAsAir } from '../../model/heat-source.ts';
 import { FLOOR_LIMIT_C, floorOutput, WALL_LIMIT_C, wallOutput } from '../../physics/floor-output.ts';
 import { dryHeatOf, woodById, woodHeat } from '../../physics/wood-fuel.ts';
+import { HOURS } from '../../weather/typical-year.ts';
 import type { Context } from '../context.ts';
 import { fuelWords } from '../fuel-words.ts';
 import { oncePer } from '../once-per.ts';
@@ -45,6 +46,25 @@ const overheatedByStove = oncePer(({ year, worst }: Context): number => {
   const [stove] = year.stoves ?? [];
   if (stove === undefined) return 0;
   return stove.roomW.filter((watt, hour) => watt > LITTLE_W && operativeC[hour]! > WARM_ENOUGH_C).length;
+});
+
+/** The coldest of weekends, of noons after them, and of corners in them [°C]. */
+const weekendLow = oncePer(({ climate, worst }: Context) => {
+  const { operativeC, cornerC } = worst('cold').year;
+  const { weekend } = climate.calendar;
+  const low = {
+    lowestC: Number.POSITIVE_INFINITY,
+    mondayC: Number.POSITIVE_INFINITY,
+    cornerC: Number.POSITIVE_INFINITY,
+  };
+  for (let hour = 0; hour < HOURS; hour++) {
+    if (weekend[hour] === 1) {
+      low.lowestC = Math.min(low.lowestC, operativeC[hour]!);
+      low.cornerC = Math.min(low.cornerC, cornerC[hour]!);
+    } else if (hour % 24 === 12 && weekend[(hour + HOURS - 24) % HOURS] === 1)
+      low.mondayC = Math.min(low.mondayC, operativeC[hour]!);
+  }
+  return low;
 });
 
 export const HEAT_SOURCE_RULES: readonly Rule[] = [
@@ -97,6 +117,15 @@ export const HEAT_SOURCE_RULES: readonly Rule[] = [
       (f.people === 0
         ? 'No one lives there to light it.'
         : 'No one is at home and awake in the hours in which it may be lit.'),
+  }),
+  finding({
+    id: 'weekend-away',
+    severity: (context) => (weekendLow(context).cornerC < 0 ? 'warning' : 'note'),
+    applies: (context) => stoveOf(context)?.unlitWeekends === true,
+    figures: (context) => weekendLow(context),
+    says: (f, { words }) =>
+      `With nobody there at weekends and no fire, the rooms fall to ${words.temperature(f.lowestC, 1)} at the coldest, and are at ${words.temperature(f.mondayC, 1)} on the coldest Monday at noon.` +
+      (f.cornerC < 0 ? ' The coldest corner freezes: let the water out of pipes before you leave.' : ''),
   }),
   finding({
     id: 'wet-wood',

@@ -16,6 +16,9 @@ export interface Moment {
   /** January 0 … December 11 */
   readonly month: number;
   readonly weekend: boolean;
+  /** the household is away for the weekend; and it is the last look before it leaves */
+  readonly absent: boolean;
+  readonly leaves: boolean;
   /** of the hour in the table of a schedule, 0…SCHEDULE_LENGTH − 1 */
   readonly scheduleIndex: number;
 }
@@ -40,7 +43,17 @@ export function momentOf(
 
 /** A moment to reuse. */
 export function blankMoment(calendar: Calendar = TYPICAL_CALENDAR) {
-  return { calendar, hour: 0, hourOfDay: 0, day: 0, month: 0, weekend: false, scheduleIndex: 0 };
+  return {
+    calendar,
+    hour: 0,
+    hourOfDay: 0,
+    day: 0,
+    month: 0,
+    weekend: false,
+    absent: false,
+    leaves: false,
+    scheduleIndex: 0,
+  };
 }
 
 /** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */

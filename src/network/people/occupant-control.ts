@@ -234,14 +234,21 @@ export function isMinded(state: OpeningState, control: OpeningControl, moment: M
   return control !== 'never' && isHome(control, moment) && state.waitingH === 0;
 }
 
-/** The last look before somebody leaves for the day. */
-export function isLeaving(control: OpeningControl, { hourOfDay, weekend }: Moment): boolean {
-  return control === 'away' && !weekend && hourOfDay === LEAVES - 1;
+/** The last look before somebody leaves for the day or the weekend. */
+export function isLeaving(control: OpeningControl, { hourOfDay, weekend, leaves }: Moment): boolean {
+  return leaves || (control === 'away' && !weekend && hourOfDay === LEAVES - 1);
 }
 
 /** The last look of the day. */
 export function isBedtime({ hourOfDay }: Moment): boolean {
   return hourOfDay === SLEEPS - 1;
+}
+
+/** Marks an hour of a household that is away on Saturdays and Sundays: it leaves with the last look of the day before. */
+export function markWeekendAway(into: { -readonly [K in keyof Moment]: Moment[K] }): void {
+  const { weekend, hour, calendar } = into;
+  into.absent = weekend;
+  into.leaves = !weekend && isBedtime(into) && calendar.weekend[(hour + 24) % HOURS] === 1;
 }
 
 /** What is open is open for the night: from the last look on, and from the evening on where the night may be used to cool. */
@@ -254,6 +261,7 @@ export function isAwake({ hourOfDay }: Moment): boolean {
 }
 
 /** At home by the clock. */
-export function isHome(control: OpeningControl, { hourOfDay, weekend }: Moment): boolean {
+export function isHome(control: OpeningControl, { hourOfDay, weekend, absent }: Moment): boolean {
+  if (absent) return false;
   return control !== 'away' || weekend || hourOfDay < LEAVES || hourOfDay >= RETURNS;
 }

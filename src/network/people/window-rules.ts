@@ -196,6 +196,7 @@ export function wantVent(
     isShutBy(vent, state, air) ||
     isNoHelp(vent, state, air, coolC) ||
     (isForTheNight && !state.mayCoolByNight) ||
+    moment.leaves ||
     (isLeaving(control, moment) && (isHeatedLately || will.season.recentHighC > opensC + HOT_DAY_K))
   ) {
     state.wanted = 0;
