@@ -3,8 +3,8 @@
 // no source, where no other is named.
 
 import type { Design, Join } from './design.ts';
+import { designThatFits } from './design-that-fits.ts';
 import { limitOf } from './limits.ts';
-import { glassThatFits, lengthThatFits } from './numbers-that-fit.ts';
 import { USUAL_VENTILATION } from './usual-ventilation.ts';
 
 export type Build = 'framed' | 'masonry' | 'earth' | 'straw' | 'earth-tyres';
@@ -186,12 +186,7 @@ export function usualHouse(answers: HouseAnswers): Design {
     },
     comfort: { overheatC: 26, underheatC: 16, humidLimit: 0.7 },
   };
-  return fitted(design);
-}
-
-function fitted(design: Design): Design {
-  const long = { ...design, sunspace: { ...design.sunspace, lengthM: lengthThatFits(design) } };
-  return { ...long, glass: { ...long.glass, value: glassThatFits(long) } };
+  return designThatFits(design);
 }
 
 /** The usual house of a design's own answers: what it is held against to say what is unusual about it. */

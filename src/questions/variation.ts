@@ -3,10 +3,9 @@
 
 import { withCarried } from '../design/choice-carried.ts';
 import type { Design } from '../design/design.ts';
+import { designThatFits } from '../design/design-that-fits.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { LIMITS, limitOf } from '../design/limits.ts';
-import { glassThatFits, lengthThatFits } from '../design/numbers-that-fit.ts';
-import { roomsThatFit, storeysThatFit } from '../design/room-fit.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
 
@@ -33,7 +32,7 @@ export function varied(design: Design, changes: Changes): Design {
       mayBeAbsent,
     ) as unknown as Design;
   }
-  return fitted(withCarried(design, next).design);
+  return designThatFits(withCarried(design, next).design);
 }
 
 /** The same design with its equator-facing glass given as an area, so that other changes leave it alone. */
@@ -44,7 +43,7 @@ export function withGlassAsArea(design: Design): Design {
 
 /** The design with so much equator-facing glass [m²], or as much as fits its front. */
 export function withGlassM2(design: Design, areaM2: number): Design {
-  return fitted({ ...design, glass: { ...design.glass, basis: 'area', value: areaM2 } });
+  return designThatFits({ ...design, glass: { ...design.glass, basis: 'area', value: areaM2 } });
 }
 
 type Tree = Readonly<Record<string, unknown>>;
@@ -63,16 +62,4 @@ function held(path: string, value: number | string | boolean): number | string |
   const { min, max, whole } = limitOf(path);
   const inside = Math.min(Math.max(value, min), max);
   return whole ? Math.round(inside) : inside;
-}
-
-function fitted(asked: Design): Design {
-  const storeys = storeysThatFit(asked);
-  const design = storeys === asked.house.storeys ? asked : { ...asked, house: { ...asked.house, storeys } };
-  const { sunspace, glass } = design;
-  const lengthM = lengthThatFits(design);
-  const next = lengthM === sunspace.lengthM ? design : { ...design, sunspace: { ...sunspace, lengthM } };
-  const value = glassThatFits(next);
-  const glazed = value === glass.value ? next : { ...next, glass: { ...glass, value } };
-  const rooms = roomsThatFit(glazed);
-  return rooms === glazed.rooms ? glazed : { ...glazed, rooms: rooms! };
 }

@@ -1,11 +1,10 @@
-// Keeps a changed design buildable: when one number makes another impossible (a shorter wall, glass that no longer
-// fits), the dependent one is drawn back to what fits and the person is told. In: any design whose single numbers
-// are within limits. Out: a design the schema accepts, and a sentence for each number drawn back.
+// Keeps a design changed by hand buildable, and says so: whole numbers are made whole, and where one number makes another
+// impossible (a shorter wall, glass that no longer fits) the dependent one is drawn back. In: any design whose single numbers
+// are within limits. Out: a design the schema accepts, and a sentence for each number that was moved.
 
 import type { Design } from '../../design/design.ts';
+import { designThatFits } from '../../design/design-that-fits.ts';
 import { LIMITS } from '../../design/limits.ts';
-import { glassThatFits, lengthThatFits } from '../../design/numbers-that-fit.ts';
-import { roomsThatFit, storeysThatFit } from '../../design/room-fit.ts';
 import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
@@ -22,45 +21,28 @@ export interface FitNote {
 
 const WHOLE = LIMITS.filter(({ whole }) => whole);
 
-/** Draw dependent numbers back to what fits. */
-export function fittedDesign(design: Design): FittedDesign {
+/** Why a number hangs on others, by its path, in the order they are told. */
+const REASONS = {
+  'house.storeys': 'Its rooms stand on so many storeys. Make it one room again to change that.',
+  'sunspace.lengthM': 'The sunspace is no longer than the wall it leans on.',
+  'glass.value': 'The glass fills its front; no more fits.',
+} as const;
+
+/** Draw whole numbers to whole ones and dependent numbers back to what fits. */
+export function fittedDesign(asked: Design): FittedDesign {
   const notes: FitNote[] = [];
-  let fitted = design;
+  let rounded = asked;
   for (const { path } of WHOLE) {
-    const was = numberAt(design, path);
+    const was = numberAt(asked, path);
     if (Number.isInteger(was)) continue;
     const now = Math.round(was);
-    fitted = withValueAt(fitted, path, now);
+    rounded = withValueAt(rounded, path, now);
     notes.push({ path, was, now, reason: 'This is a whole number.' });
   }
-  const storeys = storeysThatFit(fitted);
-  if (storeys !== fitted.house.storeys) {
-    notes.push({
-      path: 'house.storeys',
-      was: fitted.house.storeys,
-      now: storeys,
-      reason: 'Its rooms stand on so many storeys. Make it one room again to change that.',
-    });
-    fitted = { ...fitted, house: { ...fitted.house, storeys } };
+  const design = designThatFits(rounded);
+  for (const [path, reason] of Object.entries(REASONS)) {
+    const [was, now] = [numberAt(rounded, path), numberAt(design, path)];
+    if (now !== was) notes.push({ path, was, now, reason });
   }
-  const { sunspace } = design;
-  const lengthM = lengthThatFits(design);
-  if (lengthM !== sunspace.lengthM) {
-    fitted = { ...fitted, sunspace: { ...sunspace, lengthM } };
-    notes.push({
-      path: 'sunspace.lengthM',
-      was: sunspace.lengthM,
-      now: lengthM,
-      reason: 'The sunspace is no longer than the wall it leans on.',
-    });
-  }
-  const was = fitted.glass.value;
-  const now = glassThatFits(fitted);
-  if (now !== was) {
-    fitted = { ...fitted, glass: { ...fitted.glass, value: now } };
-    notes.push({ path: 'glass.value', was, now, reason: 'The glass fills its front; no more fits.' });
-  }
-  const rooms = roomsThatFit(fitted);
-  if (rooms !== fitted.rooms) fitted = { ...fitted, rooms: rooms! };
-  return { design: fitted, notes };
+  return { design, notes };
 }
