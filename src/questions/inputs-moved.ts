@@ -3,8 +3,8 @@
 // and so are the limits of comfort, which measure the house and do not change it.
 
 import type { Design } from '../design/design.ts';
+import { valueAt } from '../design/design-path.ts';
 import { LIMITS, type Quantity } from '../design/limits.ts';
-import { valueAt } from './variation.ts';
 
 export interface MovedInput {
   readonly path: string;

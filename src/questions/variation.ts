@@ -3,16 +3,12 @@
 
 import { withCarried } from '../design/choice-carried.ts';
 import type { Design } from '../design/design.ts';
+import { valueAt, withValueAt } from '../design/design-path.ts';
 import { designThatFits } from '../design/design-that-fits.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { LIMITS, limitOf } from '../design/limits.ts';
 
 export type Changes = Readonly<Record<string, number | string | boolean>>;
-
-/** The value at a dotted path, e.g. 'glass.tiltDeg'; undefined where there is none. */
-export function valueAt(design: Design, path: string): unknown {
-  return path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)?.[key], design);
-}
 
 /**
  * A design with values replaced, each choice with what it needs.
@@ -25,12 +21,9 @@ export function varied(design: Design, changes: Changes): Design {
   let next = design;
   for (const [path, value] of Object.entries(changes)) {
     const mayBeAbsent = LIMITS.some((limit) => limit.path === path && limit.absent !== undefined);
-    next = replaced(
-      next as unknown as Tree,
-      path.split('.'),
-      held(path, value),
-      mayBeAbsent,
-    ) as unknown as Design;
+    if (!mayBeAbsent && valueAt(next, path) === undefined)
+      throw new RangeError(`path is '${path}'; allowed: one of a design`);
+    next = withValueAt(next, path, held(path, value));
   }
   return designThatFits(withCarried(design, next).design);
 }
@@ -44,17 +37,6 @@ export function withGlassAsArea(design: Design): Design {
 /** The design with so much equator-facing glass [m²], or as much as fits its front. */
 export function withGlassM2(design: Design, areaM2: number): Design {
   return designThatFits({ ...design, glass: { ...design.glass, basis: 'area', value: areaM2 } });
-}
-
-type Tree = Readonly<Record<string, unknown>>;
-
-function replaced(tree: Tree, [key, ...rest]: readonly string[], value: unknown, mayBeAbsent: boolean): Tree {
-  if (key === undefined || !(key in tree || mayBeAbsent))
-    throw new RangeError(`path ends at '${key}'; allowed: a design's`);
-  return {
-    ...tree,
-    [key]: rest.length === 0 ? value : replaced(tree[key] as Tree, rest, value, mayBeAbsent),
-  };
 }
 
 function held(path: string, value: number | string | boolean): number | string | boolean {

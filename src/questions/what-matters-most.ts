@@ -2,6 +2,7 @@
 // hours too hot, heat and humid hours; then a spread of samples over what nobody can know beforehand, so that
 // each headline figure can be given as a range.
 
+import { valueAt } from '../design/design-path.ts';
 import { hotInWords } from './criterion.ts';
 import type { FigureKey } from './figures.ts';
 import { FIGURE_NAMES } from './figures.ts';
@@ -10,7 +11,7 @@ import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './
 import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { quantile, sampled } from './unknowns.ts';
-import { valueAt, varied, withGlassAsArea } from './variation.ts';
+import { varied, withGlassAsArea } from './variation.ts';
 import { countInWords, hoursInWords, type Words } from './words.ts';
 
 const DRAWN = 'as drawn';

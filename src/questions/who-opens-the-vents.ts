@@ -2,12 +2,13 @@
 // people who live there. The vents are the sunspace's, or the house windows where there is no sunspace.
 
 import type { Habit } from '../design/design.ts';
+import { valueAt } from '../design/design-path.ts';
 import { limitOf } from '../design/limits.ts';
 import { hotInWords } from './criterion.ts';
 import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
-import { valueAt, varied } from './variation.ts';
+import { varied } from './variation.ts';
 import { countInWords, hoursInWords } from './words.ts';
 
 const HABITS: readonly Habit[] = ['attentive', 'never', 'automatic', 'away', 'forgetful'];

@@ -2,9 +2,9 @@
 // closes its books. What no house can have is refused with a reason. Designs past the ends are refused by name before any run.
 import { describe, expect, test } from 'vitest';
 import { fittedDesign } from '../../src/app/state/design-fit.ts';
-import { withValueAt } from '../../src/app/state/design-path.ts';
 import { runYear } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
+import { withValueAt } from '../../src/design/design-path.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { geometryOf } from '../../src/design/geometry.ts';
 import { GLASS } from '../../src/design/glass-catalogue.ts';

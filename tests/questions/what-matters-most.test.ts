@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import { valueAt } from '../../src/design/design-path.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { LIMITS } from '../../src/design/limits.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { figuresOf } from '../../src/questions/figures.ts';
 import type { Run } from '../../src/questions/question.ts';
-import { valueAt, withGlassAsArea } from '../../src/questions/variation.ts';
+import { withGlassAsArea } from '../../src/questions/variation.ts';
 import { effectsOf, ranked, whatMattersMost } from '../../src/questions/what-matters-most.ts';
 import { type Formula, madeBasis, madeResult, madeRunner } from './made-runner.ts';
 

@@ -2,8 +2,8 @@
 
 import { useComputed } from '@preact/signals';
 import type { GlassBasis } from '../../design/design.ts';
+import { valueAt } from '../../design/design-path.ts';
 import { rebasedGlass } from '../state/design-basis.ts';
-import { valueAt } from '../state/design-path.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { ABSENT, choiceOf } from './choice-list.ts';
 import { LabelledMenu } from './LabelledMenu.tsx';

@@ -2,9 +2,9 @@
 // where the house has something else.
 
 import { useComputed } from '@preact/signals';
+import { valueAt } from '../../design/design-path.ts';
 import { bedFloorM2, isBedTooLarge } from '../../design/numbers-that-fit.ts';
 import { quantityText } from '../parts/number-text.ts';
-import { valueAt } from '../state/design-path.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { InputEntry } from './input-groups.ts';
 import { INPUT_HELP, TRADE_WORDS } from './input-help.ts';

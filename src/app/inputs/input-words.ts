@@ -2,9 +2,9 @@
 // texts.
 
 import type { Design } from '../../design/design.ts';
+import { valueAt } from '../../design/design-path.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
-import { valueAt } from '../state/design-path.ts';
 import { ABSENT, choiceOf } from './choice-list.ts';
 import type { InputEntry } from './input-groups.ts';
 import { numberRange } from './number-range.ts';

@@ -3,6 +3,7 @@
 // a step that is round in those units.
 
 import type { Design } from '../../design/design.ts';
+import { numberAt, valueAt } from '../../design/design-path.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
 import {
@@ -12,7 +13,6 @@ import {
   type UnitSystem,
   unitOf,
 } from '../parts/display-unit.ts';
-import { numberAt, valueAt } from '../state/design-path.ts';
 
 export interface NumberRange {
   readonly path: string;

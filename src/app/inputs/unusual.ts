@@ -2,9 +2,9 @@
 // sunspace and walls (design/usual-house.ts). A design in; paths, and the usual house, out.
 
 import type { Design } from '../../design/design.ts';
+import { valueAt } from '../../design/design-path.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { ANSWERED, usualLike } from '../../design/usual-house.ts';
-import { valueAt } from '../state/design-path.ts';
 import { INPUT_GROUPS } from './input-groups.ts';
 
 /** Numbers within this share of each other are alike. */

@@ -4,12 +4,12 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
+import { withValueAt } from '../../design/design-path.ts';
 import type { Year } from '../../network/year.ts';
 import { type ColourScale, comfortScale } from '../parts/colour-scale.ts';
 import { useElementWidth } from '../parts/element-width.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { fittedDesign } from '../state/design-fit.ts';
-import { withValueAt } from '../state/design-path.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { Workspace } from '../state/workspace.ts';
 import { HandleKnob } from './HandleKnob.tsx';

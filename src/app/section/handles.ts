@@ -3,6 +3,7 @@
 // are the number's own. Keyboard and pointer use the same table.
 
 import type { Design } from '../../design/design.ts';
+import { numberAt } from '../../design/design-path.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
 import { leastRowM, ROOM_LIMITS } from '../../design/room.ts';
@@ -15,7 +16,6 @@ import {
   toSi,
   type UnitSystem,
 } from '../parts/display-unit.ts';
-import { numberAt } from '../state/design-path.ts';
 import { flapAreaM2, ventPlace } from './inside-marks.ts';
 import { moved } from './mark.ts';
 import type { Point, SectionShape } from './section-shape.ts';

@@ -4,8 +4,8 @@
 
 import { withCarried } from '../../design/choice-carried.ts';
 import type { Design } from '../../design/design.ts';
+import { valueAt, withValueAt } from '../../design/design-path.ts';
 import { type FitNote, type FittedDesign, fittedDesign } from './design-fit.ts';
-import { valueAt, withValueAt } from './design-path.ts';
 
 /** One value changed, with what the choice needs; every other number is built as asked as far as it fits. */
 export function changedAsAsked(

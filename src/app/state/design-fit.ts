@@ -3,9 +3,9 @@
 // are within limits. Out: a design the schema accepts, and a sentence for each number that was moved.
 
 import type { Design } from '../../design/design.ts';
+import { numberAt, withValueAt } from '../../design/design-path.ts';
 import { designThatFits } from '../../design/design-that-fits.ts';
 import { LIMITS } from '../../design/limits.ts';
-import { numberAt, withValueAt } from './design-path.ts';
 
 export interface FittedDesign {
   readonly design: Design;

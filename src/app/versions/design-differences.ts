@@ -2,6 +2,7 @@
 // in all of them, in the order of the input panel, with its value in each in words.
 
 import type { Design, Hotter } from '../../design/design.ts';
+import { valueAt } from '../../design/design-path.ts';
 import { hotterName } from '../../design/hotter.ts';
 import { coverWords } from '../../findings/cover-words.ts';
 import { foundWords, UNKNOWN_WORDS } from '../../findings/found-words.ts';
@@ -14,7 +15,6 @@ import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { numberRange } from '../inputs/number-range.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
-import { valueAt } from '../state/design-path.ts';
 
 export interface Difference {
   readonly path: string;

@@ -3,7 +3,7 @@ import { INPUT_GROUPS } from '../../../src/app/inputs/input-groups.ts';
 import { INPUT_HELP, TRADE_WORDS } from '../../../src/app/inputs/input-help.ts';
 import { unusualPaths } from '../../../src/app/inputs/unusual.ts';
 import { FIRST_GIVEN, houseOf } from '../../../src/app/start/house-answers.ts';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { limitOf } from '../../../src/design/limits.ts';
 

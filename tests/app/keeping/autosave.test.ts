@@ -6,8 +6,8 @@ import type { Store } from '../../../src/app/keeping/browser-store.ts';
 import type { KeptVersion } from '../../../src/app/keeping/kept-record.ts';
 import type { TabMark } from '../../../src/app/keeping/tab-mark.ts';
 import { createDesignHistory } from '../../../src/app/state/design-history.ts';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
 import type { Design } from '../../../src/design/design.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 
 const design = EXAMPLES[1]!.design;

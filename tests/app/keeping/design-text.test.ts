@@ -7,7 +7,7 @@ import {
   designToText,
 } from '../../../src/app/keeping/design-text.ts';
 import { fittedDesign } from '../../../src/app/state/design-fit.ts';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { LIMITS } from '../../../src/design/limits.ts';
 

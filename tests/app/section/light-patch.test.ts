@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { lightPatch } from '../../../src/app/section/light-patch.ts';
 import { sectionShape } from '../../../src/app/section/section-shape.ts';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 
 const modest = EXAMPLES.find(({ id }) => id === 'modest')!.design;

@@ -8,8 +8,8 @@ import { sectionFrame } from '../../../src/app/section/section-frame.ts';
 import { sectionShape } from '../../../src/app/section/section-shape.ts';
 import { groundMarks, roomMarks } from '../../../src/app/section/shell-marks.ts';
 import { lightMarks, noonLight, sunMarks } from '../../../src/app/section/sun-marks.ts';
-import { numberAt, withValueAt } from '../../../src/app/state/design-path.ts';
 import type { Design } from '../../../src/design/design.ts';
+import { numberAt, withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { geometryOf } from '../../../src/design/geometry.ts';
 

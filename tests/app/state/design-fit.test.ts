@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { rebasedGlass } from '../../../src/app/state/design-basis.ts';
 import { fittedDesign } from '../../../src/app/state/design-fit.ts';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { geometryOf } from '../../../src/design/geometry.ts';
 import { LIMITS } from '../../../src/design/limits.ts';

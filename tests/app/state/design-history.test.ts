@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { createDesignHistory } from '../../../src/app/state/design-history.ts';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 
 const start = EXAMPLES[0]!.design;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { withValueAt } from '../../../src/app/state/design-path.ts';
 import { createVersionList } from '../../../src/app/state/version-list.ts';
 import { designDifferences } from '../../../src/app/versions/design-differences.ts';
+import { withValueAt } from '../../../src/design/design-path.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
 import { dividedBy, ROOM_PRESETS } from '../../../src/design/room-presets.ts';
 

@@ -1,6 +1,6 @@
 // Reading and replacing one value of a design by its dotted path, without touching the old design.
 
-import type { Design } from '../../design/design.ts';
+import type { Design } from './design.ts';
 
 /** The value at a path; undefined when there is none. */
 export function valueAt(design: Design, path: string): unknown {
