@@ -2,7 +2,8 @@
 // run takes in place of its rules and schedules out.
 
 import type { PeriodSeries } from '../daystone.ts';
-import type { Model, Schedule } from '../model/model.ts';
+import type { Model } from '../model/model.ts';
+import { valuesOf } from '../model/schedule.ts';
 import type { HourGrid } from '../weather/real/hourly-means.ts';
 import { HOUR_MS } from '../weather/real/moments.ts';
 import type { Windows } from './house-record.ts';
@@ -63,14 +64,13 @@ function awaySeries(
     Float64Array.from({ length: hours }, (_, hour) =>
       isIn(away, startMs + hour * HOUR_MS) ? value : Number.NaN,
     );
-  const least = ({ workday, weekend = workday }: Schedule) => Math.min(...workday, ...weekend);
   return zones.flatMap(({ id: zone, people, gains, moisture }): PeriodSeries[] => [
     ...(people === null ? [] : [{ kind: 'people', zone, values: only(0) } as const]),
     ...gains.map(({ id: gain, power }) => ({
       kind: 'gain' as const,
       zone,
       gain,
-      values: only(gain === 'people' ? 0 : least(power)),
+      values: only(gain === 'people' ? 0 : Math.min(...valuesOf(power))),
     })),
     ...moisture.map(({ cause }) => ({ kind: 'moisture' as const, zone, cause, values: only(0) })),
   ]);

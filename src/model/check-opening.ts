@@ -18,6 +18,7 @@ import type {
   Schedule,
   VentOpening,
 } from './model.ts';
+import { valuesOf } from './schedule.ts';
 
 /** Refuse an opening by the first thing wrong with it. */
 export function requireOpening(opening: Opening, zoneIds: ReadonlySet<string>): void {
@@ -98,7 +99,7 @@ function requireDoor(of: (what: string) => string, door: DoorOpening, zoneIds: R
 
 function requireShares(what: string, schedule: Schedule): void {
   requireSchedule(what, schedule, 0, '');
-  for (const share of [...schedule.workday, ...(schedule.weekend ?? [])]) requireShare(what, share);
+  for (const share of valuesOf(schedule)) requireShare(what, share);
 }
 
 /** Refuse a way or place of one-way air that is none. */

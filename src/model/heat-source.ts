@@ -12,6 +12,7 @@ import { dryHeatOf, woodById, woodHeat } from '../physics/wood-fuel.ts';
 import { floorCoverM } from './house-floor.ts';
 import { isAwake, peopleAtHome } from './household.ts';
 import type { Element, FixedOpening, Model, Opening, Schedule, Stove, WaterStore, Zone } from './model.ts';
+import { always, withEachHour } from './schedule.ts';
 
 const J_PER_KWH = 3.6e6;
 /** Air a fire draws [m³/kg of wood]: chemistry at twice to two and a half times the least, 7.8–9.8; common practice. */
@@ -158,14 +159,10 @@ function feedingHours(
   { unlitWeekends }: StoveSource,
   hours: readonly number[] | null,
 ): Schedule {
-  const home = peopleAtHome(design);
-  const day = (present: readonly number[], isThere: boolean) =>
-    present.map((people, hour) =>
-      isThere && people > 0 && isAwake(hour) && (hours === null || hours.includes(hour)) ? 1 : 0,
-    );
-  const nobody = new Array<number>(24).fill(0);
-  const workday = home?.workday ?? nobody;
-  return { workday: day(workday, true), weekend: day(home?.weekend ?? workday, !unlitWeekends) };
+  const fed = withEachHour(peopleAtHome(design) ?? always(0), (people, hour) =>
+    people > 0 && isAwake(hour) && (hours === null || hours.includes(hour)) ? 1 : 0,
+  );
+  return { ...fed, weekend: unlitWeekends ? always(0).workday : (fed.weekend ?? fed.workday) };
 }
 
 /** Drawn in by the room's cracks while the fire burns, beside what they let through anyway. */
@@ -175,7 +172,7 @@ function fireAir(zone: string, { loadKg, burnH }: Stove): FixedOpening {
     kind: 'fixed',
     id: 'air for the fire',
     zone,
-    flow: { workday: new Array<number>(24).fill(flow) },
+    flow: always(flow),
     fan: false,
     feedsFire: true,
   };

@@ -5,6 +5,7 @@
 import type { Design } from '../design/design.ts';
 import { householdMoisture, MOISTURE_ACTIVITIES } from '../physics/household-moisture.ts';
 import type { Gain, MoistureSource, Schedule } from './model.ts';
+import { always, byHour, withEachHour } from './schedule.ts';
 
 const WAKES = 7;
 const SLEEPS = 22;
@@ -35,10 +36,9 @@ export function isAwayAtWeekends({ heating }: Design): boolean {
 }
 
 /** Share of the household at home, by hour: all, or none from 8 to 17 on workdays; weekends away are left out. */
-function presence(design: Design): { workday: number[]; weekend: number[] } {
-  const weekend = new Array<number>(24).fill(1);
+function presence(design: Design): Schedule {
   const away = (hour: number) => design.people.awayWorkdays && hour >= LEAVES && hour < RETURNS;
-  return { workday: weekend.map((_, hour) => (away(hour) ? 0 : 1)), weekend };
+  return { ...byHour((hour) => (away(hour) ? 0 : 1)), weekend: always(1).workday };
 }
 
 /** People at home by hour; null for an empty house. */
@@ -90,10 +90,7 @@ export function moistureOf(design: Design): MoistureSource[] {
   const asIs = byPresence(design, (hour) => count * rateOf(isAwake(hour) ? 'awake' : 'asleep'));
   const own = weekMean(asIs);
   const scale = Math.min(1, (MOST_OWN_SHARE * totalG) / own);
-  const people = {
-    workday: asIs.workday.map((value) => value * scale),
-    weekend: asIs.weekend.map((value) => value * scale),
-  };
+  const people = withEachHour(asIs, (value) => value * scale);
   const rest = totalG - own * scale;
   // Grams a day of BS 5250's habits, as weights: electric cooking; oneself, dishes and clothes; drying indoors.
   const weights = {
@@ -133,27 +130,22 @@ export function isAwake(hour: number): boolean {
   return hour >= WAKES && hour < SLEEPS;
 }
 
-function byPresence(design: Design, value: (hour: number) => number) {
-  const { workday, weekend } = presence(design);
-  return {
-    workday: workday.map((share, hour) => share * value(hour)),
-    weekend: weekend.map((share, hour) => share * value(hour)),
-  };
+function byPresence(design: Design, value: (hour: number) => number): Schedule {
+  return withEachHour(presence(design), (share, hour) => share * value(hour));
 }
 
 /** The same in a week whose weekends nobody is there: what runs on by itself. */
 function lived(design: Design, schedule: Schedule, standing = 0): Schedule {
-  return isAwayAtWeekends(design) ? { ...schedule, weekend: new Array<number>(24).fill(standing) } : schedule;
+  return isAwayAtWeekends(design) ? { ...schedule, weekend: always(standing).workday } : schedule;
 }
 
 /** Mean amount a day over a week of hourly rates. */
-function weekMean({ workday, weekend }: { workday: number[]; weekend: number[] }): number {
-  const day = (hours: number[]) => hours.reduce((sum, value) => sum + value, 0);
+function weekMean({ workday, weekend = workday }: Schedule): number {
+  const day = (hours: readonly number[]) => hours.reduce((sum, value) => sum + value, 0);
   return WEEK_SHARES.workday * day(workday) + WEEK_SHARES.weekend * day(weekend);
 }
 
 /** A daily amount spread over some hours. */
 function atHours(hours: readonly number[], amount: number): Schedule {
-  const workday = Array.from({ length: 24 }, (_, hour) => (hours.includes(hour) ? amount / hours.length : 0));
-  return { workday };
+  return byHour((hour) => (hours.includes(hour) ? amount / hours.length : 0));
 }

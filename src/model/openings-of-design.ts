@@ -19,7 +19,8 @@ import { commonDoor, heatGiving, wholeCommonWall } from './common-wall.ts';
 import { warmMonths } from './compass.ts';
 import { WET_HOURS } from './household.ts';
 import { LEAST_AREA_M2 } from './layers.ts';
-import type { CrackOpening, FixedOpening, Opening, Schedule, VentOpening, VentRule } from './model.ts';
+import type { CrackOpening, FixedOpening, Opening, VentOpening, VentRule } from './model.ts';
+import { always, byHour } from './schedule.ts';
 
 const CM2_PER_M2 = 1e4;
 /** High vents a third larger than low ones: of their sum, 3/7 low and 4/7 high; from memory, medium confidence. */
@@ -159,7 +160,7 @@ export function extractFan(design: Design): FixedOpening | null {
     kind: 'fixed',
     id: 'extract fan',
     zone: 'house',
-    flow: extractRuns === 'hours' ? inHours(WET_HOURS, flow) : always(flow),
+    flow: extractRuns === 'hours' ? byHour((hour) => (WET_HOURS.includes(hour) ? flow : 0)) : always(flow),
     fan: true,
     fanWPerM3H: EXTRACT_W_PER_M3H,
     ...(extractRuns === 'humidity' && {
@@ -206,23 +207,16 @@ export function sunspaceFan(design: Design): FixedOpening | null {
   };
 }
 
-export const always = (value: number): Schedule => ({ workday: new Array<number>(24).fill(value) });
-const inHours = (hours: readonly number[], value: number): Schedule => ({
-  workday: Array.from({ length: 24 }, (_, hour) => (hours.includes(hour) ? value : 0)),
-});
-
 export function nightPurge(design: Design, site: Site): FixedOpening | null {
   const { nightPurgeAch } = design.vents;
   if (nightPurgeAch <= 0) return null;
   const flow = (nightPurgeAch * geometryOf(design).houseVolumeM3) / 3600;
-  const workday = Array.from({ length: 24 }, (_, hour) =>
-    hour >= PURGE_FROM_H || hour < PURGE_UNTIL_H ? flow : 0,
-  );
+  const byNight = byHour((hour) => (hour >= PURGE_FROM_H || hour < PURGE_UNTIL_H ? flow : 0));
   return {
     kind: 'fixed',
     id: 'night purge',
     zone: 'house',
-    flow: { workday, months: warmMonths(site) },
+    flow: { ...byNight, months: warmMonths(site) },
     fan: true,
     onlyAboveC: PURGE_ABOVE_C,
   };

@@ -12,7 +12,6 @@ import { commonDoor, DOOR_DISCHARGE, heatGiving } from './common-wall.ts';
 import { isAwake } from './household.ts';
 import type { CrackOpening, DoorOpening, FixedOpening, Opening, Schedule, StairOpening } from './model.ts';
 import {
-  always,
   extractFan,
   houseCracks,
   nightPurge,
@@ -23,6 +22,7 @@ import {
   windowsOf,
 } from './openings-of-design.ts';
 import { commonParts } from './rooms-of-design.ts';
+import { always, byHour, withEachHour } from './schedule.ts';
 
 /** Clear sizes of doors and wide openings [m]; common practice, no source. */
 const DOOR = { widthM: 0.8, heightM: 2 };
@@ -98,9 +98,7 @@ function roomWindows(design: Design, placed: PlacedRoom, wholeM2: number): Openi
 
 function fanIn(fan: FixedOpening | null, { id }: PlacedRoom, share: number): FixedOpening | null {
   if (fan === null || share <= 0) return null;
-  const { flow } = fan;
-  const workday = flow.workday.map((value) => value * share);
-  return { ...fan, id: `${fan.id} ${id}`, zone: id, flow: { ...flow, workday } };
+  return { ...fan, id: `${fan.id} ${id}`, zone: id, flow: withEachHour(fan.flow, (value) => value * share) };
 }
 
 /** From the room that a room's door leads to, while this one wants its warmth. */
@@ -175,5 +173,5 @@ function openHours(door: RoomDoor): Schedule {
         return 1;
     }
   };
-  return { workday: Array.from({ length: 24 }, (_, hour) => share(hour)) };
+  return byHour(share);
 }

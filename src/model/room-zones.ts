@@ -7,6 +7,7 @@ import { type SharedCause, sharesOf } from '../design/room-uses.ts';
 import { gainsOf, isAwake, moistureOf, peopleAtHome } from './household.ts';
 import type { Schedule, Thermostat, Zone } from './model.ts';
 import { plantingIn } from './planting.ts';
+import { withEachHour } from './schedule.ts';
 import { FURNITURE_J_PER_K, houseZone } from './zone-house.ts';
 
 /** Of the furniture's store, what partitions make up, which are drawn here [J/K each m² of floor]; common practice, no source. */
@@ -40,11 +41,11 @@ export function roomZones(design: Design, plan: RoomPlan): Zone[] {
       thermostat: heaterIn(placed, rooms, house.thermostat),
       gains: gains.map((gain) => ({
         ...gain,
-        power: byHour(gain.power, gain.id === 'people' ? present : steady('appliances')),
+        power: shared(gain.power, gain.id === 'people' ? present : steady('appliances')),
       })),
-      moisture: moisture.map(({ cause, rate }) => ({ cause, rate: byHour(rate, causeOf(cause)) })),
+      moisture: moisture.map(({ cause, rate }) => ({ cause, rate: shared(rate, causeOf(cause)) })),
       planting: i === gardenRoom(plan) ? plantingIn(design, 'house', placed.groundM2) : null,
-      people: people && byHour(people, present),
+      people: people && shared(people, present),
       cornerFactor: house.cornerFactor,
     };
   });
@@ -67,11 +68,7 @@ export function gardenRoom({ rooms }: RoomPlan): number {
   return front.indexOf(Math.max(...front));
 }
 
-function byHour(schedule: Schedule, factorOf: (hour: number) => number): Schedule {
-  const scaled = (hours: readonly number[]) => hours.map((value, hour) => value * factorOf(hour));
-  return {
-    ...schedule,
-    workday: scaled(schedule.workday),
-    ...(schedule.weekend && { weekend: scaled(schedule.weekend) }),
-  };
+/** A room's part of a schedule of the house, by the hour of the day. */
+function shared(schedule: Schedule, shareAt: (hour: number) => number): Schedule {
+  return withEachHour(schedule, (value, hour) => value * shareAt(hour));
 }

@@ -3,7 +3,8 @@
 // normal one, of the factor's logarithm or of the shift. Widths are house rules: common practice, no source.
 
 import { UNKNOWN_IDS, type UnknownId } from '../design/as-found.ts';
-import type { Element, Gain, Layer, Model, MoistureSource, Opening, Schedule, Zone } from './model.ts';
+import type { Element, Gain, Layer, Model, MoistureSource, Opening, Zone } from './model.ts';
+import { withEachHour } from './schedule.ts';
 
 /** By unknown, a factor or a shift; absent as drawn. */
 export type UnknownValues = Readonly<Partial<Record<UnknownId, number>>>;
@@ -30,11 +31,6 @@ const withZones = (model: Model, of: (zone: Zone) => Zone): Model => ({
 const withOpenings = (model: Model, of: (opening: Opening) => Opening): Model => ({
   ...model,
   openings: model.openings.map(of),
-});
-const each = (schedule: Schedule, of: (value: number) => number): Schedule => ({
-  ...schedule,
-  workday: schedule.workday.map(of),
-  ...(schedule.weekend && { weekend: schedule.weekend.map(of) }),
 });
 
 export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
@@ -86,7 +82,9 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     change: (model, times) =>
       withZones(model, (zone) => ({
         ...zone,
-        gains: zone.gains.map((gain): Gain => ({ ...gain, power: each(gain.power, (watt) => watt * times) })),
+        gains: zone.gains.map(
+          (gain): Gain => ({ ...gain, power: withEachHour(gain.power, (watt) => watt * times) }),
+        ),
       })),
   },
   stove: {
@@ -98,7 +96,10 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
         zone.thermostat?.heatC
           ? {
               ...zone,
-              thermostat: { ...zone.thermostat, heatC: each(zone.thermostat.heatC, (heatC) => heatC + byK) },
+              thermostat: {
+                ...zone.thermostat,
+                heatC: withEachHour(zone.thermostat.heatC, (heatC) => heatC + byK),
+              },
             }
           : zone,
       ),
@@ -133,7 +134,10 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
       withZones(model, (zone) => ({
         ...zone,
         moisture: zone.moisture.map(
-          (source): MoistureSource => ({ ...source, rate: each(source.rate, (rate) => rate * times) }),
+          (source): MoistureSource => ({
+            ...source,
+            rate: withEachHour(source.rate, (rate) => rate * times),
+          }),
         ),
       })),
   },

@@ -7,6 +7,7 @@ import { gainsOf, moistureOf, peopleAtHome } from './household.ts';
 import { resistanceOf, wallLayers } from './layers.ts';
 import type { Thermostat, Zone } from './model.ts';
 import { plantingIn } from './planting.ts';
+import { byHour } from './schedule.ts';
 
 /** Furniture and partitions, each m² of floor: heat [J/K], water [kg per unit RH]; common practice, no source. */
 export const FURNITURE_J_PER_K = 20_000;
@@ -37,8 +38,6 @@ export function houseZone(design: Design): Zone {
 function thermostatOf(design: Design): Thermostat | null {
   const { dayC, nightC, capacityKW } = design.heating;
   if (capacityKW <= 0) return null;
-  const workday = Array.from({ length: 24 }, (_, hour) =>
-    hour >= DAY_FROM_H && hour < NIGHT_FROM_H ? dayC : nightC,
-  );
-  return { heatC: { workday }, coolC: null, heatCapacityW: capacityKW * 1000, coolCapacityW: 0 };
+  const heatC = byHour((hour) => (hour >= DAY_FROM_H && hour < NIGHT_FROM_H ? dayC : nightC));
+  return { heatC, coolC: null, heatCapacityW: capacityKW * 1000, coolCapacityW: 0 };
 }

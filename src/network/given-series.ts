@@ -4,6 +4,7 @@
 // of schedules, which every load writes anew, and positions of openings are asked for only where there are events.
 
 import type { Model, Schedule } from '../model/model.ts';
+import { always } from '../model/schedule.ts';
 import { addToTable, type Moment, SCHEDULE_LENGTH } from './hour/clock.ts';
 
 /** A measured series of a run; `values` by row of the climate, NaN where not known. */
@@ -198,7 +199,7 @@ export function createGivenSeries(zonesMost: number, tables: ScheduleTables, ope
   };
 }
 
-const NOTHING: Schedule = { workday: new Array<number>(24).fill(0) };
+const NOTHING = always(0);
 
 function names(all: readonly { readonly id: string }[]): string {
   return all.map(({ id }) => `'${id}'`).join(', ') || 'none';

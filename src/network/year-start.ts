@@ -4,7 +4,8 @@
 // would leave it, since soil remembers for longer than a year; the next is lived from there, its last weeks day by day.
 // Error: against 365 real days before the year, tests/converge and docs/convergence.md.
 
-import type { Model, Schedule } from '../model/model.ts';
+import type { Model } from '../model/model.ts';
+import { always } from '../model/schedule.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
 import type { AirFlow } from './air/air-flow-interface.ts';
 import type { Covers } from './covers/covers.ts';
@@ -17,8 +18,8 @@ import type { HourlyGains } from './sun/hourly-gains.ts';
 
 const DAYS = 365;
 const DAY_S = 86_400;
-const NO_LOWER_BOUND: Schedule = { workday: new Array<number>(24).fill(Number.NEGATIVE_INFINITY) };
-const NO_UPPER_BOUND: Schedule = { workday: new Array<number>(24).fill(Number.POSITIVE_INFINITY) };
+const NO_LOWER_BOUND = always(Number.NEGATIVE_INFINITY);
+const NO_UPPER_BOUND = always(Number.POSITIVE_INFINITY);
 /** Phases up to the start: their days, so many of them to a long step, every so many of those read; the first is a period. */
 const PHASES = [
   { days: DAYS, together: 30, every: 8 },

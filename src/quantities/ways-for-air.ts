@@ -5,6 +5,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { roomPlanOf } from '../design/room-plan.ts';
 import type { FixedOpening, Opening } from '../model/model.ts';
+import { valuesOf } from '../model/schedule.ts';
 import { areaTake, countTake, type Take } from './take.ts';
 
 /** Of a leaf; wider openings have several [m]. */
@@ -91,7 +92,7 @@ function fanTakes(openings: readonly Opening[]): Take[] {
   return FANS.map(({ id, item, m3H: each }): Take => {
     const m3H = fans
       .filter((fan) => fan.id.startsWith(id))
-      .reduce((sum, { flow }) => sum + 3600 * Math.max(...flow.workday), 0);
+      .reduce((sum, { flow }) => sum + 3600 * Math.max(...valuesOf(flow)), 0);
     return {
       item,
       count: Math.ceil(m3H / each - 1e-9),

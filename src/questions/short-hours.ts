@@ -2,6 +2,7 @@
 // and its year in, a count out.
 
 import type { Model } from '../model/model.ts';
+import { blankMoment, momentOf, scheduled } from '../network/hour/clock.ts';
 import type { Year } from '../network/year.ts';
 import type { Calendar } from '../weather/calendar.ts';
 import { HOURS } from '../weather/typical-year.ts';
@@ -13,21 +14,18 @@ const FROM_H = 9;
 const UNTIL_H = 22;
 
 /** Of 13 hours a day, those in which some heated room falls short. */
-export function shortHoursOf({ zones }: Model, year: Year, { weekend }: Calendar): number {
+export function shortHoursOf({ zones }: Model, year: Year, calendar: Calendar): number {
   const columns = [...(year.rooms ?? []), ...year.zones];
   const heated = zones.flatMap(({ id, thermostat }) => {
     const column = columns.find((zone) => zone.id === id);
     return thermostat?.heatC && column ? [{ heatC: thermostat.heatC, airC: column.airC }] : [];
   });
+  const moment = blankMoment(calendar);
   let count = 0;
   for (let hour = 0; hour < HOURS; hour++) {
-    const hourOfDay = hour % 24;
+    const { hourOfDay } = momentOf(hour, moment);
     if (hourOfDay < FROM_H || hourOfDay >= UNTIL_H) continue;
-    const isShort = heated.some(({ heatC, airC }) => {
-      const hours = weekend[hour] === 1 && heatC.weekend ? heatC.weekend : heatC.workday;
-      return airC[hour]! < hours[hourOfDay]! - PLAINLY_K;
-    });
-    if (isShort) count++;
+    if (heated.some(({ heatC, airC }) => airC[hour]! < scheduled(heatC, moment) - PLAINLY_K)) count++;
   }
   return count;
 }

@@ -6,6 +6,7 @@
 // Constants: common practice, no source, unless said.
 
 import type { Model, Zone } from '../../model/model.ts';
+import { valuesOf } from '../../model/schedule.ts';
 import { clamp01 } from '../../physics/clamp.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
 import { isAwake, WAKING_COLD_K } from './occupant-control.ts';
@@ -119,9 +120,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     model.zones.forEach(({ id, people, thermostat }, z) => {
       rooms.hasHeater[z] = thermostat?.heatC ? 1 : 0;
       rooms.isRoom[z] = people !== null || thermostat?.heatC ? 1 : 0;
-      const hours = thermostat?.heatC
-        ? [...thermostat.heatC.workday, ...(thermostat.heatC.weekend ?? [])]
-        : null;
+      const hours = thermostat?.heatC ? valuesOf(thermostat.heatC) : null;
       rooms.dayC[z] = hours === null ? WISHED_DAY_C : Math.max(...hours);
       rooms.nightC[z] = hours === null ? WISHED_NIGHT_C : Math.min(...hours);
       rooms.holdC[z] = Number.NEGATIVE_INFINITY;
