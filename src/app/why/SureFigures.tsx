@@ -2,7 +2,6 @@
 // once the design has come to rest, and given up when it moves again. Nothing runs while the hand is on it.
 
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { drawnOf, type HowSure, howSureSentences, type Ranged, rangeOf } from '../../questions/how-sure.ts';
@@ -11,6 +10,7 @@ import { FigurePanel } from '../figures/FigurePanel.tsx';
 import type { FigureRanges, HeadlineFigure } from '../figures/headline-figures.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { sureOf } from './pulled-levers.ts';
+import { useRunAtRest } from './run-for.ts';
 
 /** Nobody is at work on the design when nothing has moved for so long [ms]; what would help is asked for long before. */
 const REST_MS = 3000;
@@ -57,7 +57,7 @@ export function SureFigures(props: SureFiguresProps) {
   );
 }
 
-/** The newest that was run, and whether it is of a design before. */
+/** The newest that was run, and whether it is of a design before; a house that cannot be run so keeps its figures without a range. */
 function useHowSure(): {
   readonly sure: HowSure | null;
   readonly of: Design | null;
@@ -67,33 +67,12 @@ function useHowSure(): {
   const design = workspace.design.value;
   const climate = workspace.climate.value;
   const year = climate.state === 'ready' ? climate.typical : null;
-  const isReady = year !== null && !workspace.stale.value;
-  const [found, setFound] = useState<{ of: Design; year: object; sure: HowSure } | null>(null);
-  const known = useRef(found);
-  known.current = found;
-  useEffect(() => {
-    if (!isReady || year === null) return;
-    if (known.current?.of === design && known.current.year === year) return;
-    const stop = new AbortController();
-    const timer = setTimeout(() => {
-      sureOf(design, year, stop.signal).then(
-        (sure) => {
-          if (!stop.signal.aborted) setFound({ of: design, year, sure });
-        },
-        () => {
-          // A house that cannot be run as it may turn out keeps its figures without a range.
-          if (!stop.signal.aborted) setFound(null);
-        },
-      );
-    }, REST_MS);
-    return () => {
-      clearTimeout(timer);
-      stop.abort();
-    };
-  }, [design, year, isReady]);
+  const newest = useRunAtRest([design, year], year !== null && !workspace.stale.value, REST_MS, (signal) =>
+    sureOf(design, year!, signal),
+  );
   return {
-    sure: found?.sure ?? null,
-    of: found?.of ?? null,
-    isOld: found?.of !== design || found.year !== year,
+    sure: newest?.result ?? null,
+    of: newest?.key[0] ?? null,
+    isOld: !newest?.isCurrent,
   };
 }

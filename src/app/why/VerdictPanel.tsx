@@ -4,6 +4,7 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
 import { wordingOf } from '../../findings/wording.ts';
+import type { OutcomeFigures } from '../../outcomes/outcome.ts';
 import { type Cost, hasPrices, type PriceList } from '../../quantities/prices.ts';
 import { figuresOf } from '../../questions/figures.ts';
 import { USUAL_WEIGHTS, WEIGHT_KEYS, type Weights } from '../../questions/weights.ts';
@@ -16,6 +17,7 @@ import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession, useWorkspace } from '../state/session-context.ts';
 import { weightsChoice } from '../state/weights-choice.ts';
 import { helpOf } from './pulled-levers.ts';
+import { useRunAtRest } from './run-for.ts';
 import { WeightsBox } from './WeightsBox.tsx';
 
 const store = browserStore(() => localStorage);
@@ -185,31 +187,14 @@ function useCosts(
   design: Design,
   prices: PriceList,
 ): readonly (Cost | null)[] | null {
-  const [found, setFound] = useState<{ readonly of: unknown; readonly costs: readonly (Cost | null)[] }>();
-  const of = useMemo(() => ({ help, design, prices }), [help, design, prices]);
-  useEffect(() => {
-    if (help === null || help === 'failed' || !hasPrices(prices)) return;
-    let current = true;
-    import('../../report/act-cost.ts').then(
-      ({ actCost }) => {
-        if (!current) return;
-        const acts = actsOf(help, wordingOf('metric'));
-        setFound({ of, costs: acts.map((_, i) => actCost(acts, i, design, prices)) });
-      },
-      // Days stand there without it.
-      () => undefined,
-    );
-    return () => {
-      current = false;
-    };
-  }, [of]);
-  return found?.of === of ? found.costs : null;
-}
-
-interface Found {
-  readonly weights: Weights;
-  readonly of: object;
-  readonly help: Help | 'failed';
+  const isAsked = help !== null && help !== 'failed' && hasPrices(prices);
+  const newest = useRunAtRest([help, design, prices], isAsked, 0, async () => {
+    const { actCost } = await import('../../report/act-cost.ts');
+    const acts = actsOf(help as Help, wordingOf('metric'));
+    return acts.map((_, i) => actCost(acts, i, design, prices));
+  });
+  // Days stand there without it.
+  return newest?.isCurrent ? newest.result : null;
 }
 
 /** What helps the design on screen, at first as made with the page; null while it is run or waits for the hand to rest. */
@@ -221,38 +206,26 @@ function useHelp(): { readonly help: Help | 'failed' | null; readonly isMade: bo
   const weights = weightsChoice.value;
   const year = climate.state === 'ready' ? climate.typical : null;
   const outcome = answer?.job.design === design ? answer.outcome : null;
-  const [found, setFound] = useState<Found | null>(null);
   const made = useMemo(
     () => workspace.madeHelp.value && helpOfPlain(design, workspace.madeHelp.value),
     [workspace.madeHelp.value, design],
   );
-  useEffect(() => {
-    if (outcome === null || year === null || workspace.stale.value) return;
-    const drawn = figuresOf(outcome);
-    if (hasNothingToWin(drawn, weights)) {
-      setFound({ of: design, weights, help: { drawn, pulled: [], steps: [] } });
-      return;
-    }
-    const stop = new AbortController();
-    const timer = setTimeout(() => {
-      helpOf(design, year, outcome, stop.signal).then(
-        (help) => {
-          if (!stop.signal.aborted) setFound({ of: design, weights, help });
-        },
-        () => {
-          if (!stop.signal.aborted) setFound({ of: design, weights, help: 'failed' });
-        },
-      );
-    }, REST_MS);
-    return () => {
-      clearTimeout(timer);
-      stop.abort();
-    };
-  }, [design, year, outcome, weights, workspace.stale.value]);
-  if (found?.of === design && found.weights === weights) return { help: found.help, isMade: false };
+  const calm = useMemo(() => (outcome === null ? null : calmHelp(outcome, weights)), [outcome, weights]);
+  const isReady = outcome !== null && calm === null && year !== null && !workspace.stale.value;
+  const newest = useRunAtRest([design, year, weights], isReady, REST_MS, (signal) =>
+    helpOf(design, year!, outcome!, signal),
+  );
+  if (calm !== null) return { help: calm, isMade: false };
+  if (newest?.isCurrent) return { help: newest.result ?? 'failed', isMade: false };
   // What was made with the page was weighed as usual.
   const isMade = made !== null && WEIGHT_KEYS.every((key) => weights[key] === USUAL_WEIGHTS[key]);
   return { help: isMade ? made : null, isMade };
+}
+
+/** That nothing is worth a change, where that is plain without a run. */
+function calmHelp(outcome: OutcomeFigures, weights: Weights): Help | null {
+  const drawn = figuresOf(outcome);
+  return hasNothingToWin(drawn, weights) ? { drawn, pulled: [], steps: [] } : null;
 }
 
 /** The newest verdict, told once it stands; what is seen changes too often to be read out. */

@@ -1,18 +1,59 @@
-// What is run for a design, as a component wants it: asked for when the design changes, dropped when late.
+// What is run for a design, as a component wants it: asked for when what it is of changes, dropped when late.
 
 import { useEffect, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 
+/** The newest run that is in. */
+export interface NewestRun<K, T> {
+  /** what it is of */
+  readonly key: K;
+  /** null where it failed */
+  readonly result: T | null;
+  /** whether it is of what is asked for now */
+  readonly isCurrent: boolean;
+}
+
+/**
+ * Something run once what it is of has come to rest, given up when that moves on.
+ *
+ * @param key what it is of; always of one length
+ * @param isReady nothing is run before
+ * @param restMs nothing has moved for so long when it begins [ms]
+ * @param run may end early once the signal is aborted; what it then gives is dropped
+ * @returns null while nothing is in
+ */
+export function useRunAtRest<const K extends readonly unknown[], T extends object>(
+  key: K,
+  isReady: boolean,
+  restMs: number,
+  run: (signal: AbortSignal) => Promise<T>,
+): NewestRun<K, T> | null {
+  const [found, setFound] = useState<{ readonly key: K; readonly result: T | null } | null>(null);
+  const current = found?.key.every((part, i) => Object.is(part, key[i])) ? found : null;
+  useEffect(() => {
+    if (!isReady || current?.result) return;
+    const stop = new AbortController();
+    const settle = (result: T | null) => {
+      if (!stop.signal.aborted) setFound({ key, result });
+    };
+    const timer = setTimeout(() => run(stop.signal).then(settle, () => settle(null)), restMs);
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [...key, isReady]);
+  return found && { ...found, isCurrent: current !== null };
+}
+
 export type RunState<T> = T | 'running' | 'failed';
 
 /**
- * Something run for the design of an answer.
+ * Something run at once for the design of an answer, and to its end.
  *
  * @param answer null while there is none to ask about
  * @param year the climate it stands in
- * @param run always the same function
  */
 export function useRunFor<T extends object>(
   answer: NumberedAnswer | null,
@@ -20,18 +61,6 @@ export function useRunFor<T extends object>(
   run: (design: Design, year: TypicalYear) => Promise<T>,
 ): RunState<T> {
   const design = answer?.job.design ?? null;
-  const [found, setFound] = useState<{ readonly design: Design; readonly result: T | null } | null>(null);
-  useEffect(() => {
-    if (design === null || year === null) return;
-    let current = true;
-    const settle = (result: T | null) => {
-      if (current) setFound({ design, result });
-    };
-    run(design, year).then(settle, () => settle(null));
-    return () => {
-      current = false;
-    };
-  }, [design, year, run]);
-  if (found === null || found.design !== design) return 'running';
-  return found.result ?? 'failed';
+  const newest = useRunAtRest([design, year], design !== null && year !== null, 0, () => run(design!, year!));
+  return newest?.isCurrent ? (newest.result ?? 'failed') : 'running';
 }
