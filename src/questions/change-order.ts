@@ -1,7 +1,7 @@
 // In what order changes are told: the one that weighs least first, or the one that takes most off for each day of work or for
 // its money. A change that makes the house worse comes last in any order; one that costs nothing, first.
 
-import { burden, type Weighed, type Weights } from './weights.ts';
+import { burden, lightestFirst, type Weighed, type Weights } from './weights.ts';
 
 export const CHANGE_ORDERS = ['weight', 'days', 'money'] as const;
 export type ChangeOrder = (typeof CHANGE_ORDERS)[number];
@@ -50,10 +50,7 @@ export function inOrder<T extends Costed>(
   order: ChangeOrder,
   weights: Weights,
 ): readonly T[] {
-  if (order === 'weight')
-    return [...changes].sort(
-      (one, other) => burden(one.figures, one.days, weights) - burden(other.figures, other.days, weights),
-    );
+  if (order === 'weight') return lightestFirst(changes, weights);
   const ranked = changes.map((change) => {
     const won = takenOff(drawn, change, weights);
     const rate = takenOffFor(drawn, change, order, weights);

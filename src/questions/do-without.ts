@@ -2,6 +2,7 @@
 // drawn when its heat, or the power, fails on the eve of the coldest days of its year.
 
 import type { Design } from '../design/design.ts';
+import { FEW_COLD_HOURS } from '../outcomes/acceptable-hours.ts';
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
 import type { ColdSpell, Failure } from './cold-spell.ts';
 import type { Figures } from './figures.ts';
@@ -12,8 +13,7 @@ import { type Changes, varied } from './variation.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
 import { capitalised, hoursInWords, type Words } from './words.ts';
 
-/** Hours of cold that nobody minds, as the verdict has it, and how far below too cold the coldest may be [K]. House rules. */
-const FEW_COLD_HOURS = 18;
+/** How far below too cold the coldest hour may be, where it is so for few [K]. House rule. */
 const SHORT_COLD_K = 2;
 /** What people do build against the cold. House rules. */
 const WALL_RESISTANCE = 6;

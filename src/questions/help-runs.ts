@@ -10,8 +10,8 @@ import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, leverWords, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
 import type { Runner } from './runner.ts';
-import { burden, burdenBesideHours, USUAL_WEIGHTS, type Weights } from './weights.ts';
-import { bestOf, type Help, isCalm, leastWon, type PulledLevers, weighs } from './what-helps.ts';
+import { burden, burdenBesideHours, USUAL_WEIGHTS, type Weights, weighs } from './weights.ts';
+import { bestOf, type Help, isCalm, leastWon, type PulledLevers } from './what-helps.ts';
 import { METRIC_WORDS, type Words } from './words.ts';
 
 /** Steps told; more is a list nobody keeps. */

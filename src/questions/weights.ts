@@ -60,6 +60,26 @@ export function burdenBesideHours(of: Weighed, days: number, weights: Weights): 
   );
 }
 
+/** A change as it was run. */
+export interface WeighedChange {
+  readonly figures: Weighed;
+  /** of one person, once; below zero where it spares work; none where absent */
+  readonly days?: number;
+}
+
+/** What a house with a change made weighs, its work counted in [hours]. */
+export function weighs({ figures, days = 0 }: WeighedChange, weights: Weights): number {
+  return burden(figures, days, weights);
+}
+
+/** Changes, the one that weighs least first; those alike stay as they stood. */
+export function lightestFirst<T extends WeighedChange>(
+  changes: readonly T[],
+  weights: Weights,
+): readonly T[] {
+  return [...changes].sort((one, other) => weighs(one, weights) - weighs(other, weights));
+}
+
 /** The weights in a sentence. */
 export function weightsInWords(weights: Weights): string {
   const told = WEIGHT_KEYS.map((key) => WEIGHT_WORDS[key]);

@@ -21,8 +21,8 @@ import { houseOfRun } from './in-doubt.ts';
 import { leverWords, type Pulled } from './levers.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import { runAt } from './run-table.ts';
-import { burden, weightsInWords } from './weights.ts';
-import { bestOf, type Help, isCalm, weighs } from './what-helps.ts';
+import { burden, lightestFirst, weightsInWords } from './weights.ts';
+import { bestOf, type Help, isCalm } from './what-helps.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 const DRAWN = 'as drawn';
@@ -41,7 +41,7 @@ export const whatHelpsMost: Question = {
   doubt: (basis, runs) => {
     const { help } = soFar(basis, runs);
     if (help === null || help.steps.length === 0) return null;
-    const rivals = byWeight(help, basis).slice(0, MOST_DOUBTED);
+    const rivals = lightestFirst(help.pulled, basis.weights).slice(0, MOST_DOUBTED);
     const first = help.steps[0]!;
     const wordsOf = ({ lever }: Pulled) => leverWords(lever, basis.words);
     return {
@@ -64,11 +64,6 @@ export const whatHelpsMost: Question = {
 function soFar(basis: Basis, runs: Runs): HelpSoFar {
   const known = new Map<string, Figures>([...runs].map(([id, { figures }]) => [id, figures]));
   return helpSoFar(withChoiceKept(basis.design), known, basis.weights, basis.words);
-}
-
-/** Single changes, the one that weighs least first; milder forms stand where their figures put them. */
-function byWeight({ pulled }: Pick<Help, 'pulled'>, { weights }: Basis): readonly Pulled[] {
-  return [...pulled].sort((one, other) => weighs(one, weights) - weighs(other, weights));
 }
 
 /** A change with what it asks for, as it was run. */

@@ -6,7 +6,7 @@ import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
 import type { Figures } from './figures.ts';
 import { leversOf, type Pulled } from './levers.ts';
-import { burden, burdenBesideHours, USUAL_WEIGHTS, type Weights } from './weights.ts';
+import { burden, burdenBesideHours, lightestFirst, USUAL_WEIGHTS, type Weights, weighs } from './weights.ts';
 
 export interface PulledLevers {
   readonly drawn: Figures;
@@ -43,11 +43,6 @@ export function hasNothingToWin(drawn: Figures, weights: Weights): boolean {
   return isCalm(drawn) && burdenBesideHours(drawn, 0, weights) < LEAST_HOURS;
 }
 
-/** What a house with a lever pulled weighs, its work counted in. */
-export function weighs({ figures, days = 0 }: Pulled, weights: Weights): number {
-  return burden(figures, days, weights);
-}
-
 /** What a change has to take off what weighs so much, to be worth a word. */
 export function leastWon(before: number): number {
   return Math.max(Math.min(LEAST_HOURS, before), LEAST_SHARE * before, Number.MIN_VALUE);
@@ -57,10 +52,10 @@ export function leastWon(before: number): number {
 export function otherWays({ drawn, pulled, steps, weights = USUAL_WEIGHTS }: Help): readonly Pulled[] {
   const before = burden(drawn, 0, weights);
   const taken = new Set(steps.map(({ lever }) => lever.id));
-  return pulled
+  const others = pulled
     .filter(({ lever }) => !taken.has(lever.id) && lever.milderThan === undefined)
-    .filter((entry) => before > 0 && before - weighs(entry, weights) >= leastWon(before))
-    .sort((one, other) => weighs(one, weights) - weighs(other, weights));
+    .filter((entry) => before > 0 && before - weighs(entry, weights) >= leastWon(before));
+  return lightestFirst(others, weights);
 }
 
 /** The lever that weighs least. No milder form of another unless it weighs less than that other. */

@@ -6,7 +6,7 @@ import type { Design } from '../design/design.ts';
 import type { Room } from '../design/room.ts';
 import { roomPlanOf } from '../design/room-plan.ts';
 import { dividedBy, usualPreset } from '../design/room-presets.ts';
-import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
+import { ACCEPTABLE_DAMP_HOURS, FEW_COLD_HOURS, fewHotHours } from '../outcomes/acceptable-hours.ts';
 import { worstIn } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures, RoomOutcome } from '../outcomes/outcome.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
@@ -29,8 +29,6 @@ const WORTH_SHARE = 0.1;
 const WORTH_HOURS = 24;
 /** Less heat more than this goes untold. House rule. */
 const LEAST_HEAT_KWH = 50;
-/** Hours of cold that nobody minds, as the verdict has it. House rule. */
-const FEW_COLD_HOURS = 18;
 
 type Trouble = 'hot' | 'cold' | 'damp';
 const TROUBLES: readonly Trouble[] = ['hot', 'cold', 'damp'];
@@ -153,7 +151,7 @@ function hoursOf(room: RoomOutcome, trouble: Trouble): number {
 
 /** Whether so many hours are worth a change. */
 function isTrouble(room: RoomOutcome, trouble: Trouble): boolean {
-  if (trouble === 'hot') return room.tooHot.hours > room.tooHot.limitHours / 3;
+  if (trouble === 'hot') return room.tooHot.hours > fewHotHours(room.tooHot.limitHours);
   if (trouble === 'cold') return room.lived.underheatedHours > FEW_COLD_HOURS;
   return room.humidHours > ACCEPTABLE_DAMP_HOURS || room.mouldIndexMax >= MOULD_INDEX_LIMIT;
 }

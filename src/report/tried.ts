@@ -12,8 +12,8 @@ import { hasPrices, NO_PRICES, type PriceList } from '../quantities/prices.ts';
 import { MONEY_SAYS, moneyInWords, NO_MONEY_SAYS } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
 import { bestLever, type Lever, leverWords, type Pulled } from '../questions/levers.ts';
-import { USUAL_WEIGHTS, weightsInWords } from '../questions/weights.ts';
-import { bestOf, type Help, weighs } from '../questions/what-helps.ts';
+import { lightestFirst, USUAL_WEIGHTS, weightsInWords } from '../questions/weights.ts';
+import { bestOf, type Help } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
 import type { Block, Section } from './block.ts';
 
@@ -61,7 +61,7 @@ export function triedSection(
   { drawn, pulled: all, steps, milder, weights = USUAL_WEIGHTS }: Help,
   prices: PriceList = NO_PRICES,
 ): Section {
-  const pulled = [...all].sort((one, other) => weighs(one, weights) - weighs(other, weights));
+  const pulled = lightestFirst(all, weights);
   const little = pulled.filter(({ figures }) => didLittle(figures, drawn));
   const tried: readonly Tried[] = [
     ['As drawn', drawn, null, []],

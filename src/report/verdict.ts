@@ -4,7 +4,13 @@
 
 import type { Design } from '../design/design.ts';
 import { hours, type Wording } from '../findings/wording.ts';
-import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
+import {
+  ACCEPTABLE_DAMP_HOURS,
+  COLD_HOURS,
+  FEW_COLD_HOURS,
+  FEW_DAMP_HOURS,
+  fewHotHours,
+} from '../outcomes/acceptable-hours.ts';
 import { judgedHouse, type Respect, worstIn } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures } from '../outcomes/outcome.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
@@ -12,11 +18,6 @@ import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 /** Back-up heat of a year for each square metre of floor [kWh/m²]: up to this it is little, up to the next some. */
 const LITTLE_HEAT = 15;
 const SOME_HEAT = 50;
-/** Hours below the limit of cold that nobody minds; a fiftieth of the year is cold. House rules. */
-const FEW_COLD_HOURS = 18;
-const COLD_HOURS = 175;
-/** Hours of damp that nobody minds. House rule. */
-const FEW_DAMP_HOURS = 175;
 
 /** The sentence, with its stop. */
 export function verdictOf(outcome: OutcomeFigures, design: Design, words: Wording): string {
@@ -37,7 +38,7 @@ export function verdictOf(outcome: OutcomeFigures, design: Design, words: Wordin
 
 function heatOf(hot: number, allowed: number, where: string): string {
   if (hot > allowed) return `Too hot${where} for ${hours(hot)}, where ${allowed} are allowed`;
-  if (hot > allowed / 3) return `Warm at times, but within what is allowed`;
+  if (hot > fewHotHours(allowed)) return `Warm at times, but within what is allowed`;
   return 'Cool enough in summer';
 }
 

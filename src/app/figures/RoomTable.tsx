@@ -2,6 +2,7 @@
 // helps, or change a room. For an undivided house the offer to divide it.
 
 import { dividedBy, usualPreset } from '../../design/room-presets.ts';
+import { fewHotHours } from '../../outcomes/acceptable-hours.ts';
 import type { RoomOutcome } from '../../outcomes/outcome.ts';
 import { worstDampSpot } from '../../outcomes/worst-damp-spot.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
@@ -25,7 +26,7 @@ const COLUMNS: readonly Column[] = [
     head: 'hours too hot',
     of: ({ tooHot }) => tooHot.hours,
     text: hours,
-    matters: ({ tooHot }) => tooHot.hours > tooHot.limitHours / 3,
+    matters: ({ tooHot }) => tooHot.hours > fewHotHours(tooHot.limitHours),
     worstIs: 'most',
   },
   {

@@ -8,6 +8,7 @@
 import type { Design } from '../../design/design.ts';
 import { fuelWords } from '../../findings/fuel-words.ts';
 import { wordingOf } from '../../findings/wording.ts';
+import { COLD_HOURS, FEW_COLD_HOURS, FEW_DAMP_HOURS, fewHotHours } from '../../outcomes/acceptable-hours.ts';
 import { judgedHouse, type Respect, worstIn } from '../../outcomes/judged-house.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
 import type { TooHot } from '../../outcomes/too-hot.ts';
@@ -104,14 +105,22 @@ function zoneFigures(
 ): readonly HeadlineFigure[] {
   const t = (value: number) => quantityText(value, 'temperature', system);
   const { tooHot } = outcome;
-  const overheated = judged(tooHot.hours / tooHot.limitHours, 1 / 3, 1, [
+  const overheated = judged(tooHot.hours, fewHotHours(tooHot.limitHours), tooHot.limitHours, [
     'comfortable',
     'warm spells',
     'overheats',
   ]);
-  const humid = judged(outcome.humidHours / YEAR_HOURS, 0.02, 0.1, ['dry enough', 'damp at times', 'damp']);
+  const humid = judged(outcome.humidHours, FEW_DAMP_HOURS, 0.1 * YEAR_HOURS, [
+    'dry enough',
+    'damp at times',
+    'damp',
+  ]);
   const mould = judged(outcome.mouldIndexMax, 1, 3, ['no growth', 'growth begins', 'visible mould']);
-  const cold = judged(outcome.underheatedHours / YEAR_HOURS, 0.002, 0.02, ['warm', 'cool at times', 'cold']);
+  const cold = judged(outcome.underheatedHours, FEW_COLD_HOURS, COLD_HOURS, [
+    'warm',
+    'cool at times',
+    'cold',
+  ]);
   const figures: HeadlineFigure[] = [
     {
       id: `${zone}-overheated`,
