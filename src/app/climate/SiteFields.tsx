@@ -1,8 +1,8 @@
 // Where a weather file is from, as a person types it: latitude, longitude, name, elevation, hours from UTC. Text in,
 // hints for the reader out once they make sense; what a file says itself stands in the fields from the start.
 
+import { degreesIn } from '../../places/coordinates.ts';
 import type { SiteHints } from '../../weather/read-result.ts';
-import { typedDegrees } from '../parts/degrees-text.ts';
 import { toShown, toSi, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { typedNumber } from '../parts/number-text.ts';
 
@@ -37,8 +37,8 @@ export function siteTexts(
 
 /** Hints out of the texts; null while something needed is missing or out of its limits. */
 export function siteHints(texts: SiteTexts, system: UnitSystem): SiteHints | null {
-  const latitudeDeg = typedDegrees(texts.latitude, 'latitude');
-  const longitudeDeg = typedDegrees(texts.longitude, 'longitude');
+  const latitudeDeg = degreesIn(texts.latitude, 'latitude');
+  const longitudeDeg = degreesIn(texts.longitude, 'longitude');
   if (latitudeDeg === null || longitudeDeg === null) return null;
   const shownElevation = texts.elevation.trim() === '' ? null : typedNumber(texts.elevation);
   const utcOffsetH = texts.utcOffset.trim() === '' ? null : typedNumber(texts.utcOffset);

@@ -2,12 +2,13 @@
 // one of the list, a weather file, or twelve normals. In: the climate chosen. Out: another one.
 
 import { useRef, useState } from 'preact/hooks';
+import { coordinatesIn } from '../../places/coordinates.ts';
+import type { Position } from '../../places/earth.ts';
 import { BUNDLED_CLIMATES, bundledClimate, characterIn } from '../climate/bundled-climates.ts';
 import { useLookedUpPlace } from '../climate/looked-up-place.ts';
 import { NormalsForm } from '../climate/NormalsForm.tsx';
 import { nearestClimates } from '../climate/nearest-climates.ts';
 import { PlaceSearch } from '../climate/PlaceSearch.tsx';
-import { typedPlace } from '../parts/degrees-text.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { useSession } from '../state/session-context.ts';
 
@@ -107,4 +108,10 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
       <NormalsForm looked={looked} onExposure={expose} />
     </>
   );
+}
+
+/** A latitude and a longitude in one text; null for what is none. */
+function typedPlace(text: string): Position | null {
+  const found = coordinatesIn(text);
+  return found !== null && 'latitudeDeg' in found ? found : null;
 }
