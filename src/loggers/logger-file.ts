@@ -61,7 +61,12 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
     faults: [describeFault({ line, column, value, expected })],
   });
   if (table === null)
-    return refuse(1, '', text.slice(0, 60), 'a line of column names above rows of times and numbers');
+    return refuse(
+      1,
+      '',
+      text.trim().slice(0, 60),
+      'a line of column names, and below it rows of times and numbers',
+    );
   if (table.tooLong)
     return refuse(null, '', `more than ${MOST_DATED_ROWS} rows`, 'at most that many; cut the file');
   const guesses = guessColumns(table).filter(({ role }) => role !== null && TIME_ROLES.includes(role));
