@@ -30,7 +30,7 @@ export function verdictOf(outcome: OutcomeFigures, design: Design, words: Wordin
     heatOf(house.tooHot.hours, house.tooHot.limitHours, where('hot')),
     dampOf(house.humidHours, house.mouldIndexMax, where('damp')),
     coldOf(house.underheatedHours, where('cold')),
-    heatingOf(outcome.heating.energyKWh, design.house.floorAreaM2, words),
+    heatingOf(outcome.heating.energyKWh, design, words),
   ]
     .filter((part) => part !== '')
     .join(', ')}.`;
@@ -54,8 +54,9 @@ function coldOf(cold: number, where: string): string {
   return cold > FEW_COLD_HOURS ? 'cool at times' : '';
 }
 
-function heatingOf(energyKWh: number, floorM2: number, words: Wording): string {
-  const perM2 = energyKWh / floorM2;
+function heatingOf(energyKWh: number, { heating, house }: Design, words: Wording): string {
+  if (heating.capacityKW === 0) return 'with no back-up heat';
+  const perM2 = energyKWh / house.floorAreaM2;
   const amount = perM2 <= LITTLE_HEAT ? 'little' : perM2 <= SOME_HEAT ? 'some' : 'much';
   return `${amount} back-up heat (${words.energy(energyKWh)})`;
 }

@@ -43,4 +43,7 @@ test('each trouble is named with its hours, from the limit on and not before', (
   expect(sayOf({ cold: 500 })).toContain('too cold for 500 hours');
   expect(sayOf({ heat: 30 })).toContain('some back-up heat');
   expect(sayOf({ heat: 90 })).toContain('much back-up heat');
+  expect(sayOf({}, { ...design, heating: { ...design.heating, capacityKW: 0 } })).toContain(
+    'with no back-up heat.',
+  );
 });

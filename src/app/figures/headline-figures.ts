@@ -91,6 +91,7 @@ export function headlineFigures(
 
 /** What a stove is sold by is a mean of its burn: what it gives at its peak may be more. */
 function peakWords({ heating }: OutcomeFigures, design: Design, system: UnitSystem): string {
+  if (design.heating.capacityKW === 0) return 'no heater and no stove is drawn';
   const peak = quantityText(heating.peakW / 1000, 'powerKW', system);
   const size = quantityText(design.heating.capacityKW, 'powerKW', system);
   return design.heating.source?.kind === 'stove'
