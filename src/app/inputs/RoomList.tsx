@@ -2,7 +2,9 @@
 // a fold. What does not fit is drawn back by the same rule as everywhere. Every change is one step of undo.
 
 import type { Design } from '../../design/design.ts';
+import { geometryOf } from '../../design/geometry.ts';
 import {
+  leastRowM,
   PARTITIONS,
   ROOM_DOORS,
   ROOM_LIMITS,
@@ -59,6 +61,8 @@ export function RoomList() {
     );
   }
   const plan = roomPlanOf(design)!;
+  const { houseDepthM } = geometryOf(design);
+  const leastM = leastRowM(houseDepthM);
   const hasTwoRows = new Set(rooms.list.map(({ row }) => row)).size === 2;
   const change = (i: number, own: RoomChange, gesture = '') =>
     put({ ...rooms, list: rooms.list.map((room, n) => (n === i ? changedRoom(room, own) : room)) }, gesture);
@@ -81,7 +85,7 @@ export function RoomList() {
         <EntryNumber
           name="frontDepthM"
           known={{ 'data-rooms-field': 'frontDepthM' }}
-          limit={ROOM_LIMITS.frontDepthM}
+          limit={{ ...ROOM_LIMITS.frontDepthM, min: leastM, max: houseDepthM - leastM }}
           value={rooms.frontDepthM}
           quantity="length"
           required

@@ -43,7 +43,9 @@ export const INPUT_HELP: Readonly<Record<string, string>> = {
   'people.living': 'How much water cooking, washing and drying put into the air.',
   'plants.bedM2': 'Plants give off a great deal of water.',
   'plants.leafAreaIndex': 'How many times the leaves would cover the bed.',
-  'heating.capacityKW': 'The most the stove or heater can give at once.',
+  'heating.dayC': 'What people ask for. A heater keeps to it; a stove is lit when it is colder.',
+  'heating.capacityKW':
+    'The most a heater can give at once. Of a stove it is the nominal output; of a masonry heater the mean between fires.',
   'comfort.humidLimit': 'Above this humidity an hour counts as damp.',
 };
 
