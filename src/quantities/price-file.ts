@@ -163,8 +163,9 @@ export function readPriceFile(text: string): PriceFileResult {
   let list = NO_PRICES;
   const seen = new Set<string>();
   for (const { number, id, typed, unit } of rows) {
-    const point = separator === ',' ? typed : typed.replace(',', '.');
-    const read = seen.has(id) ? `item ${id} stands twice; allowed: once` : withRow(list, id, point, unit);
+    const read = seen.has(id)
+      ? `item ${id} stands twice; allowed: once`
+      : withRow(list, id, typed, unit, separator === ',' ? '.' : ',');
     seen.add(id);
     if (typeof read === 'string') faults.push(`line ${number}: ${read}`);
     else list = read;
@@ -178,7 +179,13 @@ export function readPriceFile(text: string): PriceFileResult {
 }
 
 /** A list with one more row, or what is wrong with it. */
-function withRow(list: PriceList, id: string, typed: string, unitTyped: string): PriceList | string {
+function withRow(
+  list: PriceList,
+  id: string,
+  typed: string,
+  unitTyped: string,
+  decimal: '.' | ',',
+): PriceList | string {
   if (id === 'currency')
     return typed.length <= MOST_CURRENCY
       ? { ...list, currency: typed }
@@ -186,7 +193,7 @@ function withRow(list: PriceList, id: string, typed: string, unitTyped: string):
   const unit = id === 'wage' ? 'h' : unitOfItem(id);
   if (unit === null)
     return `item is ${id}; allowed: an item as \`quantities DESIGN --csv\` writes it, wage or currency`;
-  const amount = numberOf(typed);
+  const amount = numberOf(typed.replace(decimal, '.'));
   if (!(amount >= 0 && amount <= MOST_PRICE))
     return `price of ${id} is ${typed}; allowed: a number from 0 to ${MOST_PRICE}`;
   if (unit === 'h') return { ...list, wage: amount };
