@@ -6,6 +6,7 @@ import type { Design } from '../design/design.ts';
 import type { Room } from '../design/room.ts';
 import { roomPlanOf } from '../design/room-plan.ts';
 import { dividedBy, usualPreset } from '../design/room-presets.ts';
+import { mayBurn } from '../findings/rules/heat-source.ts';
 import { ACCEPTABLE_DAMP_HOURS, FEW_COLD_HOURS, fewHotHours } from '../outcomes/acceptable-hours.ts';
 import { worstIn } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures, RoomOutcome } from '../outcomes/outcome.ts';
@@ -175,6 +176,11 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     notes: [
       'Heat and cold count in bedrooms from 22 to 7 o’clock, in other rooms while people are up; damp counts at all hours.',
       'Each change is tried alone. A wide opening and a shut door are plain; a fan between rooms may ask for a fire check of your code.',
+      ...(basis.design.heating.capacityKW > 0 && mayBurn(basis.design.heating.source)
+        ? [
+            'A stove wants a flue and air of its own wherever it stands, and many codes allow no fire where people sleep: ask your building office, and fit a carbon monoxide alarm.',
+          ]
+        : []),
       ...(basis.design.rooms === undefined
         ? ['The house is drawn as one room; it was divided for this answer as "Divide into rooms" would.']
         : []),

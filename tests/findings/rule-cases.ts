@@ -44,6 +44,27 @@ const given = (kWhAMonth: number) => [
 const lost = (kWhAMonth: number) => [{ zone: 'house', cause: 'glass', monthJ: twelve(-kWhAMonth * KWH) }];
 
 const STOVE = { heating: { source: USUAL_STOVE } };
+const room = (use: 'living' | 'bedroom', row: 'front' | 'back', heated: boolean) => ({
+  name: use,
+  storey: 0,
+  row,
+  share: 1,
+  reachesUp: false,
+  use,
+  heated,
+  door: 'open' as const,
+  mass: true,
+});
+/** The stove stands in the bedroom. */
+const BEDROOM = {
+  rooms: {
+    frontDepthM: 4,
+    partition: 'light' as const,
+    partitionM: 0.1,
+    stairM2: 0,
+    list: [room('living', 'front', false), room('bedroom', 'back', true)],
+  },
+};
 /** It burns through the first hours of the year, in which the rooms are hot. */
 const burning = (loads: number) => ({
   stoves: [
@@ -330,6 +351,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     silent: { design: STOVE },
   },
   'caution-stove-clearance': { speaks: { design: STOVE }, silent: CALM },
+  'caution-stove-bedroom': { speaks: { design: { ...STOVE, ...BEDROOM } }, silent: { design: STOVE } },
   'caution-hot-stove': { speaks: { design: STOVE }, silent: CALM },
   'caution-wood-stack': { speaks: { design: STOVE }, silent: CALM },
   'caution-chimney': { speaks: { design: STOVE }, silent: CALM },

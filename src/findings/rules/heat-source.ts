@@ -235,6 +235,20 @@ export const HEAT_SOURCE_CAUTIONS: readonly Rule[] = [
       "Keep the stove and its pipe as far from wood, curtains and straw as the maker's sheet and your code ask, on a hearth that cannot burn. Where the pipe goes through a wall or roof it needs a tested sleeve. A masonry heater needs a footing of its own. Have a licensed fitter set it up, and tell your insurer.",
   }),
   caution({
+    id: 'caution-stove-bedroom',
+    severity: 'warning',
+    applies: (context) => {
+      const plan = roomPlanOf(context.design);
+      return stoveOf(context) !== null && plan?.rooms[plan.stove]?.room.use === 'bedroom';
+    },
+    figures: () => ({
+      source:
+        'US model codes bar many fires from bedrooms (from memory, medium confidence); local codes decide',
+    }),
+    says: () =>
+      'This stove stands where people sleep. Carbon monoxide has no smell, and who sleeps does not wake from it. Many codes allow no fire in a bedroom, or only one that is closed and has its own air by a pipe. Ask your building office first, and fit a carbon monoxide alarm in the room.',
+  }),
+  caution({
     id: 'caution-hot-stove',
     severity: 'warning',
     applies: (context) => stoveOf(context) !== null,
