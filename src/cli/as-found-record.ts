@@ -1,6 +1,5 @@
 // What the flags of `as-found` bring, as one record: files read, clocks and places settled, the days that they share.
 
-import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { type LoggerFile, readLogger, readRealWeather, recordOf, type WeatherRecord } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
@@ -12,8 +11,8 @@ import { describeFault } from '../weather/read-result.ts';
 import type { HourGrid } from '../weather/real/hourly-means.ts';
 import { HOUR_MS, momentOfDate } from '../weather/real/moments.ts';
 import type { RowClock } from '../weather/real/row-clock.ts';
-import { textOf } from '../weather/text/platform-streams.ts';
 import type { ParsedArguments } from './arguments.ts';
+import { textIn } from './files.ts';
 import { climateById } from './site-weather.ts';
 
 const CLOCKS = ['standard', 'summer', 'utc'] as const;
@@ -29,16 +28,15 @@ export async function recordFrom(
   if (loggers.length === 0) return { faults: ['as-found: no --logger; allowed: --logger house=FILE'] };
   const typical = await climateById(args.values.get('climate') ?? design.climate, 'climate of the design');
   if (!typical.ok) return { faults: typical.faults };
-  const weatherText = await textFrom(weatherPath);
-  if (weatherText === null)
-    return { faults: [`${weatherPath}: cannot be read; allowed: a table of dated weather`] };
+  const weatherFile = await textIn(weatherPath, 'a table of dated weather');
+  if (!weatherFile.ok) return weatherFile;
   const clock = clockFrom(args, 'clock');
   const loggerClock = clockFrom(args, 'logger-clock');
   const plane = planeFrom(args);
   for (const fault of [clock, loggerClock, plane])
     if (typeof fault === 'object' && fault !== null && 'fault' in fault) return { faults: [fault.fault] };
   const weather = await readRealWeather(
-    weatherText,
+    weatherFile.text,
     typical.year.site,
     { fileName: basename(weatherPath) },
     {
@@ -55,9 +53,9 @@ export async function recordFrom(
   for (const text of loggers) {
     const [place, path] = [text.slice(0, text.indexOf('=')), text.slice(text.indexOf('=') + 1)];
     if (!text.includes('=')) return { faults: [`--logger: ${text}; allowed: PLACE=FILE`] };
-    const content = await textFrom(path);
-    if (content === null) return { faults: [`${path}: cannot be read; allowed: a logger’s file`] };
-    const logger = await readLogger(content, { utcOffsetH, clock: loggerClock as RowClock });
+    const content = await textIn(path, 'a logger’s file');
+    if (!content.ok) return content;
+    const logger = await readLogger(content.text, { utcOffsetH, clock: loggerClock as RowClock });
     if (!logger.ok) return { faults: logger.faults.map((fault) => `${path}: ${fault}`) };
     notes.push(...logger.file.notes.map((note) => `${basename(path)}: ${note}`));
     files.push({ place, path, file: logger.file });
@@ -88,14 +86,6 @@ export async function recordFrom(
   if ('fault' in away) return { faults: [away.fault] };
   const made = recordOfFiles({ design, weather: record, period, columns: indoors, told: { shut, away } });
   return { ...made, notes: [...notes, ...made.notes] };
-}
-
-async function textFrom(path: string): Promise<string | null> {
-  try {
-    return textOf(await readFile(path));
-  } catch {
-    return null;
-  }
 }
 
 function clockFrom(

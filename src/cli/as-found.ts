@@ -2,10 +2,7 @@
 // What the house seems to be, how well that matches on days kept unseen, and what the record cannot tell; one JSON object
 // with --json. That it does not match is a result too.
 
-import { writeFile } from 'node:fs/promises';
-import { availableParallelism } from 'node:os';
 import { createMatchPool } from '../../workers/match-pool.ts';
-import type { KeptRuns } from '../../workers/run-service.ts';
 import type { HouseRecord } from '../matching/house-record.ts';
 import { keptDesign } from '../matching/kept-design.ts';
 import { type Match, matchHouse } from '../matching/match.ts';
@@ -17,7 +14,9 @@ import { recordFrom } from './as-found-record.ts';
 import { hourlyRows, matchText } from './as-found-text.ts';
 import { type Command, type CommandResult, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
-import { startThread } from './threads.ts';
+import { writtenFor } from './files.ts';
+import { startSimulation, WORKERS } from './run-pool.ts';
+import { wholeNumberOf } from './whole-number.ts';
 
 export const asFoundCommand: Command = {
   name: 'as-found',
@@ -64,14 +63,9 @@ export const asFoundCommand: Command = {
     const made = await recordFrom(args, design);
     if ('faults' in made) return { ok: false, faults: made.faults };
     const { record, windows, notes } = made;
-    const workers = Number(args.values.get('workers') ?? availableParallelism());
-    if (!Number.isInteger(workers) || workers < 1 || workers > 64)
-      return refused(`--workers: ${args.values.get('workers')}; allowed: a whole number from 1 to 64`);
-    const pool = createMatchPool(
-      record,
-      () => startThread<KeptRuns>(new URL('./simulation-thread.ts', import.meta.url)),
-      workers,
-    );
+    const workers = wholeNumberOf(args, 'workers', WORKERS);
+    if (typeof workers === 'string') return refused(workers);
+    const pool = createMatchPool(record, startSimulation, workers);
     let rounds = 0;
     try {
       const match = await matchHouse(record, pool, {
@@ -97,25 +91,16 @@ async function printed(
   const { design } = record;
   const file = args.values.get('hourly');
   if (file !== undefined) {
-    try {
-      await writeFile(file, hourlyRows(record, match));
-    } catch (error) {
-      const code = (error as NodeJS.ErrnoException).code;
-      return refused(
-        `--hourly: ${file} cannot be written (${code}); allowed: a file in a folder that exists`,
-      );
-    }
+    const fault = await writtenFor('hourly', file, hourlyRows(record, match));
+    if (fault !== null) return refused(fault);
   }
   const keep = args.values.get('keep');
   if (keep !== undefined) {
     if (match.verdict === 'no-better')
       return refused(`--keep: ${keep}; ${verdictWords(match)} Allowed: a record that corrects the drawing`);
-    try {
-      await writeFile(keep, `${JSON.stringify(keptDesign(design, match, daysOf(record)), null, 2)}\n`);
-    } catch (error) {
-      const code = (error as NodeJS.ErrnoException).code;
-      return refused(`--keep: ${keep} cannot be written (${code}); allowed: a file in a folder that exists`);
-    }
+    const kept = keptDesign(design, match, daysOf(record));
+    const fault = await writtenFor('keep', keep, `${JSON.stringify(kept, null, 2)}\n`);
+    if (fault !== null) return refused(fault);
   }
   return {
     ok: true,

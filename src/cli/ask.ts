@@ -1,7 +1,6 @@
 // `ask QUESTION DESIGN`: the runs behind the answer to one question, and the finding. Tables for people, the whole
 // answer as one JSON object with --json. Runs go to worker threads, one for each core unless --workers says otherwise.
 
-import { availableParallelism } from 'node:os';
 import type { Design } from '../design/design.ts';
 import {
   criterionOf,
@@ -27,15 +26,16 @@ import { readDesign } from './design-file.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { PLACE_USAGE } from './place-weather.ts';
 import { PRICES_USAGE, pricesFrom } from './prices-flag.ts';
-import { createThreadPool } from './run-pool.ts';
+import { createThreadPool, WORKERS } from './run-pool.ts';
 import { chooseWeather, WEATHER_FLAGS } from './site-weather.ts';
 import { REPEATED_WEATHER_FLAGS, WEATHER_USAGE } from './table-flags.ts';
+import { wholeNumberOf } from './whole-number.ts';
 
 /** Whole numbers a question takes, with their limits and what they are when nothing is said. */
 const SIZES = {
   samples: { min: 64, max: 256, usual: 64 },
   'map-side': { min: 5, max: 41, usual: 21 },
-  workers: { min: 1, max: 64, usual: availableParallelism() },
+  workers: WORKERS,
 } as const;
 
 export const askCommand: Command = {
@@ -64,11 +64,11 @@ export const askCommand: Command = {
     if (question === undefined) {
       return refused(`ask: no question ${id}; allowed: ${QUESTIONS.map((entry) => entry.id).join(', ')}`);
     }
-    const samples = sizeOf(args, 'samples');
+    const samples = wholeNumberOf(args, 'samples', SIZES.samples);
     if (typeof samples === 'string') return refused(samples);
-    const mapSide = sizeOf(args, 'map-side');
+    const mapSide = wholeNumberOf(args, 'map-side', SIZES['map-side']);
     if (typeof mapSide === 'string') return refused(mapSide);
-    const workers = sizeOf(args, 'workers');
+    const workers = wholeNumberOf(args, 'workers', SIZES.workers);
     if (typeof workers === 'string') return refused(workers);
     const weights = parseWeights(args.values.get('weights') ?? '');
     if (typeof weights === 'string') return refused(`--weights: ${weights}`);
@@ -174,13 +174,4 @@ function criterionAsked(
   if (!Number.isInteger(hours) || hours < 0 || hours > 8760)
     return `--hours: ${most}; allowed: a whole number from 0 to 8760`;
   return ownCriterion(aboveC, hours);
-}
-
-function sizeOf({ values }: ParsedArguments, flag: keyof typeof SIZES): number | string {
-  const { min, max, usual } = SIZES[flag];
-  const text = values.get(flag);
-  if (text === undefined) return usual;
-  const value = Number(text);
-  const isSound = Number.isInteger(value) && value >= min && value <= max;
-  return isSound ? value : `--${flag}: ${text}; allowed: a whole number from ${min} to ${max}`;
 }

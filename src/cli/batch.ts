@@ -4,8 +4,8 @@
 import { answerLine } from './batch-line.ts';
 import { answerOnThreads } from './batch-threads.ts';
 import { type Command, refused } from './command.ts';
-
-const MOST_WORKERS = 64;
+import { WORKERS } from './run-pool.ts';
+import { wholeNumberOf } from './whole-number.ts';
 
 export const batchCommand: Command = {
   name: 'batch',
@@ -14,12 +14,9 @@ export const batchCommand: Command = {
   valued: ['workers'],
   switches: [],
   positionals: [0, 0],
-  run: async ({ values }, console) => {
-    const asked = values.get('workers') ?? '1';
-    const workers = Number(asked);
-    if (!Number.isInteger(workers) || workers < 1 || workers > MOST_WORKERS) {
-      return refused(`--workers: ${asked}; allowed: a whole number from 1 to ${MOST_WORKERS}`);
-    }
+  run: async (args, console) => {
+    const workers = wholeNumberOf(args, 'workers', { ...WORKERS, usual: 1 });
+    if (typeof workers === 'string') return refused(workers);
     if (workers > 1) await answerOnThreads(console.lines(), workers, console.write);
     else {
       let number = 0;

@@ -1,12 +1,12 @@
 // A design from the command line: the path of a JSON file, or the id of a bundled example. A checked design out,
 // or one line a fault: file, field, value, what is allowed.
 
-import { readFile, stat } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
 import type { Design } from '../design/design.ts';
 import { openDesign } from '../design/open-design.ts';
 import { describeDesignFault } from '../design/schema.ts';
 import { ALL_EXAMPLES } from '../design/stove-examples.ts';
-import { textOf } from '../weather/text/platform-streams.ts';
+import { textIn } from './files.ts';
 
 /** Largest design file read [bytes]; one has about 3000. */
 const MOST_BYTES = 1_000_000;
@@ -33,15 +33,9 @@ export async function readDesign(place: string): Promise<DesignFileResult> {
   }
   if (size === 'a folder') return fault(`${place}: a folder; allowed: a design file`);
   if (size > MOST_BYTES) return fault(`${place}: ${size} bytes; allowed: at most ${MOST_BYTES}`);
-  let text: string;
-  try {
-    text = textOf(await readFile(place));
-  } catch (error) {
-    return fault(
-      `${place}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a design file`,
-    );
-  }
-  const parsed = parseJson(text);
+  const read = await textIn(place, 'a design file');
+  if (!read.ok) return read;
+  const parsed = parseJson(read.text);
   if (!parsed.ok) return fault(`${place}: ${parsed.fault}`);
   return checkDesign(parsed.value, `${place}: `);
 }

@@ -6,6 +6,7 @@ import { type Command, type CommandResult, refused } from './command.ts';
 import { placeFiles } from './place-data.ts';
 import { placeAsked } from './place-weather.ts';
 import { textTable } from './text-table.ts';
+import { wholeNumberOf } from './whole-number.ts';
 
 const MOST = { min: 1, max: 100, usual: 20 };
 
@@ -27,10 +28,8 @@ export const placesCommand: Command = {
     const idle = ['elevation', 'exposure'].filter((flag) => args.values.has(flag));
     if (idle.length > 0)
       return refused(...idle.map((flag) => `--${flag}: given without --normals; allowed: beside it`));
-    const asked = args.values.get('most') ?? String(MOST.usual);
-    const most = Number(asked);
-    if (!Number.isInteger(most) || most < MOST.min || most > MOST.max)
-      return refused(`--most: ${asked}; allowed: a whole number from ${MOST.min} to ${MOST.max}`);
+    const most = wholeNumberOf(args, 'most', MOST);
+    if (typeof most === 'string') return refused(most);
     const found = placesFor(name, most, await placeFiles());
     if (!found.ok) return refused(`places: ${found.fault}`);
     if (found.places.length === 0)

@@ -1,11 +1,11 @@
 // Which weather a command runs in: --climate ID, --weather FILE, --place NAME, or the climate the design names. A typical
 // year out, or one line a fault. What a file does not say about its site can be given beside it by flags.
 
-import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { describeFault, type ReadResult, type SiteHints } from '../weather/read-result.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { bundledClimate, bundledClimates } from './bundled-climates.ts';
+import { bytesOf } from './files.ts';
 import { PLACE_FLAGS, placeWeather } from './place-weather.ts';
 import { TABLE_FLAGS, tableChoices, tableFlagsWithoutFile } from './table-flags.ts';
 import type { WeatherResult } from './weather-result.ts';
@@ -74,18 +74,12 @@ export async function weatherFile(path: string, args: ParsedArguments): Promise<
   const choices = tableChoices(args);
   const wrong = [hints, choices].flatMap((result) => (result.ok ? [] : result.faults));
   if (!hints.ok || !choices.ok) return { ok: false, faults: wrong };
-  let bytes: Uint8Array;
-  try {
-    bytes = await readFile(path);
-  } catch (error) {
-    return faults(
-      `${path}: cannot be read (${(error as NodeJS.ErrnoException).code}); allowed: a weather file`,
-    );
-  }
+  const read = await bytesOf(path, 'a weather file');
+  if (!read.ok) return read;
   // Loaded only for a file: what the loader of TypeScript does with the reader's table library makes every later access to
   // an array of numbers slower in this thread (DEVELOPERS.md), and thousands of runs in bundled climates need no reader.
   const { readWeather } = await import('../weather/reader.ts');
-  return named(await readWeather(bytes, hints.hints, choices.choices), path);
+  return named(await readWeather(read.bytes, hints.hints, choices.choices), path);
 }
 
 function siteHints(

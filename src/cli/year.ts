@@ -1,7 +1,6 @@
 // `year DESIGN`: one design through one year. A table for people with the findings that matter in short, all of them at
 // length with --all, one JSON object with --json, the hours in a file with --hourly.
 
-import { writeFile } from 'node:fs/promises';
 import { runYear } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
 import { hourlyFile } from '../outcomes/hourly-file.ts';
@@ -19,6 +18,7 @@ import { METRIC_WORDS } from '../questions/words.ts';
 import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { type Command, refused } from './command.ts';
 import { readDesign } from './design-file.ts';
+import { writtenFor } from './files.ts';
 import { HOTTER_FLAGS, HOTTER_USAGE, hotterDesign } from './hotter-flags.ts';
 import { outcomeTable } from './outcome-table.ts';
 import { PLACE_USAGE } from './place-weather.ts';
@@ -45,14 +45,8 @@ export const yearCommand: Command = {
     const { outcome, year, climate } = runYear(design, weather.year);
     const file = args.values.get('hourly');
     if (file !== undefined) {
-      try {
-        await writeFile(file, hourlyFile(climate, year));
-      } catch (error) {
-        const code = (error as NodeJS.ErrnoException).code;
-        return refused(
-          `--hourly: ${file} cannot be written (${code}); allowed: a file in a folder that exists`,
-        );
-      }
+      const fault = await writtenFor('hourly', file, hourlyFile(climate, year));
+      if (fault !== null) return refused(fault);
     }
     const sure = await howSureOf(
       design,

@@ -77,7 +77,7 @@ describe('a year of a design', () => {
       'both given',
     );
     expect((await faultsOf(yearCommand, 'modest', '--weather', 'gone.csv'))[0]).toContain(
-      'gone.csv: cannot be read',
+      'gone.csv: no such file',
     );
     expect((await faultsOf(yearCommand, 'modest', '--hourly', '/nowhere/x.csv'))[0]).toContain('--hourly');
     expect((await faultsOf(yearCommand, 'modest', '--jsno'))[0]).toContain('unknown flag --jsno');
