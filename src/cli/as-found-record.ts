@@ -7,9 +7,9 @@ import { OUTDOORS, withOutdoorLogger } from '../matching/outdoor-logger.ts';
 import { type MadeRecord, modelOfDays, placedColumns, recordOfFiles } from '../matching/record-of-files.ts';
 import { datesOf, LEAST_DAYS, sharedDays } from '../matching/shared-days.ts';
 import type { Stretch } from '../matching/told-days.ts';
+import { DAY_MS, momentOfDate } from '../weather/moments.ts';
 import { describeFault } from '../weather/read-result.ts';
 import type { HourGrid } from '../weather/real/hourly-means.ts';
-import { HOUR_MS, momentOfDate } from '../weather/real/moments.ts';
 import type { RowClock } from '../weather/real/row-clock.ts';
 import type { ParsedArguments } from './arguments.ts';
 import { textIn } from './files.ts';
@@ -130,7 +130,7 @@ function periodFrom(
     const ms = momentOfDate(text, utcOffsetH);
     if (Number.isNaN(ms)) return { fault: `--${flag}: ${text}; allowed: a date as 2021-03-14` };
     if (flag === 'from') within.fromMs = ms;
-    else within.untilMs = text.includes(':') ? ms : ms + 24 * HOUR_MS;
+    else within.untilMs = text.includes(':') ? ms : ms + DAY_MS;
   }
   const shared = sharedDays(record, utcOffsetH, files, within);
   if (shared.days >= LEAST_DAYS) return shared;
@@ -152,7 +152,7 @@ function stretchesFrom(
     if (!(from! <= until!))
       return { fault: `--${flag}: ${text}; allowed: DATE..DATE, as 2021-01-10..2021-01-24` };
     const isDay = !text.split('..')[1]!.includes(':');
-    stretches.push({ fromMs: from!, untilMs: until! + (isDay ? 24 * HOUR_MS : 0) });
+    stretches.push({ fromMs: from!, untilMs: until! + (isDay ? DAY_MS : 0) });
   }
   return stretches;
 }

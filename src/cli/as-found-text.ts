@@ -6,7 +6,7 @@ import { daysOf } from '../matching/record-of-files.ts';
 import { heatLossWords, heldWords, tieWords, unknownWords, verdictWords } from '../matching/words.ts';
 import { csvCell } from '../outcomes/csv-cell.ts';
 import { VERSION } from '../outcomes/version.ts';
-import { dateOfMoment, HOUR_MS } from '../weather/real/moments.ts';
+import { dateOfMoment, HOUR_MS } from '../weather/moments.ts';
 import { textTable } from './text-table.ts';
 
 /** All of it. */

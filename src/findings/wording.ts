@@ -2,6 +2,7 @@
 // customary units. SI in, words out. Factors: NIST SP 811, appendix B.
 
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
+import { BTU_PER_KWH, J_PER_KWH, THERM_J } from '../physics/constants.ts';
 import { CORD_M3 } from '../physics/wood-fuel.ts';
 
 export type Units = 'metric' | 'us' | 'us-therms';
@@ -91,15 +92,11 @@ const US: Wording = {
   resistance: (si) => `R ${plain(5.678263 * si, 0)} ft²·°F·h/Btu`,
 };
 
-const BTU_PER_KWH = 3412.142;
-/** the US one, of 100,000 Btu at 59 °F */
-const THERM_J = 1.054804e8;
-
 /** Heat as it is billed where it is gas. */
 const US_THERMS: Wording = {
   ...US,
   energy: (kWh) => {
-    const therms = (kWh * 3.6e6) / THERM_J;
+    const therms = (kWh * J_PER_KWH) / THERM_J;
     return `${plain(therms, therms < 10 ? 1 : 0)} therms`;
   },
   energyPerArea: (kWhPerM2) => `${plain(((kWhPerM2 * BTU_PER_KWH) / 1000) * FOOT ** 2, 1)} kBtu`,

@@ -2,9 +2,9 @@
 // or humidity; one logger a file or several side by side; 1 minute to 1 hour apart. Hourly means with their dates out, what
 // is suspicious left out and named. A fault names line, column, value and what is allowed; nothing throws.
 
+import { dateOfMoment, HOUR_MS } from '../weather/moments.ts';
 import { describeFault } from '../weather/read-result.ts';
 import { gridOver, type HourGrid, hourlyFromMoments, inOrder } from '../weather/real/hourly-means.ts';
-import { dateOfMoment, HOUR_MS } from '../weather/real/moments.ts';
 import { MOST_DATED_ROWS } from '../weather/real/real-table.ts';
 import { type RowClock, settleClock, usualStep } from '../weather/real/row-clock.ts';
 import { guessColumns } from '../weather/table/table-columns.ts';

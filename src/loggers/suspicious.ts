@@ -2,6 +2,8 @@
 // which of them to leave out, and a sentence for each kind, out. Nothing is left out without its sentence. Limits: common
 // practice, no source.
 
+import { HOUR_MS } from '../weather/moments.ts';
+
 /** The same value for so long is a logger that hangs [h]. */
 const STUCK_H = 12;
 /** Air of a room does not jump so far in a reading; a logger that is carried, or a door beside it, does [K]. */
@@ -48,7 +50,7 @@ export function suspicious(
     let hours = 0;
     for (const { from, until } of stretches) {
       masked.fill(1, from, until);
-      hours += (ms[until - 1]! - ms[from]!) / 3_600_000;
+      hours += (ms[until - 1]! - ms[from]!) / HOUR_MS;
     }
     const more = stretches.length > 1 ? `${stretches.length} times, first on ` : '';
     notes.push(say(`${more}${dateOf(ms[stretches[0]!.from]!)}`, `${Math.max(1, Math.round(hours))} h`));
@@ -60,7 +62,7 @@ export function suspicious(
   const longEnough =
     (hours: number) =>
     ({ from, until }: Stretch) =>
-      (ms[until - 1]! - ms[from]!) / 3_600_000 >= hours;
+      (ms[until - 1]! - ms[from]!) / HOUR_MS >= hours;
   const stuck = sameValues(values).filter(longEnough(STUCK_H));
   leaveOut(
     stuck,
@@ -115,11 +117,11 @@ function sameValues(values: Float64Array): Stretch[] {
 function jumpsOf(ms: Float64Array, values: Float64Array, masked: Uint8Array): Stretch[] {
   const found: Stretch[] = [];
   for (let i = 1; i < values.length; i++) {
-    const isNear = ms[i]! - ms[i - 1]! <= 3_600_000;
+    const isNear = ms[i]! - ms[i - 1]! <= HOUR_MS;
     if (!isNear || masked[i] === 1 || masked[i - 1] === 1) continue;
     if (!(Math.abs(values[i]! - values[i - 1]!) >= JUMP_K)) continue;
     let until = i + 1;
-    while (until < ms.length && ms[until]! - ms[i]! < SETTLES_H * 3_600_000) until++;
+    while (until < ms.length && ms[until]! - ms[i]! < SETTLES_H * HOUR_MS) until++;
     found.push({ from: i, until });
     i = until;
   }
@@ -136,11 +138,11 @@ function sunnySpikes(ms: Float64Array, values: Float64Array, masked: Uint8Array)
     if (!(values[i]! - before >= SPIKE_K)) continue;
     let until = i;
     while (until < values.length && values[until]! - before >= SPIKE_K / 2) until++;
-    const isShort = until < values.length && ms[until]! - ms[i]! < SPIKE_H * 3_600_000;
+    const isShort = until < values.length && ms[until]! - ms[i]! < SPIKE_H * HOUR_MS;
     if (isShort) humps.push({ from: Math.max(0, i - 1), until: Math.min(values.length, until + 1) });
     i = until;
   }
-  const hourOf = ({ from }: Stretch) => (((ms[from]! / 3_600_000) % 24) + 24) % 24;
+  const hourOf = ({ from }: Stretch) => (((ms[from]! / HOUR_MS) % 24) + 24) % 24;
   return humps.filter((hump) => {
     const alike = humps.filter((other) => {
       const apart = Math.abs(hourOf(hump) - hourOf(other));

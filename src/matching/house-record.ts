@@ -6,7 +6,7 @@ import { type PeriodSeries, runPeriod } from '../daystone.ts';
 import type { Design, Habit } from '../design/design.ts';
 import { modelWith, type UnknownValues } from '../model/unknowns.ts';
 import type { ZonePeriod } from '../outcomes/period.ts';
-import { HOUR_MS } from '../weather/real/moments.ts';
+import { HOUR_MS } from '../weather/moments.ts';
 import type { WeatherRecord } from '../weather/real/weather-record.ts';
 import { HOURS } from '../weather/typical-year.ts';
 

@@ -3,7 +3,7 @@
 // ways to keep days unseen are both used: the last three tenths, and every fourth day.
 
 import { sunPosition } from '../physics/sun-position.ts';
-import { HOUR_MS } from '../weather/real/moments.ts';
+import { HOUR_MS } from '../weather/moments.ts';
 import { type HouseRecord, hoursBefore, rowOf } from './house-record.ts';
 
 /** A house still feels a hole in the weather for so long [h]. */

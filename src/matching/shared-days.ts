@@ -1,12 +1,11 @@
 // The days that a weather table and loggers' files have in common: whole days of local standard time, and columns cut to
 // them.
 
+import { DAY_MS, dateOfMoment, HOUR_MS } from '../weather/moments.ts';
 import type { HourGrid } from '../weather/real/hourly-means.ts';
-import { dateOfMoment, HOUR_MS } from '../weather/real/moments.ts';
 
 /** Fewer whole days tell nothing. */
 export const LEAST_DAYS = 5;
-const DAY_MS = 24 * HOUR_MS;
 
 export interface SharedDays extends HourGrid {
   /** whole days, 0 for none */

@@ -4,8 +4,8 @@
 import type { PeriodSeries } from '../daystone.ts';
 import type { Model } from '../model/model.ts';
 import { valuesOf } from '../model/schedule.ts';
+import { HOUR_MS } from '../weather/moments.ts';
 import type { HourGrid } from '../weather/real/hourly-means.ts';
-import { HOUR_MS } from '../weather/real/moments.ts';
 import type { Windows } from './house-record.ts';
 
 export interface Stretch {

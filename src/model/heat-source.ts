@@ -4,6 +4,7 @@
 import type { Design } from '../design/design.ts';
 import { efficiencyOf, STOVE_NUMBERS, type StoveSource } from '../design/heat-source.ts';
 import type { RoomPlan } from '../design/room-plan.ts';
+import { J_PER_KWH } from '../physics/constants.ts';
 import { FLOOR_LIMIT_C, WALL_LIMIT_C } from '../physics/floor-output.ts';
 import { hotSurface } from '../physics/hot-surface.ts';
 import { fireKg } from '../physics/masonry-heater.ts';
@@ -14,7 +15,6 @@ import { isAwake, peopleAtHome } from './household.ts';
 import type { Element, FixedOpening, Model, Opening, Schedule, Stove, WaterStore, Zone } from './model.ts';
 import { always, withEachHour } from './schedule.ts';
 
-const J_PER_KWH = 3.6e6;
 /** Air a fire draws [m³/kg of wood]: chemistry at twice to two and a half times the least, 7.8–9.8; common practice. */
 const FIRE_AIR_M3_PER_KG = 8;
 /** Wood a light stove is rated with [kWh/kg]: about 15 % water. */

@@ -2,8 +2,7 @@
 // rows of twelve numbers out; heat into a zone is positive.
 
 import type { Year } from '../network/year.ts';
-
-const JOULES_PER_KWH = 3.6e6;
+import { J_PER_KWH } from '../physics/constants.ts';
 
 export interface MonthlyRow {
   readonly zone: string;
@@ -24,7 +23,7 @@ export function heatByMonth(year: Year): readonly MonthlyRow[] {
     rowOf(
       zone,
       cause,
-      monthJ.map((joules) => joules / JOULES_PER_KWH),
+      monthJ.map((joules) => joules / J_PER_KWH),
     ),
   );
 }

@@ -5,6 +5,7 @@ import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import type { Element, Layer, Model } from '../model/model.ts';
 import type { Year } from '../network/year.ts';
+import { J_PER_KWH } from '../physics/constants.ts';
 import type { Outcome } from './outcome.ts';
 
 /** Lightest layer that counts as mass [kg/m³]: plasterboard does, timber and insulation do not. House rule. */
@@ -12,7 +13,6 @@ const HEAVY_DENSITY = 800;
 /** A light layer of at least this resistance ends the mass a room can reach [m²K/W]. House rule. */
 const INSULATING_RESISTANCE = 0.5;
 const LIGHT_DENSITY = 200;
-const JOULES_PER_KWH = 3.6e6;
 
 /** Panes of the equator-facing glass carry ids that start so. */
 const FRONT = 'front';
@@ -62,7 +62,7 @@ export function massInside(model: Model, glassM2: number): Outcome['mass'] {
   }
   return {
     volumeM3,
-    heatCapacityKWhPerK: joulesPerK / JOULES_PER_KWH,
+    heatCapacityKWhPerK: joulesPerK / J_PER_KWH,
     kgPerM2Glass: glassM2 > 0 ? kg / glassM2 : null,
   };
 }

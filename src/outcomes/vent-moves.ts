@@ -2,6 +2,7 @@
 // the hours in which one should have been moved and was not. Openings or covers of a year in, a few numbers out.
 
 import type { OpeningYear } from '../network/year.ts';
+import { J_PER_KWH } from '../physics/constants.ts';
 import { HOURS, MONTH_START_HOUR } from '../weather/typical-year.ts';
 import { DAYS, indexOfLargest } from './calendar.ts';
 
@@ -33,7 +34,7 @@ export function ventMoves(openings: readonly OpeningYear[]): VentMoves {
     ...movesOf(openings),
     airings: openings.reduce((sum, { airings }) => sum + airings, 0),
     heatedWhileOpenHours: openings.reduce((most, { heatedOpenHours }) => Math.max(most, heatedOpenHours), 0),
-    heatedWhileOpenKWh: openings.reduce((sum, { heatedOpenJ }) => sum + heatedOpenJ, 0) / 3.6e6,
+    heatedWhileOpenKWh: openings.reduce((sum, { heatedOpenJ }) => sum + heatedOpenJ, 0) / J_PER_KWH,
   };
 }
 

@@ -45,3 +45,12 @@ export const LATENT_HEAT = 2.45e6;
  * gives 67. In proportion to air pressure elsewhere.
  */
 export const PSYCHROMETRIC_SEA_LEVEL = 66;
+
+/** Joules in a kilowatt-hour; exact. */
+export const J_PER_KWH = 3.6e6;
+
+/** British thermal units, International Table, in a kilowatt-hour. NIST SP 811, from memory, high confidence. */
+export const BTU_PER_KWH = 3412.142;
+
+/** Joules in a US therm, 100 000 Btu at 59 °F. NIST SP 811, from memory, high confidence. */
+export const THERM_J = 1.054804e8;

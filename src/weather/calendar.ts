@@ -2,6 +2,7 @@
 // kind of day and hour. A typical year begins on a Monday, so that every run of one design has the same weekends; rows
 // of real days have their own dates (`startMs`).
 
+import { HOUR_MS } from './moments.ts';
 import { HOURS, monthOfHour, type TypicalYear } from './typical-year.ts';
 
 export interface Calendar {
@@ -29,7 +30,7 @@ export const TYPICAL_CALENDAR = calendarFrom(monthOfHour, (row) => Math.floor(ro
 /** The calendar of a year: its own dates where it has any. */
 export function calendarOf({ startMs, site }: Pick<TypicalYear, 'startMs' | 'site'>): Calendar {
   if (startMs === undefined) return TYPICAL_CALENDAR;
-  const local = (row: number) => new Date(startMs[row]! + site.utcOffsetH * 3_600_000);
+  const local = (row: number) => new Date(startMs[row]! + site.utcOffsetH * HOUR_MS);
   return calendarFrom(
     (row) => local(row).getUTCMonth(),
     (row) => local(row).getUTCDay() % 6 === 0,

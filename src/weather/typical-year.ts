@@ -7,6 +7,7 @@
 // Months of a typical year come from different calendar years; monthYears keeps them, since the sun's
 // position depends on the year by up to 0.17°.
 
+import { HOUR_MS } from './moments.ts';
 import type { MonthlyNormals } from './normals.ts';
 
 /** Hours in a typical year. */
@@ -114,5 +115,5 @@ export function instantOfHour(
   const month = monthOfHour(hour);
   const intoMonth = hour - MONTH_START_HOUR[month]!;
   const monthStart = Date.UTC(year.monthYears[month]!, month, 1);
-  return monthStart + (intoMonth - year.site.utcOffsetH) * 3_600_000 + minute * 60_000;
+  return monthStart + (intoMonth - year.site.utcOffsetH) * HOUR_MS + minute * 60_000;
 }

@@ -19,7 +19,7 @@ import {
 import { modelOfDays } from '../../src/matching/record-of-files.ts';
 import { toldSeries } from '../../src/matching/told-days.ts';
 import { UNKNOWNS, type UnknownValues, valueAt } from '../../src/model/unknowns.ts';
-import { momentOfDate } from '../../src/weather/real/moments.ts';
+import { momentOfDate } from '../../src/weather/moments.ts';
 import { randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
 

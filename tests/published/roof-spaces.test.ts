@@ -10,7 +10,7 @@ import { describe, expect, test } from 'vitest';
 import { EXAMPLES, recordOf, runPeriod } from '../../src/daystone.ts';
 import { dewPointFromHumidity } from '../../src/weather/assembly/humidity.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { momentOfDate } from '../../src/weather/real/moments.ts';
+import { momentOfDate } from '../../src/weather/moments.ts';
 import type { Site } from '../../src/weather/typical-year.ts';
 import { check } from './ledger.ts';
 import { roofSpace } from './roof-space.ts';

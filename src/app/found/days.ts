@@ -1,10 +1,9 @@
 // Days of a record as a person says them, local standard time.
 
+import { DAY_MS, HOUR_MS } from '../../weather/moments.ts';
 import type { HourGrid } from '../../weather/real/hourly-means.ts';
-import { HOUR_MS } from '../../weather/real/moments.ts';
 import { MONTH_SHORT } from '../parts/calendar-words.ts';
 
-export const DAY_MS = 24 * HOUR_MS;
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 
 export interface Day {

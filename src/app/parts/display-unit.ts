@@ -2,6 +2,7 @@
 // metric and in US customary units, these with heat in kilowatt hours or as gas is billed, both directions. Factors: NIST SP 811, appendix B (exact where marked there).
 
 import type { Limit, Quantity } from '../../design/limits.ts';
+import { BTU_PER_KWH, J_PER_KWH, THERM_J } from '../../physics/constants.ts';
 
 export const UNIT_SYSTEMS = ['metric', 'us', 'us-therms'] as const;
 export type UnitSystem = (typeof UNIT_SYSTEMS)[number];
@@ -129,14 +130,10 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   dailySun: unit('kBtu/ft²', 'thousand Btu per square foot', 0.3169983, 2),
 };
 
-const BTU_PER_KWH = 3412.142;
-/** the US one, of 100,000 Btu at 59 °F */
-const THERM_J = 1.054804e8;
-
 /** Heat as it is billed where it is gas: therms of 100,000 Btu, and thousands of Btu an hour. */
 const US_THERMS: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   ...US,
-  energy: unit('therms', 'therms', 3.6e6 / THERM_J, 1),
+  energy: unit('therms', 'therms', J_PER_KWH / THERM_J, 1),
   energyPerArea: unit('kBtu/ft²', 'thousand Btu per square foot', BTU_PER_KWH / 1000 / (FT * FT), 1),
   powerKW: unit('kBtu/h', 'thousand Btu an hour', BTU_PER_KWH / 1000, 1),
 };

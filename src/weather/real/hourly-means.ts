@@ -2,7 +2,7 @@
 // and averaged over each hour; amounts of an interval (most radiation) belong to the hour their middle falls in. Gaps stay
 // gaps.
 
-import { HOUR_MS } from './moments.ts';
+import { HOUR_MS } from '../moments.ts';
 
 /** Lines join readings no further apart than so many usual steps, and never less than this. */
 const STEPS_JOINED = 2.5;

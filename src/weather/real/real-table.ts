@@ -4,6 +4,7 @@
 
 import { dewPointFromHumidity } from '../assembly/humidity.ts';
 import { elevationOf } from '../assembly/site-hints.ts';
+import { HOUR_MS } from '../moments.ts';
 import { type Fault, MOST_FAULTS, type SiteHints } from '../read-result.ts';
 import { type ColumnChoices, type ColumnGuess, guessColumns } from '../table/table-columns.ts';
 import { byRole, columnNumbers } from '../table/table-hours.ts';
@@ -12,7 +13,6 @@ import { tableTextOf } from '../table/table-text.ts';
 import { wallClocks } from '../table/table-time.ts';
 import { HOURS, type Site } from '../typical-year.ts';
 import { gridOver, hourlyFromIntervals, hourlyFromMoments, inOrder } from './hourly-means.ts';
-import { HOUR_MS } from './moments.ts';
 import { type RowClock, settleClock, usualStep } from './row-clock.ts';
 import { minutesLate } from './sun-clock.ts';
 import type { RealHours } from './weather-record.ts';

@@ -2,7 +2,7 @@
 // themselves; else told by the file: a clock that springs forward and back shows it by an hour that is missing or comes
 // twice on a Sunday night. What remains is local standard time, and a note that it was taken so.
 
-import { HOUR_MS } from './moments.ts';
+import { HOUR_MS } from '../moments.ts';
 
 /** How a table's clock goes: as the file shows, UTC, local standard time, an hour ahead of it, or by a zone of the IANA list. */
 export type RowClock = 'auto' | 'utc' | 'standard' | 'summer' | { readonly zone: string };

@@ -13,9 +13,9 @@ import { sunlitMinute } from '../../physics/sunlit-hour.ts';
 import { coverFromGlobal } from '../assembly/cloud-cover.ts';
 import { fillGaps, LONGEST_GAP_H } from '../assembly/gap-filling.ts';
 import { completeComponents } from '../assembly/radiation-components.ts';
+import { HOUR_MS } from '../moments.ts';
 import { DEFAULT_ALBEDO } from '../prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR, type Site, type TypicalYear } from '../typical-year.ts';
-import { HOUR_MS } from './moments.ts';
 
 /** Hourly readings of real days; every column as long as `hours`, NaN where nothing was read. */
 export interface RealHours {

@@ -3,9 +3,9 @@
 // tests/published/plane-irradiance.test.ts; here a plane's reading is worked back to what made it.
 import { describe, expect, test } from 'vitest';
 import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
+import { momentOfDate } from '../../../src/weather/moments.ts';
 import { planeIrradiance } from '../../../src/weather/prepared/plane-irradiance.ts';
 import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
-import { momentOfDate } from '../../../src/weather/real/moments.ts';
 import { type RealHours, recordOf } from '../../../src/weather/real/weather-record.ts';
 import { climateText, yearOf } from '../weather-files.ts';
 

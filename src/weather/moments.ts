@@ -1,6 +1,7 @@
 // Dates as a person writes them into moments, and back: local standard time of a site, no summer time.
 
 export const HOUR_MS = 3_600_000;
+export const DAY_MS = 24 * HOUR_MS;
 
 /** "2021-03-14" or "2021-03-14 05:30", local standard time. */
 const WRITTEN = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ](\d{1,2}):(\d{2}))?$/;
