@@ -66,8 +66,8 @@ export interface Outage {
   readonly fromHour: number;
   /** heaters give nothing more and nobody lights a fire; what a stove's body holds it still gives */
   readonly noHeat: boolean;
-  /** fans stand still */
-  readonly noFans: boolean;
+  /** fans stand still, and openers and the motors of covers where they are */
+  readonly noPower: boolean;
 }
 
 /** Steps of an hour in which something that moves is open, in which the sun shines, and in which neither is so. */
@@ -205,7 +205,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     readZones();
     will.beginHour(moment, 1);
     will.beginStep(stepper.heldW, airHub(0, zones), 1 / steps);
-    if (outage !== null) flows.stopFans(outage.noFans && hourIn >= outage.fromHour);
+    if (outage !== null) cutPower(outage.noPower && hourIn >= outage.fromHour);
     if (anyHeater) heaters.decide(moment, !isCold());
     flows.beginHour(moment);
     chooseSteps();
@@ -252,6 +252,11 @@ function createEngine(capacity: EngineCapacity): Engine {
     if (anyMoved) given.readPositions(hourIn + (n + 0.5) / steps);
     flows.beginStep(moment, (4 * n) % steps === 0, (n * 3600) / steps);
     solveStep(n === 0);
+  }
+
+  function cutPower(isOut: boolean): void {
+    flows.cutPower(isOut);
+    covers.cutPower(isOut);
   }
 
   /** No heater gives anything. */
@@ -451,7 +456,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     awayWeekends = model.awayWeekends === true;
     moment.absent = false;
     moment.leaves = false;
-    flows.stopFans(false);
+    cutPower(false);
     recorder.load(model, layout, options.history === true, options.lend === true);
     heatBalance.load(model, layout);
     zoneC.fill(startC);

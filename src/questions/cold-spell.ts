@@ -38,7 +38,7 @@ export interface ColdSpell {
   readonly daysFollowed: number;
   /** no heater gives anything and nobody lights a fire: the heater broken, the stove forgotten, people away */
   readonly noHeat: Failure;
-  /** no fan, no lamp, and no heat but that of a stove people feed */
+  /** no fan, lamp, opener or motor, and no heat but that of a stove people feed, without a back boiler */
   readonly noPower: Failure;
 }
 
@@ -66,14 +66,16 @@ export function coldSpellOf(design: Design, climate: PreparedClimate): ColdSpell
     { length: SPELL_DAYS * HOURS_A_DAY },
     (_, i) => dryBulbC[(fromRow + i) % HOURS]!,
   );
-  const hasStove = design.heating.source?.kind === 'stove';
+  const { source } = design.heating;
+  // A back boiler whose pump stands must not be fired.
+  const hasStove = source?.kind === 'stove' && !source.floorShare;
   return {
     fromRow,
     outdoorMeanC: outdoors.reduce((sum, celsius) => sum + celsius, 0) / outdoors.length,
     outdoorLowestC: Math.min(...outdoors),
     daysFollowed: FOLLOWED_DAYS,
-    noHeat: failureOf(design, climate, fromRow, { noHeat: true, noFans: false }),
-    noPower: failureOf(design, climate, fromRow, { noHeat: !hasStove, noFans: true }),
+    noHeat: failureOf(design, climate, fromRow, { noHeat: true, noPower: false }),
+    noPower: failureOf(design, climate, fromRow, { noHeat: !hasStove, noPower: true }),
   };
 }
 
@@ -81,7 +83,7 @@ function failureOf(
   design: Design,
   climate: PreparedClimate,
   fromRow: number,
-  fails: Pick<Outage, 'noHeat' | 'noFans'>,
+  fails: Pick<Outage, 'noHeat' | 'noPower'>,
 ): Failure {
   const firstRow = (fromRow - HOURS_A_DAY + HOURS) % HOURS;
   const hours = FOLLOWED_DAYS * HOURS_A_DAY;
@@ -90,7 +92,7 @@ function failureOf(
     lend: true,
     period: { firstRow, hours },
     outage: { fromHour: FAILS_AT_H, ...fails },
-    seriesOf: (model) => (fails.noFans ? darkness(model, rows) : []),
+    seriesOf: (model) => (fails.noPower ? darkness(model, rows) : []),
   });
   const rooms = year.rooms ?? year.zones.filter(({ id }) => id === 'house');
   const lowest = (columnOf: (room: (typeof rooms)[number]) => Float64Array) =>

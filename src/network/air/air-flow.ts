@@ -140,8 +140,8 @@ export function createAirFlow(
   let meanEase = 0;
   /** the same of a fan led by humidity */
   let humidityEase = 0;
-  /** no fan runs */
-  let fansStand = false;
+  /** no fan runs, and no opener moves */
+  let powerIsOut = false;
   /** whether any opening has an exchanger */
   let anyUnit = false;
   let anyOpen = false;
@@ -201,9 +201,13 @@ export function createAirFlow(
 
   function setStep(stepS: number): void {
     stepLengthS = stepS;
-    ease = easing(stepS);
-    meanEase = meanEasing(stepS);
+    setEase();
     humidityEase = humidityEasing(stepS);
+  }
+
+  function setEase(): void {
+    ease = powerIsOut ? 0 : easing(stepLengthS);
+    meanEase = powerIsOut ? 0 : meanEasing(stepLengthS);
   }
 
   function beginLongSteps(): void {
@@ -276,7 +280,8 @@ export function createAirFlow(
           wantVent(opening, state, moment, air, will, zone);
           operate(state, opening.control, moment);
         }
-        beginAiring(opening, state, moment, air, will, zone);
+        if (powerIsOut && opening.control === 'automatic') state.airingS = 0;
+        else beginAiring(opening, state, moment, air, will, zone);
         if (state.airingS > 0) lengthenAiring(i);
       } else if (byOpening.isKept[i] === 1) {
         if (isGiven(i)) stand(state, i);
@@ -291,7 +296,7 @@ export function createAirFlow(
         wantDoor(opening, state, air, will, zone, otherOf[i]!);
         operate(state, opening.control, moment);
       } else if (coolsByNight[i] === 1) {
-        nightFlow[i] = fansStand ? 0 : scheduled((opening as FixedOpening).flow, moment);
+        nightFlow[i] = powerIsOut ? 0 : scheduled((opening as FixedOpening).flow, moment);
       } else {
         volume[i] = uncontrolledFlow(
           opening as CrackOpening | FixedOpening,
@@ -302,7 +307,7 @@ export function createAirFlow(
           otherOf[i]!,
         );
         if (opening.kind === 'fixed' && opening.byHumidity) volume[i]! *= ledShare[i]!;
-        if (fansStand && opening.kind === 'fixed' && opening.fan) volume[i] = 0;
+        if (powerIsOut && opening.kind === 'fixed' && opening.fan) volume[i] = 0;
         if (opening.kind === 'fixed' && opening.feedsFire) volume[i]! *= will.rooms.burning[zone]!;
       }
     }
@@ -348,7 +353,7 @@ export function createAirFlow(
     const all = openings;
     const allStates = states;
     const last = movables;
-    if (isQuarter && switches > 0 && !fansStand) runFans(moment);
+    if (isQuarter && switches > 0 && !powerIsOut) runFans(moment);
     for (let k = 0; k < last; k++) {
       const i = movable[k]!;
       const state = allStates[i]!;
@@ -556,10 +561,12 @@ export function createAirFlow(
     volume[i] = share[i]! * stairExchange(stairFlow[i]!, areaM2, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!);
   }
 
-  /** Fans stand still from the next hour on, or run again. */
-  function stopFans(stand: boolean): void {
-    if (stand && !fansStand) for (const array of [volume, byOpening.runs]) array.fill(0);
-    fansStand = stand;
+  /** Fans, and openers where they are, stand still from the next hour on, or run again. */
+  function cutPower(isOut: boolean): void {
+    if (isOut === powerIsOut) return;
+    powerIsOut = isOut;
+    if (isOut) for (const array of [volume, byOpening.runs]) array.fill(0);
+    setEase();
   }
 
   function startCounting(): void {
@@ -587,7 +594,7 @@ export function createAirFlow(
     renew,
     isNew: () => changed,
     wouldOpen,
-    stopFans,
+    cutPower,
     startCounting,
   };
 }

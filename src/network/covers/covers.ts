@@ -26,6 +26,8 @@ export interface Covers {
   renew(moment: Moment, weather: HourWeather): void;
   /** the same for a day part, as automatic control would have it: means over its hours */
   renewMean(dayPart: DayPart, climate: PreparedClimate): void;
+  /** motors stand where they are from the next hour on, or run again */
+  cutPower(isOut: boolean): void;
   /** moves start to count */
   startCounting(): void;
   /** keep the hour's drawn shares */
@@ -51,6 +53,7 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
   const signs: CoverSigns = { sunW: 0, roomC: 0, takerC: Infinity, outdoorC: 0, windSpeed: 0, isDark: false };
   const at = blankMoment();
   let hands: readonly Hand[] = [];
+  let powerIsOut = false;
 
   function load(layout: Layout, light: PaneLights): void {
     drawn.fill(0);
@@ -75,6 +78,7 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
   function renew(moment: Moment, weather: HourWeather): void {
     for (let h = 0; h < hands.length; h++) {
       const { state, cover, zone, taker, sunW } = hands[h]!;
+      if (powerIsOut && isMotor(cover)) continue;
       readRooms(zone, taker);
       signs.sunW = sunW[moment.hour]!;
       signs.outdoorC = weather.dryBulbC;
@@ -114,6 +118,10 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
     }
   }
 
+  function cutPower(isOut: boolean): void {
+    powerIsOut = isOut;
+  }
+
   function startCounting(): void {
     for (const { state } of hands) {
       state.moves = 0;
@@ -136,7 +144,12 @@ export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radi
     }));
   }
 
-  return { drawn, shading, load, renew, renewMean, startCounting, record, years };
+  return { drawn, shading, load, renew, renewMean, cutPower, startCounting, record, years };
+}
+
+/** What a motor draws; leaves, and what is hung for a season, are drawn by none. */
+function isMotor({ control, rule }: Hand['cover']): boolean {
+  return control === 'automatic' && rule.drawnBy !== 'season';
 }
 
 /** Sun that meets a window, by what passes its bare glass over what would at normal incidence [W/m²]. */

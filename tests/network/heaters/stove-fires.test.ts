@@ -1,7 +1,10 @@
 // A stove and a heated floor in the small house: wood in is heat out and flue and what is held; what it gives is what the
 // house's books have; it goes out at night and in an outage; a heated floor holds its room and stays below its limit.
 import { expect, test } from 'vitest';
+import type { Design } from '../../../src/design/design.ts';
+import { EXAMPLES } from '../../../src/design/examples.ts';
 import { requireModel } from '../../../src/model/check-model.ts';
+import { modelOf } from '../../../src/model/from-design.ts';
 import type { Model, Stove, Zone } from '../../../src/model/model.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
@@ -120,7 +123,7 @@ test('in an outage nobody lights a fire, a masonry heater gives what it holds, a
   const model = withHouse({ stove: { ...STOVE, ...MASONRY } });
   const withFan: Model = { ...model, openings: [...model.openings, fan] };
   const period = { firstRow: 24 * 5, hours: 72 };
-  const outage = { fromHour: 20, noHeat: true, noFans: true };
+  const outage = { fromHour: 20, noHeat: true, noPower: true };
   const year = simulate(withFan, climate, { period, outage, stepsPerHour: 2 });
   const of = (column: Float64Array) => column.slice(period.firstRow, period.firstRow + period.hours);
   const { loadKg, roomW } = year.stoves![0]!;
@@ -134,9 +137,32 @@ test('in an outage nobody lights a fire, a masonry heater gives what it holds, a
   expect(sum(flow.slice(20))).toBe(0);
 });
 
+test('without power, openers and motors of covers stay where they are', () => {
+  const { design } = EXAMPLES.find(({ id }) => id === 'modest')!;
+  const motors: Design = {
+    ...design,
+    vents: { ...design.vents, habit: 'automatic' },
+    covers: [
+      { kind: 'outside-blind', on: 'all', drawnBy: 'sun', season: 'year', habit: 'automatic', sunW: 150 },
+    ],
+  };
+  const period = { firstRow: 24 * 140, hours: 72 };
+  const movesOf = (noPower: boolean) => {
+    const outage = { fromHour: 36, noHeat: false, noPower };
+    const { openings, covers } = simulate(modelOf(motors, climate.year.site, climate.ground), climate, {
+      period,
+      outage,
+    });
+    const columns = [openings.find(({ kind }) => kind === 'vent')!.open, covers![0]!.drawn];
+    return columns.map((column) => new Set(column.slice(period.firstRow + 37, period.firstRow + 72)).size);
+  };
+  expect(movesOf(true)).toEqual([1, 1]);
+  for (const moved of movesOf(false)) expect(moved).toBeGreaterThan(1);
+});
+
 test('without a heater’s heat in an outage the house cools as one that has no heater from then on', () => {
   const period = { firstRow: 24 * 5, hours: 48 };
-  const outage = { fromHour: 0, noHeat: true, noFans: false };
+  const outage = { fromHour: 0, noHeat: true, noPower: false };
   const options = { period, startC: 18, stepsPerHour: 2 };
   const cut = simulate(plain, climate, { ...options, outage });
   const cold = simulate(
