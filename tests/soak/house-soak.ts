@@ -10,6 +10,7 @@ import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { anyDesign } from '../model/any-design.ts';
 import { anyDivided } from '../model/any-rooms.ts';
+import { anySource } from '../model/any-source.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
 import { faultsOfRun, openBooks } from './sound-year.ts';
 
@@ -125,9 +126,16 @@ export function soakHouses(
   };
 }
 
-/** The i-th design of a seed, by itself, so that one faulty design can be made again alone; every third is divided. */
+/**
+ * The i-th design of a seed, by itself, so that one faulty design can be made again alone; every third is divided, and
+ * every second has a source of heat of its own.
+ */
 export function designAt(seed: number, i: number): Design {
-  return fc.sample(i % 3 === 2 ? anyDivided : anyDesign, { seed: seed + i, numRuns: 1 })[0]!;
+  const alone = { seed: seed + i, numRuns: 1 };
+  const design = fc.sample(i % 3 === 2 ? anyDivided : anyDesign, alone)[0]!;
+  if (i % 2 === 0) return design;
+  const source = fc.sample(anySource, alone)[0]!;
+  return { ...design, heating: { ...design.heating, source } };
 }
 
 /** Collects garbage now, without a flag on the command line. */

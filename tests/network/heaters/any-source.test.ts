@@ -3,19 +3,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Design } from '../../../src/design/design.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
-import {
-  FUELS,
-  type HeatSource,
-  SOURCE_LIMITS,
-  STOVE_KINDS,
-  STOVE_TIMES,
-  WOOD_IDS,
-} from '../../../src/design/heat-source.ts';
 import { parseDesign } from '../../../src/design/schema.ts';
 import { modelOf } from '../../../src/model/from-design.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
 import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
+import { anySource } from '../../model/any-source.ts';
 import { climateText, yearOf } from '../../weather/weather-files.ts';
 
 const climate = prepareClimate(yearOf(readBundle(climateText('anchorage'))));
@@ -24,30 +17,12 @@ const RUNS = 14;
 /** A fortnight of winter, a week lived before it. */
 const PERIOD = { period: { firstRow: 300, hours: 336 }, warmUpDays: 7, lend: true } as const;
 
-const within = ({ min, max }: { min: number; max: number }) => fc.double({ min, max, noNaN: true });
-const stove = fc.record({
-  kind: fc.constant('stove' as const),
-  stove: fc.constantFrom(...STOVE_KINDS),
-  lit: fc.constantFrom(...STOVE_TIMES),
-  litBy: fc.constantFrom('need' as const, 'habit' as const),
-  wood: fc.constantFrom(...WOOD_IDS),
-  moisture: within(SOURCE_LIMITS.moisture),
-  air: fc.constantFrom('room' as const, 'own' as const),
-  floorShare: within(SOURCE_LIMITS.floorShare),
-  storeL: within(SOURCE_LIMITS.storeL),
-});
-const floor = fc.record({
-  kind: fc.constantFrom('floor' as const, 'wall' as const),
-  fuel: fc.constantFrom(...FUELS),
-});
-const source: fc.Arbitrary<HeatSource> = fc.oneof({ weight: 3, arbitrary: stove }, floor);
-
 test('heat and water balance to 1e-9 whatever gives the heat', () => {
   let runs = 0;
   fc.assert(
     fc.property(
       fc.constantFrom(...EXAMPLES),
-      source,
+      anySource,
       fc.double({ min: 0.5, max: 40, noNaN: true }),
       ({ design }, from, kW) => {
         const heated: Design = { ...design, heating: { ...design.heating, capacityKW: kW, source: from } };
