@@ -9,6 +9,7 @@ import type { Site } from '../weather/typical-year.ts';
 import { earthTakes } from './earthwork.ts';
 import type { FormulaWords } from './figures-in-units.ts';
 import { glazingTakes } from './glazing.ts';
+import { heatSourceTakes } from './heat-source.ts';
 import { type Item, itemById, piecesIn } from './items.ts';
 import { CLAY_BULKING, firstTimerFactor, HOURS_PER_DAY, usualHours } from './norms.ts';
 import { shellTakes } from './shell.ts';
@@ -44,7 +45,7 @@ export interface Bill {
 
 /** Not on the bill, told beside it. */
 export const NOT_COUNTED =
-  'Not counted, since no design draws it: footings, frames of walls and roof, roofing, drains, pipes, wires, outer doors, stove and flue, paint, tools, hire and haulage.';
+  'Not counted, since no design draws it: footings, frames of walls and roof, roofing, drains, pipes, wires, outer doors, a heater whose fuel is not told, a boiler’s flue, paint, tools, hire and haulage.';
 
 /** Areas and volumes do not depend on where the house stands. */
 const ANYWHERE: Site = { name: '', latitudeDeg: 40, longitudeDeg: 0, elevationM: 0, utcOffsetH: 0 };
@@ -70,15 +71,17 @@ export function billOf(design: Design): Bill {
   return bill;
 }
 
-/** Every part of the house; a stove and its fuel, once they are drawn, are a list of takes beside these. */
+/** Every part of the house. */
 function takesOf(drawn: Design): readonly Take[] {
   const { asFound: _, ...design } = drawn;
-  const { elements, panes, openings } = modelOf(design, ANYWHERE, NEVER_RUN);
+  const model = modelOf(design, ANYWHERE, NEVER_RUN);
+  const { elements, panes, openings } = model;
   return [
     ...shellTakes(elements),
     ...glazingTakes(design, panes),
     ...airTakes(design, openings),
     ...earthTakes(design, elements),
+    ...heatSourceTakes(design, model),
   ];
 }
 

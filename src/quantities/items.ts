@@ -4,6 +4,7 @@
 
 import { coverKindById } from '../design/cover-catalogue.ts';
 import { glassById } from '../design/glass-catalogue.ts';
+import { FUELS, type Fuel, type StoveKind } from '../design/heat-source.ts';
 import { materialById } from '../design/materials.ts';
 import { TYRE_PRACTICE } from '../physics/labour.ts';
 import { firstTimerFactor, NORMS, type Norm, type NormId, type NormUnit } from './norms.ts';
@@ -133,6 +134,14 @@ const COVERS: Readonly<Record<string, NormId>> = {
   leaves: 'trellis',
 };
 
+const FUEL_NAMES: Readonly<Record<Fuel, string>> = {
+  electric: 'electric',
+  gas: 'natural gas',
+  propane: 'propane',
+  oil: 'heating oil',
+  pellets: 'pellets',
+};
+
 const plainItem = (
   id: string,
   name: string,
@@ -169,6 +178,19 @@ const PLAIN: ReadonlyMap<string, Item> = new Map([
   plainItem('berm', 'Earth berm, as it lies', 'm³', 'berm', 'trench'),
   plainItem('bed-soil', 'Soil of the bed', 'm³', 'bed-soil', 'lifting'),
   plainItem('pool', 'Open water indoors, lined', 'm²', 'pool'),
+  plainItem('flue', 'Insulated flue, lengths of 1 m', 'piece', 'flue', 'ladder'),
+  plainItem('fire-air-pipe', 'Pipes for a fire’s own air', 'piece', 'air-pipe'),
+  plainItem('back-boiler', 'Back boilers with pump, safety valve and pipes', 'piece', 'back-boiler'),
+  plainItem('water-store', 'Insulated water stores', 'piece', 'water-store', 'lifting'),
+  plainItem('heating-pipes', 'Heating pipes or mats in floors and walls', 'm²', 'heating-pipes'),
+  plainItem('stove steel', 'Light steel stoves on a hearth', 'piece', 'light-stove', 'lifting'),
+  plainItem('stove cast-iron', 'Cast-iron stoves on a hearth', 'piece', 'light-stove', 'lifting'),
+  plainItem('stove soapstone', 'Stoves clad in soapstone, on a hearth', 'piece', 'light-stove', 'lifting'),
+  plainItem('stove masonry', 'Masonry heaters, without their footing', 'piece', 'masonry-heater', 'lifting'),
+  ...FUELS.flatMap((fuel) => [
+    plainItem(`heater ${fuel}`, `Heaters of the air, ${FUEL_NAMES[fuel]}`, 'piece', 'heater'),
+    plainItem(`boiler ${fuel}`, `Boilers with pump and controls, ${FUEL_NAMES[fuel]}`, 'piece', 'boiler'),
+  ]),
 ]);
 
 /** A material as a wall, lining or mass. */
@@ -187,6 +209,15 @@ export function glassItem(glassId: string, isLeaning: boolean): string {
 
 export function coverItem(kindId: string): string {
   return `cover ${kindId}`;
+}
+
+export function stoveItem(kind: StoveKind): string {
+  return `stove ${kind}`;
+}
+
+/** A heater by what it warms. */
+export function heaterItem(warms: 'air' | 'water', fuel: Fuel): string {
+  return `${warms === 'air' ? 'heater' : 'boiler'} ${fuel}`;
 }
 
 /**

@@ -158,6 +158,19 @@ export const NORMS = {
     `${RATES}: small digger in clay 6.5 m³/h, twice`,
   )(2 / DIGGER_M3_PER_H, 2 / DIGGER_M3_PER_H),
   'bed-soil': practiceM3(1.5, 3),
+  /** carried in and set on a hearth; a mason's core, facing and doors */
+  'light-stove': practicePiece(4, 8),
+  'masonry-heater': practicePiece(40, 80),
+  /** one length, its share of the roof's sleeve in it */
+  flue: practicePiece(1, 2),
+  'air-pipe': practicePiece(2, 4),
+  /** with safety valve, loop and pump */
+  'back-boiler': practicePiece(12, 24),
+  'water-store': practicePiece(4, 8),
+  heater: practicePiece(3, 6),
+  boiler: practicePiece(12, 24),
+  /** tied down before the pour, or to a wall before its plaster */
+  'heating-pipes': practiceM2(0.15, 0.3),
   pool: practiceM2(1.5, 3),
 } as const satisfies Record<string, Norm>;
 

@@ -1,7 +1,10 @@
 // Labour norms as published, and the bills of the three examples reckoned by hand from their drawn dimensions: every reference
 // below is arithmetic on numbers of the drawing (110 m² of floor, 13.5 m of front, 2.6 m of height …), on none of our code.
 import { expect, test } from 'vitest';
+import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
+import { ALL_EXAMPLES } from '../../src/design/stove-examples.ts';
 import { billOf } from '../../src/quantities/bill.ts';
 import { massWork } from '../../src/quantities/items.ts';
 import { CLAY_BULKING, FIRST_TIMER, HOURS_PER_DAY, NORMS, usualHours } from '../../src/quantities/norms.ts';
@@ -215,4 +218,57 @@ test.each([
     ours: line(tonnes[0])!.weightKg! / 1000,
     unit: 't',
   });
+});
+
+test('stoves, flues, stores and pipes of a floor are what a hand calculation gives', () => {
+  const amounts = (design: Design) =>
+    Object.fromEntries(billOf(design).lines.map(({ item, amount }) => [item.id, amount]));
+  const example = (id: string) => ALL_EXAMPLES.find((one) => one.id === id)!.design;
+  const modest = example('modest');
+  const floor = amounts({
+    ...modest,
+    heating: { ...modest.heating, source: { ...USUAL_STOVE, floorShare: 0.5, storeL: 500 } },
+  });
+  const masonry = billOf(example('closed-stove')).lines.find(({ item }) => item.id === 'stove masonry')!;
+  const row = {
+    source: 'Hand calculation from the drawn dimensions',
+    kind: 'rel',
+    allowed: 1e-6,
+    mark: 'computed',
+  } as const;
+  // From 1 m over the floor to 1.5 m over a roof at 2.6 m: 3.1 m, four lengths.
+  const flue = Math.ceil(HIGH - 1 + 1.5);
+  for (const [id, item, reference] of [
+    ['leaning-stove', 'flue', flue],
+    ['leaning-stove', 'stove steel', 1],
+    ['closed-stove', 'fire-air-pipe', 1],
+    ['modest-stove', 'stove soapstone', 1],
+  ] as const)
+    check({
+      ...row,
+      case: `${id}: ${item}`,
+      quantity: 'quantity',
+      reference,
+      ours: amounts(example(id))[item]!,
+      unit: 'piece',
+    });
+  check({
+    ...row,
+    case: 'modest, back boiler and floor',
+    quantity: 'pipes',
+    reference: FLOOR,
+    ours: floor['heating-pipes']!,
+    unit: 'm²',
+  });
+  expect([floor['back-boiler'], floor['water-store']]).toEqual([1, 1]);
+  check({
+    ...row,
+    // 2 kW between fires 12 hours apart: 7.4 kg of wood, 70 kg of masonry for each (guild practice).
+    case: 'closed-stove: masonry heater of 2 kW, fired twice a day',
+    quantity: 'weight',
+    reference: ((2 * 12) / 3.25) * 70,
+    ours: masonry.weightKg!,
+    unit: 'kg',
+  });
+  expect(Object.keys(amounts(modest)).filter((id) => /stove|flue|heater|boiler|pipes/.test(id))).toEqual([]);
 });
