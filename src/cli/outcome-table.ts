@@ -6,6 +6,9 @@ import { shortForm } from '../findings/short-form.ts';
 import { wordingOf } from '../findings/wording.ts';
 import type { Finding, Outcome, RoomOutcome, ZoneOutcome } from '../outcomes/outcome.ts';
 import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
+import { fuelCost } from '../quantities/fuel-cost.ts';
+import { hasPrices, NO_PRICES, type PriceList } from '../quantities/prices.ts';
+import { moneyInWords } from '../quantities/words.ts';
 import { type Cell, textTable } from './text-table.ts';
 
 const METRIC = wordingOf('metric');
@@ -18,8 +21,14 @@ const LINE = 78;
  *
  * @param all every finding in full, not the short form of those that matter
  * @param sure how far the headline figures may lie from those told, a sentence each
+ * @param prices a person's own, for fuel
  */
-export function outcomeTable(outcome: Outcome, all: boolean, sure: readonly string[] = []): string {
+export function outcomeTable(
+  outcome: Outcome,
+  all: boolean,
+  sure: readonly string[] = [],
+  prices: PriceList = NO_PRICES,
+): string {
   const { house, sunspace } = outcome.zones;
   // Of a divided house each room, and not the mean of them.
   const rooms = outcome.rooms?.map((room) => ({ head: room.name, zone: inLivedHours(room) }));
@@ -63,7 +72,7 @@ export function outcomeTable(outcome: Outcome, all: boolean, sure: readonly stri
     '',
     textTable(rows),
     '',
-    ...wholeHouse(outcome),
+    ...wholeHouse(outcome, prices),
     ...(sure.length === 0
       ? []
       : ['', 'How sure is that? One thing changed that nobody can know, each a run of its own:']),
@@ -77,7 +86,7 @@ function inLivedHours(room: RoomOutcome): ZoneOutcome {
   return { ...room, underheatedHours: room.lived.underheatedHours };
 }
 
-function wholeHouse(outcome: Outcome): string[] {
+function wholeHouse(outcome: Outcome, prices: PriceList): string[] {
   const { equatorGlass: glass, mass, heating, fuel, cooling, vents, ventilation, books } = outcome;
   const percent = (share: number) => `${Math.round(100 * share)} %`;
   const kWh = (value: number) => `${Math.round(value)} kWh`;
@@ -87,7 +96,7 @@ function wholeHouse(outcome: Outcome): string[] {
     `Sun on it before any shade ${kWh(glass.incidentKWh)} a year, let in ${kWh(glass.transmittedKWh)}`,
     `Mass inside the insulation: ${mass.volumeM3.toFixed(1)} m³, ${mass.heatCapacityKWhPerK.toFixed(1)} kWh/K${perGlass}`,
     `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
-    ...(fuel ? [fuelLine(fuel)] : []),
+    ...(fuel ? [fuelLine(fuel), ...moneyLines(fuel, prices)] : []),
     ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),
     ...(ventilation.fansKWh > 0 ? [fanLine(ventilation, kWh)] : []),
     `Vents and doors: moved ${vents.moves} times a year, ${vents.movesPerDayInBusiestMonth.toFixed(1)} a day in the busiest month`,
@@ -110,6 +119,12 @@ function fuelLine({ fuel, fuelKWh, lostKWh, ...by }: NonNullable<Outcome['fuel']
       : [`${by.loads} loads on ${by.daysWithFire} days, ${by.loadsOnBusiestDay} on the busiest`]),
   ];
   return `Fuel, ${fuel}: ${parts.join('; ')}`;
+}
+
+function moneyLines(fuel: NonNullable<Outcome['fuel']>, prices: PriceList): string[] {
+  const cost = fuelCost(fuel, prices);
+  if (cost !== null) return [`Fuel in money: ${moneyInWords(cost, prices.currency)} a year, by your price`];
+  return hasPrices(prices) ? ['Fuel in money: no price for it among yours'] : [];
 }
 
 function fanLine(

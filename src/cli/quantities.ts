@@ -11,6 +11,7 @@ import {
   unitIn,
   weightIn,
 } from '../quantities/figures-in-units.ts';
+import { fuelItemsOf } from '../quantities/fuel-cost.ts';
 import { firstTimerFactor } from '../quantities/norms.ts';
 import { billCsv, normInWords, priceIn } from '../quantities/price-file.ts';
 import { costOf, hasPrices, lineCost, type PriceList } from '../quantities/prices.ts';
@@ -42,7 +43,13 @@ export const quantitiesCommand: Command = {
     const bill = billOf(read.design);
     const { list } = prices;
     if (args.switches.has('csv'))
-      return { ok: true, output: billCsv(bill, list, units, wantedItems(read.design)).trimEnd() };
+      return {
+        ok: true,
+        output: billCsv(bill, list, units, [
+          ...wantedItems(read.design),
+          ...fuelItemsOf(read.design.heating),
+        ]).trimEnd(),
+      };
     if (args.switches.has('json'))
       return {
         ok: true,

@@ -83,6 +83,6 @@ export function fuelWords(fuel: FuelOutcome, { heating }: Pick<Design, 'heating'
   if (fuel.litres !== null) return `${words.water(fuel.litres)} of ${name}`;
   if (fuel.kg !== null) return `${words.weight(fuel.kg)} of ${name}`;
   if (fuel.therms !== null)
-    return `${words.energy(fuel.fuelKWh)} of ${name} (${plain(fuel.therms, 0)} therms)`;
+    return `${words.energy(fuel.fuelKWh)} of ${name} (${plain(fuel.therms, 0)} therms as billed, by gross heat)`;
   return `${words.energy(fuel.fuelKWh)} of ${name}`;
 }

@@ -49,7 +49,8 @@ export function fuelOf({ heating }: Design, { stoves }: Year, heatKWh: number): 
 
 function boughtOf(source: HeaterSource, heatKWh: number): FuelOutcome {
   const fuelKWh = heatKWh / efficiencyOf(source);
-  const { oilKWhPerL, propaneKWhPerL, pelletsKWhPerKg, pelletsKgPerM3, kWhPerTherm } = FUEL_CONTENT;
+  const { oilKWhPerL, propaneKWhPerL, pelletsKWhPerKg, pelletsKgPerM3, kWhPerTherm, gasGrossPerNet } =
+    FUEL_CONTENT;
   const told = { ...NOT_MEASURED, fuel: source.fuel, fuelKWh, lostKWh: fuelKWh - heatKWh };
   switch (source.fuel) {
     case 'oil':
@@ -57,7 +58,7 @@ function boughtOf(source: HeaterSource, heatKWh: number): FuelOutcome {
     case 'propane':
       return { ...told, litres: fuelKWh / propaneKWhPerL };
     case 'gas':
-      return { ...told, therms: fuelKWh / kWhPerTherm };
+      return { ...told, therms: (gasGrossPerNet * fuelKWh) / kWhPerTherm };
     case 'pellets': {
       const kg = fuelKWh / pelletsKWhPerKg;
       return { ...told, kg, stackedM3: kg / pelletsKgPerM3 };

@@ -1,6 +1,8 @@
 // Quantities as a person checks them with a tape and a pencil: in metres or in feet, with enough digits to follow the sum.
 // SI in, words out. Factors: NIST SP 811, appendix B.
 
+import { FUEL_CONTENT } from '../physics/fuel-content.ts';
+import { CORD_M3 } from '../physics/wood-fuel.ts';
 import type { NormUnit } from './norms.ts';
 
 /** Of the systems of units, those that differ here by heat alone are one. */
@@ -9,7 +11,10 @@ export type BillUnits = 'metric' | 'us' | 'us-therms';
 const FOOT_M = 0.3048;
 const POUND_KG = 0.45359237;
 
-/** Units that quantities are bought by, with what one of them is in m², m³ or pieces. */
+/** What quantities are counted in here; of fuels also stacked cubic metres, heat, litres and weight. */
+export type Measure = NormUnit | 'stere' | 'kWh' | 'L' | 'kg';
+
+/** Units that quantities are bought by, with what one of them is in those. */
 export const BOUGHT_BY = {
   'm²': { of: 'm²', size: 1 },
   'm³': { of: 'm³', size: 1 },
@@ -17,15 +22,33 @@ export const BOUGHT_BY = {
   'ft³': { of: 'm³', size: FOOT_M ** 3 },
   'yd³': { of: 'm³', size: (3 * FOOT_M) ** 3 },
   piece: { of: 'piece', size: 1 },
-} as const satisfies Record<string, { of: NormUnit; size: number }>;
+  // A stacked cubic metre.
+  stere: { of: 'stere', size: 1 },
+  cord: { of: 'stere', size: CORD_M3 },
+  kWh: { of: 'kWh', size: 1 },
+  therm: { of: 'kWh', size: FUEL_CONTENT.kWhPerTherm },
+  L: { of: 'L', size: 1 },
+  gal: { of: 'L', size: 3.785411784 },
+  kg: { of: 'kg', size: 1 },
+  lb: { of: 'kg', size: POUND_KG },
+} as const satisfies Record<string, { of: Measure; size: number }>;
 
 export type BoughtBy = keyof typeof BOUGHT_BY;
 
 /** The unit an item is told in. */
-export function unitIn(unit: NormUnit, units: BillUnits): BoughtBy {
-  if (units === 'metric' || unit === 'piece') return unit;
-  return unit === 'm²' ? 'ft²' : 'yd³';
+export function unitIn(unit: Measure, units: BillUnits, us: BoughtBy = IN_US[unit]): BoughtBy {
+  return units === 'metric' ? unit : us;
 }
+
+const IN_US: Readonly<Record<Measure, BoughtBy>> = {
+  'm²': 'ft²',
+  'm³': 'yd³',
+  piece: 'piece',
+  stere: 'cord',
+  kWh: 'kWh',
+  L: 'gal',
+  kg: 'lb',
+};
 
 /** An amount [m², m³ or pieces] in the unit it is told in. */
 export function amountIn(amount: number, unit: NormUnit, units: BillUnits): number {

@@ -11,10 +11,12 @@ import {
   BOUGHT_BY,
   type BoughtBy,
   formulaWordsIn,
+  type Measure,
   short,
   unitIn,
 } from './figures-in-units.ts';
-import { type Item, itemById } from './items.ts';
+import { fuelItemById } from './fuel-cost.ts';
+import { itemById } from './items.ts';
 import { costOf, lineCost, MOST_CURRENCY, MOST_PRICE, NO_PRICES, type PriceList } from './prices.ts';
 
 const COLUMNS = [
@@ -43,6 +45,13 @@ const MARKS = {
   practice: 'common practice',
 } as const;
 
+/** What has a price: an item of a bill, or a fuel. */
+export interface Priced {
+  readonly id: string;
+  readonly unit: Measure;
+  readonly us?: BoughtBy;
+}
+
 /** How far a line's hours can be trusted. */
 function markInWords({ item }: Pick<BillLine, 'item'>): string {
   return MARKS[item.norm.mark];
@@ -59,14 +68,14 @@ export function normInWords({ item }: Pick<BillLine, 'item'>, units: BillUnits):
 
 /** A price for the unit an item is told in; null without one. */
 export function priceIn(
-  { item }: Pick<BillLine, 'item'>,
+  { item }: { readonly item: Priced },
   { prices }: PriceList,
   units: BillUnits,
 ): number | null {
   const price = Object.hasOwn(prices, item.id) ? prices[item.id]! : undefined;
   if (price === undefined) return null;
   // As typed where it was typed for this unit: nothing is rounded behind anyone's back.
-  const unit = unitIn(item.unit, units);
+  const unit = unitIn(item.unit, units, item.us);
   if (price.per === unit) return price.amount;
   return Number(((price.amount / BOUGHT_BY[price.per].size) * BOUGHT_BY[unit].size).toPrecision(6));
 }
@@ -76,7 +85,7 @@ export function priceIn(
  *
  * @param more items that the bill has not, to be priced too: they stand behind it, as does whatever else has a price
  */
-export function billCsv(bill: Bill, list: PriceList, units: BillUnits, more: readonly Item[] = []): string {
+export function billCsv(bill: Bill, list: PriceList, units: BillUnits, more: readonly Priced[] = []): string {
   const words = formulaWordsIn(units);
   const blank = (value: number | null, digits: number) => (value === null ? '' : short(value, digits));
   const rows = bill.lines.map((line) => [
@@ -100,8 +109,17 @@ export function billCsv(bill: Bill, list: PriceList, units: BillUnits, more: rea
   const priced = Object.keys(list.prices).filter((id) => unitOfItem(id) !== null);
   const others = new Set([...more.map(({ id }) => id), ...priced].filter((id) => !billed.has(id)));
   const behind = [...others].map((id) => {
-    const item = itemById(id);
-    return [id, item.name, 0, unitIn(item.unit, units), priceIn({ item }, list, units) ?? ''];
+    const item = fuelItemById(id) ?? itemById(id);
+    // How much fuel a year takes, a bill does not know.
+    const amount = fuelItemById(id) === null ? 0 : '';
+    const priced: Priced = item;
+    return [
+      id,
+      item.name,
+      amount,
+      unitIn(item.unit, units, priced.us),
+      priceIn({ item: priced }, list, units) ?? '',
+    ];
   });
   const { total, wages } = costOf(bill.lines, list);
   const ends = [
@@ -203,7 +221,9 @@ function withRow(
   return { ...list, prices: { ...list.prices, [id]: { amount, per } } };
 }
 
-function unitOfItem(id: string): (typeof BOUGHT_BY)[BoughtBy]['of'] | null {
+function unitOfItem(id: string): Measure | null {
+  const fuel = fuelItemById(id);
+  if (fuel !== null) return fuel.unit;
   try {
     return itemById(id).unit;
   } catch {

@@ -3,7 +3,7 @@
 // gives none, and the money is that of materials alone.
 
 import type { BillLine } from './bill.ts';
-import { BOUGHT_BY, type BoughtBy } from './figures-in-units.ts';
+import { BOUGHT_BY, type BoughtBy, type Measure } from './figures-in-units.ts';
 import type { Item } from './items.ts';
 
 export interface Price {
@@ -43,7 +43,10 @@ export function hasPrices({ prices, wage }: PriceList): boolean {
 
 /** What a line costs without work; null without a price. */
 export function lineCost(
-  { item, amount }: Pick<BillLine, 'item' | 'amount'>,
+  {
+    item,
+    amount,
+  }: { readonly item: { readonly id: string; readonly unit: Measure }; readonly amount: number },
   { prices }: PriceList,
 ): number | null {
   const price = Object.hasOwn(prices, item.id) ? prices[item.id]! : undefined;

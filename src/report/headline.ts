@@ -7,6 +7,9 @@ import { hours, percent, plain } from '../findings/wording.ts';
 import type { ZoneOutcome } from '../outcomes/outcome.ts';
 import { worstDampSpot } from '../outcomes/worst-damp-spot.ts';
 import { passesTm59Night, TM59_NIGHT } from '../physics/overheating-criteria.ts';
+import { fuelCost } from '../quantities/fuel-cost.ts';
+import { NO_PRICES, type PriceList } from '../quantities/prices.ts';
+import { moneyInWords } from '../quantities/words.ts';
 import type { Block } from './block.ts';
 
 interface Row {
@@ -56,15 +59,23 @@ const ZONE_ROWS: readonly Row[] = [
 /** What the house as a whole needs. */
 const HOUSE_ROWS: readonly {
   readonly label: string;
-  readonly of: (context: Context) => string;
+  readonly of: (context: Context, prices: PriceList) => string;
   /** the row stands only where this holds for some run of the table */
-  readonly matters?: (context: Context) => boolean;
+  readonly matters?: (context: Context, prices: PriceList) => boolean;
 }[] = [
   { label: 'Back-up heat a year', of: ({ outcome, words }) => words.energy(outcome.heating.energyKWh) },
   {
     label: 'Fuel a year',
     of: ({ outcome, design, words }) => (outcome.fuel ? fuelWords(outcome.fuel, design, words) : ''),
     matters: ({ outcome }) => outcome.fuel !== undefined,
+  },
+  {
+    label: 'Fuel a year in money, by your price',
+    of: ({ outcome }, prices) => {
+      const cost = outcome.fuel ? fuelCost(outcome.fuel, prices) : null;
+      return cost === null ? '' : moneyInWords(cost, prices.currency);
+    },
+    matters: ({ outcome }, prices) => outcome.fuel !== undefined && fuelCost(outcome.fuel, prices) !== null,
   },
   { label: 'Back-up heat at its peak', of: ({ outcome, words }) => words.power(outcome.heating.peakW) },
   {
@@ -81,8 +92,10 @@ const HOUSE_ROWS: readonly {
   },
 ];
 
-function houseRowsFor(contexts: readonly Context[]): typeof HOUSE_ROWS {
-  return HOUSE_ROWS.filter(({ matters }) => matters === undefined || contexts.some(matters));
+function houseRowsFor(contexts: readonly Context[], prices: PriceList): typeof HOUSE_ROWS {
+  return HOUSE_ROWS.filter(
+    ({ matters }) => matters === undefined || contexts.some((context) => matters(context, prices)),
+  );
 }
 
 function rowsFor(zones: readonly ZoneOutcome[]): readonly Row[] {
@@ -90,11 +103,15 @@ function rowsFor(zones: readonly ZoneOutcome[]): readonly Row[] {
 }
 
 /** The table of one run: label, house, and the sunspace where there is one. */
-export function headlineOf(context: Context): readonly (readonly string[])[] {
+export function headlineOf(context: Context, prices: PriceList = NO_PRICES): readonly (readonly string[])[] {
   const zones = headlineZones(context).map(({ zone }) => zone);
   return [
     ...rowsFor(zones).map(({ label, of }) => [label(context), ...zones.map((zone) => of(zone, context))]),
-    ...houseRowsFor([context]).map(({ label, of }) => [label, of(context), ...zones.slice(1).map(() => '')]),
+    ...houseRowsFor([context], prices).map(({ label, of }) => [
+      label,
+      of(context, prices),
+      ...zones.slice(1).map(() => ''),
+    ]),
   ];
 }
 
@@ -122,7 +139,7 @@ function unlikeLimits(contexts: readonly Context[]): readonly (readonly string[]
 }
 
 /** Several runs side by side, the rooms only. */
-export function comparisonOf(runs: readonly Run[]): Block {
+export function comparisonOf(runs: readonly Run[], prices: PriceList = NO_PRICES): Block {
   const contexts = runs.map(contextOf);
   const [first] = contexts;
   if (first === undefined) throw new RangeError('runs are none; allowed: at least one');
@@ -142,7 +159,10 @@ export function comparisonOf(runs: readonly Run[]): Block {
         label === tooHotLabel && unlikeLimits(contexts).length > 0 ? 'Too hot' : label(first),
         ...contexts.map((context) => of(context.house, context)),
       ]),
-      ...houseRowsFor(contexts).map(({ label, of }) => [label, ...contexts.map(of)]),
+      ...houseRowsFor(contexts, prices).map(({ label, of }) => [
+        label,
+        ...contexts.map((context) => of(context, prices)),
+      ]),
     ],
   };
 }

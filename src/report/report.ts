@@ -138,7 +138,7 @@ export function reportOf(order: ReportOrder): Report {
         {
           kind: 'table',
           head: ['', ...headlineZones(context).map(({ name }) => name)],
-          rows: headlineOf(context),
+          rows: headlineOf(context, order.prices),
         },
       ],
     },
@@ -156,7 +156,7 @@ export function reportOf(order: ReportOrder): Report {
           {
             title: 'Beside other versions',
             blocks: [
-              comparisonOf([run, ...order.others]),
+              comparisonOf([run, ...order.others], order.prices),
               habitsOf([run, ...order.others]),
               differencesOf([run, ...order.others]),
             ].filter((block) => block !== null),

@@ -3,11 +3,28 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { bundledClimate } from '../../src/cli/bundled-climates.ts';
+import { outcomeTable } from '../../src/cli/outcome-table.ts';
 import { yearCommand } from '../../src/cli/year.ts';
 import { runYear } from '../../src/daystone.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import type { FuelOutcome } from '../../src/outcomes/fuel.ts';
 import type { Outcome } from '../../src/outcomes/outcome.ts';
+import type { PriceList } from '../../src/quantities/prices.ts';
 import { faultsOf, outputOf } from './run-command.ts';
+
+const WOOD: FuelOutcome = {
+  fuel: 'wood',
+  fuelKWh: 0,
+  lostKWh: 0,
+  kg: 1000,
+  litres: null,
+  therms: null,
+  stackedM3: 0,
+  cords: 0.8,
+  loads: 200,
+  loadsOnBusiestDay: 5,
+  daysWithFire: 90,
+};
 
 async function outcomeOf(...words: string[]): Promise<Outcome> {
   return JSON.parse(await outputOf(yearCommand, ...words, '--json')) as Outcome;
@@ -20,6 +37,19 @@ const modest = outcomeOf('modest', '--hourly', hours);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 describe('a year of a design', () => {
+  it('tells its fuel in money where there is a price for it', async () => {
+    const outcome = await modest;
+    const fuel = { ...WOOD, fuelKWh: 4000, stackedM3: 3 };
+    const wood = { 'fuel wood': { amount: 95, per: 'stere' } } as const;
+    const told = (prices: PriceList['prices']) =>
+      outcomeTable({ ...outcome, fuel }, false, [], { currency: 'EUR', wage: null, prices });
+    expect(told(wood)).toContain('Fuel in money: EUR 285 a year, by your price\n');
+    expect(told({ adobe: { amount: 9, per: 'm³' } })).toContain(
+      'Fuel in money: no price for it among yours\n',
+    );
+    expect(told({})).not.toContain('money');
+  });
+
   for (const { id, design } of EXAMPLES) {
     it(`of the example ${id} closes its books`, async () => {
       const read = (await bundledClimate(design.climate))!;

@@ -2,10 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { MATERIALS } from '../../src/design/materials.ts';
+import type { FuelOutcome } from '../../src/outcomes/fuel.ts';
 import { billOf } from '../../src/quantities/bill.ts';
 import { cautionsOf } from '../../src/quantities/cautions.ts';
 import { changeBetween, changeCost } from '../../src/quantities/change.ts';
+import { fuelCost, fuelCostInWords, fuelItemsOf } from '../../src/quantities/fuel-cost.ts';
 import { billCsv, readPriceFile } from '../../src/quantities/price-file.ts';
 import { costOf, NO_PRICES, type PriceList } from '../../src/quantities/prices.ts';
 import { costInWords, daysInWords, moneyInWords } from '../../src/quantities/words.ts';
@@ -204,5 +207,62 @@ describe('a table of prices', () => {
     ],
   ])('says what is wrong with %j', (text, fault) => {
     expect(readPriceFile(text)).toEqual({ ok: false, faults: [fault] });
+  });
+});
+
+describe('fuel in money', () => {
+  const NONE = { kg: null, litres: null, therms: null, stackedM3: null, cords: null } as const;
+  const fuelOf = (
+    fuel: FuelOutcome['fuel'],
+    fuelKWh: number,
+    by: Partial<FuelOutcome> = {},
+  ): FuelOutcome => ({
+    ...NONE,
+    loads: null,
+    loadsOnBusiestDay: null,
+    daysWithFire: null,
+    fuel,
+    fuelKWh,
+    lostKWh: 0,
+    ...by,
+  });
+  const listOf = (rows: string): PriceList => {
+    const read = readPriceFile(`item,price,unit\n${rows}`);
+    if (!read.ok) throw new Error(read.faults.join());
+    return read.list;
+  };
+
+  it('is told by a person’s own price and by no other, by hand', () => {
+    const wood = fuelOf('wood', 4000, { stackedM3: 3 });
+    expect(fuelCost(wood, NO_PRICES)).toBeNull();
+    expect(fuelCost(wood, listOf('adobe,1,m3\n'))).toBeNull();
+    // 3 steres at 95; of a cord of 3.625 at 340.
+    expect(fuelCost(wood, listOf('fuel wood,95,stere\n'))).toBeCloseTo(285, 9);
+    expect(fuelCost(wood, listOf('fuel wood,340,cord\n'))).toBeCloseTo((3 / 3.625) * 340, 9);
+    expect(fuelCostInWords(wood, listOf('currency,EUR,\nfuel wood,95,stere\n'))).toBe(
+      'EUR 285 by your price',
+    );
+    expect(fuelCost(fuelOf('electric', 1500), listOf('fuel electric,0.3,kWh\n'))).toBeCloseTo(450, 9);
+    // Gas is billed by gross heat, 1.11 of the net: 1110 kWh, or 37.9 therms of 29.3 kWh.
+    expect(fuelCost(fuelOf('gas', 1000), listOf('fuel gas,0.1,kWh\n'))).toBeCloseTo(111, 9);
+    expect(fuelCost(fuelOf('gas', 1000), listOf('fuel gas,1.5,therm\n'))).toBeCloseTo((1110 / 29.3) * 1.5, 9);
+    const propane = fuelOf('propane', 655, { litres: 100 });
+    expect(fuelCost(propane, listOf('fuel propane,3,gal\n'))).toBeCloseTo((100 / 3.785411784) * 3, 9);
+    expect(fuelCost(fuelOf('pellets', 4750, { kg: 1000 }), listOf('fuel pellets,0.4,kg\n'))).toBeCloseTo(
+      400,
+      9,
+    );
+  });
+
+  it('goes out with the table of quantities, and comes back with its price', () => {
+    const stove: Design = { ...MODEST, heating: { ...MODEST.heating, source: USUAL_STOVE } };
+    const out = billCsv(billOf(stove), NO_PRICES, 'us', fuelItemsOf(stove.heating));
+    const row = out.split('\n').find((line) => line.startsWith('fuel wood'))!;
+    expect(row).toMatch(/^fuel wood,".*",,cord,$/);
+    const list = listOf('fuel wood,340,cord\n');
+    expect(billCsv(billOf(stove), list, 'us')).toMatch(/\nfuel wood,".*",,cord,340\n/);
+    const read = readPriceFile('item,price,unit\nfuel wood,3,kg\n');
+    expect(read).toEqual({ ok: false, faults: ['line 2: unit of fuel wood is kg; allowed: stere, cord'] });
+    expect(fuelItemsOf(MODEST.heating)).toEqual([]);
   });
 });

@@ -7,9 +7,9 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { type Bill, type BillLine, billOf, NOT_COUNTED } from '../../quantities/bill.ts';
 import { cautionsOf } from '../../quantities/cautions.ts';
 import { amountIn, BOUGHT_BY, formulaWordsIn, unitIn, weightIn } from '../../quantities/figures-in-units.ts';
-import type { Item } from '../../quantities/items.ts';
+import { fuelItemsOf } from '../../quantities/fuel-cost.ts';
 import { HOURS_PER_DAY } from '../../quantities/norms.ts';
-import { billCsv, normInWords, priceIn, readPriceFile } from '../../quantities/price-file.ts';
+import { billCsv, normInWords, type Priced, priceIn, readPriceFile } from '../../quantities/price-file.ts';
 import { costOf, hasPrices, lineCost, MOST_CURRENCY, type PriceList } from '../../quantities/prices.ts';
 import {
   costInWords,
@@ -90,6 +90,7 @@ export function BuildView() {
           <Line key={line.item.id} line={line} list={list} system={system} />
         ))}
       </ul>
+      <Fuel list={list} system={system} />
       <Wanted list={list} system={system} />
       <p>{DAYS_SAY}</p>
       <p>{NOT_COUNTED}</p>
@@ -121,6 +122,24 @@ function Totals({ bill, list }: { bill: Bill; list: PriceList }) {
         </>
       )}
     </p>
+  );
+}
+
+/** What a year of heat burns: priced here, told in money beside the back-up heat and in the report. */
+function Fuel({ list, system }: { list: PriceList; system: UnitSystem }) {
+  const [item] = fuelItemsOf(useSession().workspace.design.value.heating);
+  if (item === undefined) return null;
+  return (
+    <>
+      <h2>Fuel of a year</h2>
+      <p>With a price, the fuel of a year is told in money beside the back-up heat and in the report.</p>
+      <ul class="bill" aria-label="Price of fuel">
+        <li data-item={item.id}>
+          <span class="bill-what">{item.name}</span>
+          <ItemPrice item={item} list={list} system={system} />
+        </li>
+      </ul>
+    </>
   );
 }
 
@@ -185,8 +204,9 @@ function Line({ line, list, system }: LineProps) {
   );
 }
 
-function ItemPrice({ item, list, system }: { item: Item; list: PriceList; system: UnitSystem }) {
-  const unit = unitIn(item.unit, system);
+function ItemPrice(props: { item: Priced & { name: string }; list: PriceList; system: UnitSystem }) {
+  const { item, list, system } = props;
+  const unit = unitIn(item.unit, system, item.us);
   return (
     <PriceField
       name={item.id}
@@ -219,7 +239,10 @@ function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; syste
   const save = () => {
     workspace.drafts.takeAll();
     const stem = fileOf(workspace.design.value).name.replace(/\.daystone\.json$/, '');
-    const text = billCsv(bill, pricesChoice.list.peek(), system, wantedItems(workspace.design.value));
+    const text = billCsv(bill, pricesChoice.list.peek(), system, [
+      ...wantedItems(workspace.design.value),
+      ...fuelItemsOf(workspace.design.value.heating),
+    ]);
     saveFile(`${stem}.quantities.csv`, new Blob(['\ufeff', text], { type: 'text/csv' }));
   };
   const share = async () => {

@@ -2,6 +2,7 @@
 // It repeats the figure panel, so it is not read out again.
 
 import { quantityText } from '../parts/number-text.ts';
+import { pricesChoice } from '../state/prices-choice.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { headlineFigures, inRun } from './headline-figures.ts';
 
@@ -18,7 +19,7 @@ export function FigureBar() {
   const system = workspace.units.value;
   const preview = workspace.preview.value;
   if (!shown) return null;
-  const figures = headlineFigures(shown.outcome, shown.design, system);
+  const figures = headlineFigures(shown.outcome, shown.design, system, pricesChoice.list.value);
   return (
     <div class="figure-bar" aria-hidden="true">
       {shown.design.hotter && <span class="figure-bar-mark">hotter year</span>}

@@ -5,6 +5,7 @@ import { type ComponentChildren, Fragment } from 'preact';
 import { HotterMark } from '../climate/HotterMark.tsx';
 import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { changeText, numberText, quantityText } from '../parts/number-text.ts';
+import { pricesChoice } from '../state/prices-choice.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { FigureRanges, HeadlineFigure } from './headline-figures.ts';
 import { headlineFigures, inRun } from './headline-figures.ts';
@@ -38,7 +39,7 @@ export function FigurePanel({ onOpen, asked, reasons, ranges, rangesAreOld, chil
         <p class="figures-wait">Computing the year…</p>
       </section>
     );
-  const figures = headlineFigures(shown.outcome, shown.design, system);
+  const figures = headlineFigures(shown.outcome, shown.design, system, pricesChoice.list.value);
   const previous = workspace.previous.value;
   const before = previous ? headlineFigures(previous, workspace.history.before.value!, system) : [];
   const preview = workspace.preview.value;

@@ -12,6 +12,8 @@ import { COLD_HOURS, FEW_COLD_HOURS, FEW_DAMP_HOURS, fewHotHours } from '../../o
 import { judgedHouse, type Respect, worstIn } from '../../outcomes/judged-house.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../../outcomes/outcome.ts';
 import type { TooHot } from '../../outcomes/too-hot.ts';
+import { fuelCostInWords } from '../../quantities/fuel-cost.ts';
+import { NO_PRICES, type PriceList } from '../../quantities/prices.ts';
 import type { FigureKey, Figures } from '../../questions/figures.ts';
 import type { ShownQuantity, UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
@@ -65,12 +67,16 @@ export function headlineFigures(
   outcome: OutcomeFigures,
   design: Design,
   system: UnitSystem,
+  prices: PriceList = NO_PRICES,
 ): readonly HeadlineFigure[] {
   const { sunspace } = outcome.zones;
   const made = zoneFigures('house', judgedHouse(outcome), system).map((figure) =>
     inWorstRoom(figure, outcome),
   );
-  const fuel = outcome.fuel ? `; ${fuelWords(outcome.fuel, design, wordingOf(system))}` : '';
+  const money = outcome.fuel ? fuelCostInWords(outcome.fuel, prices) : '';
+  const fuel = outcome.fuel
+    ? `; ${fuelWords(outcome.fuel, design, wordingOf(system))}${money === '' ? '' : `, ${money}`}`
+    : '';
   made.push({
     id: 'heating',
     zone: 'house',

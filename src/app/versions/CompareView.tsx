@@ -14,6 +14,7 @@ import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { changeText, numberText, quantityText } from '../parts/number-text.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { StillSection } from '../section/StillSection.tsx';
+import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession } from '../state/session-context.ts';
 import { VERSION_LETTERS } from '../state/version-list.ts';
 import { CompareWeeks } from './CompareWeeks.tsx';
@@ -56,7 +57,9 @@ function CompareTable({
   const climate = workspace.climate.value;
   const latitude = climate.state === 'ready' ? climate.year.site.latitudeDeg : 40;
   const figures = answers.map((answer) =>
-    answer ? headlineFigures(answer.outcome, answer.job.design, system) : ([] as readonly HeadlineFigure[]),
+    answer
+      ? headlineFigures(answer.outcome, answer.job.design, system, pricesChoice.list.value)
+      : ([] as readonly HeadlineFigure[]),
   );
   const ids = [...new Map(figures.flat().map((figure) => [figure.id, figure])).values()];
   const differences = designDifferences(

@@ -12,6 +12,7 @@ import { preparedOnce } from '../../weather/prepared/prepared-climate.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
+import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession } from '../state/session-context.ts';
 import { pulledLevers } from './pulled-levers.ts';
 import { useRunFor } from './run-for.ts';
@@ -68,7 +69,9 @@ export function WhyNote() {
     heading.current?.scrollIntoView({ block: 'nearest' });
   }, [id, isReady]);
   const figure = isReady
-    ? headlineFigures(answer.outcome, answer.job.design, system).find((entry) => entry.id === id)
+    ? headlineFigures(answer.outcome, answer.job.design, system, pricesChoice.list.value).find(
+        (entry) => entry.id === id,
+      )
     : undefined;
   const entry = ASKED.find(({ end }) => id.endsWith(end));
   if (!isReady || !figure || !entry) return null;
