@@ -96,6 +96,13 @@ function sizeOver(basis: Basis, runs: Runs, id: Tried): number | null | undefine
   return tried.every(({ run }) => run !== undefined) ? null : undefined;
 }
 
+/** What helps where no size does. */
+function cureOf({ heating: { source } }: Design): string {
+  return source?.kind === 'stove' && source.unlitWeekends
+    ? 'They are cold after weekends away: have someone light it the evening before, or insulate.'
+    : 'Insulate before you buy a bigger one.';
+}
+
 /** "How sure? In a year 1.5 °C colder it is 5 kW." */
 function sureInWords(basis: Basis, runs: Runs): string {
   const told = UNKNOWNS.flatMap((id) => {
@@ -269,7 +276,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
     : '';
   const head = own.does
     ? `The smallest that does is ${KIND_WORDS[first]} of ${power(least)}: the rooms fall short for ${hoursInWords(shortOf(least))} a year.`
-    : `No size of ${KIND_WORDS[first].replace(/^a /, '')} does: at ${power(least)} the rooms still fall short for ${hoursInWords(shortOf(least))} a year. Insulate before you buy a bigger one.`;
+    : `No size of ${KIND_WORDS[first].replace(/^a /, '')} does: at ${power(least)} the rooms still fall short for ${hoursInWords(shortOf(least))} a year. ${cureOf(design)}`;
   const big =
     tooBig === undefined
       ? ' None that we tried is too big.'

@@ -13,8 +13,8 @@ export const PLAINLY_K = 2;
 const FROM_H = 9;
 const UNTIL_H = 22;
 
-/** Of 13 hours a day, those in which some heated room falls short. */
-export function shortHoursOf({ zones }: Model, year: Year, calendar: Calendar): number {
+/** Of 13 hours a day on which somebody is there, those in which some heated room falls short. */
+export function shortHoursOf({ zones, awayWeekends }: Model, year: Year, calendar: Calendar): number {
   const columns = [...(year.rooms ?? []), ...year.zones];
   const heated = zones.flatMap(({ id, thermostat }) => {
     const column = columns.find((zone) => zone.id === id);
@@ -25,6 +25,7 @@ export function shortHoursOf({ zones }: Model, year: Year, calendar: Calendar): 
   for (let hour = 0; hour < HOURS; hour++) {
     const { hourOfDay } = momentOf(hour, moment);
     if (hourOfDay < FROM_H || hourOfDay >= UNTIL_H) continue;
+    if (awayWeekends && calendar.weekend[hour] === 1) continue;
     if (heated.some(({ heatC, airC }) => airC[hour]! < scheduled(heatC, moment) - PLAINLY_K)) count++;
   }
   return count;

@@ -4,10 +4,13 @@ import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { USUAL_STOVE } from '../../src/design/heat-source.ts';
+import { modelOf } from '../../src/model/from-design.ts';
+import type { Year } from '../../src/network/year.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { coldestRow, coldSpellOf } from '../../src/questions/cold-spell.ts';
 import { doWithout } from '../../src/questions/do-without.ts';
 import { howBigAStove } from '../../src/questions/how-big-a-stove.ts';
+import { shortHoursOf } from '../../src/questions/short-hours.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
@@ -70,6 +73,16 @@ test('the smallest stove that does is found, of the kind drawn and of the other'
   const none = await ask(howBigAStove, madeBasis(MODEST), madeRunner(plausible));
   expect(none.notes[0]).toMatch(/^No stove is drawn/);
   expect(none.tables.map(({ id }) => id)).toEqual(['sizes-steel', 'sizes-masonry']);
+});
+
+test('hours fall short where somebody is up and there; of weekends away none do', () => {
+  const cold = { zones: [{ id: 'house', airC: new Float64Array(8760).fill(15) }] } as unknown as Year;
+  const houseOf = (unlit: object) =>
+    modelOf(heatedBy(MODEST, { ...USUAL_STOVE, ...unlit }), climate.year.site, climate.ground);
+  // 13 hours a day; a year is 52 weeks and a day, which may be of a weekend.
+  expect(shortHoursOf(houseOf({}), cold, climate.calendar)).toBe(365 * 13);
+  const away = shortHoursOf(houseOf({ unlitWeekends: true }), cold, climate.calendar) / 13;
+  expect([260, 261]).toContain(away);
 });
 
 test('the smallest stove is tried in a cold year and a leaky house, size by size until one does', async () => {

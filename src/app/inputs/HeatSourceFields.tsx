@@ -28,7 +28,7 @@ const KIND_WORDS: readonly (readonly [string, string])[] = [
   ['', 'a heater, fuel not told'],
   ['heater', 'a heater'],
   ['floor', 'a heated floor'],
-  ['wall', 'a heated wall: pipes in the extra mass'],
+  ['wall', 'a heated wall, in the extra mass'],
   ['stove', 'a wood stove'],
 ];
 
@@ -126,7 +126,7 @@ function StoveFields({ stove, put }: { readonly stove: StoveSource; readonly put
           value={stove.unlitWeekends ? 'unlit' : 'lit'}
           options={[
             ['lit', 'lit as on other days'],
-            ['unlit', 'nobody is there: no fire, no people’s heat, no hand at windows'],
+            ['unlit', 'everybody is away'],
           ]}
           choose={(weekends) => put(withWeekends(stove, weekends === 'unlit'))}
         />
@@ -142,7 +142,7 @@ function StoveFields({ stove, put }: { readonly stove: StoveSource; readonly put
           <EntryNumber
             name="storeL"
             known={{ 'data-heat': 'storeL' }}
-            limit={{ label: 'Water store before the floor; none: as it comes', ...SOURCE_LIMITS.storeL }}
+            limit={{ label: 'Water store before the floor', ...SOURCE_LIMITS.storeL }}
             quantity="litres"
             value={stove.storeL}
             change={(litres, gesture) => put(withNumber(stove, 'storeL', litres), gesture)}
