@@ -29,6 +29,9 @@ const FAN_PA = 4;
 /** Bare metal burns skin within a minute from this on [°C]: ISO 13732-1, memory, medium confidence. */
 const BURNS_C = 51;
 
+/** Water that a log boiler's store holds for each kilowatt it takes [L/kW]: German emission rule, memory, medium confidence. */
+const STORE_L_PER_KW = 55;
+
 /** The stove of a design; null for none. */
 export function stoveOf({ design }: Pick<Context, 'design'>): StoveSource | null {
   const { source, capacityKW } = design.heating;
@@ -201,6 +204,7 @@ function heatedFaces({ design, geometry }: Context) {
 const airInPlace = oncePer(({ design, climate }: Context): string | null => {
   const { source } = design.heating;
   if (source === undefined || source.kind === 'heater') return null;
+  if (source.kind === 'stove' && !source.floorShare) return null;
   const zones = heatedAsAir(design, modelOf(design, climate.year.site, climate.ground));
   if (zones.length === 0) return null;
   const names = (roomPlanOf(design)?.rooms ?? []).flatMap(({ id, room }) =>
@@ -265,14 +269,18 @@ export const HEAT_SOURCE_CAUTIONS: readonly Rule[] = [
     severity: 'warning',
     applies: (context) => (stoveOf(context)?.floorShare ?? 0) > 0,
     figures: (context) => ({
-      store: stoveOf(context)!.storeL === undefined ? 'no' : 'yes',
-      source: 'usual building practice; local codes and the maker’s sheet decide',
+      storeL: stoveOf(context)!.storeL ?? 0,
+      wantedL: STORE_L_PER_KW * context.design.heating.capacityKW * stoveOf(context)!.floorShare!,
+      source:
+        'usual building practice; size: German emission rule (from memory, medium confidence); local codes and the maker’s sheet decide',
     }),
-    says: (f) =>
+    says: (f, { words }) =>
       'A boiler in a stove can boil, burst or scald when its pump stops, as in a power cut: a fire cannot be switched off. It needs a safety valve, and a vent or a cooling loop that works with no power. Have a licensed fitter plan and test it, and light no fire while the power is out.' +
-      (f.store === 'yes'
-        ? ''
-        : ' No water store is drawn: the slab then takes the heat as it comes, whether the rooms want it or not. Most such boilers are sold with a store.'),
+      (f.storeL === 0
+        ? ` No water store is drawn: the slab then takes the heat as it comes, whether the rooms want it or not. Rules for log boilers ask for a store; ${words.water(f.wantedL)} would suit this one.`
+        : f.storeL < f.wantedL
+          ? ` Rules for log boilers ask for a store of ${words.water(f.wantedL)} for this one; ${words.water(f.storeL)} are drawn.`
+          : ''),
   }),
   caution({
     id: 'caution-wood-stack',
