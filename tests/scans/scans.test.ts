@@ -12,7 +12,7 @@ const IN_THE_SUITE = [
   // About the limit of what is comfortable, and what people open at.
   ['opens above, leaning, denver, automatic', 23, 26],
   ['windows, modest, denver, forgetful', 2, 11],
-  ['sunspace vents, closed, madrid, attentive', 0, 4],
+  ['sunspace vents, closed, madrid, automatic', 0, 4],
   ['night fan, closed, denver, away', 0, 4],
   ['door, closed, quillayute, attentive', 0.5, 4],
 ] as const;
