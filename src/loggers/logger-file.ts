@@ -4,9 +4,9 @@
 
 import { dateOfMoment, HOUR_MS } from '../weather/moments.ts';
 import { describeFault } from '../weather/read-result.ts';
-import { gridOver, type HourGrid, hourlyFromMoments, inOrder } from '../weather/real/hourly-means.ts';
+import { gridOver, type HourGrid, hourlyFromMoments } from '../weather/real/hourly-means.ts';
 import { MOST_DATED_ROWS } from '../weather/real/real-table.ts';
-import { type RowClock, settleClock, usualStep } from '../weather/real/row-clock.ts';
+import { type RowClock, rowMoments } from '../weather/real/row-clock.ts';
 import { guessColumns } from '../weather/table/table-columns.ts';
 import type { Role } from '../weather/table/table-roles.ts';
 import { type TableText, tableNumber, tableTextOf } from '../weather/table/table-text.ts';
@@ -72,10 +72,7 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
   const guesses = guessColumns(table).filter(({ role }) => role !== null && TIME_ROLES.includes(role));
   const walls = wallClocks(withoutTail(table), guesses);
   if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
-  const clock = settleClock(walls.wallMs, walls.aheadMin, choices.clock ?? 'auto', choices.utcOffsetH);
-  const order = inOrder(clock.ms);
-  const ms = Float64Array.from(order, (row) => clock.ms[row]!);
-  const stepMs = usualStep(ms);
+  const { clock, order, ms, stepMs } = rowMoments(walls, choices.clock, choices.utcOffsetH);
   if (!(stepMs >= 1000 && stepMs <= HOUR_MS))
     return refuse(
       table.lines[1] ?? null,

@@ -84,9 +84,3 @@ export function gridOver(ms: Float64Array, utcOffsetH: number): HourGrid {
   const startMs = Math.floor((first + offset) / HOUR_MS) * HOUR_MS - offset;
   return { startMs, hours: Math.max(1, Math.ceil((last - startMs) / HOUR_MS)) };
 }
-
-/** Rows in order of time; of two at one moment the first stays. */
-export function inOrder(ms: Float64Array): Int32Array {
-  const order = Int32Array.from(ms.keys()).sort((a, b) => ms[a]! - ms[b]! || a - b);
-  return order.filter((row, i) => i === 0 || ms[row]! > ms[order[i - 1]!]!);
-}

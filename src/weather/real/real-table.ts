@@ -12,8 +12,8 @@ import { ROLE_WORDS, type Role } from '../table/table-roles.ts';
 import { tableTextOf } from '../table/table-text.ts';
 import { wallClocks } from '../table/table-time.ts';
 import { HOURS, type Site } from '../typical-year.ts';
-import { gridOver, hourlyFromIntervals, hourlyFromMoments, inOrder } from './hourly-means.ts';
-import { type RowClock, settleClock, usualStep } from './row-clock.ts';
+import { gridOver, hourlyFromIntervals, hourlyFromMoments } from './hourly-means.ts';
+import { type RowClock, rowMoments } from './row-clock.ts';
 import { minutesLate } from './sun-clock.ts';
 import type { RealHours } from './weather-record.ts';
 
@@ -74,10 +74,7 @@ export function readRealWeather(
     elevationM: elevationOf(table.elevationM, { elevationM: near.elevationM, ...hints }, null, notes),
     utcOffsetH: hints.utcOffsetH ?? near.utcOffsetH,
   };
-  const clock = settleClock(walls.wallMs, walls.aheadMin, choices.clock ?? 'auto', site.utcOffsetH);
-  const order = inOrder(clock.ms);
-  const ms = Float64Array.from(order, (row) => clock.ms[row]!);
-  const stepMs = usualStep(ms);
+  const { clock, order, ms, stepMs } = rowMoments(walls, choices.clock, site.utcOffsetH);
   if (!(stepMs >= 60_000 && stepMs <= HOUR_MS))
     return refuse(
       table.lines[1] ?? null,

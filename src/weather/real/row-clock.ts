@@ -15,8 +15,37 @@ export interface SettledClock {
   readonly isGuess: boolean;
 }
 
+/** Rows of a table in order of time. */
+export interface RowMoments {
+  readonly clock: SettledClock;
+  /** row of the file, by time; of two at one moment the first */
+  readonly order: Int32Array;
+  /** moment of each of those [ms since 1970 UTC] */
+  readonly ms: Float64Array;
+  /** from most rows to the next [ms] */
+  readonly stepMs: number;
+}
+
+/**
+ * Settle the clock of a table and put its rows in order of time.
+ *
+ * @param walls what the clock on the wall showed at each row, and how far ahead of UTC the stamps say it was, if they do
+ * @param choice auto unless said
+ * @param utcOffsetH local standard time minus UTC [h]
+ */
+export function rowMoments(
+  { wallMs, aheadMin }: { readonly wallMs: Float64Array; readonly aheadMin: number | null },
+  choice: RowClock | undefined,
+  utcOffsetH: number,
+): RowMoments {
+  const clock = settleClock(wallMs, aheadMin, choice ?? 'auto', utcOffsetH);
+  const order = inOrder(clock.ms);
+  const ms = Float64Array.from(order, (row) => clock.ms[row]!);
+  return { clock, order, ms, stepMs: usualStep(ms) };
+}
+
 /** Settle the clock of rows in the order of the file. */
-export function settleClock(
+function settleClock(
   wallMs: Float64Array,
   aheadMin: number | null,
   choice: RowClock,
@@ -80,7 +109,7 @@ function changeOver(wallMs: Float64Array): { row: number; kind: 'spring' | 'autu
 }
 
 /** The commonest step between rows [ms]. */
-export function usualStep(ms: Float64Array): number {
+function usualStep(ms: Float64Array): number {
   const counts = new Map<number, number>();
   for (let row = 1; row < ms.length; row++) {
     const step = ms[row]! - ms[row - 1]!;
@@ -113,3 +142,9 @@ function momentInZone(wallMs: number, zone: string): number {
 }
 
 const signed = (value: number) => (value < 0 ? `−${-value}` : `+${value}`);
+
+/** Rows in order of time; of two at one moment the first stays. */
+function inOrder(ms: Float64Array): Int32Array {
+  const order = Int32Array.from(ms.keys()).sort((a, b) => ms[a]! - ms[b]! || a - b);
+  return order.filter((row, i) => i === 0 || ms[row]! > ms[order[i - 1]!]!);
+}
