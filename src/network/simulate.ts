@@ -50,7 +50,7 @@ export interface SimulateOptions {
   readonly water?: boolean;
   /** the year's columns are lent: the next run of this thread writes over them. Saves a run's largest allocation */
   readonly lend?: boolean;
-  /** days run before the year starts to count, after the years lived in long steps; 21 unless said, 0…365 */
+  /** days run before the year starts to count, after the years lived in long steps; 7 unless said, 0…365 */
   readonly warmUpDays?: number;
   /** rows of the climate that count, going on past its end; the whole year unless said. Others stay as they were made */
   readonly period?: { readonly firstRow: number; readonly hours: number };

@@ -9,8 +9,8 @@ const CONVECTION = 1.31;
 /**
  * Heat of a hot upright surface, and how much of it is radiation.
  *
- * @param surfaceC 20…600 °C, above the room
- * @param roomC air and the surfaces around [°C]
+ * @param surfaceC a kelvin above the room, to 1000 °C
+ * @param roomC air and the surfaces around, −50…60 °C
  * @param emissivity 0…1
  * @returns flux [W/m²]; radiant share, 0…1
  * Source: 1.31 ΔT^⅓ and ε σ (T⁴ − T_room⁴); trade figures for a plate at 204 °C, 1200 Btu/h a square foot and 65 %.

@@ -12,7 +12,7 @@ const MASONRY_KG_PER_KG = 70;
 /**
  * Wood of a full fire.
  *
- * @param nominalKW mean output between fires [kW]; 0 or more
+ * @param nominalKW mean output between fires [kW]; 0…1000
  * @param hours between fires, 8…24
  * @returns [kg]; guild data for 12 h: 10 kg for 2.7 kW, 40 kg for 11 kW
  * Source: EN 15544, m = P t/3.25.

@@ -4,7 +4,7 @@
 import { clamp01 } from './clamp.ts';
 import { requireRange } from './require-range.ts';
 
-/** Heat that each per cent of water in wet wood takes to boil and leave [kWh/kg of water]. Standard form, memory, high confidence. */
+/** Heat that water in wet wood takes to boil and leave [kWh/kg of water]. Standard form, memory, high confidence. */
 const WATER_KWH_PER_KG = 0.68;
 /** Moisture at which stacks are tabled, and above which wood swells no further, wet basis. */
 const TABLED_MOISTURE = 0.15;
