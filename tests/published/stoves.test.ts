@@ -412,7 +412,7 @@ test('a water store between boiler and floor', () => {
   expect(other.celsius).toBeCloseTo(whole.celsius, 10);
   expect((half.pipesW + other.pipesW) / 2).toBeCloseTo(whole.pipesW, 8);
   expect(whole.lossW + whole.pipesW + (store.capacity * (whole.celsius - 50)) / 3600).toBeCloseTo(4000, 8);
-  expect(storeAfter(22, 0, store, room, floor, 3600).pipesW).toBe(0);
+  expect(Math.abs(storeAfter(22, 0, store, room, floor, 3600).pipesW)).toBe(0);
 });
 
 test('what a heated floor gives', () => {
