@@ -82,13 +82,13 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
     else sourceB[chainOf(end)]! += watt;
   }
 
-  function beginStep(): void {
-    sweepEnds(chains, hubs);
-    solver.begin();
-  }
-
   function sweep(): void {
     sweepEnds(chains, hubs);
+  }
+
+  function beginStep(): void {
+    sweep();
+    solver.begin();
   }
 
   function endStep(): void {

@@ -91,6 +91,8 @@ export function createMoistureBalance(
   const sources = createMoistureSources(capacity, state, inputs);
   let zones = 0;
   let panes = 0;
+  /** share of the way to the air's humidity that buffers go in a step */
+  let buffered = 0;
   const matrix = new Float64Array(capacity.zones * capacity.zones);
   const rhs = new Float64Array(capacity.zones);
   const broughtFrom = new Float64Array(capacity.zones * capacity.zones);
@@ -101,6 +103,7 @@ export function createMoistureBalance(
     paneCondensation.load(zones, panes);
     sources.load(model);
     loadMoistureState(state, model, layout, startC, inputs.stepS);
+    buffered = bufferedInStep(inputs.stepS);
     const startPa = state.zone.vapourPa[0]!;
     inputs.ratio.fill(humidityRatioUnchecked(startPa, SEA_LEVEL_PRESSURE));
     inputs.humidity.fill(START_HUMIDITY);
@@ -234,7 +237,7 @@ export function createMoistureBalance(
     const right = rhs;
     const count = zones;
     const hasBeds = beds.count() > 0;
-    const share = bufferedInStep(stepS);
+    const share = buffered;
     for (let z = 0; z < count; z++) {
       ratio[z] = endRatio[z]!;
       condensation[z] = 0;
@@ -318,6 +321,7 @@ export function createMoistureBalance(
     },
     setStep() {
       setStateStep(state, inputs.stepS, zones);
+      buffered = bufferedInStep(inputs.stepS);
     },
     readHumidity,
     beginHour: sources.beginHour,
