@@ -3,7 +3,7 @@
 
 import '../style/report.css';
 import '../style/build.css';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { type Bill, type BillLine, billOf, NOT_COUNTED } from '../../quantities/bill.ts';
 import { cautionsOf } from '../../quantities/cautions.ts';
 import { amountIn, BOUGHT_BY, formulaWordsIn, unitIn, weightIn } from '../../quantities/figures-in-units.ts';
@@ -22,6 +22,8 @@ import {
 import { wantedItems } from '../../questions/wanted-items.ts';
 import { saveFile } from '../keeping/save-file.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
+import { FilePicker } from '../parts/FilePicker.tsx';
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { numberText } from '../parts/number-text.ts';
 import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession } from '../state/session-context.ts';
@@ -29,8 +31,7 @@ import { PriceField } from './PriceField.tsx';
 
 export function BuildView() {
   const { workspace } = useSession();
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocusedHeading();
   const design = workspace.design.value;
   const system = workspace.units.value;
   const list = pricesChoice.list.value;
@@ -281,18 +282,11 @@ function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; syste
       <button type="button" data-prices="open" onClick={() => input.current?.click()}>
         Prices from a file
       </button>
-      <input
-        ref={input}
-        class="visually-hidden"
-        type="file"
-        tabIndex={-1}
-        aria-label="Open a table of prices"
+      <FilePicker
+        input={input}
+        label="Open a table of prices"
         accept=".csv,.txt"
-        onChange={(event) => {
-          const file = event.currentTarget.files?.[0];
-          event.currentTarget.value = '';
-          if (file) void take(file);
-        }}
+        onFiles={([file]) => void take(file!)}
       />
     </>
   );

@@ -7,6 +7,8 @@ import type { Design } from '../../design/design.ts';
 import { TAKE_CARE } from '../../matching/protocol.ts';
 import { LEAST_DAYS } from '../../matching/shared-days.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
+import { FilePicker } from '../parts/FilePicker.tsx';
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { useSession } from '../state/session-context.ts';
 import { DayStrip } from './DayStrip.tsx';
 import { daysIn, describeSpan } from './days.ts';
@@ -33,8 +35,7 @@ import {
 
 export function FoundView() {
   const { workspace } = useSession();
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocusedHeading();
   const climate = workspace.climate.value;
   return (
     <main class="found-view">
@@ -208,19 +209,12 @@ function Chooser({ take }: { take: (files: Iterable<File>) => void }) {
       >
         Choose files
       </button>
-      <input
-        ref={input}
-        class="visually-hidden"
-        type="file"
-        multiple
-        tabIndex={-1}
-        aria-label="Loggers’ files and weather"
+      <FilePicker
+        input={input}
+        label="Loggers’ files and weather"
         accept=".csv,.txt,.tsv,.dat,.gz"
-        onChange={(event) => {
-          const chosen = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          take(chosen);
-        }}
+        multiple
+        onFiles={take}
       />
     </div>
   );

@@ -1,7 +1,6 @@
 // The page for the people of the house, to be printed: what to hang where, what to keep shut, what to write down.
 
 import '../style/found.css';
-import { useEffect, useRef } from 'preact/hooks';
 import {
   BEFORE_DIARY,
   DIARY_COLUMNS,
@@ -12,14 +11,14 @@ import {
   type ProtocolPart,
   TAKE_CARE,
 } from '../../matching/protocol.ts';
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
 
 /** Days of the diary that fit on the page. */
 const DIARY_ROWS = 14;
 
 export function ProtocolView() {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocusedHeading();
   return (
     <main class="protocol-view">
       <p class="protocol-tools">

@@ -2,12 +2,12 @@
 // press away, and the workshop another. Nothing here changes the design but the choice of a version, which can be undone.
 
 import '../style/client.css';
-import { useEffect, useRef } from 'preact/hooks';
 import { geometryOf } from '../../design/geometry.ts';
 import { wordingOf } from '../../findings/wording.ts';
 import { actsOf } from '../../report/acts.ts';
 import { verdictOf } from '../../report/verdict.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { quantityText } from '../parts/number-text.ts';
 import { StillSection } from '../section/StillSection.tsx';
 import { useSession } from '../state/session-context.ts';
@@ -18,7 +18,7 @@ const SHOWN = ['house-overheated', 'house-coldest', 'house-humid', 'heating'];
 
 export function ClientView() {
   const { workspace, list } = useSession();
-  const heading = useRef<HTMLHeadingElement>(null);
+  const heading = useFocusedHeading();
   const design = workspace.design.value;
   const climate = workspace.climate.value;
   const system = workspace.units.value;
@@ -26,7 +26,6 @@ export function ClientView() {
   const help = useRunFor(answer, climate.state === 'ready' ? climate.typical : null, helpOf);
   const words = wordingOf(system);
   const acts = typeof help === 'string' ? [] : actsOf(help, words);
-  useEffect(() => heading.current?.focus(), []);
   const latitudeDeg = climate.state === 'ready' ? climate.year.site.latitudeDeg : 40;
   const figures = answer
     ? headlineFigures(answer.outcome, design, system).filter(({ id }) => SHOWN.includes(id))

@@ -2,6 +2,7 @@
 
 import { useRef } from 'preact/hooks';
 import { saveFile } from '../keeping/save-file.ts';
+import { FilePicker } from '../parts/FilePicker.tsx';
 import { useSession } from '../state/session-context.ts';
 
 export function KeepTools() {
@@ -58,19 +59,12 @@ export function KeepTools() {
       <button type="button" class="is-quiet" onClick={() => input.current?.click()}>
         Open file
       </button>
-      <input
-        ref={input}
-        class="visually-hidden"
-        type="file"
-        multiple
-        tabIndex={-1}
-        aria-label="Open a design or a weather file"
+      <FilePicker
+        input={input}
+        label="Open a design or a weather file"
         accept=".json,.csv,.tm2,.tmy,.txt,.gz"
-        onChange={(event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          void openAll(files);
-        }}
+        multiple
+        onFiles={(files) => void openAll(files)}
       />
       <button type="button" onClick={() => void share()}>
         Copy link

@@ -2,10 +2,11 @@
 // browser prints it, to paper or to a PDF file.
 
 import '../style/report.css';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { toldAnswer } from '../../report/report.ts';
 import { browserStore } from '../keeping/browser-store.ts';
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession } from '../state/session-context.ts';
 import { helpOf, sureOf } from '../why/pulled-levers.ts';
@@ -20,7 +21,7 @@ const words = keptReportWords(browserStore(() => localStorage));
 
 export function ReportView() {
   const { workspace, toldNow, told } = useSession();
-  const heading = useRef<HTMLHeadingElement>(null);
+  const heading = useFocusedHeading();
   const answer = workspace.answer.value;
   const climate = workspace.climate.value;
   const system = workspace.units.value;
@@ -59,7 +60,6 @@ export function ReportView() {
         : null,
     [isReady, answer, others, help, sure, words.value, told.value, design, system, prices],
   );
-  useEffect(() => heading.current?.focus(), []);
   useEffect(() => {
     const before = document.title;
     // Browsers offer the title as the name of the PDF file.

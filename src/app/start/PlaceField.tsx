@@ -9,6 +9,7 @@ import { useLookedUpPlace } from '../climate/looked-up-place.ts';
 import { NormalsForm } from '../climate/NormalsForm.tsx';
 import { nearestClimates } from '../climate/nearest-climates.ts';
 import { PlaceSearch } from '../climate/PlaceSearch.tsx';
+import { FilePicker } from '../parts/FilePicker.tsx';
 import { quantityText } from '../parts/number-text.ts';
 import { useSession } from '../state/session-context.ts';
 
@@ -91,18 +92,11 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
         <button type="button" onClick={() => file.current?.click()}>
           A weather file…
         </button>
-        <input
-          ref={file}
-          class="visually-hidden"
-          type="file"
-          tabIndex={-1}
-          aria-label="Open a weather file"
+        <FilePicker
+          input={file}
+          label="Open a weather file"
           accept=".csv,.tm2,.tmy,.txt,.gz,.json"
-          onChange={(event) => {
-            const taken = event.currentTarget.files?.[0];
-            event.currentTarget.value = '';
-            if (taken) void openFile(taken);
-          }}
+          onFiles={([file]) => void openFile(file!)}
         />
       </p>
       <NormalsForm looked={looked} onExposure={expose} />

@@ -2,12 +2,13 @@
 // the sheet's place; the sheet is changed when the house is taken, as one step of undo.
 
 import '../style/start.css';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { LIMITS } from '../../design/limits.ts';
 import { ANSWERED } from '../../design/usual-house.ts';
 import { LimitedField } from '../climate/LimitedField.tsx';
 import { INPUT_GROUPS } from '../inputs/input-groups.ts';
 import { inputWords } from '../inputs/input-words.ts';
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { StillSection } from '../section/StillSection.tsx';
 import { useSession } from '../state/session-context.ts';
 import {
@@ -29,14 +30,13 @@ let lastGiven = FIRST_GIVEN;
 
 export function StartView() {
   const { workspace, tell } = useSession();
-  const heading = useRef<HTMLHeadingElement>(null);
+  const heading = useFocusedHeading();
   const [given, setGiven] = useState<Given>(lastGiven);
   const [climate, setClimate] = useState(workspace.design.value.climate);
   const system = workspace.units.value;
   // Weather that is taken in here moves the sheet, and this house with it.
   const sheetClimate = workspace.design.value.climate;
   useEffect(() => setClimate(sheetClimate), [sheetClimate]);
-  useEffect(() => heading.current?.focus(), []);
   const answer = (change: Partial<Given>) => {
     lastGiven = { ...given, ...change };
     setGiven(lastGiven);

@@ -3,7 +3,6 @@
 
 import '../style/report.css';
 import '../style/trust.css';
-import { useEffect, useRef } from 'preact/hooks';
 import listed from '../../report/checks-listed.json' with { type: 'json' };
 import {
   CHECKS,
@@ -19,6 +18,7 @@ import {
   TRUST,
 } from '../../report/trust.ts';
 import errors from '../../report/what-errors-do.json' with { type: 'json' };
+import { useFocusedHeading } from '../parts/focused-heading.ts';
 import { numberText } from '../parts/number-text.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
 
@@ -26,8 +26,7 @@ const LISTED = listed as unknown as ListedChecks;
 const ERRORS: ErrorTable = errors;
 
 export function TrustView() {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocusedHeading();
   return (
     <main class="trust-view">
       <div class="report-bar">
