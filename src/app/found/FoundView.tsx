@@ -1,6 +1,7 @@
 // The house as it is: a drawing held against what loggers wrote and the weather of the same days. It takes the sheet's place;
 // the sheet is changed only when the house as found is kept, as one step of undo. What was brought outlives the view.
 
+import '../style/view-head.css';
 import '../style/found.css';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Design } from '../../design/design.ts';
@@ -39,7 +40,7 @@ export function FoundView() {
   const climate = workspace.climate.value;
   return (
     <main class="found-view">
-      <div class="found-head">
+      <div class="view-head">
         <h1 ref={heading} tabIndex={-1}>
           The house as it is
         </h1>

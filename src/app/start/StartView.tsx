@@ -1,6 +1,7 @@
 // Start with your own: five answers, the house they make drawn beside them, and all else that it was given, listed. It takes
 // the sheet's place; the sheet is changed when the house is taken, as one step of undo.
 
+import '../style/view-head.css';
 import '../style/start.css';
 import { useEffect, useState } from 'preact/hooks';
 import { LIMITS } from '../../design/limits.ts';
@@ -53,7 +54,7 @@ export function StartView() {
   };
   return (
     <main class="start-view">
-      <div class="start-head">
+      <div class="view-head">
         <h1 ref={heading} tabIndex={-1}>
           Your own house, in five answers
         </h1>
