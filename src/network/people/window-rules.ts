@@ -162,9 +162,9 @@ function openedFor(airC: number, liftK: number, floorC: number, bandK: number): 
   return liftK > 0 ? Math.min(byWarmth, clamp01(airC - floorC + UNDER_FLOOR_K)) : byWarmth;
 }
 
-/** A night so mild that an opener lets the room run down further. */
+/** A night so mild that an opener lets the room run down further; it begins with sleep, as the heater's night does. */
 export function isMildNight({ rule }: VentOpening, moment: Moment, dryBulbC: number): boolean {
-  return (!isAwake(moment) || isBedtime(moment)) && dryBulbC > rule.opensAboveC - MILD_WITHIN_K;
+  return !isAwake(moment) && dryBulbC > rule.opensAboveC - MILD_WITHIN_K;
 }
 
 /**
