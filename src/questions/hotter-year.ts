@@ -157,7 +157,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
   };
   const within = (hours: number) => hours <= criterion.hours;
   const verdict = within(figures.worstHours)
-    ? 'It keeps to the limit in all of them.'
+    ? 'It keeps to the limit in every hotter year we tried.'
     : within(figures.plusTwoHours)
       ? 'It keeps to the limit in the warmer years, but not in the worst of them.'
       : within(figures.nowHours)

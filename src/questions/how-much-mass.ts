@@ -10,12 +10,12 @@ import { nextPlaces } from './bracket.ts';
 import { ALL_WAYS, WAYS_TO_BUILD, type WayToBuild } from './building-work.ts';
 import { houseOfRun } from './in-doubt.ts';
 import { leastMassTable, massAdvised, massFinding } from './least-mass.ts';
-import { bracketFor, byArea, mostArea } from './mass-runs.ts';
+import { bracketFor, byArea, FLOOR_GIVEN, mostArea, STANDS_M } from './mass-runs.ts';
 import type { AnswerBody, Basis, Chart, Curve, Mark, Question, Runs } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runTable } from './run-table.ts';
 import { type Changes, varied } from './variation.ts';
-import { countInWords } from './words.ts';
+import { countInWords, percentInWords } from './words.ts';
 
 const DRAWN = 'as drawn';
 const AREA_STEPS = [0, 1, 0.5, 0.25, 0.125, 0.75];
@@ -29,7 +29,9 @@ export const howMuchMass: Question = {
   asks: 'How much mass does this glass ask for, and in what form?',
   plan: (basis) => [
     { id: DRAWN, label: 'as drawn', design: basis.design, at: { drawn: 'yes' } },
-    ...AREA_STEPS.flatMap((share) => ALL_WAYS.map((way) => areaJob(basis, way, share * mostArea(basis)))),
+    ...AREA_STEPS.flatMap((share) =>
+      ALL_WAYS.map((way) => areaJob(basis, way, share * mostArea(basis, way))),
+    ),
     ...THICKNESSES_M.flatMap((thicknessM) =>
       WAYS_TO_BUILD.map((way) => thicknessJob(basis, way, thicknessM)),
     ),
@@ -39,7 +41,7 @@ export const howMuchMass: Question = {
     const sought = brackets.flatMap(([way, bracket]) =>
       bracket.passesAtStart
         ? []
-        : nextPlaces(bracket, PLACES, mostArea(basis) * RESOLUTION).map((areaM2) =>
+        : nextPlaces(bracket, PLACES, mostArea(basis, way) * RESOLUTION).map((areaM2) =>
             areaJob(basis, way, areaM2),
           ),
     );
@@ -140,7 +142,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     map: null,
     notes: [
       `The limit is ${criterionInWords(criterion, words)} (${criterion.source}).`,
-      `At most ${words.area(mostArea(basis))} of face is tried; the mass stands ${basis.design.mass.place === 'sunlit' ? 'where the sun falls' : 'out of the sun'}, as drawn.`,
+      `Tried is what the house has room for: walls ${words.length(STANDS_M)} high on at most ${percentInWords(FLOOR_GIVEN)} of the floor, or as much as is drawn. The mass stands ${basis.design.mass.place === 'sunlit' ? 'where the sun falls' : 'out of the sun'}, as drawn.`,
       DAYS_SAY,
       'Sizes of pieces are common practice, no source.',
       'Heavy walls, bermed walls and filled drums need footings and floors made for them: ask an engineer, and follow the local code.',

@@ -5,14 +5,10 @@ import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
 import { ALL_WAYS, type BuildingWork, buildingWork, type WayToBuild } from './building-work.ts';
 import { hotInWords } from './criterion.ts';
-import { bracketFor, byArea, mostArea } from './mass-runs.ts';
+import { bracketFor, byArea, mostOf } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
+import { burden } from './weights.ts';
 import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
-
-/** Heat [kWh a year, share] and daily swing [K] that mass must take away to be worth building for them. House rules. */
-const WORTH_KWH = 150;
-const WORTH_SHARE = 0.1;
-const WORTH_SWING_K = 1;
 
 interface LeastMass {
   readonly way: WayToBuild;
@@ -156,17 +152,24 @@ function otherwiseInWords(row: LeastMass, lightest: LeastMass, smallest: LeastMa
   return `${best} is ${builtInWords(row, words)}: ${words.weight(weightKg)}, ${words.volume(volumeM3)}.`;
 }
 
-/** Enough without: what mass would still do for warmth and swing. */
+/** Enough without: what mass would still do for warmth, damp and swing, and whether that is worth its work. */
 function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): Sentence {
-  const { criterion, words } = basis;
+  const { criterion, words, weights } = basis;
   const bare = runs.get('none')!.figures;
-  const most = [...runs.values()]
-    .filter(({ job }) => job.at.way !== undefined && job.at.areaM2 === mostArea(basis))
-    .reduce((best, run) => (run.figures.heatingKWh < best.figures.heatingKWh ? run : best));
-  const { heatingKWh, swingK, sunspaceColdestC } = most.figures;
-  const saves =
-    bare.heatingKWh - heatingKWh > Math.max(WORTH_KWH, WORTH_SHARE * bare.heatingKWh) ||
-    bare.swingK - swingK > WORTH_SWING_K;
+  const tried = ALL_WAYS.flatMap((way) =>
+    byArea(way, runs).map((run) => {
+      const work = buildingWork(way, Number(run.job.at.areaM2));
+      return { run, work, weighs: burden(run.figures, work.days[1], weights) };
+    }),
+  ).filter(({ run }) => run.job.id !== 'none');
+  const best = tried.reduce((one, other) => (other.weighs < one.weighs ? other : one));
+  const pays = best.weighs < burden(bare, 0, weights);
+  const mosts = ALL_WAYS.map((way) => mostOf(basis, way, runs));
+  const told = pays
+    ? best.run
+    : mosts.reduce((one, other) => (other.figures.heatingKWh < one.figures.heatingKWh ? other : one));
+  const { work } = tried.find(({ run }) => run === told)!;
+  const { heatingKWh, swingK, sunspaceColdestC } = told.figures;
   const sunspace =
     sunspaceColdestC === null
       ? ''
@@ -181,18 +184,15 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     },
     text:
       `This glass asks for no extra mass against heat: without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare.tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed. ` +
-      `${saves ? 'It pays in other ways' : 'Nor does it do much else'}: ${most.job.label} would take back-up heat from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`,
+      `${pays ? 'For its warmth some is worth its work' : 'Nor is any worth its work'}: ${pays ? '' : 'the most we tried is '}${told.job.label}, ${work.days[0].toFixed(0)} to ${work.days[1].toFixed(0)} days of one person. With it back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`,
   };
 }
 
 function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentence['figures']): Sentence {
   const { criterion } = basis;
-  const most = [...runs.values()]
-    .filter(({ job }) => job.at.way !== undefined && job.at.areaM2 === mostArea(basis))
-    .reduce<Run | null>(
-      (best, run) => (best === null || run.figures.tooHotHours < best.figures.tooHotHours ? run : best),
-      null,
-    )!;
+  const most = ALL_WAYS.map((way) => mostOf(basis, way, runs)).reduce((one, other) =>
+    other.figures.tooHotHours < one.figures.tooHotHours ? other : one,
+  );
   const { enough, best } = insteadOf(basis, runs);
   const instead =
     enough === undefined
@@ -204,7 +204,7 @@ function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentenc
       mostMassHours: most.figures.tooHotHours,
       insteadHours: (enough ?? best).figures.tooHotHours,
     },
-    text: `No mass is enough for this glass. Without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare)} a year; with ${most.job.label}, still for ${countInWords(most.figures.tooHotHours)}. Only ${countInWords(criterion.hours)} are allowed. ${instead}`,
+    text: `No mass that has room in the house is enough for this glass. Without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare)} a year; with ${most.job.label}, still for ${countInWords(most.figures.tooHotHours)}. Only ${countInWords(criterion.hours)} are allowed. ${instead}`,
   };
 }
 

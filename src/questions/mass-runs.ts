@@ -6,10 +6,19 @@ import type { Basis, Run, Runs } from './question.ts';
 
 /** Faces that can be found in a house at most, for each m² of its floor. House rule. */
 const MOST_PER_FLOOR = 1.5;
+/** What stands on the floor is built so high [m] and is given so much of the floor at most. House rules. */
+export const STANDS_M = 2;
+export const FLOOR_GIVEN = 0.1;
 
-/** Most face area tried [m²]. */
-export function mostArea({ design }: Basis): number {
-  return Math.max(MOST_PER_FLOOR * design.house.floorAreaM2, design.mass.areaM2);
+/** Most face area tried of one way to build [m²]: what the house has room for, or what is drawn where that is more. */
+export function mostArea({ design: { house, mass } }: Basis, { thicknessM }: WayToBuild): number {
+  const onTheFloorM2 = (FLOOR_GIVEN * house.floorAreaM2 * STANDS_M) / thicknessM;
+  return Math.max(Math.min(MOST_PER_FLOOR * house.floorAreaM2, onTheFloorM2), mass.areaM2);
+}
+
+/** The run with the most of one way to build. */
+export function mostOf(basis: Basis, way: WayToBuild, runs: Runs): Run {
+  return byArea(way, runs).find(({ job }) => job.at.areaM2 === mostArea(basis, way))!;
 }
 
 /** Runs of one way to build, by rising area; the run without mass belongs to all. */

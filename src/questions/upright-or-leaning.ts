@@ -132,7 +132,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             `The front holds ${words.area(held)} upright, so that much is compared, not the ${words.area(drawn)} drawn.`,
           ]
         : []),
-      `The house that weighs less is advised, and a slope weighs ${SLOPE_HOURS} hours for its leaks and its safety glass. ${weightsInWords(basis.weights)}`,
+      `The house that weighs less is advised, and a slope weighs ${SLOPE_HOURS} hours for its leaks and its safety glass; where both are too damp, damp and mould are left out. ${weightsInWords(basis.weights)}`,
       'Sun let in is after overhang, frames and dirt; the loss of dark hours is what the rooms hand to the glass while the sun is down.',
       'Leaning glass has a name for leaking: have it built as a drained, capped glazing system, not as windows laid on rafters.',
       'Glass more than 15° from upright counts as sloped in model building codes: laminated or otherwise safe glass over people, snow and sliding snow reckoned with, and the local code decides.',
@@ -250,9 +250,14 @@ function comparedRuns({ design }: Basis, runs: Runs): { upright: Run; leaning: R
   };
 }
 
-/** Whether leaning weighs less, its leaks and safety glass counted in. */
-function isLeaningBetter({ weights }: Basis, upright: Figures, leaning: Figures): boolean {
+/** Whether leaning weighs less, its leaks and safety glass counted in; damp that neither cures decides nothing. */
+function isLeaningBetter(basis: Basis, upright: Figures, leaning: Figures): boolean {
+  const weights = areBothDamp(upright, leaning) ? { ...basis.weights, damp: 0, mould: 0 } : basis.weights;
   return burden(leaning, 0, weights) + SLOPE_HOURS < burden(upright, 0, weights);
+}
+
+function areBothDamp(one: Figures, other: Figures): boolean {
+  return Math.min(one.humidHours, other.humidHours) > ACCEPTABLE_DAMP_HOURS;
 }
 
 /** What to do, and what it costs: hours too hot, damp, heat, and the leaks of a slope. */
@@ -273,10 +278,9 @@ function adviceInWords(basis: Basis, upright: Run, leaning: Run, leanDeg: number
     best === upright
       ? 'It also spares the leaks and the safety glass of a slope.'
       : 'The price is a slope: safety glass, drained bars, leaks and snow.';
-  const damp =
-    Math.min(humidHours, other.figures.humidHours) > ACCEPTABLE_DAMP_HOURS
-      ? ' Damp is cured where the water starts, not by the tilt.'
-      : '';
+  const damp = areBothDamp(best.figures, other.figures)
+    ? ' Both are too damp, and damp is cured where the water starts, not by the tilt.'
+    : '';
   return (
     `${advice}: the rooms are then ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year instead of ${countInWords(other.figures.tooHotHours)}, and damp for ${countInWords(humidHours)} instead of ${countInWords(other.figures.humidHours)}. ` +
     `${price}.${damp} ${slope}`

@@ -243,7 +243,9 @@ function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence 
   const { outcome } = drawn.result;
   const told = TROUBLES.map((trouble) => troubleOf(trouble, outcome, changes, basis.words));
   const open =
-    basis.design.rooms === undefined ? 'The house is drawn as 1 room, and was divided for this answer. ' : '';
+    basis.design.rooms === undefined
+      ? 'The house is drawn as one room, and was divided for this answer. '
+      : '';
   const text = told.map(({ sentence }) => sentence).filter((sentence) => sentence !== '');
   const count = divided(basis.design).rooms!.list.length;
   const figures = Object.assign(

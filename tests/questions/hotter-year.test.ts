@@ -40,7 +40,7 @@ test('a design that asks for a hotter year already is tried in that year made ho
 });
 
 test.each([
-  [10, 'It keeps to the limit in all of them.'],
+  [10, 'It keeps to the limit in every hotter year we tried.'],
   [50, 'but not in the worst of them.'],
   [150, 'It keeps to the limit today and not then'],
 ])('with %i hours a kelvin it ends with: %s', async (perKelvin, words) => {

@@ -64,6 +64,6 @@ test('a house of one room is divided for the answer, and that is said', async ()
   const made = runner();
   const { finding, notes } = await ask(whichRoom, madeBasis(example('modest')), made);
   expect(made.ran[0]!.design.rooms?.list).toHaveLength(2);
-  expect(finding!.text).toContain('drawn as 1 room');
+  expect(finding!.text).toContain('drawn as one room');
   expect(notes.at(-1)).toContain('drawn as one room');
 });
