@@ -17,6 +17,7 @@ import { MASS_RULES } from './rules/mass.ts';
 import { MOULD_RULES } from './rules/mould.ts';
 import { MOVING_AIR_RULES } from './rules/moving-air.ts';
 import { SUNSPACE_RULES } from './rules/sunspace.ts';
+import { TALL_ROOM_RULES } from './rules/tall-room.ts';
 import { TOO_COLD_RULES } from './rules/too-cold.ts';
 import { TOO_DAMP_RULES } from './rules/too-damp.ts';
 import { TOO_HOT_RULES } from './rules/too-hot.ts';
@@ -26,6 +27,7 @@ export const RULES: readonly Rule[] = [
   ...HOTTER_YEAR_RULES,
   ...TOO_HOT_RULES,
   ...MOVING_AIR_RULES,
+  ...TALL_ROOM_RULES,
   ...TOO_COLD_RULES,
   ...HEAT_SOURCE_RULES,
   ...TOO_DAMP_RULES,

@@ -14,13 +14,20 @@ import type { RoomOutcome, WorstRoom, WorstRooms, ZoneOutcome } from './outcome.
  */
 const LAYERING_K_PER_M = 0.5;
 
+/** How much warmer the upper half of a room that reaches up two storeys is than its middle [K]; null of any other. */
+export function upperPartWarmerK({ boxes, volumeM3, floorM2 }: PlacedRoom): number | null {
+  return boxes.length > 1 ? (LAYERING_K_PER_M * volumeM3) / floorM2 / 4 : null;
+}
+
 /** A room's outcome: `zone` judges it as any zone, in the hours it is lived in. */
 export function roomOutcome(
-  { id, room, floorM2, boxes, volumeM3 }: PlacedRoom,
+  placed: PlacedRoom,
   zone: ZoneOutcome,
   year: ZoneYear,
   openings: readonly OpeningYear[],
 ): RoomOutcome {
+  const { id, room, floorM2 } = placed;
+  const warmerK = upperPartWarmerK(placed);
   const lived = livedHoursOf(room.use);
   let [over, under] = [0, 0];
   for (let hour = 0; hour < year.operativeC.length; hour++) {
@@ -28,7 +35,6 @@ export function roomOutcome(
     if (year.operativeC[hour]! > zone.overheatLimitC) over++;
     if (year.operativeC[hour]! < zone.underheatLimitC) under++;
   }
-  const heightM = volumeM3 / floorM2;
   return {
     ...zone,
     id,
@@ -37,7 +43,7 @@ export function roomOutcome(
     floorAreaM2: floorM2,
     windowMoves: openings.find((one) => one.id === windowsIdOf(id))?.moves ?? 0,
     lived: { hoursPerDay: lived.hours, overheatedHours: over, underheatedHours: under },
-    ...(boxes.length > 1 && { upperPartWarmerK: (LAYERING_K_PER_M * heightM) / 4 }),
+    ...(warmerK !== null && { upperPartWarmerK: warmerK }),
   };
 }
 

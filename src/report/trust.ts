@@ -7,7 +7,7 @@ import errors from './what-errors-do.json' with { type: 'json' };
 
 /** What the model leaves out. */
 export const NOT_MODELLED: readonly string[] = [
-  'the difference between the top and the bottom of a room',
+  'the difference between the top and the bottom of a room, but for an estimate where one reaches up two storeys',
   'wind that blows from room to room',
   'a window opened in one room for another',
   'sun on a person in a chair',
@@ -18,7 +18,7 @@ export const NOT_MODELLED: readonly string[] = [
   'rain',
   'wind round a particular hill',
   'the strength of anything',
-  'the cost of anything',
+  'prices, but those you enter yourself',
 ];
 
 /** The same in a sentence. */

@@ -65,6 +65,20 @@ const BEDROOM = {
     list: [room('living', 'front', false), room('bedroom', 'back', true)],
   },
 };
+/** The living room reaches up to the roof beside a bedroom upstairs. */
+const TALL = {
+  house: { storeys: 2 },
+  rooms: {
+    frontDepthM: 4,
+    partition: 'light' as const,
+    partitionM: 0.1,
+    stairM2: 3,
+    list: [
+      { ...room('living', 'front', true), reachesUp: true },
+      { ...room('bedroom', 'back', false), storey: 1 },
+    ],
+  },
+};
 /** It burns through the first hours of the year, in which the rooms are hot. */
 const burning = (loads: number) => ({
   stoves: [
@@ -100,6 +114,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     speaks: { design: { comfort: { airSpeedMs: 0.8 } }, house: HOT_DAYS },
     silent: { house: HOT_DAYS },
   },
+  'tall-room': { speaks: { design: TALL }, silent: { design: BEDROOM } },
   'cool-enough': { speaks: CALM, silent: { house: HOT_AUTUMN } },
   'too-cold': { speaks: { house: { airC: (hour) => (hour < 500 ? 11 : 20) } }, silent: CALM },
   'cool-rooms': { speaks: { design: { heating: { dayC: 16 } } }, silent: CALM },
