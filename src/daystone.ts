@@ -22,7 +22,7 @@ import type { ReadResult } from './weather/read-result.ts';
 import type * as Reader from './weather/reader.ts';
 import type * as RealTable from './weather/real/real-table.ts';
 import type { WeatherRecord } from './weather/real/weather-record.ts';
-import { HOURS, type TypicalYear } from './weather/typical-year.ts';
+import { HOURS, rowOfHour, type TypicalYear } from './weather/typical-year.ts';
 
 export type { Design } from './design/design.ts';
 export { EXAMPLES } from './design/examples.ts';
@@ -163,7 +163,7 @@ export function runPeriod(design: Design, record: WeatherRecord, options: RunPer
   if (hours < 1) throw new RangeError(`until is '${until}'; allowed: after '${from ?? 'the first hour'}'`);
   const climate = preparedOnce(record.year);
   const model = change(modelOf(design, record.year.site, climate.ground));
-  const firstRow = (record.firstRow + first) % HOURS;
+  const firstRow = rowOfHour(record.firstRow, first);
   const startMs = record.startMs + first * HOUR_MS;
   const run = simulate(model, climate, {
     warmUpDays: simulation.startC === undefined ? DAYS_BEFORE : 0,
@@ -215,7 +215,7 @@ function seriesByRow(one: PeriodSeries, firstRow: number, startMs: number, utcOf
   }
   const values = new Float64Array(HOURS).fill(Number.NaN);
   for (let hour = 0; hour < Math.min(HOURS, one.values.length); hour++)
-    values[(firstRow + hour) % HOURS] = one.values[hour]!;
+    values[rowOfHour(firstRow, hour)] = one.values[hour]!;
   return { ...one, values };
 }
 

@@ -8,7 +8,7 @@ import { modelWith, type UnknownValues } from '../model/unknowns.ts';
 import type { ZonePeriod } from '../outcomes/period.ts';
 import { HOUR_MS } from '../weather/moments.ts';
 import type { WeatherRecord } from '../weather/real/weather-record.ts';
-import { HOURS } from '../weather/typical-year.ts';
+import { rowOfHour } from '../weather/typical-year.ts';
 
 /** A logger in a zone. */
 export interface Target {
@@ -60,7 +60,7 @@ export function hoursBefore({ weather, startMs }: HouseRecord): number {
 
 /** The row of the weather in which an hour of the period stands; hours before it are below 0. */
 export function rowOf(record: HouseRecord, hour: number): number {
-  return (record.weather.firstRow + hoursBefore(record) + hour + HOURS) % HOURS;
+  return rowOfHour(record.weather.firstRow, hoursBefore(record) + hour);
 }
 
 /** One run. */

@@ -2,7 +2,7 @@
 // hours of a year (too hot, mould, fresh air) has no meaning over a fortnight and is left out.
 
 import type { Books, Year, ZoneYear } from '../network/year.ts';
-import { HOURS } from '../weather/typical-year.ts';
+import { rowOfHour } from '../weather/typical-year.ts';
 
 /** Hourly columns of a zone over the period; one entry an hour. */
 export type ZonePeriod = { readonly [K in HourlyKey]: Float64Array } & { readonly id: string };
@@ -25,7 +25,7 @@ export interface PeriodOutcome {
 
 /** A column of the climate's rows, cut to those of a period; rows go on past the year's end. */
 function periodOf(column: Float64Array, firstRow: number, hours: number): Float64Array {
-  return Float64Array.from({ length: hours }, (_, hour) => column[(firstRow + hour) % HOURS]!);
+  return Float64Array.from({ length: hours }, (_, hour) => column[rowOfHour(firstRow, hour)]!);
 }
 
 export function zonesOfPeriod(year: Year, firstRow: number, hours: number): ZonePeriod[] {

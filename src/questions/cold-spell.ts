@@ -8,7 +8,7 @@ import type { Model } from '../model/model.ts';
 import type { RowSeries } from '../network/given-series.ts';
 import type { Outage } from '../network/simulate.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
-import { HOURS } from '../weather/typical-year.ts';
+import { HOURS, rowOfHour } from '../weather/typical-year.ts';
 
 const HOURS_A_DAY = 24;
 /** The coldest spell is the coldest mean of so many days; the house is followed for so many from its eve. House rules. */
@@ -64,7 +64,7 @@ export function coldSpellOf(design: Design, climate: PreparedClimate): ColdSpell
   const fromRow = coldestRow(dryBulbC);
   const outdoors = Array.from(
     { length: SPELL_DAYS * HOURS_A_DAY },
-    (_, i) => dryBulbC[(fromRow + i) % HOURS]!,
+    (_, i) => dryBulbC[rowOfHour(fromRow, i)]!,
   );
   const { source } = design.heating;
   // A back boiler whose pump stands must not be fired.
@@ -85,9 +85,9 @@ function failureOf(
   fromRow: number,
   fails: Pick<Outage, 'noHeat' | 'noPower'>,
 ): Failure {
-  const firstRow = (fromRow - HOURS_A_DAY + HOURS) % HOURS;
+  const firstRow = rowOfHour(fromRow, -HOURS_A_DAY);
   const hours = FOLLOWED_DAYS * HOURS_A_DAY;
-  const rows = Array.from({ length: hours - FAILS_AT_H }, (_, i) => (firstRow + FAILS_AT_H + i) % HOURS);
+  const rows = Array.from({ length: hours - FAILS_AT_H }, (_, i) => rowOfHour(firstRow, FAILS_AT_H + i));
   const { year } = runYear(design, climate, {
     lend: true,
     period: { firstRow, hours },

@@ -13,7 +13,14 @@ import { skyEmissivity } from '../physics/sky-temperature.ts';
 import { MONTH_NAMES } from './assembly/assembled-year.ts';
 import { dewPointFromHumidity } from './assembly/humidity.ts';
 import { dailyFromMonthly } from './synthetic/monthly-interpolation.ts';
-import { HOURS, type Hotter, MONTH_START_HOUR, monthOfHour, type TypicalYear } from './typical-year.ts';
+import {
+  HOURS,
+  type Hotter,
+  MONTH_START_HOUR,
+  monthOfHour,
+  rowOfHour,
+  type TypicalYear,
+} from './typical-year.ts';
 
 /** Twelve equal shifts [K]. */
 export function uniformShift(shiftK: number): readonly number[] {
@@ -121,7 +128,7 @@ function heatWave(year: TypicalYear, wave: HeatWave): Change {
   const dryBulbC = Float64Array.from(year.dryBulbC);
   for (let i = 0; i < hours; i++) {
     const edge = Math.min(i + 0.5, hours - i - 0.5) / (hours / 4);
-    dryBulbC[(start + i) % HOURS]! += wave.extraK * Math.min(edge, 1);
+    dryBulbC[rowOfHour(start, i)]! += wave.extraK * Math.min(edge, 1);
   }
   const day = Math.floor((start - MONTH_START_HOUR[monthOfHour(start)]!) / 24) + 1;
   const when = `from ${day} ${MONTH_NAMES[monthOfHour(start)]}`;
@@ -172,7 +179,7 @@ function hottestSpell(dryBulbC: Float64Array, hours: number): number {
   let most = Number.NEGATIVE_INFINITY;
   for (let start = 0; start < HOURS; start += 24) {
     let sum = 0;
-    for (let i = 0; i < hours; i++) sum += dryBulbC[(start + i) % HOURS]!;
+    for (let i = 0; i < hours; i++) sum += dryBulbC[rowOfHour(start, i)]!;
     if (sum > most) [most, best] = [sum, start];
   }
   return best;

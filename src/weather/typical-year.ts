@@ -13,6 +13,11 @@ import type { MonthlyNormals } from './normals.ts';
 /** Hours in a typical year. */
 export const HOURS = 8760;
 
+/** Row of the year so many hours after another, or before it where below zero; past either end it goes round. */
+export function rowOfHour(firstRow: number, hours: number): number {
+  return (((firstRow + hours) % HOURS) + HOURS) % HOURS;
+}
+
 /** First hour of each month, and 8760 as the thirteenth entry. */
 export const MONTH_START_HOUR: readonly number[] = [
   0, 744, 1416, 2160, 2880, 3624, 4344, 5088, 5832, 6552, 7296, 8016, 8760,

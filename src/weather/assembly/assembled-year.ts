@@ -4,7 +4,14 @@
 // and reflectance with longer holes are left out and the cover derived. Nothing is changed without a note.
 
 import { type Fault, MOST_FAULTS, type ReadResult } from '../read-result.ts';
-import { HOURS, MONTH_START_HOUR, monthOfHour, type Site, type TypicalYear } from '../typical-year.ts';
+import {
+  HOURS,
+  MONTH_START_HOUR,
+  monthOfHour,
+  rowOfHour,
+  type Site,
+  type TypicalYear,
+} from '../typical-year.ts';
 import { coverFromGlobal, coverFromLongwave } from './cloud-cover.ts';
 import { fillGaps, gapsOf, LONGEST_GAP_H } from './gap-filling.ts';
 
@@ -208,7 +215,7 @@ export const MONTH_NAMES: readonly string[] =
 
 /** "14 March 05:00", the start of an hour of the year in local standard time; beyond the end wraps. */
 export function dateOfHour(hour: number): string {
-  const wrapped = ((hour % HOURS) + HOURS) % HOURS;
+  const wrapped = rowOfHour(hour, 0);
   const month = monthOfHour(wrapped);
   const into = wrapped - MONTH_START_HOUR[month]!;
   return `${Math.floor(into / 24) + 1} ${MONTH_NAMES[month]} ${String(into % 24).padStart(2, '0')}:00`;

@@ -15,7 +15,7 @@ import { fillGaps, LONGEST_GAP_H } from '../assembly/gap-filling.ts';
 import { completeComponents } from '../assembly/radiation-components.ts';
 import { HOUR_MS } from '../moments.ts';
 import { DEFAULT_ALBEDO } from '../prepared/prepared-climate.ts';
-import { HOURS, MONTH_START_HOUR, type Site, type TypicalYear } from '../typical-year.ts';
+import { HOURS, MONTH_START_HOUR, rowOfHour, type Site, type TypicalYear } from '../typical-year.ts';
 
 /** Hourly readings of real days; every column as long as `hours`, NaN where nothing was read. */
 export interface RealHours {
@@ -82,7 +82,7 @@ export function recordOf(real: RealHours, typical: TypicalYear): WeatherRecord {
     throw new RangeError(`the record has ${hours} hours; allowed: 1 to ${HOURS}, a year`);
   const site = real.site;
   const firstRow = rowOfMoment(startMs, site.utcOffsetH);
-  const rowOf = (hour: number) => (firstRow + hour + HOURS) % HOURS;
+  const rowOf = (hour: number) => rowOfHour(firstRow, hour);
   const rowStart = new Float64Array(HOURS);
   for (let back = 0; back < HOURS; back++)
     rowStart[rowOf(hours - 1 - back)] = startMs + (hours - 1 - back) * HOUR_MS;
