@@ -50,6 +50,18 @@ export const CLIMATE_CHOICES: readonly ClimateChoice[] = [
     character: 'Cold and cloudy: heating season as long as in the mountains, with half the winter sun.',
   },
   {
+    id: 'greensboro',
+    file: '723170TYA.CSV',
+    name: 'Greensboro, North Carolina',
+    character: 'Mixed and humid, at the foot of the Appalachians: short cool winters, warm damp summers.',
+  },
+  {
+    id: 'sacramento',
+    file: '724839TYA.CSV',
+    name: 'Sacramento, California',
+    character: 'Mediterranean valley: mild foggy winters, long hot dry summers with cool nights.',
+  },
+  {
     id: 'quillayute',
     file: '727970TYA.CSV',
     name: 'Quillayute, Washington',

@@ -10,5 +10,5 @@ export function shiftedFromUtc(column: Float64Array, offsetH: number): Float64Ar
 /** The note every shiftedFromUtc year carries. */
 export function utcShiftNote(offsetH: number): string {
   const signed = offsetH > 0 ? `+${offsetH}` : String(offsetH).replace('-', '−');
-  return `The file is in UTC; the year was shiftedFromUtc by ${signed} h to local standard time.`;
+  return `The file is in UTC; the year was rolled by ${signed} h to local standard time.`;
 }
