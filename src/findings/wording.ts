@@ -4,6 +4,7 @@
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
 import { BTU_PER_KWH, J_PER_KWH, THERM_J } from '../physics/constants.ts';
 import { CORD_M3 } from '../physics/wood-fuel.ts';
+import { feetAndInches } from './feet-and-inches.ts';
 
 export type Units = 'metric' | 'us' | 'us-therms';
 
@@ -20,7 +21,10 @@ export interface Wording {
   /** a difference of temperatures [K] */
   readonly degrees: (kelvin: number) => string;
   readonly area: (m2: number) => string;
+  /** a length [m], in metres or in feet and inches */
   readonly length: (m: number) => string;
+  /** a length that is a rule of thumb [m], in feet to the half of one */
+  readonly aboutLength: (m: number) => string;
   /** a thickness [m], in centimetres, as it is typed, or inches */
   readonly thickness: (m: number) => string;
   readonly volume: (m3: number) => string;
@@ -50,6 +54,7 @@ const METRIC: Wording = {
   degrees: (kelvin) => `${plain(kelvin, Number.isInteger(kelvin) || kelvin >= 10 ? 0 : 1)} °C`,
   area: (m2) => `${plain(m2, m2 < 10 ? 1 : 0)} m²`,
   length: (m) => `${plain(m, 1)} m`,
+  aboutLength: (m) => `${plain(m, 1)} m`,
   thickness: (m) => `${plain(100 * m, Number.isInteger(Math.round(1000 * m) / 10) ? 0 : 1)} cm`,
   volume: (m3) => `${plain(m3, m3 < 10 ? 1 : 0)} m³`,
   water: (kg) => `${plain(kg, kg < 10 ? 1 : 0)} litres`,
@@ -74,8 +79,9 @@ const US: Wording = {
   degree: '1.8 °F',
   temperature: (celsius, digits = 0) => `${plain(1.8 * celsius + 32, digits)} °F`,
   degrees: (kelvin) => `${plain(1.8 * kelvin, 0)} °F`,
-  area: (m2) => `${plain(m2 / FOOT ** 2, 0)} ft²`,
-  length: (m) => `${plain(m / FOOT, 1)} ft`,
+  area: (m2) => `${plain(m2 / FOOT ** 2, m2 / FOOT ** 2 < 10 ? 1 : 0)} ft²`,
+  length: (m) => feetAndInches(m),
+  aboutLength: (m) => feetAndInches(round(m / FOOT, 0.5) * FOOT),
   thickness: (m) => `${plain((12 * m) / FOOT, 1)} in`,
   volume: (m3) => `${plain(m3 / FOOT ** 3, 0)} ft³`,
   water: (kg) => `${plain(kg / GALLON, 1)} gal`,

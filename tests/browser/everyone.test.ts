@@ -90,17 +90,42 @@ test('the keyboard alone reaches a number, a handle and an hour', async () => {
   expect(await page.textContent('.hour-words')).toContain('solstices');
 });
 
-test('numbers change units both ways and stay the same house', async () => {
+test('numbers change units both ways and stay the same house; lengths are told and taken in feet and inches', async () => {
   const { page } = await sheet();
+  const DEPTH = 'input[data-path="sunspace.depthM"]';
   const before = await settledFigure(page, 'house-overheated');
-  await page.locator('label.chip', { hasText: /^US$/ }).click();
-  expect(await page.inputValue('input[data-path="sunspace.depthM"]')).toBe('7.87');
+  const inUnits = (words: RegExp) => page.locator('label.chip', { hasText: words }).click();
+  const shows = (text: string) =>
+    page.waitForFunction(
+      ([field, wanted]) => document.querySelector<HTMLInputElement>(field!)!.value === wanted,
+      [DEPTH, text],
+    );
+  const type = async (text: string) => {
+    await page.focus(DEPTH);
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  };
+  await inUnits(/^US$/);
+  // 2.4 m = 94.488 in
+  await shows('7 ft 10½ in');
   expect(await settledFigure(page, 'house-overheated')).toBe(before);
-  await page.fill('input[data-path="sunspace.depthM"]', '10');
+  // Typed as it stands there it is the number it was, and no step of undo.
+  await type('7 ft 10½ in');
+  expect(await page.locator('.head-tools >> text=Undo').isDisabled()).toBe(true);
+  await inUnits(/^metric$/);
+  await shows('2.4');
+  await inUnits(/^US$/);
+  await type('6\' 4"');
+  await shows('6 ft 4 in');
+  await page.keyboard.press('Alt+ArrowUp');
+  await shows('6 ft 5 in');
+  await type('10');
+  await shows('10 ft');
   await settledFigure(page, 'house-overheated');
-  await page.locator('label.chip', { hasText: /^metric$/ }).click();
+  await inUnits(/^metric$/);
   // 10 ft = 3.048 m exactly.
-  expect(await page.inputValue('input[data-path="sunspace.depthM"]')).toBe('3.05');
+  await shows('3.05');
 });
 
 test('in the south the sun is north and the seasons are turned', async () => {

@@ -73,7 +73,18 @@ describe('units', () => {
     expect(us.temperature(26)).toBe('79 °F');
     expect(us.degrees(4)).toBe('7 °F');
     expect(us.area(38)).toBe('409 ft²');
+    // 5.7 ft², the least opening of a window to escape by (IRC R310, from memory)
+    expect(us.area(0.53)).toBe('5.7 ft²');
     expect(us.thickness(0.254)).toBe('10.0 in');
+    // 26.7 ft are 26 ft 8.4 in; 11.96 in are a foot; a window sill of 44 in.
+    expect(us.length(26.7 * 0.3048)).toBe('26 ft 8 in');
+    expect(us.length(0.3038)).toBe('1 ft');
+    expect(us.length(44 * 0.0254)).toBe('3 ft 8 in');
+    expect(us.length(0)).toBe('0 ft');
+    // Rules of thumb said in metres: 1.2 m and 3 m are 3.94 and 9.84 ft.
+    expect(us.aboutLength(1.2)).toBe('4 ft');
+    expect(us.aboutLength(3)).toBe('10 ft');
+    expect(wordingOf('us-therms').length(0.1)).toBe('4 in');
     expect(us.weight(200)).toBe('440 lb');
     expect(us.weightPerArea(730)).toBe('150 lb');
     expect(us.water(37.854)).toBe('10.0 gal');

@@ -66,7 +66,7 @@ export function PlaceGround({ local, exposure, onExposure, system }: PlaceGround
                 </th>
                 <td>{quantityText(distanceKm, 'distance', system)}</td>
                 <td>
-                  {quantityText(Math.abs(aboveM), 'length', system, 0)} {aboveM < 0 ? 'lower' : 'higher'}
+                  {quantityText(Math.abs(aboveM), 'elevation', system)} {aboveM < 0 ? 'lower' : 'higher'}
                 </td>
                 <td>{Math.round(100 * share)} %</td>
               </tr>

@@ -169,7 +169,7 @@ function ChoiceWords({ choice, system }: { choice: PlaceChoice; system: UnitSyst
       <b>{name}</b>{' '}
       <small>
         {[region, country].filter((part) => part !== '').join(', ')},{' '}
-        {quantityText(elevationM, 'length', system, 0)}
+        {quantityText(elevationM, 'elevation', system)}
       </small>
     </>
   );

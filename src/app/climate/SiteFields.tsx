@@ -25,7 +25,7 @@ export function siteTexts(
 ): SiteTexts {
   const text = (value: number | null | undefined) => (value == null ? '' : String(value));
   const elevation =
-    known?.elevationM == null ? null : Math.round(toShown(known.elevationM, 'length', system));
+    known?.elevationM == null ? null : Math.round(toShown(known.elevationM, 'elevation', system));
   return {
     latitude: text(known?.latitudeDeg),
     longitude: text(known?.longitudeDeg),
@@ -42,7 +42,7 @@ export function siteHints(texts: SiteTexts, system: UnitSystem): SiteHints | nul
   if (latitudeDeg === null || longitudeDeg === null) return null;
   const shownElevation = texts.elevation.trim() === '' ? null : typedNumber(texts.elevation);
   const utcOffsetH = texts.utcOffset.trim() === '' ? null : typedNumber(texts.utcOffset);
-  const elevationM = shownElevation === null ? null : toSi(shownElevation, 'length', system);
+  const elevationM = shownElevation === null ? null : toSi(shownElevation, 'elevation', system);
   if (texts.elevation.trim() !== '' && !(elevationM !== null && elevationM >= -450 && elevationM <= 6000))
     return null;
   if (texts.utcOffset.trim() !== '' && !(utcOffsetH !== null && Math.abs(utcOffsetH) <= 14)) return null;
@@ -68,14 +68,14 @@ export function SiteFields({
   system: UnitSystem;
   needsElevation?: boolean;
 }) {
-  const [low, high] = [-450, 6000].map((m) => Math.round(toShown(m, 'length', system)));
+  const [low, high] = [-450, 6000].map((m) => Math.round(toShown(m, 'elevation', system)));
   const fields: readonly (readonly [keyof SiteTexts, string])[] = [
     ['latitude', 'Latitude, such as 39.5° S or −39.5'],
     ['longitude', 'Longitude, such as 71.2° W or −71.2'],
     ['name', 'Name of the place'],
     [
       'elevation',
-      `Elevation, ${String(low).replace('-', '−')} to ${high} ${unitOf('length', system).sign}${needsElevation ? '' : ', if known'}`,
+      `Elevation, ${String(low).replace('-', '−')} to ${high} ${unitOf('elevation', system).sign}${needsElevation ? '' : ', if known'}`,
     ],
     ['utcOffset', 'Standard time minus UTC, −14 to 14 h, if not by the sun'],
   ];

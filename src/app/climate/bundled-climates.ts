@@ -26,7 +26,7 @@ const BARE_NUMBER = '([−-]?\\d[\\d.]*)';
 /** What a text of the list says in metric units, its numbers and their units as the other system has them. */
 const TURNED: readonly (readonly [RegExp, ShownQuantity, string, round: number])[] = [
   [new RegExp(`${BARE_NUMBER} degree-days`, 'g'), 'degreeDays', '°F-days', 50],
-  [new RegExp(`${BARE_NUMBER} m\\b`, 'g'), 'length', 'ft', 100],
+  [new RegExp(`${BARE_NUMBER} m\\b`, 'g'), 'elevation', 'ft', 100],
   [new RegExp(`${BARE_NUMBER} °C`, 'g'), 'temperature', '°F', 1],
 ];
 

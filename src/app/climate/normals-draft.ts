@@ -130,7 +130,7 @@ export function inUnits(draft: NormalsDraft, system: UnitSystem): NormalsDraft {
   const cells = Object.fromEntries(
     KEYS.map((key) => [key, draft.cells[key].map((text) => turned(text, QUANTITIES[key]))]),
   ) as unknown as NormalsDraft['cells'];
-  const site = { ...draft.site, elevation: turned(draft.site.elevation, 'length') };
+  const site = { ...draft.site, elevation: turned(draft.site.elevation, 'elevation') };
   return { ...draft, system, site, cells };
 }
 

@@ -60,7 +60,7 @@ function wordsIn(system: UnitSystem): PlaceWords {
   const { degrees } = wordingOf(system);
   return {
     distance: (km) => quantityText(km, 'distance', system),
-    height: (m) => quantityText(m, 'length', system, 0),
+    height: (m) => quantityText(m, 'elevation', system),
     degrees: system === 'metric' ? (kelvin, digits) => `${kelvin.toFixed(digits)} K` : degrees,
     speed: (metresPerSecond) => quantityText(metresPerSecond, 'speed', system),
   };

@@ -2,8 +2,8 @@
 // (state/number-draft.ts).
 
 import { useId } from 'preact/hooks';
-import { type ShownQuantity, toShown, toSi, unitOf } from '../parts/display-unit.ts';
-import { numberText, quantityText, typedNumber } from '../parts/number-text.ts';
+import { isOnTape, type ShownQuantity, unitOf } from '../parts/display-unit.ts';
+import { fieldText, quantityText, typedQuantity } from '../parts/number-text.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useNumberDraft } from '../state/use-number-draft.ts';
 import { TypedField } from './TypedField.tsx';
@@ -25,9 +25,13 @@ export function EntryNumber({ name, limit, quantity, value, change, required, kn
   const system = useWorkspace().units.value;
   const id = useId();
   const { sign, digits } = unitOf(quantity, system);
+  const isTape = isOnTape(quantity, system);
+  const shown = value === undefined ? '' : fieldText(value, quantity, system, digits);
   const siOf = (text: string) => {
-    const typed = typedNumber(text);
-    return typed === null ? null : Number(toSi(typed, quantity, system).toFixed(4));
+    // What is typed as it stands there changes nothing.
+    if (text.trim() === shown && value !== undefined) return value;
+    const typed = typedQuantity(text, quantity, system);
+    return typed === null ? null : Number(typed.toFixed(4));
   };
   const isSound = (si: number | null): si is number => si !== null && si >= limit.min && si <= limit.max;
   const read = (text: string): { readonly si: number | undefined } | null => {
@@ -40,15 +44,14 @@ export function EntryNumber({ name, limit, quantity, value, change, required, kn
   };
   const { text, refused, on } = useNumberDraft(name, { read, take });
   const limits = `${quantityText(limit.min, quantity, system)} to ${quantityText(limit.max, quantity, system)}${required ? '' : ', or nothing for the usual'}`;
-  const shown = value === undefined ? '' : numberText(toShown(value, quantity, system), digits);
   return (
     <div class={`input${refused ? ' is-wrong' : ''}`}>
       <TypedField
         id={`${id}-field`}
         label={limit.label}
-        sign={sign}
+        sign={isTape ? null : sign}
         field={{
-          inputMode: 'decimal',
+          inputMode: isTape ? 'text' : 'decimal',
           ...(known ?? { 'data-cover-field': name }),
           placeholder: required ? '' : 'usual',
           value: text ?? shown,

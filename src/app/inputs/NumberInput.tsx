@@ -3,8 +3,8 @@
 // was asked for and does not fit the house as it stands.
 
 import { useEffect, useId, useRef } from 'preact/hooks';
-import { isUs, toShown, toSi } from '../parts/display-unit.ts';
-import { numberText, quantityText, typedFeet, typedNumber } from '../parts/number-text.ts';
+import { isOnTape, toShown, toSi } from '../parts/display-unit.ts';
+import { fieldText, quantityText, typedQuantity } from '../parts/number-text.ts';
 import { useSameRecord } from '../state/same-record.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useNumberDraft } from '../state/use-number-draft.ts';
@@ -21,15 +21,19 @@ export function NumberInput({ path }: { path: string }) {
   const dragCount = useRef(0);
   const shown = toShown(range.value, range.quantity, system);
   const say = (si: number) => quantityText(si, range.quantity, system, range.digits);
+  const isTape = isOnTape(range.quantity, system);
+  const standing = fieldText(range.value, range.quantity, system, fieldDigits(shown, range.digits));
 
   const siOf = (text: string) => {
-    const isFeet = isUs(system) && range.quantity === 'length';
-    const typed = (isFeet ? typedFeet(text) : null) ?? typedNumber(text);
-    return typed === null ? null : tidy(toSi(typed, range.quantity, system));
+    // What is typed as it stands there changes nothing, however many decimals it has behind.
+    if (text.trim() === standing) return range.value;
+    const typed = typedQuantity(text, range.quantity, system);
+    return typed === null ? null : tidy(typed);
   };
   const within = (si: number) => Math.min(range.max, Math.max(range.min, si));
+  // A limit is rounded where it is told, and whoever types it as told means it.
   const isAllowed = (si: number) =>
-    Math.abs(si - within(si)) < 1e-9 && (!range.whole || Number.isInteger(si));
+    (near(si, within(si)) || say(si) === say(within(si))) && (!range.whole || Number.isInteger(si));
   const read = (text: string) => {
     const si = siOf(text);
     return si === null || !isAllowed(si) ? null : within(si);
@@ -39,8 +43,8 @@ export function NumberInput({ path }: { path: string }) {
   };
   const stepBy = (by: number, gesture: string) => {
     const now = numberRange(path, workspace.design.value, system).value;
-    const step = range.whole ? Math.sign(by) * Math.max(1, Math.abs(by)) : by;
-    const next = Math.round((toShown(now, range.quantity, system) + step * range.step) * 1e6) / 1e6;
+    const step = Math.sign(by) * (Math.abs(by) < 1 ? range.fineStep : Math.abs(by) * range.step);
+    const next = Math.round((toShown(now, range.quantity, system) + step) * 1e6) / 1e6;
     workspace.set(path, within(tidy(toSi(next, range.quantity, system))), gesture);
   };
   const { draft, text, refused, on } = useNumberDraft(path, { read, take: put }, stepBy);
@@ -72,12 +76,13 @@ export function NumberInput({ path }: { path: string }) {
       <TypedField
         id={`${id}-field`}
         label={range.label}
-        sign={range.sign}
+        sign={isTape ? null : range.sign}
         field={{
-          inputMode: range.min < 0 ? 'text' : 'decimal',
+          // The keys of a phone for decimals have neither minus nor marks for feet and inches.
+          inputMode: range.min < 0 || isTape ? 'text' : 'decimal',
           'data-path': path,
           'data-draft': text === null ? undefined : '',
-          value: text !== null && isHeld ? text : fieldNumber(shown, range.digits),
+          value: text !== null && isHeld ? text : standing,
           'aria-invalid': wrong,
           'aria-describedby': `${id}-unit ${id}-limits`,
           ...on,
@@ -155,9 +160,9 @@ export function NumberInput({ path }: { path: string }) {
 }
 
 /** One decimal more than the step has, when the number needs it: 10 ft are 3.05 m. */
-function fieldNumber(shown: number, digits: number): string {
+function fieldDigits(shown: number, digits: number): number {
   const isRound = Math.abs(shown - Number(shown.toFixed(digits))) < 1e-6;
-  return numberText(shown, isRound ? digits : Math.min(2, digits + 1)).replaceAll(',', '');
+  return isRound ? digits : Math.min(2, digits + 1);
 }
 
 /** Unit conversion leaves dust; a design keeps at most six decimals. */

@@ -5,8 +5,8 @@ import type { ComponentChildren, InputHTMLAttributes } from 'preact';
 interface TypedFieldProps {
   readonly id: string;
   readonly label: string;
-  /** unit as a sign */
-  readonly sign: string;
+  /** unit as a sign; null where it is typed with the number, and the field is the wider */
+  readonly sign: string | null;
   /** attributes of the field itself */
   readonly field: InputHTMLAttributes<HTMLInputElement> &
     Readonly<Record<`data-${string}`, string | undefined>>;
@@ -21,10 +21,18 @@ export function TypedField({ id, label, sign, field, children }: TypedFieldProps
         {label}
       </label>
       <span class="input-field">
-        <input id={id} class="input-text" type="text" autocomplete="off" {...field} />
-        <span class="input-unit" aria-hidden="true">
-          {sign}
-        </span>
+        <input
+          id={id}
+          class={`input-text${sign === null ? ' is-wide' : ''}`}
+          type="text"
+          autocomplete="off"
+          {...field}
+        />
+        {sign !== null && (
+          <span class="input-unit" aria-hidden="true">
+            {sign}
+          </span>
+        )}
         {children}
       </span>
     </>

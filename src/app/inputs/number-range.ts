@@ -7,6 +7,7 @@ import { numberAt, valueAt } from '../../design/design-path.ts';
 import { geometryOf } from '../../design/geometry.ts';
 import { limitOf } from '../../design/limits.ts';
 import {
+  isOnTape,
   quantityOfLimit,
   type ShownQuantity,
   toShown,
@@ -29,6 +30,8 @@ export interface NumberRange {
   readonly sliderMin: number;
   readonly sliderMax: number;
   readonly step: number;
+  /** a tenth of a step, or an inch; one where there is nothing between whole numbers */
+  readonly fineStep: number;
   /** why no more is allowed, where that follows from another number; '' elsewhere */
   readonly mostBecause: string;
   /** nothing between whole numbers is allowed */
@@ -37,6 +40,9 @@ export interface NumberRange {
 
 /** Steps offered in shown units, smallest first. */
 const ROUND_STEPS = [0.01, 0.05, 0.1, 0.25, 0.5, 1, 5, 10, 25, 50, 100];
+/** The same in feet: what is whole inches. */
+const INCH = 1 / 12;
+const TAPE_STEPS = [INCH, 0.25, 0.5, 1, 5, 10];
 
 const ALONG_WALL = 'No longer than the wall it leans on.';
 const IN_FRONT = 'No more fits its front.';
@@ -55,7 +61,10 @@ export function numberRange(path: string, design: Design, system: UnitSystem): N
   const unit = unitOf(quantity, system);
   const step = limit.whole
     ? 1
-    : roundStep(Math.abs(limit.step * (glass ? glass.stepFactor : 1) * unit.factor));
+    : roundStep(
+        Math.abs(limit.step * (glass ? glass.stepFactor : 1) * unit.factor),
+        isOnTape(quantity, system) ? TAPE_STEPS : ROUND_STEPS,
+      );
   const snap = (si: number, round: (x: number) => number) =>
     round(toShown(si, quantity, system) / step) * step;
   return {
@@ -71,6 +80,7 @@ export function numberRange(path: string, design: Design, system: UnitSystem): N
     sliderMin: Math.max(toShown(min, quantity, system), snap(Math.min(low, value), Math.floor)),
     sliderMax: Math.min(toShown(max, quantity, system), snap(Math.max(high, value), Math.ceil)),
     step,
+    fineStep: limit.whole ? 1 : isOnTape(quantity, system) ? INCH : step / 10,
     mostBecause: isAlongWall ? ALONG_WALL : glass ? IN_FRONT : '',
     whole: limit.whole === true,
   };
@@ -89,8 +99,8 @@ function glassRange(design: Design) {
   return { quantity: 'share' as const, max, plausible: [0, max] as const, stepFactor: 0.5 };
 }
 
-function roundStep(step: number): number {
-  return ROUND_STEPS.reduce((best, candidate) =>
+function roundStep(step: number, steps: readonly number[]): number {
+  return steps.reduce((best, candidate) =>
     Math.abs(Math.log(candidate / step)) < Math.abs(Math.log(best / step)) ? candidate : best,
   );
 }

@@ -102,7 +102,7 @@ function PlacePicker() {
   const site = climate.state === 'ready' ? climate.typical.site : null;
   const hotter = workspace.design.value.hotter ? ', hotter year' : '';
   const about = site
-    ? `${Math.abs(site.latitudeDeg).toFixed(1)}° ${site.latitudeDeg >= 0 ? 'N' : 'S'}, ${quantityText(site.elevationM, 'length', workspace.units.value, 0)} up${hotter}`
+    ? `${Math.abs(site.latitudeDeg).toFixed(1)}° ${site.latitudeDeg >= 0 ? 'N' : 'S'}, ${quantityText(site.elevationM, 'elevation', workspace.units.value)} up${hotter}`
     : climate.state === 'loading'
       ? 'loading…'
       : '';

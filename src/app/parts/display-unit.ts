@@ -16,6 +16,7 @@ export function isUs(system: UnitSystem): boolean {
 export type ShownQuantity =
   | Quantity
   | 'thickness'
+  | 'elevation'
   | 'temperatureStep'
   | 'energy'
   | 'energyPerArea'
@@ -75,6 +76,7 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   ...(SAME as Record<ShownQuantity, DisplayUnit>),
   area: unit('m²', 'square metres', 1, 1),
   length: unit('m', 'metres', 1, 2),
+  elevation: unit('m', 'metres', 1, 0),
   thickness: unit('cm', 'centimetres', 100, 0),
   resistance: unit('m²K/W', 'square metre kelvin per watt', 1, 1),
   temperature: unit('°C', 'degrees Celsius', 1, 1),
@@ -103,7 +105,9 @@ const METRIC: Readonly<Record<ShownQuantity, DisplayUnit>> = {
 const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   ...(SAME as Record<ShownQuantity, DisplayUnit>),
   area: unit('ft²', 'square feet', FT * FT, 0),
-  length: unit('ft', 'feet', FT, 1),
+  // Told in feet and inches (number-text.ts).
+  length: unit('ft', 'feet and inches', FT, 1),
+  elevation: unit('ft', 'feet', FT, 0),
   thickness: unit('in', 'inches', 1 / 0.0254, 1),
   resistance: unit('R', 'R, hour square foot degree Fahrenheit per Btu', 5.678263, 1),
   temperature: unit('°F', 'degrees Fahrenheit', 1.8, 0, 32),
@@ -153,6 +157,11 @@ export function toShown(si: number, quantity: ShownQuantity, system: UnitSystem)
 export function toSi(shown: number, quantity: ShownQuantity, system: UnitSystem): number {
   const { factor, offset } = unitOf(quantity, system);
   return (shown - offset) / factor;
+}
+
+/** Whether a quantity is told in feet and inches, as it stands on a tape. */
+export function isOnTape(quantity: ShownQuantity, system: UnitSystem): boolean {
+  return quantity === 'length' && isUs(system);
 }
 
 /** Thin layers are spoken of in centimetres or inches though the design keeps metres. */

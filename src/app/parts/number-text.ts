@@ -1,7 +1,8 @@
 // Numbers as text: fixed decimals, a real minus sign, thousands apart, the unit behind. What a person types comes
 // back as a number, or as nothing when it is none.
 
-import { isUs, type ShownQuantity, toShown, type UnitSystem, unitOf } from './display-unit.ts';
+import { feetAndInches } from '../../findings/feet-and-inches.ts';
+import { isOnTape, type ShownQuantity, toShown, toSi, type UnitSystem, unitOf } from './display-unit.ts';
 
 const MINUS = '\u2212';
 const NARROW = '\u202f';
@@ -17,34 +18,20 @@ export function numberText(value: number, digits: number): string {
   return value < 0 && /[1-9]/.test(text) ? MINUS + text : text;
 }
 
-/** A value in SI as number and unit, e.g. "26.4 °C". */
+/** A value in SI as number and unit, e.g. "26.4 °C"; in feet to the inch, or to a quarter of it where decimals are asked for. */
 export function quantityText(
   si: number,
   quantity: ShownQuantity,
   system: UnitSystem,
   digits?: number,
 ): string {
-  if (quantity === 'length' && isUs(system) && digits === undefined) return feetText(si);
+  if (isOnTape(quantity, system)) return feetAndInches(si, digits === undefined ? 'inch' : 'quarter', NARROW);
   const { sign } = unitOf(quantity, system);
   const number = numberText(toShown(si, quantity, system), digits ?? unitOf(quantity, system).digits);
   if (sign === '') return number;
   if (sign === '°') return number + sign;
   if (sign === 'R') return `R-${number}`;
   return `${number}${NARROW}${sign}`;
-}
-
-const METRES_PER_INCH = 0.0254;
-
-/** A length as builders read it off a tape, to the inch: "8 ft 6 in". */
-function feetText(metres: number): string {
-  const inches = Math.round(Math.abs(metres) / METRES_PER_INCH);
-  const [feet, left] = [Math.floor(inches / 12), inches % 12];
-  const sign = metres < 0 && inches > 0 ? MINUS : '';
-  const parts = [
-    ...(feet > 0 || left === 0 ? [`${numberText(feet, 0)}${NARROW}ft`] : []),
-    ...(left > 0 ? [`${left}${NARROW}in`] : []),
-  ];
-  return sign + parts.join(NARROW);
 }
 
 /** A change as "+12 h" or "−3.1 K". */
@@ -54,16 +41,46 @@ export function changeText(si: number, quantity: ShownQuantity, system: UnitSyst
   return si > 0 ? `+${text}` : text;
 }
 
-/** A typed length in feet, or in feet and inches: 7' 10", 7 ft 10 in, 94 in; null when it is none. */
+/** A value in SI as it stands in its field: the number alone, or feet and inches, which are their own units. */
+export function fieldText(si: number, quantity: ShownQuantity, system: UnitSystem, digits: number): string {
+  if (isOnTape(quantity, system)) return feetAndInches(si, 'quarter');
+  return numberText(toShown(si, quantity, system), digits).replaceAll(',', '');
+}
+
+/** What is typed into a field, in SI; null when it is no number. */
+export function typedQuantity(text: string, quantity: ShownQuantity, system: UnitSystem): number | null {
+  const typed = (isOnTape(quantity, system) ? typedFeet(text) : null) ?? typedNumber(text);
+  return typed === null ? null : toSi(typed, quantity, system);
+}
+
+const QUARTERS: Readonly<Record<string, string>> = { '¼': ' 1/4', '½': ' 1/2', '¾': ' 3/4' };
+
+/** A typed length in feet and inches: 7' 10½", 7 ft 10 1/2 in, 7 10, 94 in; null when it is none. */
 export function typedFeet(text: string): number | null {
-  const match =
-    /^\s*(?:([\d.,]+)\s*(?:'|’|′|ft\.?|feet|foot))?\s*(?:([\d.,]+)\s*(?:"|”|″|''|in\.?|inch|inches))?\s*$/i.exec(
-      text,
-    );
-  if (!match || (match[1] === undefined && match[2] === undefined)) return null;
-  const feet = match[1] === undefined ? 0 : typedNumber(match[1]);
-  const inches = match[2] === undefined ? 0 : typedNumber(match[2]);
-  return feet === null || inches === null ? null : feet + inches / 12;
+  const plain = text
+    .toLowerCase()
+    .replace(/''|["”″]|inch(es)?|in\.?/g, '"')
+    .replace(/['’′]|feet|foot|ft\.?/g, "'")
+    .replace(/[¼½¾]/g, (part) => QUARTERS[part]!)
+    .replace(/\s+/g, ' ')
+    .trim();
+  const [, feet, rest] =
+    /^([\d.,]+) ?'(?: ?- ?| ?)(.*)$/.exec(plain) ??
+    /^(\d+) (\d|1[01])$/.exec(plain) ??
+    /^()(.+")$/.exec(plain) ??
+    [];
+  if (feet === undefined || rest === undefined) return null;
+  const [wholeFeet, inches] = [feet === '' ? 0 : typedNumber(feet), typedInches(rest.replace(/ ?"$/, ''))];
+  return wholeFeet === null || inches === null ? null : wholeFeet + inches / 12;
+}
+
+/** "10", "10.5", "10 1/2", "1/2" or nothing. */
+function typedInches(text: string): number | null {
+  if (text === '') return 0;
+  const [, whole, part, of] = /^([\d.,]+)?(?:(?:^| )(\d+)\/(\d+))?$/.exec(text) ?? [];
+  if (whole === undefined && part === undefined) return null;
+  const inches = whole === undefined ? 0 : typedNumber(whole);
+  return inches === null ? null : inches + (part === undefined ? 0 : Number(part) / Number(of));
 }
 
 /** A typed number: comma or point for decimals, any dash for minus; null when it is no number. */

@@ -44,6 +44,8 @@ const TILT_OUT_M = 0.32;
 const OVERHANG_RISE_M = 0.42;
 const OVERHANG_OUT_M = 0.12;
 
+const INCH_FT = 1 / 12;
+
 /** Steps builders think in, as shown: metric, US. */
 const SNAP: Readonly<Record<string, readonly [number, number]>> = {
   area: [0.5, 5],
@@ -57,7 +59,7 @@ const SNAP: Readonly<Record<string, readonly [number, number]>> = {
 /** Fine steps, as shown. */
 const FINE: Readonly<Record<string, readonly [number, number]>> = {
   area: [0.1, 1],
-  length: [0.01, 0.05],
+  length: [0.01, INCH_FT],
   thickness: [0.5, 0.25],
   angle: [1, 1],
   share: [0.1, 0.1],

@@ -63,7 +63,7 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
         'common to building codes, dry-laid walls from 3 feet up (from memory, medium confidence); local codes decide',
     }),
     says: (f, { words }) =>
-      `The walls hold back ${words.length(f.retainedM)} of earth. Wet earth pushes hard, and such walls have fallen on people. From about ${words.length(f.engineerAboveM)} up most codes want an engineer's design for such a wall. Ask a structural engineer before you dig, and never work under an unpropped bank.`,
+      `The walls hold back ${words.length(f.retainedM)} of earth. Wet earth pushes hard, and such walls have fallen on people. From about ${words.aboutLength(f.engineerAboveM)} up most codes want an engineer's design for such a wall. Ask a structural engineer before you dig, and never work under an unpropped bank.`,
   }),
   caution({
     id: 'caution-berm-damp',
@@ -75,7 +75,7 @@ export const BUILDING_CAUTIONS: readonly Rule[] = [
       source: 'model dwelling code: ground falls 5 % for 3 m (from memory, high confidence)',
     }),
     says: (f, { words }) =>
-      `Keep water away from the earth wall. Let the ground fall away from it by ${Math.round(100 * f.fallShare)} % for ${words.length(f.fallM)}, and dig a ditch above the berm. Lay a drain below floor level that runs out in the open. Put a membrane on the wall and the insulation outside it. Dry earth also keeps the house warmer. Once it is buried you cannot mend it, so have a drainage engineer, or a builder used to buried walls, check it before you fill.`,
+      `Keep water away from the earth wall. Let the ground fall away from it by ${Math.round(100 * f.fallShare)} % for ${words.aboutLength(f.fallM)}, and dig a ditch above the berm. Lay a drain below floor level that runs out in the open. Put a membrane on the wall and the insulation outside it. Dry earth also keeps the house warmer. Once it is buried you cannot mend it, so have a drainage engineer, or a builder used to buried walls, check it before you fill.`,
   }),
   caution({
     id: 'caution-foundation-damp',

@@ -13,7 +13,7 @@ const TIGHT_ACH50 = 5;
 /** Humidity from which damp makes warm air feel plainly hotter. House rule. */
 const DAMP_AIR = 0.5;
 /** Least clear opening [m²] and highest sill [m] of a window to escape by: 5.7 ft² and 44 in (IRC R310; from memory, high confidence). */
-const ESCAPE = { openM2: 0.53, sillM: 1.1 } as const;
+const ESCAPE = { openM2: 0.53, sillM: 1.1176 } as const;
 /** Where a cool room lies. Common practice, no source. */
 const COOL_ROOM =
   'Give them one room that stays cool: on the shaded side, against the earth if a wall is, with no sun through its glass. Have someone look in on hot days, and ask a doctor or your health department beforehand what to do.';

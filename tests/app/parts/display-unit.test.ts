@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { quantityOfLimit, toShown, toSi, UNIT_SYSTEMS, unitOf } from '../../../src/app/parts/display-unit.ts';
 import {
   changeText,
+  fieldText,
   numberText,
   quantityText,
   typedFeet,
@@ -51,14 +52,21 @@ test('every number of a design has a unit in every system', () => {
   }
 });
 
-test('lengths in feet are told to the inch, elevations in feet alone', () => {
+test('lengths in feet are told to the inch, those of a design to a quarter of it, elevations in feet alone', () => {
   expect(quantityText(2.54, 'length', 'us')).toBe('8\u202fft\u202f4\u202fin');
   expect(quantityText(3.048, 'length', 'us')).toBe('10\u202fft');
   // 11.96 in is a foot, not 12 in.
   expect(quantityText(0.3038, 'length', 'us')).toBe('1\u202fft');
   expect(quantityText(0.1, 'length', 'us')).toBe('4\u202fin');
   expect(quantityText(0, 'length', 'us')).toBe('0\u202fft');
-  expect(quantityText(1650, 'length', 'us', 0)).toBe('5,413\u202fft');
+  expect(quantityText(1650, 'elevation', 'us')).toBe('5,413\u202fft');
+  expect(quantityText(-2.54, 'length', 'us')).toBe('−8\u202fft\u202f4\u202fin');
+  // 2.4 m are 94.488 in
+  expect(quantityText(2.4, 'length', 'us', 2)).toBe('7\u202fft\u202f10½\u202fin');
+  expect(fieldText(2.4, 'length', 'us', 2)).toBe('7 ft 10½ in');
+  expect(fieldText(0.0127, 'length', 'us', 2)).toBe('½ in');
+  expect(fieldText(400, 'length', 'us', 2)).toBe('1,312 ft 4 in');
+  expect(fieldText(2.4, 'length', 'metric', 2)).toBe('2.40');
   expect(typedFeet('8 ft 4 in')).toBeCloseTo(2.54 / 0.3048, 9);
 });
 
@@ -94,8 +102,32 @@ test('a typed number is read with comma or point, any dash, and nothing else', (
 });
 
 test('feet and inches are taken as builders write them', () => {
-  for (const text of ['7\' 10"', '7 ft 10 in', '7′10″', '94"', '7.8333333 ft', '94 inches'])
+  for (const text of [
+    '7\' 10"',
+    '7\'-10"',
+    "7' 10",
+    '7 10',
+    '7 ft 10 in',
+    '7ft10in',
+    '7′10″',
+    '94"',
+    '7.8333333 ft',
+    '94 inches',
+  ])
     expect(typedFeet(text), text).toBeCloseTo(94 / 12, 5);
+  for (const text of ['7 ft 10½ in', '7\' 10 1/2"', "7' 10.5''", '94 1/2 in', '94½"'])
+    expect(typedFeet(text), text).toBeCloseTo(94.5 / 12, 5);
+  expect(typedFeet('½"')).toBeCloseTo(0.5 / 12, 9);
   expect(typedFeet('7.87'), 'a bare number is read as one').toBeNull();
-  for (const text of ['', '7 m', 'ft', '7 ft 10 ft', "7''10'"]) expect(typedFeet(text), text).toBeNull();
+  for (const text of ['', '7 m', 'ft', '7 ft 10 ft', "7''10'", '7 14', '1 250', '7\' 10 11"'])
+    expect(typedFeet(text), text).toBeNull();
+});
+
+test('what stands in a field in feet is read as the same length, to an eighth of an inch', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 100, noNaN: true }), (metres) => {
+      const feet = typedFeet(fieldText(metres, 'length', 'us', 2))!;
+      expect(Math.abs(feet * 0.3048 - metres)).toBeLessThanOrEqual(0.0254 / 8 + 1e-9);
+    }),
+  );
 });

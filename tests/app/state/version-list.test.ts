@@ -46,7 +46,7 @@ test('versions that differ in their rooms only say how', () => {
   expect(row!.values[1]).toContain('door: shut');
   const rows = designDifferences([closed, divided], (id) => id, 'us');
   expect(rows.find(({ label }) => label === 'Rooms')!.values).toEqual(['one room', 'Living room, Bedroom']);
-  expect(rows.find(({ label }) => label === 'Depth of the front row')!.values[1]).toMatch(/ ft$/);
+  expect(rows.find(({ label }) => label === 'Depth of the front row')!.values[1]).toMatch(/ ft \d+ in$/);
 });
 
 test('differences name what differs and nothing else', () => {
