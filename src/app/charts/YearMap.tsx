@@ -9,6 +9,7 @@ import { ColourKey } from '../parts/ColourKey.tsx';
 import { hourText, MONTH_SHORT } from '../parts/calendar-words.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { quantityText } from '../parts/number-text.ts';
+import { onScreen } from '../parts/screen-scale.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { useChartAnswer } from './chart-turns.ts';
 import { paintYear } from './YearPicture.tsx';
@@ -27,7 +28,8 @@ export function YearMap({ beside }: { beside: ComponentChildren }) {
   if (!answer || climate.state !== 'ready') return <section ref={ref} class="chart" />;
   const choices = layerChoices(answer.year, answer.job.design);
   const id = choices.some((choice) => choice.id === wanted) ? wanted! : choices[0]!.id;
-  const layer = yearLayer(id, answer.year, climate.year, answer.job.design, system);
+  const onPaper = yearLayer(id, answer.year, climate.year, answer.job.design, system);
+  const layer = { ...onPaper, scale: onScreen(onPaper.scale) };
   return (
     <section ref={ref} class="chart" aria-labelledby="year-title">
       <div class="chart-head">

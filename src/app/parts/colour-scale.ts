@@ -1,12 +1,21 @@
 // Colours for numbers. Each scale is a list of stops, value → colour, mixed linearly between; darkness rises away from
-// the middle (or from the low end), so the scales hold for colour-blind readers and in grey print. In: a value. Out:
-// red, green, blue 0…255.
+// the middle (or from the low end), so the scales hold for colour-blind readers and in grey print. On the dark screen it
+// is lightness that rises, so that a calm year does not glare. In: a value. Out: red, green, blue 0…255.
 
-import { COMFORT_STOPS, HEAT_STOPS, HUMIDITY_STOPS } from './palette.ts';
+import {
+  COMFORT_STOPS,
+  COMFORT_STOPS_DARK,
+  HEAT_STOPS,
+  HEAT_STOPS_DARK,
+  HUMIDITY_STOPS,
+  HUMIDITY_STOPS_DARK,
+} from './palette.ts';
 
 export interface Stop {
   readonly at: number;
   readonly rgb: readonly [number, number, number];
+  /** on the dark screen */
+  readonly rgbInDark: readonly [number, number, number];
 }
 
 export type ColourScale = readonly Stop[];
@@ -20,22 +29,35 @@ export type ColourScale = readonly Stop[];
 export function comfortScale(coldC: number, hotC: number): ColourScale {
   const below = [Math.min(-15, coldC - 25), coldC - 14, coldC - 4, coldC];
   const above = [hotC, hotC + 3, hotC + 8, Math.max(44, hotC + 18)];
-  return scaleOf([...below, (coldC + hotC) / 2, ...above], COMFORT_STOPS);
+  return scaleOf([...below, (coldC + hotC) / 2, ...above], COMFORT_STOPS, COMFORT_STOPS_DARK);
 }
 
 /** Relative humidity 0…1: paper while dry, moss and deep water when damp. */
-export const HUMIDITY_SCALE: ColourScale = scaleOf([0.2, 0.5, 0.7, 0.85, 1], HUMIDITY_STOPS);
+export const HUMIDITY_SCALE: ColourScale = scaleOf(
+  [0.2, 0.5, 0.7, 0.85, 1],
+  HUMIDITY_STOPS,
+  HUMIDITY_STOPS_DARK,
+);
 
 /** Back-up heat [W]: paper for none, ember for much. */
 export function heatScale(mostW: number): ColourScale {
   const most = Math.max(1, mostW);
-  return scaleOf([0, most * 0.05, most * 0.5, most], HEAT_STOPS);
+  return scaleOf([0, most * 0.05, most * 0.5, most], HEAT_STOPS, HEAT_STOPS_DARK);
 }
 
-/** @param colours '#rrggbb', one for each value */
-function scaleOf(values: readonly number[], colours: readonly string[]): ColourScale {
-  const channel = (i: number, from: number) => Number.parseInt(colours[i]!.slice(from, from + 2), 16);
-  return values.map((at, i) => ({ at, rgb: [channel(i, 1), channel(i, 3), channel(i, 5)] }));
+/** The same values in the colours of the dark screen. */
+export function inDark(scale: ColourScale): ColourScale {
+  return scale.map(({ at, rgbInDark }) => ({ at, rgb: rgbInDark, rgbInDark }));
+}
+
+/** @param light, dark '#rrggbb', one for each value */
+function scaleOf(values: readonly number[], light: readonly string[], dark: readonly string[]): ColourScale {
+  return values.map((at, i) => ({ at, rgb: rgbOf(light[i]!), rgbInDark: rgbOf(dark[i]!) }));
+}
+
+function rgbOf(colour: string): readonly [number, number, number] {
+  const channel = (from: number) => Number.parseInt(colour.slice(from, from + 2), 16);
+  return [channel(1), channel(3), channel(5)];
 }
 
 /** Colour of a value; beyond the ends the end's colour. */

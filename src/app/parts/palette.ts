@@ -76,7 +76,7 @@ export const CAUSE = {
   other: '#d8d6cd',
 } as const;
 
-/** Colours of the scales in colour-scale.ts, from the low end to the high; the same on screen and paper. */
+/** Colours of the scales in colour-scale.ts, from the low end to the high: on paper and on the light screen. */
 export const COMFORT_STOPS = [
   '#0e2442',
   '#2a5885',
@@ -90,3 +90,18 @@ export const COMFORT_STOPS = [
 ] as const;
 export const HUMIDITY_STOPS = ['#faf4e2', '#d6e0cd', '#7aa896', '#2e6c70', '#0c2e42'] as const;
 export const HEAT_STOPS = ['#f6f1e6', '#eccea0', '#be642d', '#52160a'] as const;
+
+/** The same on the dark screen: what is nothing to mind is dark there, and what is far from it shines. */
+export const COMFORT_STOPS_DARK = [
+  '#d3ebfa',
+  '#86bce0',
+  '#4a83ad',
+  '#33566f',
+  '#262c31',
+  '#5a4a2c',
+  '#a86d2c',
+  '#df7c45',
+  '#ffcdab',
+] as const;
+export const HUMIDITY_STOPS_DARK = ['#23292c', '#2f4138', '#4f8672', '#77bcb6', '#cdeef0'] as const;
+export const HEAT_STOPS_DARK = ['#23292c', '#5f4728', '#d27a3c', '#ffcdab'] as const;

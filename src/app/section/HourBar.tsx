@@ -8,6 +8,7 @@ import { ColourKey } from '../parts/ColourKey.tsx';
 import { hourText } from '../parts/calendar-words.ts';
 import { comfortScale } from '../parts/colour-scale.ts';
 import { quantityText } from '../parts/number-text.ts';
+import { onScreen } from '../parts/screen-scale.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { HourState } from './hour-state.ts';
 
@@ -90,7 +91,7 @@ export function HourBar({ state }: { state: HourState | null }) {
       </div>
       {state && (
         <ColourKey
-          scale={comfortScale(underheatC, lowestLimitC)}
+          scale={onScreen(comfortScale(underheatC, lowestLimitC))}
           ticks={[0, underheatC, lowestLimitC, HOT_END_C]}
           quantity="temperature"
           digits={0}

@@ -1,6 +1,7 @@
 // The section beside the year's map: small, without handles, at the hour that is pointed at.
 
 import { comfortScale } from '../parts/colour-scale.ts';
+import { onScreen } from '../parts/screen-scale.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import { flowMarks, hourSunMarks, hourWordMarks, roomFills } from './hour-marks.ts';
 import { hourState } from './hour-state.ts';
@@ -21,7 +22,9 @@ export function HourSection() {
   const { design } = answer.job;
   const shape = sectionShape(design);
   const frame = sectionFrame(shape, WIDTH_PX, false);
-  const scale = comfortScale(design.comfort.underheatC, answer.outcome.zones.house.tooHot.lowestLimitC);
+  const scale = onScreen(
+    comfortScale(design.comfort.underheatC, answer.outcome.zones.house.tooHot.lowestLimitC),
+  );
   const state = hour === null ? null : hourState(answer.year, climate.year, design, hour);
   const sun = state && hourSunMarks(shape, design, state);
   return (

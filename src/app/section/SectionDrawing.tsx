@@ -9,6 +9,7 @@ import type { Year } from '../../network/year.ts';
 import { type ColourScale, comfortScale } from '../parts/colour-scale.ts';
 import { useElementWidth } from '../parts/element-width.ts';
 import { quantityText } from '../parts/number-text.ts';
+import { onScreen } from '../parts/screen-scale.ts';
 import { fittedDesign } from '../state/design-fit.ts';
 import { useWorkspace } from '../state/session-context.ts';
 import type { Workspace } from '../state/workspace.ts';
@@ -91,9 +92,9 @@ interface DrawingProps {
 }
 
 function scaleOf({ design, answer }: Workspace): ColourScale {
-  return comfortScale(
-    design.value.comfort.underheatC,
-    answer.value?.outcome.zones.house.tooHot.lowestLimitC ?? design.value.comfort.overheatC,
+  const { underheatC, overheatC } = design.value.comfort;
+  return onScreen(
+    comfortScale(underheatC, answer.value?.outcome.zones.house.tooHot.lowestLimitC ?? overheatC),
   );
 }
 
@@ -124,7 +125,7 @@ function Drawing({ widthPx, workspace, view, picked }: DrawingProps) {
   const cut = cutRooms(design, picked);
   const sun = view
     ? hourSunMarks(shape, design, view.state)
-    : { under: lightMarks(lights), over: sunMarks(shape, lights, widthPx < 480) };
+    : { under: lightMarks(lights), over: sunMarks(shape, lights, widthPx < 480, frame.pxPerM) };
   const strips = view?.year.history
     ? massMarks(shape, design, view.year.history, view.state.hour, scale)
     : [];

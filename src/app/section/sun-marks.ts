@@ -51,14 +51,28 @@ export function lightMarks(lights: readonly SunLight[]): readonly Mark[] {
   });
 }
 
-/** Suns on their arc with day and height; months cut to three letters when brief. */
-export function sunMarks(shape: SectionShape, lights: readonly SunLight[], brief: boolean): readonly Mark[] {
+/** Words of two suns closer than this would lie on each other [px]. */
+const WORDS_APART_PX = 14;
+
+/**
+ * Suns on their arc with day and height; months cut to three letters when brief. Words stand right of their sun, or left of
+ * it where those of the next lower sun are too close under them.
+ */
+export function sunMarks(
+  shape: SectionShape,
+  lights: readonly SunLight[],
+  brief: boolean,
+  pxPerM: number,
+): readonly Mark[] {
   const arc: Point[] = [];
   for (let angle = 0; angle <= 90; angle += 5) arc.push(sunPlace(shape, angle));
   const marks: Mark[] = [line('sun-arc', arc)];
-  for (const { sun, patch } of lights) {
-    if (sun.elevationDeg <= 0) continue;
+  const risen = lights.filter(({ sun }) => sun.elevationDeg > 0);
+  let isLeft = false;
+  for (const [i, { sun, patch }] of risen.entries()) {
     const at = sunPlace(shape, sun.profileDeg);
+    const next = risen[i + 1] && sunPlace(shape, risen[i + 1]!.sun.profileDeg);
+    isLeft = !isLeft && next !== undefined && (at.y - next.y) * pxPerM < WORDS_APART_PX;
     if (patch) {
       marks.push(line(`ray ray-${sun.id}`, [at, patch.glassTo]));
       marks.push(line(`ray ray-${sun.id}`, [at, patch.glassFrom]));
@@ -67,9 +81,9 @@ export function sunMarks(shape: SectionShape, lights: readonly SunLight[], brief
     marks.push(
       word(
         `sun-word`,
-        point(at.x + 0.22, at.y + 0.12),
+        point(at.x + (isLeft ? -0.22 : 0.22), at.y + 0.12),
         `${brief ? sun.label.replace(/(\d+ \w{3})\w*/, '$1') : sun.label} ${Math.round(sun.elevationDeg)}°`,
-        'start',
+        isLeft ? 'end' : 'start',
       ),
     );
   }

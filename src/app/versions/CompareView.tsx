@@ -13,6 +13,7 @@ import { comfortScale } from '../parts/colour-scale.ts';
 import { toShown, type UnitSystem, unitOf } from '../parts/display-unit.ts';
 import { changeText, numberText, quantityText } from '../parts/number-text.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
+import { onScreen } from '../parts/screen-scale.ts';
 import { StillSection } from '../section/StillSection.tsx';
 import { pricesChoice } from '../state/prices-choice.ts';
 import { useSession } from '../state/session-context.ts';
@@ -102,9 +103,11 @@ function CompareTable({
                 {answer && (
                   <YearPicture
                     hours={zoneOf(answer.year, 'house')!.operativeC}
-                    scale={comfortScale(
-                      answer.job.design.comfort.underheatC,
-                      answer.outcome.zones.house.tooHot.lowestLimitC,
+                    scale={onScreen(
+                      comfortScale(
+                        answer.job.design.comfort.underheatC,
+                        answer.outcome.zones.house.tooHot.lowestLimitC,
+                      ),
                     )}
                   />
                 )}

@@ -28,11 +28,22 @@ test.each(designs)('the drawing of %s', async (name, design) => {
     ...roomMarks(shape),
     ...lightMarks(lights),
     ...houseMarks(shape, design, frame.pxPerM),
-    ...sunMarks(shape, lights, false),
+    ...sunMarks(shape, lights, false, frame.pxPerM),
   ];
   await expect(marks.map(markLine).join('\n')).toMatchFileSnapshot(
     `./drawings/${name.replaceAll(' ', '-')}.txt`,
   );
+});
+
+test('words of suns that stand close together on a small drawing go to either side', () => {
+  const shape = sectionShape(EXAMPLES[0]!.design);
+  const lights = noonLight(shape, EXAMPLES[0]!.design, 39.8);
+  const sides = (widthPx: number) =>
+    sunMarks(shape, lights, true, sectionFrame(shape, widthPx).pxPerM).flatMap((mark) =>
+      mark.kind === 'word' ? [mark.anchor] : [],
+    );
+  expect(sides(1000)).toEqual(['start', 'start', 'start']);
+  expect(sides(366)).toEqual(['end', 'start', 'start']);
 });
 
 test.each(designs)('the glass drawn in %s is the glass of the design', (_, design) => {
@@ -62,6 +73,8 @@ test('values snap to what builders build, in their own units, and stay within li
   expect(snapped(2.433, depth, 'metric', true)).toBeCloseTo(2.43, 9);
   // 8 ft, to the four decimals a design keeps
   expect(snapped(2.433, depth, 'us', false)).toBeCloseTo(2.4384, 9);
+  // 8 ft 1 in
+  expect(snapped(2.46, depth, 'us', true)).toBeCloseTo(2.4638, 9);
   expect(snapped(-3, depth, 'metric', false)).toBe(depth.min);
   expect(snapped(99, depth, 'metric', false)).toBe(depth.max);
 });
