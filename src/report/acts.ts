@@ -63,14 +63,17 @@ export function actTitle({ onTopOf, words }: Act, i: number): string {
   return onTopOf ? `Then ${words}` : capitalised(words);
 }
 
-/** What changes, from and to; what stays is left out. */
+/** What changes, from and to; what stays is left out. Short, for it stands on the first screen three times. */
 function bringsOf(before: Figures, after: Figures, words: Wording): string {
-  const pairs: readonly (readonly [string, string, string])[] = [
-    ['hours too hot', countInWords(before.tooHotHours), countInWords(after.tooHotHours)],
-    ['hours too damp', countInWords(before.humidHours), countInWords(after.humidHours)],
-    ['mould index', plain(before.worstMouldIndex, 1), plain(after.worstMouldIndex, 1)],
-    ['back-up heat', words.energy(before.heatingKWh), words.energy(after.heatingKWh)],
+  const pair = (name: string, from: string, to: string) => (from === to ? [] : [`${name} ${from} → ${to}`]);
+  const hot = pair('too hot', countInWords(before.tooHotHours), countInWords(after.tooHotHours));
+  const damp = pair('damp', countInWords(before.humidHours), countInWords(after.humidHours));
+  const hours = [...hot, ...damp].join(', ');
+  const heat = [words.energy(before.heatingKWh), words.energy(after.heatingKWh)] as const;
+  const changed = [
+    ...(hours === '' ? [] : [`hours ${hours}`]),
+    ...pair('mould', plain(before.worstMouldIndex, 1), plain(after.worstMouldIndex, 1)),
+    ...(heat[0] === heat[1] ? [] : [`back-up heat ${heat[0].replace(/ \D+$/, '')} → ${heat[1]}`]),
   ];
-  const changed = pairs.filter(([, from, to]) => from !== to);
-  return `${capitalised(changed.map(([name, from, to]) => `${name} ${from} → ${to}`).join('; '))}.`;
+  return `${capitalised(changed.join('; '))}.`;
 }

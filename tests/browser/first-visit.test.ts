@@ -54,6 +54,14 @@ test('the page opens on an example that was run when it was built, the run in th
   expectAlike(made.verdict, (await page.textContent('.verdict-line'))!);
   expectAlike(made.acts, (await page.textContent('.acts'))!);
   expect(await page.locator('.acts li').count()).toBe(3);
+  // What this is, whose house, the verdict, all three changes and the whole drawing stand on the first screen.
+  await page.setViewportSize({ width: 1280, height: 800 });
+  const feet = await page.evaluate(() => {
+    const parts = ['.verdict-what', '.verdict-sample', '.verdict-line', '.acts', 'div.section-drawing'];
+    return parts.map((part) => document.querySelector(part)!.getBoundingClientRect().bottom);
+  });
+  expect(feet).toEqual(feet.toSorted((a, b) => a - b));
+  expect(feet.at(-1)).toBeLessThanOrEqual(800);
   const run = await page
     .locator('.figures:not([data-made]) [data-figure]')
     .evaluateAll((all) => Object.fromEntries(all.map((one) => [one.dataset.figure, one.dataset.value])));

@@ -34,6 +34,28 @@ test('each step is told from the one before it, and is made with those before it
   expect(acts[2]!.apply(house).name).toBe('house a b c');
 });
 
+test('what a change brings is told in one short sentence, what stays left out, a unit said once', () => {
+  const one = (before: Partial<Figures>, after: Partial<Figures>, units: 'metric' | 'us-therms') =>
+    actsOf(
+      {
+        drawn: { ...figures(805, 1924), ...before },
+        pulled: [],
+        steps: [{ ...pulled('a', 0, 389), figures: { ...figures(0, 389), ...after } }],
+      },
+      wordingOf(units),
+    )[0]!.brings;
+  expect(one({ worstMouldIndex: 3.8 }, { heatingKWh: 900 }, 'metric')).toBe(
+    'Hours too hot 805 → 0, damp 1924 → 389; mould 3.8 → 0.0; back-up heat 1000 → 900 kWh.',
+  );
+  // 29.3 kWh a therm
+  expect(one({ tooHotHours: 0 }, { heatingKWh: 400 }, 'us-therms')).toBe(
+    'Hours damp 1924 → 389; back-up heat 34 → 14 therms.',
+  );
+  expect(one({ tooHotHours: 0, humidHours: 389 }, { heatingKWh: 400 }, 'metric')).toBe(
+    'Back-up heat 1000 → 400 kWh.',
+  );
+});
+
 test('where one step is enough, others that help alone fill up to three, the best first, milder forms and idle ones not', () => {
   const acts = of({
     steps: [pulled('a', 100, 0)],

@@ -4,7 +4,7 @@
 import '../style/client.css';
 import { geometryOf } from '../../design/geometry.ts';
 import { wordingOf } from '../../findings/wording.ts';
-import { actsOf } from '../../report/acts.ts';
+import { actsOf, actTitle } from '../../report/acts.ts';
 import { verdictOf } from '../../report/verdict.ts';
 import { headlineFigures } from '../figures/headline-figures.ts';
 import { useFocusedHeading } from '../parts/focused-heading.ts';
@@ -85,11 +85,11 @@ export function ClientView() {
       {help === 'failed' && <p>What would help could not be computed.</p>}
       {typeof help !== 'string' && acts.length === 0 && <p>Neither heat nor damp is worth a change.</p>}
       <ol class="acts" data-acts={acts.length}>
-        {acts.map((act) => (
+        {acts.map((act, i) => (
           <li key={act.id}>
             <p>
-              <b>{act.words}</b>
-              <span>{act.brings}</span>
+              <b>{actTitle(act, i)}</b>
+              <span class="acts-brings">{act.brings}</span>
             </p>
           </li>
         ))}

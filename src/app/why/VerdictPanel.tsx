@@ -109,12 +109,10 @@ function ActsBox() {
   return (
     <div ref={box} class={help === null ? 'acts-box is-waiting' : 'acts-box'} style={{ minHeight: kept }}>
       <Acts help={help} isMade={isMade} />
-      <WeightsBox />
-      <p class="acts-prices">
-        <a class="button is-quiet" href="#build">
-          What it takes to build, in your own prices
-        </a>
-      </p>
+      <div class="acts-foot">
+        <WeightsBox />
+        <a href="#build">What it takes to build, in your own prices</a>
+      </div>
     </div>
   );
 }
@@ -168,9 +166,9 @@ function Acts({ help, isMade }: { help: Help | 'failed' | null; isMade: boolean 
           onFocusOut={lookAway}
         >
           <p>
-            <b>{actTitle(act, i)}</b>
-            <span>{act.brings}</span>{' '}
-            <span class="acts-asks">{asksInWords(act, costs?.[i] ?? null, prices)}</span>
+            <b>{actTitle(act, i)}</b>{' '}
+            <span class="acts-asks">{asksInWords(act, costs?.[i] ?? null, prices)}</span>{' '}
+            <span class="acts-brings">{act.brings}</span>
           </p>
           <button type="button" data-act="try" onClick={() => tryAct(act)}>
             {TRY[act.onTopOf ?? 0]}
