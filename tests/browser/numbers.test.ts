@@ -104,6 +104,75 @@ test('a number is taken whole, refused beside its limit, and no other number pay
   expect(complaints).toEqual([]);
 });
 
+/** In the page: what is sent to the threads that run years waits until it is let go. */
+function holdRuns(): void {
+  const { postMessage } = Worker.prototype;
+  const held: (() => void)[] = [];
+  Worker.prototype.postMessage = function (this: Worker, ...message: unknown[]) {
+    held.push(() => Reflect.apply(postMessage, this, message));
+  };
+  Object.assign(window, {
+    letRunsGo() {
+      Worker.prototype.postMessage = postMessage;
+      for (const send of held) send();
+    },
+  });
+}
+
+test('figures of an older design are dimmed after a while and say so, until the new year is there', async () => {
+  const { page, complaints } = await sheet();
+  await settledFigure(page, 'house-overheated');
+  const figure = page.locator('[data-figure="house-overheated"]');
+  const before = await figure.getAttribute('data-value');
+  await page.evaluate(holdRuns);
+  // A house that no other test has run: the answer to one that was is at hand.
+  await type(page, DEPTH, '3.37');
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() => {
+    const opacity = (part: string) => Number(getComputedStyle(document.querySelector(part)!).opacity);
+    return (
+      opacity('.figures .figure') < 0.6 && opacity('.verdict-line') < 0.6 && opacity('.figures-old') === 1
+    );
+  });
+  expect(await page.textContent('.figures-old')).toContain('Of the design before');
+  expect(await figure.getAttribute('data-value')).toBe(before);
+  // A run that takes no longer than this is not seen to come and go.
+  expect(await figure.evaluate((element) => getComputedStyle(element).transitionDelay)).toBe('0.15s');
+  await page.evaluate(() => (window as unknown as { letRunsGo(): void }).letRunsGo());
+  await settledFigure(page, 'house-overheated');
+  expect(await figure.getAttribute('data-value')).not.toBe(before);
+  expect(await figure.evaluate((element) => getComputedStyle(element).opacity)).toBe('1');
+  expect(await page.locator('.figures-old').evaluate((words) => getComputedStyle(words).opacity)).toBe('0');
+  expect(complaints).toEqual([]);
+});
+
+test('inputs behind "more" that are not as usual are counted, and alone when asked for', async () => {
+  const { page, complaints } = await sheet();
+  const EDITED = 'floor.thicknessM';
+  const count = async () =>
+    Number(/(\d+) not as usual/.exec((await page.textContent('[data-inputs="more"]'))!)![1]);
+  const unusual = () =>
+    page
+      .locator('.inputs-more .input-place')
+      .evaluateAll((all) => all.map((one) => one.querySelector<HTMLElement>('[data-path]')!.dataset.path!));
+  const ask = () => page.locator('label.chip', { hasText: 'only what is unusual' }).click();
+  const before = await count();
+  await ask();
+  const listed = await unusual();
+  expect(listed).toHaveLength(before);
+  expect(listed).not.toContain(EDITED);
+  await ask();
+  await type(page, `input[data-path="${EDITED}"]`, '24');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector(`[data-inputs="more"]:has-text("${before + 1} not as usual")`);
+  await ask();
+  expect((await unusual()).toSorted()).toEqual([...listed, EDITED].toSorted());
+  await ask();
+  await page.click('.head-tools >> text=Undo');
+  await page.waitForSelector(`[data-inputs="more"]:has-text("${before} not as usual")`);
+  expect(complaints).toEqual([]);
+});
+
 test('what no longer fits is told beside its field with a choice, and comes back when there is room', async () => {
   const { page, complaints } = await sheet();
   await settledFigure(page, 'house-overheated');

@@ -170,13 +170,16 @@ function Group({ group, isOpen, unusual }: GroupProps) {
 /** Of some inputs those that have a meaning for the design. */
 function Entries({ entries }: { entries: readonly InputEntry[] }) {
   const { design } = useWorkspace();
-  const shown = useComputed(() =>
-    entries.map(({ when }) => (!when || when(design.value) ? '1' : '0')).join(''),
-  ).value;
+  // Of all inputs and not of these, which a search changes while the design stays.
+  const meaningful = useComputed(() =>
+    ALL.filter(({ when }) => !when || when(design.value))
+      .map(({ path }) => path)
+      .join(' '),
+  ).value.split(' ');
   return (
     <div class="input-fields">
       {entries
-        .filter((_, i) => shown[i] === '1')
+        .filter(({ path }) => meaningful.includes(path))
         .map((entry) => (
           <div key={entry.path} class="input-place">
             {entry.kind === 'number' ? <NumberInput path={entry.path} /> : <ChoiceInput path={entry.path} />}
