@@ -90,6 +90,58 @@ test('the keyboard alone reaches a number, a handle and an hour', async () => {
   expect(await page.textContent('.hour-words')).toContain('solstices');
 });
 
+/** What can have the focus and, given it, is not in sight with the whole ring around it. */
+const cutRings = (page: Page) =>
+  page.evaluate(() => {
+    const bar = document.querySelector('.figure-bar')!;
+    const all = document.querySelectorAll<HTMLElement>(
+      'a[href], button:not(:disabled), input, select, summary, .map-field',
+    );
+    return [...all].flatMap((element) => {
+      if (element.getClientRects().length === 0) return [];
+      element.focus({ focusVisible: true } as FocusOptions);
+      if (document.activeElement !== element) return [];
+      // A chip's ring is around its words.
+      const ringed = [element, element.nextElementSibling].find(
+        (one) => one && getComputedStyle(one).outlineStyle !== 'none',
+      );
+      const name = `${element.tagName} ${element.ariaLabel ?? element.dataset.path ?? element.textContent}`;
+      if (!ringed) return [`${name}: no ring`];
+      const { outlineWidth, outlineOffset } = getComputedStyle(ringed);
+      const wide = Number.parseFloat(outlineWidth) + Number.parseFloat(outlineOffset) - 0.5;
+      const box = ringed.getBoundingClientRect();
+      const isWithin = (left: number, top: number, right: number, bottom: number) =>
+        box.left - wide >= left &&
+        box.top - wide >= top &&
+        box.right + wide <= right &&
+        box.bottom + wide <= bottom;
+      const foot = getComputedStyle(bar).display === 'none' ? innerHeight : bar.getBoundingClientRect().top;
+      if (!isWithin(0, 0, innerWidth, foot)) return [`${name}: out of sight`];
+      for (let at = ringed.parentElement; at && at !== document.body; at = at.parentElement) {
+        const { overflowX, overflowY } = getComputedStyle(at);
+        if (overflowX === 'visible' && overflowY === 'visible') continue;
+        const { left, top } = at.getBoundingClientRect();
+        const [x, y] = [left + at.clientLeft, top + at.clientTop];
+        if (!isWithin(x, y, x + at.clientWidth, y + at.clientHeight))
+          return [`${name}: cut by ${at.className}`];
+      }
+      return [];
+    });
+  });
+
+test('whatever has the focus is in sight with the whole ring around it', async () => {
+  const { page } = await sheet();
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  for (const [width, height] of [
+    [1280, 800],
+    [390, 844],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    expect(await cutRings(page), `${width} px`).toEqual([]);
+  }
+  await page.emulateMedia({ reducedMotion: null });
+});
+
 test('numbers change units both ways and stay the same house; lengths are told and taken in feet and inches', async () => {
   const { page } = await sheet();
   const DEPTH = 'input[data-path="sunspace.depthM"]';
