@@ -26,7 +26,6 @@ const USED = [
   'ml-matrix',
   'papaparse',
   'preact',
-  'suncalc',
   'uplot',
   'valibot',
 ];

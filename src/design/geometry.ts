@@ -2,6 +2,7 @@
 // floor. Design in, metres and square metres out. The house is a rectangle of equal storeys; the sunspace
 // stands in front of the equator-facing wall, its glass rising at the tilt from the sill to the ceiling line.
 
+import { sin, tan } from '../physics/elementary.ts';
 import type { Design } from './design.ts';
 
 export interface Geometry {
@@ -63,10 +64,10 @@ export function geometryOf(design: Design): Geometry {
 
   // Leaning glass runs back over the sunspace: its floor is the full depth, its roof what the lean leaves. Glass
   // that would lean past the common wall stands on an upright knee instead, so that it ends at the wall's top.
-  const fullLeanM = heightM / Math.tan(tilt);
+  const fullLeanM = heightM / tan(tilt);
   const leanM = hasSunspace ? Math.min(sunspace.depthM, fullLeanM) : fullLeanM;
-  const kneeM = hasSunspace ? Math.max(0, heightM - sunspace.depthM * Math.tan(tilt)) : 0;
-  const largestGlassM2 = frontLengthM * (kneeM + (heightM - kneeM) / Math.sin(tilt));
+  const kneeM = hasSunspace ? Math.max(0, heightM - sunspace.depthM * tan(tilt)) : 0;
+  const largestGlassM2 = frontLengthM * (kneeM + (heightM - kneeM) / sin(tilt));
   const sunspaceFloorM2 = hasSunspace ? sunspace.lengthM * sunspace.depthM : 0;
   const sunspaceEndM2 = hasSunspace
     ? heightM * (sunspace.depthM - leanM) + (leanM * (heightM + kneeM)) / 2

@@ -5,6 +5,7 @@
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
+import { sin, tan } from '../physics/elementary.ts';
 
 export interface EquatorFront {
   /** glass on the slope, and upright below it [m²] */
@@ -36,18 +37,18 @@ export function equatorFront(design: Design): EquatorFront {
   const hasSunspace = sunspace.join !== 'none';
   const tilt = (glass.tiltDeg * Math.PI) / 180;
   const isUpright = glass.tiltDeg >= 90;
-  const cotangent = isUpright ? 0 : 1 / Math.tan(tilt);
+  const cotangent = isUpright ? 0 : 1 / tan(tilt);
   const wholeLeanM = geometry.heightM * cotangent;
   const leanM = hasSunspace ? Math.min(sunspace.depthM, wholeLeanM) : wholeLeanM;
   const kneeM = isUpright ? 0 : Math.max(0, geometry.heightM - leanM / cotangent);
   const lengthM = geometry.frontLengthM;
-  const slopeM2 = (lengthM * (geometry.heightM - kneeM)) / Math.sin(tilt);
+  const slopeM2 = (lengthM * (geometry.heightM - kneeM)) / sin(tilt);
   const kneeM2 = lengthM * kneeM;
   const kneeGlassM2 = Math.min(Math.max(0, geometry.glassM2 - slopeM2), kneeM2);
   const slopeGlassM2 = geometry.glassM2 - kneeGlassM2;
   const rows = hasSunspace ? 1 : house.storeys;
   const slantM = slopeGlassM2 / lengthM / rows;
-  const riseM = slantM * Math.sin(tilt);
+  const riseM = slantM * sin(tilt);
   const headM = geometry.heightM / rows;
   const roomDepthM = hasSunspace ? sunspace.depthM : geometry.houseDepthM;
   const depthAtHeadM = hasSunspace ? sunspace.depthM - leanM : geometry.houseDepthM;

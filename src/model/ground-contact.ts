@@ -8,6 +8,7 @@
 
 import { materialById } from '../design/materials.ts';
 import { type Complex, divide, modulus, multiply, scale } from '../physics/complex.ts';
+import { atan2 } from '../physics/elementary.ts';
 import {
   type SoilColumn,
   soilColumn,
@@ -165,7 +166,7 @@ function beyond({ uValue, rsi, layers, outdoor, widening, ground, climate }: Con
   // No floor follows the year more closely than the air outside it does.
   const most = Math.min(1, uValue / modulus(outdoor));
   const ratio = divide(scale(outdoor, most), through);
-  const lagDays = (-Math.atan2(ratio.im, ratio.re) * DAYS) / (2 * Math.PI);
+  const lagDays = (-atan2(ratio.im, ratio.re) * DAYS) / (2 * Math.PI);
   const wave = {
     meanC: climate.meanC,
     amplitudeK: climate.amplitudeK * modulus(ratio),

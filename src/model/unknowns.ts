@@ -3,6 +3,7 @@
 // normal one, of the factor's logarithm or of the shift. Widths are house rules: common practice, no source.
 
 import { UNKNOWN_IDS, type UnknownId } from '../design/as-found.ts';
+import { exp, square } from '../physics/elementary.ts';
 import type { Element, Gain, Layer, Model, MoistureSource, Opening, Zone } from './model.ts';
 import { withEachHour } from './schedule.ts';
 
@@ -162,7 +163,7 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
     change: (model, times) =>
       withOpenings(model, (opening) => {
         if (opening.kind === 'cracks')
-          return { ...opening, windCoefficient: opening.windCoefficient * times ** 2 };
+          return { ...opening, windCoefficient: opening.windCoefficient * square(times) };
         return opening.kind === 'vent'
           ? { ...opening, windCoefficient: opening.windCoefficient * times }
           : opening;
@@ -189,7 +190,7 @@ export function modelWith(model: Model, values: UnknownValues): Model {
 /** The value of an unknown at so many of its prior's standard deviations. */
 export function valueAt(id: UnknownId, place: number): number {
   const { scale, priorSd } = UNKNOWNS[id];
-  return scale === 'factor' ? Math.exp(priorSd * place) : priorSd * place;
+  return scale === 'factor' ? exp(priorSd * place) : priorSd * place;
 }
 
 /** As the drawing has it: a factor of 1 or a shift of 0. */

@@ -1,6 +1,8 @@
 // How much air the sun's rays cross, as a multiple of the path straight up: true zenith angle in, air mass out.
 // Not corrected for pressure.
 // Source: Kasten and Young, Revised optical air mass tables and approximation formula, Applied Optics 28, 1989.
+
+import { cos, power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /**
@@ -15,6 +17,6 @@ import { requireRange } from './require-range.ts';
  */
 export function relativeAirMass(trueZenithDeg: number): number {
   requireRange('trueZenithDeg', trueZenithDeg, 0, 90, '°');
-  const cosZenith = Math.cos((trueZenithDeg * Math.PI) / 180);
-  return 1 / (cosZenith + 0.50572 * (96.07995 - trueZenithDeg) ** -1.6364);
+  const cosZenith = cos((trueZenithDeg * Math.PI) / 180);
+  return 1 / (cosZenith + 0.50572 * power(96.07995 - trueZenithDeg, -1.6364));
 }

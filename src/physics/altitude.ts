@@ -1,6 +1,7 @@
 // Air pressure from height above the sea in the standard atmosphere.
 // Source: US Standard Atmosphere 1976, troposphere, in the form of ASHRAE Fundamentals chapter 1, equation 3.
 import { SEA_LEVEL_PRESSURE } from './constants.ts';
+import { power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** Lapse of temperature over temperature at sea level [1/m], and the exponent [–]. */
@@ -18,7 +19,7 @@ const EXPONENT = 5.2559;
  */
 export function standardPressure(elevationM: number): number {
   requireRange('elevationM', elevationM, -500, 10_000, 'm');
-  return SEA_LEVEL_PRESSURE * (1 - LAPSE_PER_M * elevationM) ** EXPONENT;
+  return SEA_LEVEL_PRESSURE * power(1 - LAPSE_PER_M * elevationM, EXPONENT);
 }
 
 /**
@@ -29,5 +30,5 @@ export function standardPressure(elevationM: number): number {
  * Error: the mean pressure of a place, or of its grid cell, differs from the standard by up to 1.5 kPa, which is 130 m.
  */
 export function elevationFromPressure(pressurePa: number): number {
-  return (1 - (pressurePa / SEA_LEVEL_PRESSURE) ** (1 / EXPONENT)) / LAPSE_PER_M;
+  return (1 - power(pressurePa / SEA_LEVEL_PRESSURE, 1 / EXPONENT)) / LAPSE_PER_M;
 }

@@ -1,5 +1,7 @@
 // Complex numbers for periodic heat flow: pairs of real and imaginary part, and 2×2 matrices of them.
 
+import { cos, exp, expm1, sin, square } from './elementary.ts';
+
 export interface Complex {
   readonly re: number;
   readonly im: number;
@@ -26,22 +28,31 @@ export function scale(a: Complex, factor: number): Complex {
 }
 
 export function divide(a: Complex, b: Complex): Complex {
-  const size = b.re ** 2 + b.im ** 2;
+  const size = square(b.re) + square(b.im);
   return { re: (a.re * b.re + a.im * b.im) / size, im: (a.im * b.re - a.re * b.im) / size };
 }
 
 export function modulus(a: Complex): number {
-  return Math.hypot(a.re, a.im);
+  return Math.sqrt(square(a.re) + square(a.im));
 }
 
 /** Hyperbolic cosine. */
 export function cosh(a: Complex): Complex {
-  return { re: Math.cosh(a.re) * Math.cos(a.im), im: Math.sinh(a.re) * Math.sin(a.im) };
+  const { even, odd } = halvesOfExp(a.re);
+  return { re: even * cos(a.im), im: odd * sin(a.im) };
 }
 
 /** Hyperbolic sine. */
 export function sinh(a: Complex): Complex {
-  return { re: Math.sinh(a.re) * Math.cos(a.im), im: Math.cosh(a.re) * Math.sin(a.im) };
+  const { even, odd } = halvesOfExp(a.re);
+  return { re: odd * cos(a.im), im: even * sin(a.im) };
+}
+
+/** Hyperbolic cosine and sine of a real number. */
+function halvesOfExp(x: number): { readonly even: number; readonly odd: number } {
+  const grown = exp(Math.abs(x));
+  const odd = (Math.abs(x) < 1 ? expm1(Math.abs(x)) * (1 + 1 / grown) : grown - 1 / grown) / 2;
+  return { even: (grown + 1 / grown) / 2, odd: x < 0 ? -odd : odd };
 }
 
 /** Matrix product a·b. */

@@ -1,10 +1,12 @@
 // Splits global horizontal irradiance into beam and diffuse where a weather file gives only the sum.
 // Source: Erbs, Klein and Duffie, Estimation of the diffuse radiation fraction for hourly, daily and
 // monthly-average global radiation, Solar Energy 28, 1982.
+
+import { cos } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** Sun lower than about 3° (the same limit as the DISC model's 87°): the whole is taken as diffuse. */
-const MIN_COS_ZENITH = Math.cos((87 * Math.PI) / 180);
+const MIN_COS_ZENITH = cos((87 * Math.PI) / 180);
 
 export interface SplitIrradiance {
   /** beam normal to the rays [W/m²] */
@@ -23,7 +25,7 @@ export function erbsDiffuseFraction(kt: number): number {
   requireRange('kt', kt, 0, Number.POSITIVE_INFINITY, '');
   if (kt <= 0.22) return 1 - 0.09 * kt;
   if (kt > 0.8) return 0.165;
-  return 0.9511 - 0.1604 * kt + 4.388 * kt ** 2 - 16.638 * kt ** 3 + 12.336 * kt ** 4;
+  return 0.9511 + kt * (-0.1604 + kt * (4.388 + kt * (-16.638 + kt * 12.336)));
 }
 
 /**

@@ -2,6 +2,7 @@
 // Source: Spencer, Fourier series representation of the position of the sun, Search 2(5), 1971, with the solar
 // constant 1366.1 W/m² of ASTM E490 (1361 W/m² would lower a year's tilted sky irradiance by 0.015 %).
 import { SOLAR_CONSTANT } from './constants.ts';
+import { cos, sin } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /**
@@ -15,10 +16,6 @@ export function extraterrestrialNormal(dayOfYear: number): number {
   requireRange('dayOfYear', dayOfYear, 1, 366, '');
   const b = (2 * Math.PI * (dayOfYear - 1)) / 365;
   const eccentricity =
-    1.00011 +
-    0.034221 * Math.cos(b) +
-    0.00128 * Math.sin(b) +
-    0.000719 * Math.cos(2 * b) +
-    0.000077 * Math.sin(2 * b);
+    1.00011 + 0.034221 * cos(b) + 0.00128 * sin(b) + 0.000719 * cos(2 * b) + 0.000077 * sin(2 * b);
   return SOLAR_CONSTANT * eccentricity;
 }

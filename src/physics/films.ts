@@ -26,5 +26,5 @@ export function outsideConvection(windSpeed: number): number {
  */
 export function blackBodyConductance(meanTempK: number): number {
   requireRange('meanTempK', meanTempK, 150, 450, 'K');
-  return 4 * STEFAN_BOLTZMANN * meanTempK ** 3;
+  return 4 * STEFAN_BOLTZMANN * meanTempK * meanTempK * meanTempK;
 }

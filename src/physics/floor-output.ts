@@ -1,5 +1,6 @@
 // What a heated floor or wall gives its room: how much warmer its face is in, W/m² out; and how warm it may be.
 
+import { power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** q = 8.92 ΔT^1.1. EN 1264, memory, confirmed by the 100 and 175 W/m² that the standard's own limits give. */
@@ -21,7 +22,7 @@ const WALL_W_PER_M2K = 8;
  */
 export function floorOutput(overK: number): number {
   requireRange('overK', overK, 0, 20, 'K');
-  return FLOOR_FACTOR * overK ** FLOOR_POWER;
+  return FLOOR_FACTOR * power(overK, FLOOR_POWER);
 }
 
 /**

@@ -3,6 +3,7 @@
 // Source: EN 673:2011, its Nusselt constants for upright, 45° and flat glazing and its gas table (from memory: air and
 // argon high confidence, krypton medium). Heat flowing down (warm pane above): ISO 15099, Nu = 1 + (Nu₉₀ − 1) sin β.
 import { GRAVITY, ZERO_CELSIUS_K } from './constants.ts';
+import { power, sin, square } from './elementary.ts';
 import { blackBodyConductance } from './films.ts';
 import { requireRange } from './require-range.ts';
 
@@ -125,7 +126,8 @@ function nusselt(gap: GasGap, data: GasData, conductivity: number): number {
   const viscosity = data.viscosity0 + data.viscositySlope * (gap.meanTempK - ZERO_CELSIUS_K);
   const density = (data.density10 * 283.15) / gap.meanTempK;
   const grashof =
-    (GRAVITY * gap.widthM ** 3 * Math.abs(gap.deltaTempK) * density ** 2) / (gap.meanTempK * viscosity ** 2);
+    (GRAVITY * power(gap.widthM, 3) * Math.abs(gap.deltaTempK) * square(density)) /
+    (gap.meanTempK * square(viscosity));
   const rayleigh = (grashof * viscosity * data.specificHeat) / conductivity;
   // Glass facing down is glass facing up with the flow turned round.
   const facingUp = gap.tiltDeg <= 90;
@@ -133,7 +135,7 @@ function nusselt(gap: GasGap, data: GasData, conductivity: number): number {
   const isUpward = gap.deltaTempK >= 0 === facingUp;
   if (isUpward) return Math.max(nusseltUpward(leanDeg, rayleigh), 1);
   const upright = Math.max(nusseltUpward(90, rayleigh), 1);
-  return 1 + (upright - 1) * Math.sin((leanDeg * Math.PI) / 180);
+  return 1 + (upright - 1) * sin((leanDeg * Math.PI) / 180);
 }
 
 /** EN 673's correlation at a tilt of 0…90°, heat flowing upward or level. */
@@ -142,5 +144,5 @@ function nusseltUpward(tiltDeg: number, rayleigh: number): number {
   const share = (tiltDeg - from.tiltDeg) / (to.tiltDeg - from.tiltDeg);
   const factor = from.factor + share * (to.factor - from.factor);
   const exponent = from.exponent + share * (to.exponent - from.exponent);
-  return factor * rayleigh ** exponent;
+  return factor * power(rayleigh, exponent);
 }

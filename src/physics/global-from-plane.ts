@@ -3,6 +3,7 @@
 // reading. Sources: diffuse-split.ts, sky-on-plane.ts.
 
 import { splitGlobal } from './diffuse-split.ts';
+import { acos } from './elementary.ts';
 import { groundOnPlane, perezCoefficients, skyFromCoefficients } from './sky-on-plane.ts';
 
 /** Where sun and plane stand in an hour. */
@@ -27,7 +28,7 @@ const HALVINGS = 40;
 function onPlane(global: number, at: PlaneHour): number {
   const { cosIncidence, cosZenith, extraNormal, tiltDeg, albedo } = at;
   const { beamNormal, diffuse } = splitGlobal(global, cosZenith, extraNormal);
-  const zenithDeg = (Math.acos(Math.min(1, cosZenith)) * 180) / Math.PI;
+  const zenithDeg = (acos(Math.min(1, cosZenith)) * 180) / Math.PI;
   const { f1, f2 } = perezCoefficients(beamNormal, diffuse, extraNormal, zenithDeg);
   const sky = skyFromCoefficients(diffuse, f1, f2, cosIncidence, cosZenith, tiltDeg);
   return (

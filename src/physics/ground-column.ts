@@ -10,6 +10,7 @@
 // within 10 % and 9 days, with insulation at their edge 11 % and 12 days, bermed walls 21 % and 13 days, of which most is
 // their steady U-value's. Without widening a bare floor answers up to 27 % too weakly.
 
+import { expm1, log } from './elementary.ts';
 import { type Ground, periodicDepth } from './ground-floor.ts';
 
 /** Widening under a floor times its characteristic dimension, behind a wall times its height. */
@@ -74,8 +75,8 @@ export function soilColumn(
   // Lengths of unwidened soil: ∫ dz/(1 + wz).
   const whole = Math.max(0, soilResistance) * conductivity;
   const plain = (from: number, to: number) =>
-    widening > 0 ? Math.log((1 + widening * to) / (1 + widening * from)) / widening : to - from;
-  const full = widening > 0 ? Math.expm1(Math.min(50, widening * whole)) / widening : whole;
+    widening > 0 ? log((1 + widening * to) / (1 + widening * from)) / widening : to - from;
+  const full = widening > 0 ? expm1(Math.min(50, widening * whole)) / widening : whole;
   const depth = Math.min(full, (DEEPEST * yearly) / (1 + (conductivity * coverResistance) / yearly));
   const slices: SoilSlice[] = [];
   let top = 0;

@@ -2,6 +2,8 @@
 // depth of the yearly wave out. A slab loses around its edge first, so area and exposed perimeter both count.
 // Source: ISO 13370:2017 (from memory, high confidence; U-values checked by a published table). Ground: clay or silt
 // 1.5 W/mK and 3.0 MJ/m³K; sand or gravel 2.0 and 2.0; rock 3.5 and 2.0.
+
+import { log } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** ISO 13370 films [m²K/W]: floor, wall below ground, outside. */
@@ -89,7 +91,7 @@ export function slabUValue(floor: FloorPlan, ground: Ground): number {
   const { conductivity } = ground;
   if (thickness >= dimension) return conductivity / (0.457 * dimension + thickness);
   const path = Math.PI * dimension;
-  return ((2 * conductivity) / (path + thickness)) * Math.log(path / thickness + 1);
+  return ((2 * conductivity) / (path + thickness)) * log(path / thickness + 1);
 }
 
 /**
@@ -106,7 +108,7 @@ export function basementWallUValue(floor: FloorPlan, ground: Ground, wall: Below
   return (
     ((2 * conductivity) / (Math.PI * wall.depthM)) *
     (1 + (0.5 * floorDepth) / (floorDepth + wall.depthM)) *
-    Math.log(wall.depthM / wallDepth + 1)
+    log(wall.depthM / wallDepth + 1)
   );
 }
 
@@ -133,9 +135,7 @@ export function edgeInsulationPsi(
   const reach = strip.lies === 'upright' ? 2 * strip.reachM : strip.reachM;
   const depth = equivalentThickness(floor, ground);
   const added = Math.max(ground.conductivity * strip.resistance - strip.thicknessM, 0);
-  return (
-    (-ground.conductivity / Math.PI) * (Math.log(reach / depth + 1) - Math.log(reach / (depth + added) + 1))
-  );
+  return (-ground.conductivity / Math.PI) * (log(reach / depth + 1) - log(reach / (depth + added) + 1));
 }
 
 /**

@@ -13,6 +13,7 @@
 // Error: against those sections, tests/published/ground-section.test.ts.
 
 import { add, type Complex, cosh, divide, modulus, multiply, scale, sinh } from './complex.ts';
+import { cos, exp, sin } from './elementary.ts';
 import type { Ground } from './ground-floor.ts';
 import { annualDampingDepth, annualWave } from './ground-temperature.ts';
 import { type WallLayer, wallTransfer } from './heat-transfer-matrix.ts';
@@ -124,7 +125,7 @@ function soilWave({ conductivity, heatCapacity }: Ground): SoilWave {
 function undisturbed({ diffusivity }: SoilWave, depthM: number): Complex {
   const { damping, lagDays } = annualWave(diffusivity, depthM);
   const angle = (2 * Math.PI * lagDays * DAY_S) / YEAR_S;
-  return { re: damping * Math.cos(angle), im: -damping * Math.sin(angle) };
+  return { re: damping * cos(angle), im: -damping * sin(angle) };
 }
 
 /** Heat that arrives inside, from length of an arc, swing of the shut soil's face, resistance of a strip on the way. */
@@ -151,8 +152,8 @@ function halfShut(u: Complex): Complex {
 }
 
 function exponential(a: Complex): Complex {
-  const size = Math.exp(a.re);
-  return { re: size * Math.cos(a.im), im: size * Math.sin(a.im) };
+  const size = exp(a.re);
+  return { re: size * cos(a.im), im: size * sin(a.im) };
 }
 
 /** Of a number in the first quadrant. */

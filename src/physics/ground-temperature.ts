@@ -3,6 +3,8 @@
 // ASHRAE Transactions 71, 1965 (from memory, high confidence). Typical diffusivities, from memory, medium confidence:
 // dry sand 0.02, clay 0.04–0.05, wet sand 0.07, rock 0.10 m²/day. The surface swings about as the monthly air does;
 // its yearly mean is the air's, or 1–2 K above it under snow or on bare sunny soil.
+
+import { exp } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 const DAYS = 365;
@@ -33,5 +35,5 @@ export function annualWave(
 ): { readonly damping: number; readonly lagDays: number } {
   requireRange('depthM', depthM, 0, 100, 'm');
   const ratio = depthM / annualDampingDepth(diffusivity);
-  return { damping: Math.exp(-ratio), lagDays: (ratio * DAYS) / (2 * Math.PI) };
+  return { damping: exp(-ratio), lagDays: (ratio * DAYS) / (2 * Math.PI) };
 }

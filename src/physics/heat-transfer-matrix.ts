@@ -13,6 +13,7 @@ import {
   scale,
   sinh,
 } from './complex.ts';
+import { atan2 } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 import { type ConductingLayer, penetrationDepth } from './wall-response.ts';
 
@@ -77,7 +78,7 @@ export function wallTransfer(
   const { z11, z12, z22 } = matrix;
   const y12 = divide({ re: -1, im: 0 }, z12);
   const uValue = 1 / resistance;
-  const phase = Math.atan2(y12.im, y12.re) / (2 * Math.PI);
+  const phase = atan2(y12.im, y12.re) / (2 * Math.PI);
   const capacity = (z: Complex) =>
     (periodS / (2 * Math.PI)) * modulus(divide({ re: z.re - 1, im: z.im }, z12));
   return {

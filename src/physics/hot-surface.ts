@@ -1,6 +1,7 @@
 // What a hot upright surface gives a room by radiation and by the air it stirs: temperatures in, W/m² and a share out.
 
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
+import { power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** Turbulent free convection on upright surfaces: 1.31 ΔT^⅓ [W/(m²K)]; ASHRAE Fundamentals, memory, high confidence. */
@@ -24,8 +25,8 @@ export function hotSurface(
   requireRange('surfaceC', surfaceC, roomC + 1, 1000, '°C');
   requireRange('emissivity', emissivity, 0, 1, '');
   const overK = surfaceC - roomC;
-  const byAir = CONVECTION * overK ** (4 / 3);
+  const byAir = CONVECTION * power(overK, 4 / 3);
   const radiant =
-    emissivity * STEFAN_BOLTZMANN * ((surfaceC + ZERO_CELSIUS_K) ** 4 - (roomC + ZERO_CELSIUS_K) ** 4);
+    emissivity * STEFAN_BOLTZMANN * (power(surfaceC + ZERO_CELSIUS_K, 4) - power(roomC + ZERO_CELSIUS_K, 4));
   return { flux: byAir + radiant, radiantShare: radiant / (byAir + radiant) };
 }

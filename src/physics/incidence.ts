@@ -1,6 +1,8 @@
 // Angle between the sun and a plane: directions in, cosine of the incidence angle out.
 // Conventions: azimuths clockwise from north; tilt 0 = flat facing up, 90 = upright, 180 = facing down.
 // Source: dot product of two unit vectors, any solar engineering text.
+
+import { cos, sin } from './elementary.ts';
 import type { SkyVector } from './sun-position.ts';
 
 const DEG = Math.PI / 180;
@@ -8,9 +10,9 @@ const DEG = Math.PI / 180;
 /** Outward normal of a plane of a tilt and azimuth [°] as a unit vector. */
 export function planeNormal(tiltDeg: number, azimuthDeg: number): SkyVector {
   return {
-    east: Math.sin(tiltDeg * DEG) * Math.sin(azimuthDeg * DEG),
-    north: Math.sin(tiltDeg * DEG) * Math.cos(azimuthDeg * DEG),
-    up: Math.cos(tiltDeg * DEG),
+    east: sin(tiltDeg * DEG) * sin(azimuthDeg * DEG),
+    north: sin(tiltDeg * DEG) * cos(azimuthDeg * DEG),
+    up: cos(tiltDeg * DEG),
   };
 }
 

@@ -2,6 +2,8 @@
 // shelter of the house, temperature difference and wind. Out: leakage area, infiltration.
 // Method: the power law of leakage, effective leakage area at 4 Pa, and the basic superposition of stack and wind
 // (Sherman and Grimsrud 1980), as ASHRAE Handbook Fundamentals prints it. Flows are magnitudes, m³/s.
+
+import { power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** Density of air at which leakage areas are stated, kg/m³: dry air near 21 °C at sea level. */
@@ -63,7 +65,7 @@ export function leakageFlow(volumeM3: number, ach50: number, exponent: number, p
   requireRange('ach50', ach50, 0, 100, '1/h');
   requireRange('exponent', exponent, 0.5, 1, '');
   requireRange('pressurePa', pressurePa, -500, 500, 'Pa');
-  return ((volumeM3 * ach50) / 3600) * (Math.abs(pressurePa) / 50) ** exponent;
+  return ((volumeM3 * ach50) / 3600) * power(Math.abs(pressurePa) / 50, exponent);
 }
 
 /**

@@ -3,6 +3,7 @@
 // weather files count them; only the wet bulb, which freezes, goes by ASHRAE with ice.
 // Sources: WMO-No. 8 (saturation), ASHRAE Fundamentals 2017 chapter 1 (mixture), ISO 13788 (vapour content).
 import { GAS_CONSTANT_AIR, VAPOUR_MASS_RATIO, ZERO_CELSIUS_K } from './constants.ts';
+import { exp, log } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** What the saturation formula was fitted for [°C], and the pieces of the curve that loops read. */
@@ -25,12 +26,12 @@ const CUBICS = cubics();
  */
 export function saturationPressure(tempC: number): number {
   requireRange('tempC', tempC, -100, 100, '°C');
-  return 611.2 * Math.exp((17.62 * tempC) / (243.12 + tempC));
+  return 611.2 * exp((17.62 * tempC) / (243.12 + tempC));
 }
 
 /** saturationPressure for loops that keep to its range themselves: no guard. */
 function saturationPressureUnchecked(tempC: number): number {
-  return 611.2 * Math.exp((17.62 * tempC) / (243.12 + tempC));
+  return 611.2 * exp((17.62 * tempC) / (243.12 + tempC));
 }
 
 /** Slope of `saturationPressure` [Pa/K] at an air temperature [°C]: its derivative. Every time step: no guards. */
@@ -85,7 +86,7 @@ export function dewPointFromVapourPressure(vapourPressure: number): number {
 
 /** dewPointFromVapourPressure for loops that keep to its range themselves: no guard. */
 export function dewPointUnchecked(vapourPressure: number): number {
-  const x = Math.log(vapourPressure / 611.2);
+  const x = log(vapourPressure / 611.2);
   return (243.12 * x) / (17.62 - x);
 }
 

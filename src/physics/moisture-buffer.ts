@@ -2,6 +2,8 @@
 // one-node capacity for an hourly balance.
 // Method: the NORDTEST moisture buffer value (2005): 8 h at 75 % and 16 h at 33 % relative humidity, read in
 // g per m² and per % of relative humidity. Humidity is a fraction 0–1 except in that unit.
+
+import { exp } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 const TEST_WET_H = 8;
@@ -20,8 +22,8 @@ const TEST_DRY_H = 16;
 export function bufferCapacity(bufferValue: number, timeConstantH: number): number {
   requireRange('bufferValue', bufferValue, 0, 20, 'g/(m²·%RH)');
   requireRange('timeConstantH', timeConstantH, 0.1, 48, 'h');
-  const up = 1 - Math.exp(-TEST_WET_H / timeConstantH);
-  const down = 1 - Math.exp(-TEST_DRY_H / timeConstantH);
-  const day = 1 - Math.exp(-(TEST_WET_H + TEST_DRY_H) / timeConstantH);
+  const up = 1 - exp(-TEST_WET_H / timeConstantH);
+  const down = 1 - exp(-TEST_DRY_H / timeConstantH);
+  const day = 1 - exp(-(TEST_WET_H + TEST_DRY_H) / timeConstantH);
   return (100 * bufferValue * day) / (up * down);
 }

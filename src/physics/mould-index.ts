@@ -4,6 +4,8 @@
 // Relative humidity is a fraction 0–1; the published polynomials count it in per cent, turned once on entry.
 // An index of 3 is where mould shows to the eye; ASHRAE 160 wants it to stay below 3.
 
+import { exp, log } from './elementary.ts';
+
 /** Index that fails a surface [–]: ASHRAE 160-2016. */
 export const MOULD_INDEX_LIMIT = 3;
 
@@ -108,7 +110,7 @@ export function criticalHumidity(tempC: number, leastHumidity: number): number {
  * in its original, sawn surface. Every time step: no guards; tempC > 0, humidity > 0.
  */
 export function weeksToStart(tempC: number, humidity: number, wood: 0 | 1): number {
-  return Math.exp(-0.68 * Math.log(tempC) - 13.9 * Math.log(100 * humidity) + 0.14 * wood + 66.02);
+  return exp(-0.68 * log(tempC) - 13.9 * log(100 * humidity) + 0.14 * wood + 66.02);
 }
 
 /**
@@ -173,7 +175,7 @@ function favours(tempC: number, humidity: number, critical: number): boolean {
 }
 
 function grow(state: MouldState, dtHours: number, ratePerHour: number, limit: number): number {
-  const slowing = Math.max(1 - Math.exp(2.3 * (state.index - limit)), 0);
+  const slowing = Math.max(1 - exp(2.3 * (state.index - limit)), 0);
   state.index = Math.min(state.index + ratePerHour * slowing * dtHours, 6);
   state.unfavourableHours = 0;
   return state.index;

@@ -5,6 +5,8 @@
 // The overhang springs level from a line in the glass plane; the fins stand square on the glass along its sides. The
 // sun is a point here; walls beyond the given shades and the ground throw no shadow.
 
+import { cos, sin } from './elementary.ts';
+
 const DEG = Math.PI / 180;
 
 export interface WindowShading {
@@ -51,15 +53,15 @@ export function sunlitFraction(
   elevationDeg: number,
   azimuthDeg: number,
 ): number {
-  const up = Math.sin(elevationDeg * DEG);
+  const up = sin(elevationDeg * DEG);
   if (up <= 0) return 0;
-  const [sinTilt, cosTilt] = [Math.sin(tiltDeg * DEG), Math.cos(tiltDeg * DEG)];
+  const [sinTilt, cosTilt] = [sin(tiltDeg * DEG), cos(tiltDeg * DEG)];
   const turned = (azimuthDeg - planeAzimuthDeg) * DEG;
-  const level = Math.cos(elevationDeg * DEG);
-  const toward = level * Math.cos(turned);
+  const level = cos(elevationDeg * DEG);
+  const toward = level * cos(turned);
   const normal = toward * sinTilt + up * cosTilt;
   if (normal <= 1e-9) return 0;
-  const sidewaysSlope = (level * Math.sin(turned)) / normal;
+  const sidewaysSlope = (level * sin(turned)) / normal;
   const upwardSlope = (up * sinTilt - toward * cosTilt) / normal;
 
   const overhang = overhangShadow(shading, sinTilt, sidewaysSlope, up / normal);

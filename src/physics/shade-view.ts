@@ -2,6 +2,8 @@
 // light of the even sky and of the light from the ground out. Averaged over the glass; the shades count as black.
 // A long overhang alone has a closed form (crossed strings, Hottel). Everything else is summed once over rays from
 // the glass; error below 0.003 against the closed form (tests/physics/shade-view.test.ts).
+
+import { cos, power, sin, square } from './elementary.ts';
 import type { WindowShading } from './overhang-shadow.ts';
 import { requireRange } from './require-range.ts';
 
@@ -14,7 +16,7 @@ const RAYS = 40_000;
  * Steps of an additive sequence that fills the four dimensions (place on the glass, direction) evenly: powers of 1/g,
  * g⁵ = g + 1 (Roberts 2018). Deterministic: the same window always keeps the same light.
  */
-const STEPS = [1, 2, 3, 4].map((power) => 1.1673039782614187 ** -power);
+const STEPS = [1, 2, 3, 4].map((steps) => power(1.1673039782614187, -steps));
 
 export interface KeptLight {
   /** share of the unshaded sky light, 0…1 */
@@ -40,9 +42,9 @@ export function overhangSkyView(heightM: number, tiltDeg: number, depthM: number
   requireRange('tiltDeg', tiltDeg, 0, 90, '°');
   requireRange('depthM', depthM, 0, 100, 'm');
   requireRange('gapM', gapM, 0, 100, 'm');
-  const [sine, cosine] = [Math.sin(tiltDeg * DEG), Math.cos(tiltDeg * DEG)];
+  const [sine, cosine] = [sin(tiltDeg * DEG), cos(tiltDeg * DEG)];
   // From a point of the glass plane, this far down the slope from where the overhang springs, to its lip.
-  const toLip = (down: number) => Math.hypot(depthM - down * cosine, down * sine);
+  const toLip = (down: number) => Math.sqrt(square(depthM - down * cosine) + square(down * sine));
   const factor = (toLip(gapM) + heightM - toLip(gapM + heightM)) / (2 * heightM);
   return Math.max(1 - factor / ((1 + cosine) / 2), 0);
 }
@@ -70,13 +72,13 @@ export function keptLight(shading: WindowShading, tiltDeg: number): KeptLight {
 
 /** Both shares by rays from places all over the glass into directions that carry equal flux. */
 function summed(shading: WindowShading, tiltDeg: number): KeptLight {
-  const [sine, cosine] = [Math.sin(tiltDeg * DEG), Math.cos(tiltDeg * DEG)];
+  const [sine, cosine] = [sin(tiltDeg * DEG), cos(tiltDeg * DEG)];
   const all = { sky: 0, ground: 0 };
   const kept = { sky: 0, ground: 0 };
   for (let i = 0; i < RAYS; i++) {
     const [across, upward, flux, turn] = [draw(i, 0), draw(i, 1), draw(i, 2), 2 * Math.PI * draw(i, 3)];
     const radius = Math.sqrt(flux);
-    const ray = { x: radius * Math.sin(turn), y: radius * Math.cos(turn), n: Math.sqrt(1 - flux) };
+    const ray = { x: radius * sin(turn), y: radius * cos(turn), n: Math.sqrt(1 - flux) };
     const part = ray.y * sine + ray.n * cosine > 0 ? 'sky' : 'ground';
     const [x, y] = [across * shading.widthM, upward * shading.heightM];
     all[part]++;

@@ -4,9 +4,10 @@
 // Source: Perez, Ineichen, Seals, Michalsky and Stewart, Modeling daylight availability and irradiance components
 // from direct and global irradiance, Solar Energy 44, 1990, all-sites composite coefficients.
 import { relativeAirMass } from './air-mass.ts';
+import { cos, power, sin } from './elementary.ts';
 
 const DEG = Math.PI / 180;
-const COS_85 = Math.cos(85 * DEG);
+const COS_85 = cos(85 * DEG);
 
 /** Zenith term of the clearness index, κ z³ with z in radians. */
 const KAPPA = 1.041;
@@ -64,7 +65,7 @@ export function perezCoefficients(
 ): SkyBrightness {
   if (diffuseHorizontal <= 0 || zenithDeg >= 90) return { f1: 0, f2: 0 };
   const zenith = zenithDeg * DEG;
-  const cubic = KAPPA * zenith ** 3;
+  const cubic = KAPPA * power(zenith, 3);
   const clearness = ((diffuseHorizontal + beamNormal) / diffuseHorizontal + cubic) / (1 + cubic);
   const brightness = (diffuseHorizontal * relativeAirMass(zenithDeg)) / extraNormal;
   let bin = 0;
@@ -99,9 +100,9 @@ export function skyFromCoefficients(
   tiltDeg: number,
 ): SkyLight {
   const tilt = tiltDeg * DEG;
-  const isotropic = (diffuseHorizontal * (1 - f1) * (1 + Math.cos(tilt))) / 2;
+  const isotropic = (diffuseHorizontal * (1 - f1) * (1 + cos(tilt))) / 2;
   const circumsolar = (diffuseHorizontal * f1 * Math.max(cosInc, 0)) / Math.max(cosZenith, COS_85);
-  const horizon = diffuseHorizontal * f2 * Math.sin(tilt);
+  const horizon = diffuseHorizontal * f2 * sin(tilt);
   if (isotropic + circumsolar + horizon <= 0) return { isotropic: 0, circumsolar: 0, horizon: 0 };
   return { isotropic, circumsolar, horizon };
 }
@@ -115,5 +116,5 @@ export function skyFromCoefficients(
  * @returns [W/m²] on the plane: global · albedo · (1 − cos β)/2
  */
 export function groundOnPlane(global: number, albedo: number, tiltDeg: number): number {
-  return (global * albedo * (1 - Math.cos(tiltDeg * DEG))) / 2;
+  return (global * albedo * (1 - cos(tiltDeg * DEG))) / 2;
 }

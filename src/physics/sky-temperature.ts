@@ -3,6 +3,7 @@
 // Sources: Berdahl and Martin, Emissivity of clear skies, Solar Energy 32, 1984; Martin and Berdahl,
 // Characteristics of infrared sky radiation, Solar Energy 33, 1984 (clouds).
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from './constants.ts';
+import { cos, square } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /**
@@ -27,9 +28,9 @@ export function clearSkyEmissivity(dewPointC: number, hourOfDay: number, pressur
   requireRange('hourOfDay', hourOfDay, 0, 24, 'h');
   requireRange('pressurePa', pressurePa, 40_000, 110_000, 'Pa');
   const dew = Math.max(dewPointC, -38) / 100;
-  const hourTerm = 0.013 * Math.cos((2 * Math.PI * hourOfDay) / 24);
+  const hourTerm = 0.013 * cos((2 * Math.PI * hourOfDay) / 24);
   const pressureTerm = 0.00012 * (pressurePa / 100 - 1000);
-  return Math.min(0.711 + 0.56 * dew + 0.73 * dew ** 2 + hourTerm + pressureTerm, 1);
+  return Math.min(0.711 + 0.56 * dew + 0.73 * square(dew) + hourTerm + pressureTerm, 1);
 }
 
 /**
@@ -66,7 +67,7 @@ export function skyEmissivity(
 export function skyDomeTempC(dryBulbC: number, emissivity: number): number {
   requireRange('dryBulbC', dryBulbC, -90, 60, '°C');
   requireRange('emissivity', emissivity, 0, 1.2, '');
-  return emissivity ** 0.25 * (dryBulbC + ZERO_CELSIUS_K) - ZERO_CELSIUS_K;
+  return Math.sqrt(Math.sqrt(emissivity)) * (dryBulbC + ZERO_CELSIUS_K) - ZERO_CELSIUS_K;
 }
 
 /**
@@ -99,5 +100,5 @@ export function skyTemperatureC(
  */
 export function skyTemperatureFromLongwaveC(skyLongwave: number): number {
   requireRange('skyLongwave', skyLongwave, 20, 700, 'W/m²');
-  return (skyLongwave / STEFAN_BOLTZMANN) ** 0.25 - ZERO_CELSIUS_K;
+  return Math.sqrt(Math.sqrt(skyLongwave / STEFAN_BOLTZMANN)) - ZERO_CELSIUS_K;
 }

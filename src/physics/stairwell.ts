@@ -4,6 +4,7 @@
 // Source: M. Epstein, Buoyancy-driven exchange flow through small openings in horizontal partitions, J. Heat Transfer 110
 // (1988); from memory, medium confidence. Measured with brine and water in round holes; 10 % scatter in the source.
 import { GRAVITY, ZERO_CELSIUS_K } from './constants.ts';
+import { power, square } from './elementary.ts';
 
 /** What passes however warm the upper air is [m³/s each m² of hole], 10 m³/h: common practice, no source. */
 const STIRRED_M_S = 10 / 3600;
@@ -20,15 +21,17 @@ export const STRAIGHT_BELOW_K = 0.05;
  */
 export function stairFroude(slenderness: number): number {
   const r = slenderness;
-  const tall = 1 + 400 * r ** 3;
-  const slowed = 1 + 0.00527 * Math.sqrt(tall) * (r ** 6 + 117 * r ** 2) ** 0.75;
-  return (0.055 * tall ** (1 / 6)) / slowed ** (1 / 3);
+  const tall = 1 + 400 * power(r, 3);
+  const slowed = 1 + 0.00527 * Math.sqrt(tall) * power(power(r, 6) + 117 * square(r), 0.75);
+  return (0.055 * power(tall, 1 / 6)) / power(slowed, 1 / 3);
 }
 
 /** Flow by the square root of kelvins through a hole of that area, as a round one [m³/(s·√K)] at a mean of 20 °C. */
 export function stairConductance(areaM2: number, thicknessM: number): number {
   const diameterM = Math.sqrt((4 * areaM2) / Math.PI);
-  return stairFroude(thicknessM / diameterM) * Math.sqrt((GRAVITY * diameterM ** 5) / (20 + ZERO_CELSIUS_K));
+  return (
+    stairFroude(thicknessM / diameterM) * Math.sqrt((GRAVITY * power(diameterM, 5)) / (20 + ZERO_CELSIUS_K))
+  );
 }
 
 /**

@@ -2,6 +2,8 @@
 // room at 50 % humidity in which a person so clad would lose as much heat from skin as wet. In: air and radiant
 // temperature, air speed, humidity, activity, clothing. Out: SET. Method: the two-node model of ASHRAE 55 (Gagge and
 // others 1986), sea level, one hour from comfort; its equations from memory, high confidence, held to the standard's table.
+
+import { exp, power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** What a person does, wears and is surrounded by. */
@@ -46,7 +48,7 @@ const MINUTES = 60;
 
 /** Saturated vapour [torr] at a temperature [°C]: the form ASHRAE 55 uses here. */
 function saturated(tempC: number): number {
-  return Math.exp(18.6686 - 4030.183 / (tempC + 235));
+  return exp(18.6686 - 4030.183 / (tempC + 235));
 }
 
 /** The body after an hour. */
@@ -92,8 +94,8 @@ function bodyAfterAnHour({
   const speed = Math.max(airSpeed, LEAST_SPEED);
   const clothing = CLO * clothingClo;
   const widened = 1 + 0.15 * clothingClo;
-  const mostWetted = 0.59 * speed ** -0.08;
-  const convection = Math.max(3, 8.600001 * speed ** 0.53);
+  const mostWetted = 0.59 * power(speed, -0.08);
+  const convection = Math.max(3, 8.600001 * power(speed, 0.53));
   const wetResistance = 1 / (LEWIS * widened * convection) + clothing / (LEWIS * PERMEATION);
   const atRest = activityMet * MET;
 
@@ -105,7 +107,7 @@ function bodyAfterAnHour({
   for (let minute = 0; minute < MINUTES; minute++) {
     let [airLayer, operativeC] = [0, 0];
     for (let moved = 1; moved > 0.01; ) {
-      if (!Number.isNaN(clothesC)) radiant = RADIATION * ((clothesC + meanRadiantTempC) / 2 + 273.15) ** 3;
+      if (!Number.isNaN(clothesC)) radiant = RADIATION * power((clothesC + meanRadiantTempC) / 2 + 273.15, 3);
       const both = radiant + convection;
       airLayer = 1 / (widened * both);
       operativeC = (radiant * meanRadiantTempC + convection * airTempC) / both;
@@ -127,7 +129,7 @@ function bodyAfterAnHour({
     const [warmCore, coldCore] = [Math.max(0, coreC - CORE_C), Math.max(0, CORE_C - coreC)];
     const flow = (SKIN_FLOW + DILATION * warmCore) / (1 + CONSTRICTION * coldSkin);
     skinFlow = Math.min(90, Math.max(0.5, flow));
-    const sweat = Math.min(500, SWEAT * Math.max(0, bodyC - BODY_C) * Math.exp(warmSkin / 10.7));
+    const sweat = Math.min(500, SWEAT * Math.max(0, bodyC - BODY_C) * exp(warmSkin / 10.7));
     const most = (saturated(skinC) - vapour) / wetResistance;
     const wanted = (0.68 * sweat) / most;
     wetted = 0.06 + 0.94 * wanted;
@@ -150,7 +152,7 @@ function bodyAfterAnHour({
 
 /** The still room at 50 % in which a body in standard clothes loses as much. */
 function inStillAir({ skinC, skinLoss, wetted, radiantCoefficient }: Body, activityMet: number): number {
-  const convection = activityMet < 0.85 ? 3 : Math.max(3, 5.66 * (activityMet - 0.85) ** 0.39);
+  const convection = activityMet < 0.85 ? 3 : Math.max(3, 5.66 * power(activityMet - 0.85, 0.39));
   const both = convection + radiantCoefficient;
   const clo = 1.52 / (activityMet + 0.6944) - 0.1835;
   const widened = 1 + 0.25 * clo;

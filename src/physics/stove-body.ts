@@ -2,6 +2,7 @@
 // Exact for heat put in evenly over the time. The room it gives to is taken as of one temperature: a body 40 K and more
 // above it gives a few per cent less to a room a kelvin or two warmer, which is left out.
 
+import { exp } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /**
@@ -19,6 +20,6 @@ export function bodyHeatAfter(storedJ: number, inW: number, coolingS: number, se
   requireRange('inW', inW, 0, Number.POSITIVE_INFINITY, 'W');
   requireRange('coolingS', coolingS, Number.MIN_VALUE, Number.POSITIVE_INFINITY, 's');
   requireRange('seconds', seconds, 0, Number.POSITIVE_INFINITY, 's');
-  const left = Math.exp(-seconds / coolingS);
+  const left = exp(-seconds / coolingS);
   return storedJ * left + inW * coolingS * (1 - left);
 }

@@ -4,6 +4,7 @@
 // (greenhouse form of 1987, tomato coefficients; from memory, medium confidence). Pressures in Pa.
 import { clamp01 } from './clamp.ts';
 import { AIR_HEAT_CAPACITY, LATENT_HEAT, PSYCHROMETRIC_SEA_LEVEL } from './constants.ts';
+import { exp } from './elementary.ts';
 
 /** Extinction of diffuse light, and of long-wave, in a canopy per leaf area [–]; from memory, medium confidence. */
 const DIFFUSE_EXTINCTION = 0.7;
@@ -30,7 +31,7 @@ const VAPOUR_PER_PA = AIR_HEAT_CAPACITY / (PSYCHROMETRIC_SEA_LEVEL * LATENT_HEAT
  * @returns share, 0…1
  */
 export function diffusePast(leafAreaIndex: number): number {
-  return Math.exp(-DIFFUSE_EXTINCTION * leafAreaIndex);
+  return exp(-DIFFUSE_EXTINCTION * leafAreaIndex);
 }
 
 /**
@@ -41,7 +42,7 @@ export function diffusePast(leafAreaIndex: number): number {
  * @returns share, 0…1
  */
 export function beamPast(leafAreaIndex: number, sinHeight: number): number {
-  return Math.exp((-BEAM_EXTINCTION * leafAreaIndex) / Math.max(0.02, sinHeight));
+  return exp((-BEAM_EXTINCTION * leafAreaIndex) / Math.max(0.02, sinHeight));
 }
 
 /**

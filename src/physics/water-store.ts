@@ -1,6 +1,7 @@
 // A water store between a boiler and a heated floor: temperature and heat put in, in; temperature and what it gave, out. Mixed
 // through and through, between a room and a slab that stand still meanwhile: exact for heat put in evenly.
 
+import { expm1, power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** Water at 60 °C: 4.185 kJ/(kgK), 0.983 kg/L; tables. */
@@ -28,7 +29,7 @@ export function storeCapacity(litres: number): number {
  */
 export function storeLoss(litres: number): number {
   requireRange('litres', litres, Number.MIN_VALUE, 1e6, 'L');
-  return (LOSS_W[0] + LOSS_W[1] * litres ** LOSS_POWER) / LOSS_AT_K;
+  return (LOSS_W[0] + LOSS_W[1] * power(litres, LOSS_POWER)) / LOSS_AT_K;
 }
 
 export interface StoreStep {
@@ -63,7 +64,7 @@ export function storeAfter(
   const both = loss + pipes;
   const endC = (inW + loss * room.roomC + pipes * slabC) / both;
   const rate = (both * seconds) / capacity;
-  const left = -Math.expm1(-rate);
+  const left = -expm1(-rate);
   const after = celsius + (endC - celsius) * left;
   const meanC = endC + ((celsius - endC) * left) / rate;
   const pipesW = pipes * (meanC - slabC);

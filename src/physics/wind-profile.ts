@@ -1,6 +1,8 @@
 // Wind at the house from the wind a weather station measured at 10 m over open land.
 // Source: ASHRAE Fundamentals, airflow around buildings, power-law profile and terrain table (from memory, high
 // confidence). A profile says nothing of hedges and neighbours: a sheltered wall sees 0.25–0.7 of the result.
+
+import { power } from './elementary.ts';
 import { requireRange } from './require-range.ts';
 
 /** open: fields, airport; suburb: houses or woods all around; city: half of what stands is above 20 m. */
@@ -33,7 +35,7 @@ export function windAtHeight(stationSpeed: number, heightM: number, terrain: Ter
   const here = PROFILES[terrain];
   return (
     stationSpeed *
-    (station.layerM / STATION_HEIGHT_M) ** station.exponent *
-    (heightM / here.layerM) ** here.exponent
+    power(station.layerM / STATION_HEIGHT_M, station.exponent) *
+    power(heightM / here.layerM, here.exponent)
   );
 }

@@ -4,6 +4,7 @@
 // Eight stations, each weighted by 1/(d² + 25² km²)/(1 + (Δz/500 m)²), their temperatures brought to the place's height.
 // The method was judged by leaving each of 900 stations out in turn (climates/places/README.md).
 
+import { power, square } from '../physics/elementary.ts';
 import type { MonthlyNormals } from '../weather/normals.ts';
 import { NORMALS_LIMITS, type NormalsKey } from '../weather/synthetic/normals-limits.ts';
 import type { Place } from './gazetteer.ts';
@@ -167,7 +168,7 @@ const MONTHS = Array.from({ length: 12 }, (_, month) => month);
 
 function weightOf(station: NearStation, { elevationM }: Place): number {
   const height = (station.elevationM - elevationM) / LIKE_HEIGHT_M;
-  return 1 / (station.distanceKm ** 2 + NEAR_KM ** 2) / (1 + height ** 2);
+  return 1 / (square(station.distanceKm) + square(NEAR_KM)) / (1 + square(height));
 }
 
 /** Growth of the saturation pressure of water with temperature [1/K]; Magnus formula, 0.072 at 0 °C and 0.059 at 25 °C. */
@@ -181,7 +182,7 @@ const SATURATION_SLOPE = 0.065;
  */
 function hourlyShare(share: number, rangeK: number): number {
   const x = (SATURATION_SLOPE * rangeK) / 2;
-  return 1 + (x ** 2 / 4 + x ** 4 / 64) * (1 - share ** 2);
+  return 1 + (square(x) / 4 + power(x, 4) / 64) * (1 - square(share));
 }
 
 /** The twelve values as the maker of years takes them. */
@@ -199,7 +200,7 @@ function windAt(place: Place, exposure: ExposureId | null, table: NormalsTable, 
     return { speeds, words, isMeasured: false };
   }
   if (near.length > 0) {
-    const weights = near.map(({ distanceKm }) => 1 / (distanceKm ** 2 + NEAR_KM ** 2));
+    const weights = near.map(({ distanceKm }) => 1 / (square(distanceKm) + square(NEAR_KM)));
     const total = weights.reduce((sum, weight) => sum + weight, 0);
     const speeds = MONTHS.map((month) =>
       near.reduce((sum, { windSpeed }, i) => sum + (weights[i]! / total) * windSpeed[month]!, 0),

@@ -3,6 +3,7 @@
 // corner point, not over an area. Lines: marching squares with linear interpolation (d3-contour).
 
 import { contours } from 'd3-contour';
+import { square } from '../physics/elementary.ts';
 
 export interface MapLine {
   /** value along the line [h] */
@@ -82,7 +83,7 @@ export function fillingError(
   for (let row = 0; row < side; row += stride) {
     for (let column = 0; column < side; column += stride) {
       if (row % (2 * stride) === 0 && column % (2 * stride) === 0) continue;
-      sum += (values[row * side + column]! - between(values, side, 2 * stride, column, row)) ** 2;
+      sum += square(values[row * side + column]! - between(values, side, 2 * stride, column, row));
       count++;
     }
   }

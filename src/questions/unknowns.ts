@@ -4,6 +4,7 @@
 
 import { SHIFTS, type UnknownId } from '../design/as-found.ts';
 import type { Design, Habit, Living } from '../design/design.ts';
+import { power } from '../physics/elementary.ts';
 import { uniformShift } from '../weather/hotter-year.ts';
 import { randomNumbers } from '../weather/synthetic/random-numbers.ts';
 import type { ClimateChange } from './run-job.ts';
@@ -111,7 +112,7 @@ function pick<T>(options: readonly T[], place: number): T {
 }
 
 function between([low, high]: readonly [number, number], place: number, byRatio: boolean): number {
-  return byRatio ? low * (high / low) ** place : low + (high - low) * place;
+  return byRatio ? low * power(high / low, place) : low + (high - low) * place;
 }
 
 /**

@@ -7,6 +7,7 @@
 // wave keeps the DEW POINT: such a spell is dry air heated over dry ground, no new water comes with it.
 // Sun, wind and cloud stay as they are; the sky's long-wave radiation follows the air's temperature and humidity.
 import { ZERO_CELSIUS_K } from '../physics/constants.ts';
+import { cos, power } from '../physics/elementary.ts';
 import { relativeHumidity, saturationPressure } from '../physics/moist-air.ts';
 import { requireRange } from '../physics/require-range.ts';
 import { skyEmissivity } from '../physics/sky-temperature.ts';
@@ -37,7 +38,7 @@ export function uniformShift(shiftK: number): readonly number[] {
 export function seasonalShift(winterK: number, summerK: number, latitudeDeg: number): readonly number[] {
   const warmest = latitudeDeg >= 0 ? 6.5 : 0.5;
   return Array.from({ length: 12 }, (_, month) => {
-    const share = (1 + Math.cos((2 * Math.PI * (month + 0.5 - warmest)) / 12)) / 2;
+    const share = (1 + cos((2 * Math.PI * (month + 0.5 - warmest)) / 12)) / 2;
     return winterK + (summerK - winterK) * share;
   });
 }
@@ -167,7 +168,7 @@ function followedLongwave(year: TypicalYear, air: Pick<TypicalYear, 'dryBulbC' |
   return year.skyLongwave!.map((measured, hour) => {
     const model = (dryC: number, dewC: number) =>
       skyEmissivity(dewC, (hour % 24) + 0.5, year.pressurePa[hour]!, year.skyCover[hour]!) *
-      (dryC + ZERO_CELSIUS_K) ** 4;
+      power(dryC + ZERO_CELSIUS_K, 4);
     const before = model(year.dryBulbC[hour]!, year.dewPointC[hour]!);
     return measured * (model(air.dryBulbC[hour]!, air.dewPointC[hour]!) / before);
   });

@@ -5,6 +5,7 @@
 import type { FixedOpening } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
+import { exp } from '../../physics/elementary.ts';
 import { bypassShare, preheatRise, thawShare } from '../../physics/heat-recovery.ts';
 import type { ZoneAir } from '../people/zone-air.ts';
 
@@ -51,7 +52,7 @@ export function readUnitHour(
 
 /** Share of the way a fan led by humidity goes in a step toward what its room asks for. */
 export function humidityEasing(stepS: number): number {
-  return 1 - Math.exp(-stepS / HUMIDITY_S);
+  return 1 - exp(-stepS / HUMIDITY_S);
 }
 
 /** Share of its flow that a fan led by humidity is asked for, 0…1; none while outdoors is no drier. */

@@ -6,6 +6,7 @@
 
 import type { Airing, VentOpening } from '../../model/model.ts';
 import { STALE_AIR_PPM } from '../../physics/carbon-dioxide.ts';
+import { exp } from '../../physics/elementary.ts';
 import type { Moment } from '../hour/clock.ts';
 import { isAwake, isHome, moveThereAndBack, type OpeningState } from './occupant-control.ts';
 import type { Will } from './will.ts';
@@ -87,6 +88,6 @@ export function airingLengthened({ minutes, byHabit }: Airing, changesAnS: numbe
 export function airedHeat(changesAnS: number, warmedAnS: number, furniture: number, seconds: number): number {
   const rate = changesAnS + warmedAnS;
   const rest = warmedAnS / rate;
-  const mean = rest + ((1 - rest) * (1 - Math.exp(-rate * seconds))) / (rate * seconds);
+  const mean = rest + ((1 - rest) * (1 - exp(-rate * seconds))) / (rate * seconds);
   return (mean * (1 + furniture)) / (mean + furniture);
 }

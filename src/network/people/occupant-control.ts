@@ -7,6 +7,7 @@
 
 import type { OpeningControl } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
+import { exp } from '../../physics/elementary.ts';
 import { HOURS } from '../../weather/typical-year.ts';
 import type { Moment } from '../hour/clock.ts';
 
@@ -210,12 +211,12 @@ function scattered(n: number): number {
   let bits = Math.imul(n + 1, 0x9e3779b1);
   bits = Math.imul(bits ^ (bits >>> 16), 0x85ebca6b);
   bits = Math.imul(bits ^ (bits >>> 13), 0xc2b2ae35);
-  return ((bits ^ (bits >>> 16)) >>> 0) / 2 ** 32;
+  return ((bits ^ (bits >>> 16)) >>> 0) / 0x1_0000_0000;
 }
 
 /** Share of the way an opener has gone at a step's end toward where its rule would have it. */
 export function easing(stepS: number): number {
-  return 1 - Math.exp(-stepS / OPENER_S);
+  return 1 - exp(-stepS / OPENER_S);
 }
 
 /** The same in the mean of the step. */

@@ -4,9 +4,10 @@
 // (heating limits in use lie between 12 and 16 °C).
 
 import { clamp01 } from '../../physics/clamp.ts';
+import { exp, log } from '../../physics/elementary.ts';
 
 /** Of a mean whose days count 0.8 of the next [h]. */
-const MEMORY_H = 24 / -Math.log(0.8);
+const MEMORY_H = 24 / -log(0.8);
 /** Running mean below which it is no summer, and above which it is nothing else [°C]. */
 const HEATING_C = 10;
 const SUMMER_C = 14;
@@ -36,7 +37,7 @@ export function blankSeason(): Season {
 /** Live through so many hours of this air outdoors [°C]. */
 export function passHours(season: Season, dryBulbC: number, hours: number): void {
   const before = Number.isNaN(season.runningMeanC) ? dryBulbC : season.runningMeanC;
-  season.runningMeanC = before + (dryBulbC - before) * (1 - Math.exp(-hours / MEMORY_H));
+  season.runningMeanC = before + (dryBulbC - before) * (1 - exp(-hours / MEMORY_H));
   season.recentHighC = Math.max(dryBulbC, season.recentHighC - hours * FORGETS_K_AN_HOUR);
   season.welcomes = clamp01((UNWELCOME_C - season.runningMeanC) / (UNWELCOME_C - WELCOME_C));
   season.summer = clamp01((season.runningMeanC - HEATING_C) / (SUMMER_C - HEATING_C));

@@ -8,6 +8,8 @@
 // Source: Golub and Van Loan, Matrix Computations, 4th ed.: 8.5 (cyclic Jacobi), 8.7 (symmetric-definite pairs); numbers
 // of sections from memory. Error: round-off, tests/network/solver/chain-modes.test.ts.
 
+import { square } from '../../physics/elementary.ts';
+
 export interface ChainModes {
   /** share of each mode's storage in its storage and conduction, 0…1; 0 where there is no capacity for it */
   readonly storageShare: Float64Array;
@@ -65,7 +67,7 @@ function initialShapes(storage: ArrayLike<number>, links: ArrayLike<number>): Fl
 
 function offDiagonal(matrix: Float64Array, nodes: number): number {
   let sum = 0;
-  for (let i = 1; i < nodes; i++) for (let j = 0; j < i; j++) sum += matrix[i * nodes + j]! ** 2;
+  for (let i = 1; i < nodes; i++) for (let j = 0; j < i; j++) sum += square(matrix[i * nodes + j]!);
   return sum;
 }
 

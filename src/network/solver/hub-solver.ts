@@ -6,6 +6,7 @@
 // A changing hub is stepped by its mean (step-mean.ts), steady ones by backward Euler.
 // A held hub is brought to its limit and held there: holdAt().
 
+import { power } from '../../physics/elementary.ts';
 import type { NetworkColumns } from './network-columns.ts';
 import { endByMean } from './step-mean.ts';
 
@@ -378,7 +379,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
  * @returns [K]
  */
 function wayBack(gap: number, way: number, share: number): number {
-  return way > 1 ? gap * (1 - 1 / way) * share ** (1 / (way - 1)) : 0;
+  return way > 1 ? gap * (1 - 1 / way) * power(share, 1 / (way - 1)) : 0;
 }
 
 /** Solve L U x = vector in place, from `offset` on; both in one matrix, L with ones on its diagonal. */

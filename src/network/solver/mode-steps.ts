@@ -6,6 +6,7 @@
 // back to it.
 // Error: against ISO 13786, tests/published/wall-cutting.test.ts.
 
+import { exp, expm1 } from '../../physics/elementary.ts';
 import type { ChainColumns } from './chain-columns.ts';
 import type { NetworkColumns } from './network-columns.ts';
 import { nodeA, nodeB } from './network-index.ts';
@@ -27,7 +28,7 @@ const conductionOf = (share: number) => Math.max(SLOWEST, 1 - storageOf(share));
 
 /** Share of a mode that so many seconds leave. */
 export function shareLeft(storageShare: number, seconds: number): number {
-  return Math.exp((-conductionOf(storageShare) / storageOf(storageShare)) * (seconds / REFERENCE_S));
+  return exp((-conductionOf(storageShare) / storageOf(storageShare)) * (seconds / REFERENCE_S));
 }
 
 /** Pace a chain's modes for a step; their amplitudes stay as they were, in the scale they had. */
@@ -51,7 +52,7 @@ export function paceModes(
   for (let i = nodeA(first, chain) + 1; i < b; i++) {
     const conduction = conductionOf(storageShare[i]!);
     const x = (conduction / storageOf(storageShare[i]!)) * (stepS / REFERENCE_S);
-    const lost = -Math.expm1(-x);
+    const lost = -expm1(-x);
     // Of what a step starts with, the mean over the step, and what of the ends' share is missing from it.
     const mean = lost / x;
     const missing = x < SERIES ? x / 2 - (x * x) / 6 : 1 - mean;

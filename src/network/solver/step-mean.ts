@@ -3,6 +3,8 @@
 // follows from start and mean, so that no heat is made or lost.
 // Source: the exponential itself; as a place between start and end it is the weight of an exponentially fitted θ-method.
 
+import { expm1 } from '../../physics/elementary.ts';
+
 /** Below this the exponential's series is the nearer. */
 const FEW = 1e-4;
 
@@ -37,6 +39,6 @@ export function endByMean(conductance: number, storage: number): number {
 export function endByExactMean(conductance: number, storage: number): number {
   const x = conductance / storage;
   if (x < FEW) return 2 - x / 3;
-  const gone = -Math.expm1(-x);
+  const gone = -expm1(-x);
   return gone / (1 - gone / x);
 }

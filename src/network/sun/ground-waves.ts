@@ -1,6 +1,7 @@
 // Temperature of the ground beyond floors and bermed walls, by its yearly wave. A laid-out model in; the boundary
 // temperature of each end that meets the ground, written into the stepper each hour, out.
 
+import { cos } from '../../physics/elementary.ts';
 import type { Layout } from '../layout/layout.ts';
 import { endA } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
@@ -28,7 +29,7 @@ export function createGroundWaves(stepper: Stepper) {
     for (let i = 0; i < waves.length; i++) {
       const { end, meanC, amplitudeK, coldestDay } = waves[i]!;
       const angle = (2 * Math.PI * (hour / 24 - coldestDay)) / 365;
-      endBoundaryC[end] = meanC - amplitudeK * Math.cos(angle);
+      endBoundaryC[end] = meanC - amplitudeK * cos(angle);
     }
   }
 

@@ -5,6 +5,7 @@
 // z > depth · tan(profile angle); closed form over the height of the glass.
 
 import type { Pane } from '../../model/model.ts';
+import { cos, sin, tan } from '../../physics/elementary.ts';
 import { type PlaneIrradiance, planeIrradiance } from '../../weather/prepared/plane-irradiance.ts';
 import type { PreparedClimate } from '../../weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../weather/typical-year.ts';
@@ -132,12 +133,12 @@ function seasonalOpening(pane: Pane, month: number): number {
 function shareOnBack(pane: Pane, climate: PreparedClimate, hour: number): number {
   const { depthM, sillM, headM } = pane.lightRoom!;
   const inward =
-    climate.sunEast[hour]! * Math.sin(pane.azimuthDeg * DEG) +
-    climate.sunNorth[hour]! * Math.cos(pane.azimuthDeg * DEG);
+    climate.sunEast[hour]! * sin(pane.azimuthDeg * DEG) +
+    climate.sunNorth[hour]! * cos(pane.azimuthDeg * DEG);
   if (inward <= 0) return 0;
   const slope = climate.cosZenith[hour]! / inward;
   const riseM = headM - sillM;
-  const leanM = pane.tiltDeg >= 90 ? 0 : riseM / Math.tan(pane.tiltDeg * DEG);
+  const leanM = pane.tiltDeg >= 90 ? 0 : riseM / tan(pane.tiltDeg * DEG);
   // At share s up the glass: height sill + s·rise, distance to the wall depth − s·lean.
   const meets = (depthM * slope - sillM) / (riseM + leanM * slope);
   return 1 - Math.min(1, Math.max(0, meets));

@@ -2,6 +2,7 @@
 // for diffuse light, out. Tables run over the cosine of the angle, which needs no arc cosine in the loop.
 
 import type { GlassSystem } from '../../model/model.ts';
+import { acos } from '../../physics/elementary.ts';
 import { type AngularTable, angularTable } from '../../physics/glass-angular.ts';
 import { BARE_EMISSIVITY, type GlazingPath, glazingPath } from '../../physics/glass-u-value.ts';
 
@@ -95,7 +96,7 @@ function byCosine(table: AngularTable, sheets: number): PaneOptics {
   const nodes = sheets === 1 ? 2 : sheets;
   const column = (of: (deg: number) => number) =>
     Float64Array.from({ length: ENTRIES }, (_, i) => {
-      const deg = (Math.acos(i / (ENTRIES - 1)) * 180) / Math.PI;
+      const deg = (acos(i / (ENTRIES - 1)) * 180) / Math.PI;
       const below = Math.min(Math.floor(deg), 89);
       return of(below) + (deg - below) * (of(below + 1) - of(below));
     });

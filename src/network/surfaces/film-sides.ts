@@ -3,6 +3,7 @@
 
 import type { Film, Model, OutdoorFace } from '../../model/model.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
+import { cos } from '../../physics/elementary.ts';
 import { radiantConductances } from '../../physics/radiant-exchange.ts';
 import { diffusePast, leafConvection } from '../../physics/transpiration.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -172,7 +173,7 @@ export function outdoorSidesOf(layout: Layout, stepper: Stepper): OutdoorSide[] 
     chain: number,
     of: { areaM2: number; emissivity: number; film: Film; exposed: boolean; tiltDeg: number },
   ) => {
-    const cosine = Math.cos(of.tiltDeg * DEG);
+    const cosine = cos(of.tiltDeg * DEG);
     const view = (1 + cosine) / 2;
     // Near the horizon the sky is nearly as warm as the air: √view of what is seen of it counts as sky.
     sides.push({

@@ -4,6 +4,7 @@
 import type { Model } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
 import { GAS_CONSTANT_VAPOUR } from '../../physics/constants.ts';
+import { expm1 } from '../../physics/elementary.ts';
 import { saturationPressure } from '../../physics/moist-air.ts';
 import { bufferCapacity } from '../../physics/moisture-buffer.ts';
 import { massTransferCoefficient, PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
@@ -152,7 +153,7 @@ export function setStateStep({ zone }: MoistureState, stepS: number, zones: numb
 
 /** Share of the way to the humidity of the air that the buffer goes in a step, while that stands still. */
 export function bufferedInStep(stepS: number): number {
-  return -Math.expm1(-stepS / BUFFER_S);
+  return -expm1(-stepS / BUFFER_S);
 }
 
 /** Buffers of faces and furniture by zone [kg per unit RH]. */

@@ -2,6 +2,7 @@
 // one, else from the global radiation by day, carried over the night along a straight line.
 
 import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../../physics/constants.ts';
+import { power } from '../../physics/elementary.ts';
 import { CLOUD_EFFECT, clearSkyEmissivity } from '../../physics/sky-temperature.ts';
 import { HOURS, type TypicalYear } from '../typical-year.ts';
 import { cosZenithAt } from './radiation-timing.ts';
@@ -25,7 +26,7 @@ export function coverFromLongwave(
   return Float64Array.from({ length: HOURS }, (_, hour) => {
     const dewC = Math.min(dewPointC[hour]!, dryBulbC[hour]!);
     const clear = clearSkyEmissivity(dewC, (hour % 24) + 0.5, pressurePa[hour]!);
-    const seen = skyLongwave[hour]! / (STEFAN_BOLTZMANN * (dryBulbC[hour]! + ZERO_CELSIUS_K) ** 4);
+    const seen = skyLongwave[hour]! / (STEFAN_BOLTZMANN * power(dryBulbC[hour]! + ZERO_CELSIUS_K, 4));
     const cover = (seen - clear) / (1 - clear) / CLOUD_EFFECT;
     return Number.isFinite(cover) ? Math.min(Math.max(cover, 0), 1) : Number.NaN;
   });
@@ -50,7 +51,7 @@ export function coverFromGlobal(
     const sine = cosZenithAt(year, hour, minute);
     if (sine < LOWEST_SINE) continue;
     const share = Math.min(Math.max(global / (910 * sine - 30), 0.25), 1);
-    cover[hour] = ((1 - share) / 0.75) ** (1 / 3.4);
+    cover[hour] = power((1 - share) / 0.75, 1 / 3.4);
   }
   return carryOver(cover);
 }

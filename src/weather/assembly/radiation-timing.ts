@@ -2,6 +2,8 @@
 // ways. (1) Closure: the minute at which global = beam·cos z + diffuse fits best; it tells which sun the beam
 // was split with. (2) Clear days: the radiation-weighted middle of a clear day against solar noon; it tells when
 // the global radiation was measured, and needs neither beam nor diffuse. A mean over the hour shows 30 in both.
+
+import { acos, cos, sin, square, tan } from '../../physics/elementary.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { sunPosition } from '../../physics/sun-position.ts';
 import { instantOfHour, type TypicalYear } from '../typical-year.ts';
@@ -37,7 +39,7 @@ export function cosZenithAt(
 ): number {
   const { latitudeDeg, longitudeDeg } = year.site;
   const { elevationDeg } = sunPosition(instantOfHour(year, hour, minute), latitudeDeg, longitudeDeg);
-  return Math.max(Math.sin(elevationDeg * DEG), 0);
+  return Math.max(sin(elevationDeg * DEG), 0);
 }
 
 /**
@@ -57,7 +59,7 @@ export function closureMinute(year: RadiationYear, hours?: readonly number[]): C
     let sum = 0;
     for (const hour of useful) {
       const beam = year.beamNormal[hour]! * cosZenithAt(year, hour, minute);
-      sum += (year.globalHorizontal[hour]! - year.diffuseHorizontal[hour]! - beam) ** 2;
+      sum += square(year.globalHorizontal[hour]! - year.diffuseHorizontal[hour]! - beam);
     }
     squares.push(sum / useful.length);
   }
@@ -122,11 +124,7 @@ export function solarNoonH(longitudeDeg: number, utcOffsetH: number, day: number
   const a = (2 * Math.PI * day) / 365;
   const equationMin =
     229.18 *
-    (0.000075 +
-      0.001868 * Math.cos(a) -
-      0.032077 * Math.sin(a) -
-      0.014615 * Math.cos(2 * a) -
-      0.040849 * Math.sin(2 * a));
+    (0.000075 + 0.001868 * cos(a) - 0.032077 * sin(a) - 0.014615 * cos(2 * a) - 0.040849 * sin(2 * a));
   return 12 - equationMin / 60 + utcOffsetH - longitudeDeg / 15;
 }
 
@@ -144,17 +142,17 @@ export function dailyExtraterrestrial(latitudeDeg: number, day: number): number 
   const a = (2 * Math.PI * day) / 365;
   const declination =
     0.006918 -
-    0.399912 * Math.cos(a) +
-    0.070257 * Math.sin(a) -
-    0.006758 * Math.cos(2 * a) +
-    0.000907 * Math.sin(2 * a) -
-    0.002697 * Math.cos(3 * a) +
-    0.00148 * Math.sin(3 * a);
+    0.399912 * cos(a) +
+    0.070257 * sin(a) -
+    0.006758 * cos(2 * a) +
+    0.000907 * sin(2 * a) -
+    0.002697 * cos(3 * a) +
+    0.00148 * sin(3 * a);
   const phi = Math.min(Math.max(latitudeDeg, -89.9), 89.9) * DEG;
-  const cosOmega = Math.min(Math.max(-Math.tan(phi) * Math.tan(declination), -1), 1);
-  const omega = Math.acos(cosOmega);
-  const vertical = Math.cos(phi) * Math.cos(declination) * Math.sin(omega);
-  const polar = omega * Math.sin(phi) * Math.sin(declination);
+  const cosOmega = Math.min(Math.max(-tan(phi) * tan(declination), -1), 1);
+  const omega = acos(cosOmega);
+  const vertical = cos(phi) * cos(declination) * sin(omega);
+  const polar = omega * sin(phi) * sin(declination);
   return Math.max((24 / Math.PI) * extraterrestrialNormal(day + 1) * (vertical + polar), 0);
 }
 

@@ -2,6 +2,7 @@
 // the answer. Nothing is changed here; a reader that changed something has said so in its notes.
 
 import { elevationFromPressure } from '../../physics/altitude.ts';
+import { power, square } from '../../physics/elementary.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { dateOfHour, MONTH_NAMES } from '../assembly/assembled-year.ts';
 import { clearDayMinute, closureMinute, dailyExtraterrestrial } from '../assembly/radiation-timing.ts';
@@ -79,16 +80,16 @@ export function doubtsAbout(climate: PreparedClimate): readonly Doubt[] {
 
 /** Root mean square of global − (beam · cos z + diffuse) over hours with more than 20 W/m² [W/m²]. */
 export function closureRms({ year, cosZenith }: PreparedClimate): { rms: number; beyond50: number } {
-  let [square, count, beyond50] = [0, 0, 0];
+  let [squares, count, beyond50] = [0, 0, 0];
   for (let hour = 0; hour < HOURS; hour++) {
     if (!(year.globalHorizontal[hour]! > 20)) continue;
     const parts = year.beamNormal[hour]! * cosZenith[hour]! + year.diffuseHorizontal[hour]!;
     const error = year.globalHorizontal[hour]! - parts;
-    square += error ** 2;
+    squares += square(error);
     count++;
     if (Math.abs(error) > 50) beyond50++;
   }
-  return { rms: Math.sqrt(square / Math.max(count, 1)), beyond50 };
+  return { rms: Math.sqrt(squares / Math.max(count, 1)), beyond50 };
 }
 
 function closure(climate: PreparedClimate): Doubt | null {
@@ -152,9 +153,9 @@ function impossibleSun({ year, cosZenith }: PreparedClimate): Doubt | null {
     if (mu <= 0.05) continue;
     const above = extraterrestrialNormal(Math.floor(hour / 24) + 1);
     const beyond =
-      year.globalHorizontal[hour]! > 1.2 * above * mu ** 1.2 + 50 ||
-      year.diffuseHorizontal[hour]! > 0.75 * above * mu ** 1.2 + 30 ||
-      year.beamNormal[hour]! > 0.95 * above * mu ** 0.2 + 10;
+      year.globalHorizontal[hour]! > 1.2 * above * power(mu, 1.2) + 50 ||
+      year.diffuseHorizontal[hour]! > 0.75 * above * power(mu, 1.2) + 30 ||
+      year.beamNormal[hour]! > 0.95 * above * power(mu, 0.2) + 10;
     if (!beyond) continue;
     hours++;
     if (first < 0) first = hour;
@@ -243,8 +244,8 @@ function correlation(a: readonly number[], b: readonly number[]): number {
   let [ab, aa, bb] = [0, 0, 0];
   for (const [i, value] of a.entries()) {
     ab += (value - ma) * (b[i]! - mb);
-    aa += (value - ma) ** 2;
-    bb += (b[i]! - mb) ** 2;
+    aa += square(value - ma);
+    bb += square(b[i]! - mb);
   }
   return ab / Math.sqrt(Math.max(aa * bb, 1e-12));
 }

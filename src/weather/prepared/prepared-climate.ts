@@ -2,6 +2,8 @@
 // sky brightness, sky temperature, moist-air state, ground reflectance and what the soil needs. A plain object of
 // typed arrays (8760 entries each), so it can be copied to a worker; light on planes is remembered beside it.
 // Sources: see the physics files named in the imports.
+
+import { atan2, cos, sin, square } from '../../physics/elementary.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { airDensity, humidityRatio, saturationPressure } from '../../physics/moist-air.ts';
 import { perezCoefficients } from '../../physics/sky-on-plane.ts';
@@ -174,10 +176,10 @@ function deepGround(dryBulbC: Float64Array): DeepGround {
   for (let hour = 0; hour < HOURS; hour++) {
     const angle = (2 * Math.PI * (hour + 0.5)) / HOURS;
     mean += dryBulbC[hour]! / HOURS;
-    inPhase += (2 * dryBulbC[hour]! * Math.cos(angle)) / HOURS;
-    quadrature += (2 * dryBulbC[hour]! * Math.sin(angle)) / HOURS;
+    inPhase += (2 * dryBulbC[hour]! * cos(angle)) / HOURS;
+    quadrature += (2 * dryBulbC[hour]! * sin(angle)) / HOURS;
   }
-  const warmest = Math.atan2(quadrature, inPhase);
+  const warmest = atan2(quadrature, inPhase);
   const coldestDay = (((warmest + Math.PI) / (2 * Math.PI)) * 365 + 365) % 365;
-  return { meanC: mean, amplitudeK: Math.hypot(inPhase, quadrature), coldestDay };
+  return { meanC: mean, amplitudeK: Math.sqrt(square(inPhase) + square(quadrature)), coldestDay };
 }

@@ -1,6 +1,7 @@
 // What a column of sunlight says about the clock of its table: light rises and falls with the sun's height, so the shift of
 // the stamps at which it does so best is the right one. Clouds blur this and move it by minutes, not by half hours.
 
+import { sin } from '../../physics/elementary.ts';
 import { sunPosition } from '../../physics/sun-position.ts';
 import type { Site } from '../typical-year.ts';
 
@@ -28,7 +29,7 @@ export function minutesLate(
   for (let late = -MOST_MIN; late <= MOST_MIN; late += STEP_MIN) {
     const agrees = correlation(rows, light, (row) => {
       const { elevationDeg } = sunPosition(ms[row]! - late * 60_000, latitudeDeg, longitudeDeg);
-      return Math.max(0, Math.sin((elevationDeg * Math.PI) / 180));
+      return Math.max(0, sin((elevationDeg * Math.PI) / 180));
     });
     if (agrees > most) [best, most] = [late, agrees];
   }

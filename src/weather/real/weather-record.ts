@@ -5,6 +5,7 @@
 
 import { standardPressure } from '../../physics/altitude.ts';
 import { clamp01 } from '../../physics/clamp.ts';
+import { exp, power } from '../../physics/elementary.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { globalFromPlane } from '../../physics/global-from-plane.ts';
 import { cosIncidence, planeNormal } from '../../physics/incidence.ts';
@@ -244,8 +245,7 @@ function moved(read: Float64Array, typical: Float64Array, order: Int32Array): Fl
     const after = end === HOURS ? before! : differs(end, 1);
     for (let k = i; k < end; k++) {
       const share = (k - i + 1) / (end - i + 1);
-      const shift =
-        before === null ? after * Math.exp(-(end - k) / FADES_H) : before + share * (after - before);
+      const shift = before === null ? after * exp(-(end - k) / FADES_H) : before + share * (after - before);
       made[order[k]!] = typical[order[k]!]! + shift;
     }
     i = end - 1;
@@ -344,7 +344,7 @@ function fromCover(cover: Float64Array, frame: Frame): Float64Array {
   return cover.map((n, row) => {
     if (Number.isNaN(n)) return Number.NaN;
     const sun = sunAt(frame, row);
-    return sun === null ? 0 : Math.max(0, 910 * sun.up - 30) * (1 - 0.75 * clamp01(n) ** 3.4);
+    return sun === null ? 0 : Math.max(0, 910 * sun.up - 30) * (1 - 0.75 * power(clamp01(n), 3.4));
   });
 }
 

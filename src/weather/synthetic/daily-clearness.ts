@@ -3,6 +3,8 @@
 // Solar Engineering of Thermal Processes, section 2.9); each month gets its evenly spaced quantiles (Knight, Klein
 // and Duffie 1991), so that every made year has the same days and only their order is drawn.
 
+import { cos, exp, expm1, log, power, square } from '../../physics/elementary.ts';
+
 /** Clearness of the darkest day. */
 const DARKEST = 0.05;
 
@@ -15,7 +17,7 @@ const DARKEST = 0.05;
  * Source: Hollands and Huget 1983 (Duffie and Beckman, equation 2.9.8).
  */
 export function clearestDay(mean: number): number {
-  return 0.6313 + 0.267 * mean - 11.9 * (mean - 0.75) ** 8;
+  return 0.6313 + 0.267 * mean - 11.9 * power(mean - 0.75, 8);
 }
 
 /**
@@ -38,8 +40,8 @@ export function distributionShape(mean: number): number {
 /** Mean of the distribution. */
 function meanOf(shape: number, highest: number): number {
   const span = highest - DARKEST;
-  if (Math.abs(shape * span) < 1e-4) return DARKEST + span / 2 + (shape * span ** 2) / 12;
-  return DARKEST + span / (1 - Math.exp(-shape * span)) - 1 / shape;
+  if (Math.abs(shape * span) < 1e-4) return DARKEST + span / 2 + (shape * square(span)) / 12;
+  return DARKEST + span / (1 - exp(-shape * span)) - 1 / shape;
 }
 
 /**
@@ -62,7 +64,7 @@ export function dailyClearnessOfMonth(mean: number, order: Float64Array): Float6
 function quantile(share: number, shape: number, highest: number): number {
   const span = highest - DARKEST;
   if (Math.abs(shape * span) < 1e-4) return DARKEST + share * span;
-  return DARKEST + Math.log(1 + share * Math.expm1(shape * span)) / shape;
+  return DARKEST + log(1 + share * expm1(shape * span)) / shape;
 }
 
 /** Clearness of the hours of a day: TAG model, Aguiar and Collares-Pereira 1992, Solar Energy 49; from memory, high. */
@@ -83,19 +85,19 @@ export interface HourlyClearness {
  * @param day clearness K of the day; 0…0.85
  */
 export function hourlyClearness(day: number): HourlyClearness {
-  const lambda = -0.19 + 1.12 * day + 0.24 * Math.exp(-8 * day);
-  const epsilon = 0.32 - 1.6 * (day - 0.5) ** 2;
-  const kappa = 0.19 + 2.27 * day ** 2 - 2.51 * day ** 3;
-  const a = 0.14 * Math.exp(-20 * (day - 0.35) ** 2);
-  const b = 3 * (day - 0.45) ** 2 + 16 * day ** 5;
+  const lambda = -0.19 + 1.12 * day + 0.24 * exp(-8 * day);
+  const epsilon = 0.32 - 1.6 * square(day - 0.5);
+  const kappa = 0.19 + 2.27 * square(day) - 2.51 * power(day, 3);
+  const a = 0.14 * exp(-20 * square(day - 0.35));
+  const b = 3 * square(day - 0.45) + 16 * power(day, 5);
   return {
-    mean: (sine) => lambda + epsilon * Math.exp(-kappa / sine),
-    deviation: (sine) => a * Math.exp(b * (1 - sine)),
-    persistence: 0.38 + 0.06 * Math.cos(7.4 * day - 2.5),
+    mean: (sine) => lambda + epsilon * exp(-kappa / sine),
+    deviation: (sine) => a * exp(b * (1 - sine)),
+    persistence: 0.38 + 0.06 * cos(7.4 * day - 2.5),
   };
 }
 
 /** Clearness no hour exceeds: 0.88 cos(π (t − 12)/30), t solar time [h]; the cut-off of the same model. */
 export function clearestHour(solarTimeH: number): number {
-  return 0.88 * Math.cos((Math.PI * (solarTimeH - 12)) / 30);
+  return 0.88 * cos((Math.PI * (solarTimeH - 12)) / 30);
 }

@@ -2,6 +2,7 @@
 // statistics (daily-clearness.ts), air and wind follow them (synthetic-air.ts). The monthly means equal the input; single
 // days are invented. The same seed gives the same year.
 import { standardPressure } from '../../physics/altitude.ts';
+import { acos, sin, tan } from '../../physics/elementary.ts';
 import { assembleYear, MONTH_NAMES, newColumn } from '../assembly/assembled-year.ts';
 import { completeComponents } from '../assembly/radiation-components.ts';
 import type { MonthlyNormals } from '../normals.ts';
@@ -87,10 +88,9 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
  */
 export function globalFromSunshine(hours: number, latitudeDeg: number, month: number, above: number): number {
   const day = (MONTH_START_HOUR[month]! + MONTH_START_HOUR[month + 1]!) / 48;
-  const declination = 0.409 * Math.sin((2 * Math.PI * day) / 365 - 1.39);
-  const cosine =
-    -Math.tan((Math.min(Math.max(latitudeDeg, -89), 89) * Math.PI) / 180) * Math.tan(declination);
-  const longest = (24 / Math.PI) * Math.acos(Math.min(Math.max(cosine, -1), 1));
+  const declination = 0.409 * sin((2 * Math.PI * day) / 365 - 1.39);
+  const cosine = -tan((Math.min(Math.max(latitudeDeg, -89), 89) * Math.PI) / 180) * tan(declination);
+  const longest = (24 / Math.PI) * acos(Math.min(Math.max(cosine, -1), 1));
   return longest < 0.5 ? 0.25 * above : (0.25 + 0.5 * Math.min(hours / longest, 1)) * above;
 }
 

@@ -1,6 +1,8 @@
 // Random numbers that are the same on every machine for the same seed: what is made today can be made again.
 // Source: the sfc32 generator of the PractRand test suite (public domain), seeded by splitting one number.
 
+import { cos, log, square } from '../../physics/elementary.ts';
+
 export interface RandomNumbers {
   /** evenly spread, 0 ≤ u < 1 */
   readonly uniform: () => number;
@@ -24,8 +26,8 @@ export function randomNumbers(seed: number): RandomNumbers {
   };
   for (let i = 0; i < 20; i++) next();
   const normal = (): number => {
-    const radius = Math.sqrt(-2 * Math.log(1 - next()));
-    return radius * Math.cos(2 * Math.PI * next());
+    const radius = Math.sqrt(-2 * log(1 - next()));
+    return radius * cos(2 * Math.PI * next());
   };
   return { uniform: next, normal };
 }
@@ -33,7 +35,7 @@ export function randomNumbers(seed: number): RandomNumbers {
 /** A first-order autoregressive sequence of normal values with mean 0 and standard deviation 1. */
 export function autoregressive(random: RandomNumbers, count: number, lagOne: number): Float64Array {
   const values = new Float64Array(count);
-  const fresh = Math.sqrt(1 - lagOne ** 2);
+  const fresh = Math.sqrt(1 - square(lagOne));
   let last = random.normal();
   for (let i = 0; i < count; i++) {
     values[i] = last;

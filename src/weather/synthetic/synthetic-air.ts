@@ -1,6 +1,8 @@
 // Hourly air temperature, dew point and wind of a year from monthly normals and the days' clearness.
 // Where a published number is lacking, how much days and hours differ is taken from thirteen measured typical years (TMY2,
 // TMY3, PVGIS; none of those the result is judged by), each figure by least squares over their months.
+
+import { acos, cos, exp, log, power, sin, square, tan } from '../../physics/elementary.ts';
 import { relativeHumidity, saturationPressure } from '../../physics/moist-air.ts';
 import { solarNoonH } from '../assembly/radiation-timing.ts';
 import { HOURS, type Site } from '../typical-year.ts';
@@ -61,7 +63,7 @@ export function syntheticDryBulb(
   eachMonth((month, from, to) => {
     const shared = warmthByClearness(means[month]!);
     for (let day = from; day < to; day++) {
-      warmth[day] = shared * sun.dayOrder[day]! + Math.sqrt(1 - shared ** 2) * own[day]!;
+      warmth[day] = shared * sun.dayOrder[day]! + Math.sqrt(1 - square(shared)) * own[day]!;
     }
     standardise(warmth, from, to, dayDeviation(means[month]!, amplitude));
   });
@@ -111,7 +113,7 @@ function throughDays(site: Site, high: Float64Array, low: Float64Array): Float64
   const half = Float64Array.from({ length: 365 }, (_, d) => halfDayH(site.latitudeDeg, d));
   const noon = (d: number) => d * 24 + solarNoonH(site.longitudeDeg, site.utcOffsetH, day(d));
   const sunrise = (d: number) => noon(d) - half[day(d)]!;
-  const rest = Math.exp(-NIGHT_COOLING);
+  const rest = exp(-NIGHT_COOLING);
   return Float64Array.from({ length: HOURS }, (_, hour) => {
     // an hour's air is its reading at the end, as in measured files
     const time = hour + 1;
@@ -123,19 +125,19 @@ function throughDays(site: Site, high: Float64Array, low: Float64Array): Float64
     const wave = Math.PI / (2 * half[day(d)]! + 2 * WARMEST_AFTER_NOON_H);
     const since = time - sunrise(d);
     const base = since * wave < Math.PI / 2 ? low[day(d)]! : next;
-    if (since <= 2 * half[day(d)]!) return base + (top - base) * Math.sin(since * wave) ** DAY_POWER;
-    const atSunset = Math.sin(2 * half[day(d)]! * wave) ** DAY_POWER;
+    if (since <= 2 * half[day(d)]!) return base + (top - base) * power(sin(since * wave), DAY_POWER);
+    const atSunset = power(sin(2 * half[day(d)]! * wave), DAY_POWER);
     const night = (since - 2 * half[day(d)]!) / (sunrise(d + 1) - sunrise(d) - 2 * half[day(d)]!);
-    const left = (Math.exp(-NIGHT_COOLING * night) - rest) / (1 - rest);
+    const left = (exp(-NIGHT_COOLING * night) - rest) / (1 - rest);
     return next + (top - next) * atSunset * left;
   });
 }
 
 /** Hours from sunrise to noon, held to 3…9. */
 function halfDayH(latitudeDeg: number, day: number): number {
-  const declination = -23.45 * Math.cos((2 * Math.PI * (day + 10)) / 365) * (Math.PI / 180);
-  const cosine = -Math.tan((latitudeDeg * Math.PI) / 180) * Math.tan(declination);
-  const half = (Math.acos(Math.min(Math.max(cosine, -1), 1)) * 12) / Math.PI;
+  const declination = -23.45 * cos((2 * Math.PI * (day + 10)) / 365) * (Math.PI / 180);
+  const cosine = -tan((latitudeDeg * Math.PI) / 180) * tan(declination);
+  const half = (acos(Math.min(Math.max(cosine, -1), 1)) * 12) / Math.PI;
   return Math.min(Math.max(half, 3), 9);
 }
 
@@ -180,7 +182,7 @@ export function syntheticDewPoint(
   const meansC: number[] = [];
   eachMonth((_, from, to) => meansC.push(mean(daily, from, to)));
   const usual = dailyFromMonthly(meansC);
-  const depression = humidity.map((share) => -15 * Math.log(share));
+  const depression = humidity.map((share) => -15 * log(share));
   let dew: Float64Array = new Float64Array(HOURS);
   for (let pass = 0; pass < 60; pass++) {
     const below = dailyFromMonthly(depression);
@@ -197,7 +199,7 @@ export function syntheticDewPoint(
       );
     });
     dew = dryBulbC.map((tempC, hour) => {
-      const daySwing = swing[Math.floor(hour / 24)]! * Math.cos((2 * Math.PI * (hour + 1 - MOIST_HOUR)) / 24);
+      const daySwing = swing[Math.floor(hour / 24)]! * cos((2 * Math.PI * (hour + 1 - MOIST_HOUR)) / 24);
       return Math.min(betweenDays(days, hour) + daySwing, tempC);
     });
     eachMonth((month, from, to) => {
@@ -207,7 +209,7 @@ export function syntheticDewPoint(
       }
       // in air near saturation the night's dew point is held at the air and the step has to be longer
       const gain = humidity[month]! > 0.85 ? 25 : 15;
-      depression[month]! += gain * Math.log(share / humidity[month]!);
+      depression[month]! += gain * log(share / humidity[month]!);
     });
   }
   return dew;
@@ -222,7 +224,7 @@ export function syntheticWind(site: Site, monthly: readonly number[], random: Ra
   const wind = order.map((normal, hour) => {
     const share = Math.min(normalShare(normal), 0.9999);
     const time = (hour % 24) + 0.5 - solarNoonH(site.longitudeDeg, site.utcOffsetH, Math.floor(hour / 24));
-    return Math.sqrt(-Math.log(1 - share)) * (1 + 0.25 * Math.cos((2 * Math.PI * (time - 2.5)) / 24));
+    return Math.sqrt(-log(1 - share)) * (1 + 0.25 * cos((2 * Math.PI * (time - 2.5)) / 24));
   });
   eachMonth((month, from, to) => {
     const factor = monthly[month]! / mean(wind, from * 24, to * 24);
@@ -236,7 +238,7 @@ export function normalShare(z: number): number {
   const t = 1 / (1 + 0.2316419 * Math.abs(z));
   const series =
     t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  const tail = (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * series;
+  const tail = (exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * series;
   return z >= 0 ? 1 - tail : tail;
 }
 
@@ -258,9 +260,9 @@ function dailyExtremes(hourly: Float64Array): { high: Float64Array; low: Float64
 
 function standardise(values: Float64Array, from: number, to: number, deviation: number): void {
   const middle = mean(values, from, to);
-  let square = 0;
-  for (let i = from; i < to; i++) square += (values[i]! - middle) ** 2 / (to - from);
-  for (let i = from; i < to; i++) values[i] = ((values[i]! - middle) * deviation) / Math.sqrt(square);
+  let spread = 0;
+  for (let i = from; i < to; i++) spread += square(values[i]! - middle) / (to - from);
+  for (let i = from; i < to; i++) values[i] = ((values[i]! - middle) * deviation) / Math.sqrt(spread);
 }
 
 function mean(column: Float64Array, from: number, to: number): number {

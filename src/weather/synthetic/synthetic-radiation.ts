@@ -1,5 +1,7 @@
 // Hourly global radiation of a year from twelve mean clearnesses: days by daily-clearness.ts, hours of each day by the
 // same file's hourly model, each day's sum kept, each month's sum made equal to the input.
+
+import { square } from '../../physics/elementary.ts';
 import { extraterrestrialNormal } from '../../physics/extraterrestrial.ts';
 import { cosZenithAt, solarNoonH } from '../assembly/radiation-timing.ts';
 import { HOURS, MONTH_START_HOUR, type Site } from '../typical-year.ts';
@@ -86,7 +88,7 @@ function fillDay(
   clearness: number,
 ): void {
   const model = hourlyClearness(Math.min(clearness, 0.85));
-  const fresh = Math.sqrt(1 - model.persistence ** 2);
+  const fresh = Math.sqrt(1 - square(model.persistence));
   const noon = solarNoonH(site.longitudeDeg, site.utcOffsetH, day);
   const normal = extraterrestrialNormal(day + 1);
   const most = new Float64Array(24);

@@ -11,6 +11,7 @@ import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
 import { RunPool } from '../../../workers/run-pool.ts';
 import { startSimulationThread } from '../../../workers/simulation-thread.ts';
 import { serviceThreadOf } from '../../../workers/worker-thread.ts';
+import { yearMarks } from './year-marks.ts';
 
 export interface MapReport {
   /** first picture drawn, all cells in [ms] */
@@ -144,7 +145,7 @@ async function stopped(
   return { after: results - 1, busy, name };
 }
 
-const api = { map, scaling, stopped };
+const api = { map, scaling, stopped, marks: () => yearMarks(year) };
 export type PoolPage = typeof api;
 declare global {
   interface Window {
