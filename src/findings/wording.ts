@@ -2,7 +2,7 @@
 // customary units. SI in, words out. Factors: NIST SP 811, appendix B.
 
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
-import { BTU_PER_KWH, J_PER_KWH, THERM_J } from '../physics/constants.ts';
+import { BTU_PER_KWH, KWH_PER_THERM } from '../physics/constants.ts';
 import { CORD_M3 } from '../physics/wood-fuel.ts';
 import { feetAndInches } from './feet-and-inches.ts';
 
@@ -102,7 +102,7 @@ const US: Wording = {
 const US_THERMS: Wording = {
   ...US,
   energy: (kWh) => {
-    const therms = (kWh * J_PER_KWH) / THERM_J;
+    const therms = kWh / KWH_PER_THERM;
     return `${plain(therms, therms < 10 ? 1 : 0)} therms`;
   },
   energyPerArea: (kWhPerM2) => `${plain(((kWhPerM2 * BTU_PER_KWH) / 1000) * FOOT ** 2, 1)} kBtu`,

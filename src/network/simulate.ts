@@ -66,7 +66,7 @@ export interface Outage {
   readonly fromHour: number;
   /** heaters give nothing more and nobody lights a fire; what a stove's body holds it still gives */
   readonly noHeat: boolean;
-  /** fans stand still, and openers and the motors of covers where they are */
+  /** fans stand still, and the motors of windows, doors and covers where they are; wax openers beside the rooms go on */
   readonly noPower: boolean;
 }
 

@@ -4,6 +4,7 @@
 import type { Design } from '../design/design.ts';
 import { efficiencyOf, type Fuel, type HeaterSource, type StoveSource } from '../design/heat-source.ts';
 import type { StoveYear, Year } from '../network/year.ts';
+import { KWH_PER_THERM } from '../physics/constants.ts';
 import { FUEL_CONTENT } from '../physics/fuel-content.ts';
 import { CORD_M3, stackedKgPerM3, woodById } from '../physics/wood-fuel.ts';
 
@@ -49,8 +50,7 @@ export function fuelOf({ heating }: Design, { stoves }: Year, heatKWh: number): 
 
 function boughtOf(source: HeaterSource, heatKWh: number): FuelOutcome {
   const fuelKWh = heatKWh / efficiencyOf(source);
-  const { oilKWhPerL, propaneKWhPerL, pelletsKWhPerKg, pelletsKgPerM3, kWhPerTherm, gasGrossPerNet } =
-    FUEL_CONTENT;
+  const { oilKWhPerL, propaneKWhPerL, pelletsKWhPerKg, pelletsKgPerM3, gasGrossPerNet } = FUEL_CONTENT;
   const told = { ...NOT_MEASURED, fuel: source.fuel, fuelKWh, lostKWh: fuelKWh - heatKWh };
   switch (source.fuel) {
     case 'oil':
@@ -58,7 +58,7 @@ function boughtOf(source: HeaterSource, heatKWh: number): FuelOutcome {
     case 'propane':
       return { ...told, litres: fuelKWh / propaneKWhPerL };
     case 'gas':
-      return { ...told, therms: (gasGrossPerNet * fuelKWh) / kWhPerTherm };
+      return { ...told, therms: (gasGrossPerNet * fuelKWh) / KWH_PER_THERM };
     case 'pellets': {
       const kg = fuelKWh / pelletsKWhPerKg;
       return { ...told, kg, stackedM3: kg / pelletsKgPerM3 };

@@ -53,4 +53,5 @@ export const J_PER_KWH = 3.6e6;
 export const BTU_PER_KWH = 3412.142;
 
 /** Joules in a US therm, 100 000 Btu at 59 °F. NIST SP 811, from memory, high confidence. */
-export const THERM_J = 1.054804e8;
+const THERM_J = 1.054804e8;
+export const KWH_PER_THERM = THERM_J / J_PER_KWH;

@@ -1,7 +1,7 @@
 // Quantities as a person checks them with a tape and a pencil: in metres or in feet, with enough digits to follow the sum.
 // SI in, words out. Factors: NIST SP 811, appendix B.
 
-import { FUEL_CONTENT } from '../physics/fuel-content.ts';
+import { KWH_PER_THERM } from '../physics/constants.ts';
 import { CORD_M3 } from '../physics/wood-fuel.ts';
 import type { NormUnit } from './norms.ts';
 
@@ -26,7 +26,7 @@ export const BOUGHT_BY = {
   stere: { of: 'stere', size: 1 },
   cord: { of: 'stere', size: CORD_M3 },
   kWh: { of: 'kWh', size: 1 },
-  therm: { of: 'kWh', size: FUEL_CONTENT.kWhPerTherm },
+  therm: { of: 'kWh', size: KWH_PER_THERM },
   L: { of: 'L', size: 1 },
   gal: { of: 'L', size: 3.785411784 },
   kg: { of: 'kg', size: 1 },

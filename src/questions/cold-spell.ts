@@ -38,7 +38,7 @@ export interface ColdSpell {
   readonly daysFollowed: number;
   /** no heater gives anything and nobody lights a fire: the heater broken, the stove forgotten, people away */
   readonly noHeat: Failure;
-  /** no fan, lamp, opener or motor, and no heat but that of a stove people feed, without a back boiler */
+  /** no fan, lamp or motor, and no heat but that of a stove people feed, without a back boiler */
   readonly noPower: Failure;
 }
 

@@ -106,7 +106,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             `The coldest days begin on ${dayInWords(spell.fromRow)}: ${words.temperature(spell.outdoorMeanC)} on average, ${words.temperature(spell.outdoorLowestC)} at the lowest. Heat or power fails at 18 h on the day before and stays away; the house is followed for ${spell.daysFollowed} days.`,
           ]
         : []),
-      'With no heat nobody lights a stove, and what a masonry heater holds it still gives. With no power fans and lamps stop, openers and motors stay where they are, and all heat stops but that of a stove people feed; one with a back boiler must not be lit then. Openers that need no power, of wax, go on in truth.',
+      'With no heat nobody lights a stove, and what a masonry heater holds it still gives. With no power fans and lamps stop, motors of windows, doors and covers stay where they are, and all heat stops but that of a stove people feed; one with a back boiler must not be lit then. Openers of a sunspace’s vents are taken to be of wax, which needs no power, and go on.',
       'Pipes in an outer wall freeze before the rooms do: the coldest corner stands for them. Let water out of what can freeze, and ask a plumber how.',
       'A house without heat in deep cold is a danger to the old, the ill and the very young. Have a second source of heat that needs no power, with a flue and a carbon monoxide alarm.',
     ],

@@ -2,7 +2,7 @@
 // metric and in US customary units, these with heat in kilowatt hours or as gas is billed, both directions. Factors: NIST SP 811, appendix B (exact where marked there).
 
 import type { Limit, Quantity } from '../../design/limits.ts';
-import { BTU_PER_KWH, J_PER_KWH, THERM_J } from '../../physics/constants.ts';
+import { BTU_PER_KWH, KWH_PER_THERM } from '../../physics/constants.ts';
 
 export const UNIT_SYSTEMS = ['metric', 'us', 'us-therms'] as const;
 export type UnitSystem = (typeof UNIT_SYSTEMS)[number];
@@ -137,7 +137,7 @@ const US: Readonly<Record<ShownQuantity, DisplayUnit>> = {
 /** Heat as it is billed where it is gas: therms of 100,000 Btu, and thousands of Btu an hour. */
 const US_THERMS: Readonly<Record<ShownQuantity, DisplayUnit>> = {
   ...US,
-  energy: unit('therms', 'therms', J_PER_KWH / THERM_J, 1),
+  energy: unit('therms', 'therms', 1 / KWH_PER_THERM, 1),
   energyPerArea: unit('kBtu/ft²', 'thousand Btu per square foot', BTU_PER_KWH / 1000 / (FT * FT), 1),
   powerKW: unit('kBtu/h', 'thousand Btu an hour', BTU_PER_KWH / 1000, 1),
 };

@@ -42,7 +42,7 @@ export interface AirFlow {
   isNew(): boolean;
   /** whether an opener, shut as everything is, would open at these temperatures [°C] */
   wouldOpen(zoneC: Float64Array): boolean;
-  /** fans, and openers where they are, stand still from the next hour on, or run again */
+  /** fans, and motors where they are, stand still from the next hour on, or run again */
   cutPower(isOut: boolean): void;
   /** moves start to count */
   startCounting(): void;

@@ -103,7 +103,9 @@ export function createAirFlow(
   /** share of its way that an opener goes in a step, and is at in the mean */
   let ease = 0;
   let meanEase = 0;
-  /** no fan runs, and no opener moves */
+  let doorEase = 0;
+  let doorMeanEase = 0;
+  /** no fan runs, and no motor moves anything */
   let powerIsOut = false;
   let anyOpen = false;
   let stale = true;
@@ -149,8 +151,10 @@ export function createAirFlow(
   }
 
   function setEase(): void {
-    ease = powerIsOut ? 0 : easing(stepLengthS);
-    meanEase = powerIsOut ? 0 : meanEasing(stepLengthS);
+    ease = easing(stepLengthS);
+    meanEase = meanEasing(stepLengthS);
+    doorEase = powerIsOut ? 0 : ease;
+    doorMeanEase = powerIsOut ? 0 : meanEase;
   }
 
   function beginLongSteps(): void {
@@ -220,7 +224,7 @@ export function createAirFlow(
           wantVent(opening, state, moment, air, will, zone);
           operate(state, opening.control, moment);
         }
-        if (powerIsOut && opening.control === 'automatic') state.airingS = 0;
+        if (powerIsOut && isMotor(opening, i)) state.airingS = 0;
         else beginAiring(opening, state, moment, air, will, zone);
         if (state.airingS > 0) lengthenAiring(i, state);
       } else if (byOpening.isKept[i] === 1) {
@@ -275,7 +279,7 @@ export function createAirFlow(
         continue;
       }
       if (isVent[i] === 0) {
-        if (isKept[i] === 0) setDoor(all[i] as DoorOpening, state, ease);
+        if (isKept[i] === 0) setDoor(all[i] as DoorOpening, state, doorEase);
         continue;
       }
       const vent = all[i] as VentOpening;
@@ -328,7 +332,7 @@ export function createAirFlow(
         share[i] = openBefore[i]! + meanEase * (target - openBefore[i]!);
         if (target > 0) isOpen = true;
       } else if (easesDoor[i] === 1) {
-        share[i] = openBefore[i]! + meanEase * (state.wanted - openBefore[i]!);
+        share[i] = openBefore[i]! + doorMeanEase * (state.wanted - openBefore[i]!);
       } else share[i] = state.open;
       volume[i] = 0;
       steady[i] = share[i]!;
@@ -362,12 +366,22 @@ export function createAirFlow(
     return false;
   }
 
-  /** Fans, and openers where they are, stand still from the next hour on, or run again. */
+  /**
+   * Fans, and the motors of windows and doors where they are, stand still from the next hour on, or run again. Openers of
+   * vents beside the rooms go on: they are of wax, as those of greenhouses are; common practice, no source.
+   */
   function cutPower(isOut: boolean): void {
     if (isOut === powerIsOut) return;
     powerIsOut = isOut;
     fans.standStill(isOut);
     setEase();
+    openings.forEach((opening, i) => {
+      if (opening.kind === 'vent' && isMotor(opening, i)) byOpening.opensItself[i] = isOut ? 0 : 1;
+    });
+  }
+
+  function isMotor({ control }: VentOpening, i: number): boolean {
+    return control === 'automatic' && will.rooms.isRoom[zoneOf[i]!] === 1;
   }
 
   function startCounting(): void {

@@ -19,7 +19,7 @@ const FLOOR_BAND_K = 0.5;
 /** A body that gives less than this is out of mind [W]; common practice, no source. */
 const LITTLE_W = 50;
 
-interface WarmFloor {
+interface HeatedFloor {
   readonly zone: number;
   readonly node: number;
   readonly faceNode: number;
@@ -62,7 +62,7 @@ export function createHeaters(
   const watt = new Float64Array(capacity.zones);
   let zones = 0;
   let fires: StoveFire[] = [];
-  let floors: WarmFloor[] = [];
+  let floors: HeatedFloor[] = [];
   /** of each zone: heat there is for its floor [W], and the warmest its face may be [°C] */
   let floorHeat: { zone: number; mostW: number; maxC: number }[] = [];
   let hasAny = false;
@@ -72,7 +72,7 @@ export function createHeaters(
     own.fill(0);
     watt.fill(0);
     fires = stoveFires(model);
-    floors = warmFloors(layout);
+    floors = heatedFloors(layout);
     floorHeat = model.zones.flatMap(({ thermostat, heatedFaceMaxC }, zone) =>
       heatedFaceMaxC === undefined || thermostat === null
         ? []
@@ -82,11 +82,11 @@ export function createHeaters(
     hasAny = fires.length + floorHeat.length > 0;
   }
 
-  function warmFloors({ elements }: Layout): WarmFloor[] {
-    const warm = elements.filter(({ element }) => element.heatedM !== undefined);
-    const allM2 = warm.reduce((sum, { element }) => sum + element.areaM2, 0);
-    return warm.map(({ element, chain, zoneB, discretisation }) => {
-      const ofZone = warm.filter((other) => other.zoneB === zoneB);
+  function heatedFloors({ elements }: Layout): HeatedFloor[] {
+    const heated = elements.filter(({ element }) => element.heatedM !== undefined);
+    const allM2 = heated.reduce((sum, { element }) => sum + element.areaM2, 0);
+    return heated.map(({ element, chain, zoneB, discretisation }) => {
+      const ofZone = heated.filter((other) => other.zoneB === zoneB);
       const first = nodeA(stepper.first, chain);
       return {
         zone: zoneB,
@@ -120,7 +120,7 @@ export function createHeaters(
       burning[zone] = (fire.burntW * stove.burnH * 3600) / (stove.loadKg * stove.woodJPerKg || 1);
       if (stove.store === undefined) for (const floor of floors) floor.watt += floor.shareOfAll * fire.floorW;
     }
-    if (isOn) for (const heat of floorHeat) warmFloor(heat);
+    if (isOn) for (const heat of floorHeat) runHeatedFloor(heat);
     for (const floor of floors) watt[floor.zone]! += floor.watt;
     for (let z = 0; z < zones; z++) fireW[z] = watt[z]! > LITTLE_W ? watt[z]! : 0;
     // Nobody minds what a store loses.
@@ -149,7 +149,7 @@ export function createHeaters(
   }
 
   /** By degrees as the room wants it, and as its face nears the warmest it may be. */
-  function warmFloor({ zone, mostW, maxC }: (typeof floorHeat)[number]): void {
+  function runHeatedFloor({ zone, mostW, maxC }: (typeof floorHeat)[number]): void {
     const wanted = wantedHeat(zone);
     for (const floor of floors) {
       if (floor.zone !== zone) continue;
@@ -161,7 +161,7 @@ export function createHeaters(
     return clamp01((will.rooms.holdC[zone]! + FLOOR_BAND_K - zoneC[zone]!) / (2 * FLOOR_BAND_K));
   }
 
-  function allowedHeat({ faceNode }: WarmFloor, maxC: number): number {
+  function allowedHeat({ faceNode }: HeatedFloor, maxC: number): number {
     return clamp01((maxC + FLOOR_BAND_K - stepper.nodeC[faceNode]!) / (2 * FLOOR_BAND_K));
   }
 

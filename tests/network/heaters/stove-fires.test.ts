@@ -160,6 +160,31 @@ test('without power, openers and motors of covers stay where they are', () => {
   for (const moved of movesOf(false)) expect(moved).toBeGreaterThan(1);
 });
 
+test('without power a sunspace’s openers go on, as wax does, while the motors of the rooms’ windows stay', () => {
+  const { design } = EXAMPLES.find(({ id }) => id === 'closed')!;
+  const opened: Design = { ...design, vents: { ...design.vents, habit: 'automatic' } };
+  const model = modelOf(opened, climate.year.site, climate.ground);
+  const period = { firstRow: 24 * 160, hours: 96 };
+  const placesOf = (noPower: boolean) => {
+    const { openings } = simulate(model, climate, {
+      period,
+      outage: { fromHour: 36, noHeat: false, noPower },
+    });
+    const placesIn = (zone: string) => {
+      const vents = model.openings.filter((opening) => opening.kind === 'vent' && opening.zone === zone);
+      expect(vents.length).toBeGreaterThan(0);
+      return vents.map(({ id }) => {
+        const { open } = openings.find((opening) => opening.id === id)!;
+        return new Set(open.slice(period.firstRow + 37, period.firstRow + period.hours)).size;
+      });
+    };
+    return { rooms: Math.max(...placesIn('house')), sunspace: Math.max(...placesIn('sunspace')) };
+  };
+  expect(placesOf(true).rooms).toBe(1);
+  expect(placesOf(true).sunspace).toBeGreaterThan(1);
+  expect(placesOf(false).rooms).toBeGreaterThan(1);
+});
+
 test('without a heater’s heat in an outage the house cools as one that has no heater from then on', () => {
   const period = { firstRow: 24 * 5, hours: 48 };
   const outage = { fromHour: 0, noHeat: true, noPower: false };
