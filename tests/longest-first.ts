@@ -1,8 +1,9 @@
-// The order of test files: those that take longest begin, so that no core ends with one of them alone. Files of the engine
-// come before the browser's, whose pages are built meanwhile. The rest as Vitest has it, which is by size.
+// The order of test files. Those that take longest begin, so that no core ends with one of them alone; files of the engine
+// come before the browser's, whose pages are built meanwhile. After them file by file of one project and one environment,
+// for a worker is handed on, with all that it has loaded and compiled, only to a file that wants one like it.
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
-/** As the list says that closes a run. A file that is not here comes after those that are. */
+/** As the list says that closes a run. A file that is not here comes after those of its project that are. */
 const LONGEST = [
   'package',
   'consistency/promises',
@@ -24,6 +25,8 @@ const LONGEST = [
   'browser/phone',
   'browser/numbers',
 ];
+/** Of the projects, after the longest files of the engine; the unit files, most of which are short, fill the cores at the end. */
+const PROJECTS = ['browser', 'published', 'unit'];
 
 export class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -31,6 +34,10 @@ export class LongestFirst extends BaseSequencer {
       const found = LONGEST.findIndex((name) => moduleId.endsWith(`/tests/${name}.test.ts`));
       return found < 0 ? LONGEST.length : found;
     };
-    return (await super.sort(files)).toSorted((one, other) => place(one) - place(other));
+    const turn = (file: TestSpecification) =>
+      file.project.name === 'unit' && place(file) < LONGEST.length ? -1 : PROJECTS.indexOf(file.project.name);
+    return (await super.sort(files)).toSorted(
+      (one, other) => turn(one) - turn(other) || place(one) - place(other),
+    );
   }
 }
