@@ -46,6 +46,9 @@ test('with every fold open axe finds nothing, light and dark, wide and narrow, a
   });
   await page.waitForSelector('[data-hotter="shift"]');
   await page.waitForSelector('.ask-form');
+  // Left until somebody looks, and looked at now.
+  await page.waitForSelector('[data-how-sure="new"]');
+  expect(await page.locator('.how-sure li').count()).toBe(4);
   expect(await violationsOfAllLooks(page)).toEqual([]);
   await expectReflow(page);
 });

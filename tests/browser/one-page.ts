@@ -1,8 +1,8 @@
 // One page for the tests of a file: a page costs some seconds of a core to load, and what a person has done on it is taken
 // back in a tenth of that.
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, onTestFailed } from 'vitest';
-import { type OpenPage, openPage, settledFigure } from './served-page.ts';
+import { type OpenPage, openPage, type PageOptions, settledFigure } from './served-page.ts';
 import type { SharedSite } from './shared-browser.ts';
 
 const SCREEN = { width: 1280, height: 900 };
@@ -11,7 +11,7 @@ const SCREEN = { width: 1280, height: 900 };
  * For the head of a test file: what each of its tests calls for its page, settled and as a first visitor finds it. A test
  * that fails leaves the next one a page of its own. What a test gave away (weather files, the words of the report) stays.
  */
-export function onePage(served: SharedSite, options: BrowserContextOptions = {}): () => Promise<OpenPage> {
+export function onePage(served: SharedSite, options: PageOptions = {}): () => Promise<OpenPage> {
   let opened: OpenPage | null = null;
   const close = async () => {
     const last = opened;

@@ -11,7 +11,10 @@ import { sharedSite } from './shared-browser.ts';
 const served = await sharedSite('plain');
 
 test('a place is searched, looked up, corrected and stood in', async () => {
-  const { page, complaints, close } = await openPage(served, { viewport: { width: 390, height: 844 } });
+  const { page, complaints, close } = await openPage(served, {
+    viewport: { width: 390, height: 844 },
+    ranges: 'by itself',
+  });
   const fetched: string[] = [];
   page.on('request', (request) => {
     if (request.url().endsWith('.bin')) fetched.push(request.url().replace(/^.*\//, '').replace(/-.*$/, ''));
@@ -73,6 +76,9 @@ test('a place is searched, looked up, corrected and stood in', async () => {
   // its days are drawn: how sure the figures are comes from several made years
   await page.waitForSelector('[data-how-sure="new"]', { state: 'attached' });
   expect(await page.textContent('[data-how-sure]')).toContain('Drawn 5 times from the same normals');
+  await page.click('.how-sure summary');
+  await page.uncheck('[data-how-sure-when]');
+  await page.click('.how-sure summary');
 
   // what is kept here is offered again, and touch chooses it
   await field.fill('paro, bhutan');

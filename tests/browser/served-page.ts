@@ -32,18 +32,29 @@ export async function servePage(): Promise<ServedPage> {
   };
 }
 
+export interface PageOptions extends BrowserContextOptions {
+  readonly path?: string;
+  readonly acts?: 'folded' | 'open';
+  readonly ranges?: 'when asked' | 'by itself';
+  readonly inputs?: 'all' | 'first';
+  readonly before?: () => void;
+  readonly watch?: (page: Page) => void;
+}
+
 /** Open a fresh profile and listen to everything it complains about; `before` is done before anything is loaded. */
 export async function openPage(
   served: Pick<ServedPage, 'address' | 'browser'> & { readonly options?: BrowserContextOptions },
-  options: BrowserContextOptions & {
-    path?: string;
-    acts?: 'folded' | 'open';
-    inputs?: 'all' | 'first';
-    before?: () => void;
-    watch?: (page: Page) => void;
-  } = {},
+  options: PageOptions = {},
 ): Promise<OpenPage> {
-  const { path = '', acts = 'folded', inputs = 'all', before, watch, ...contextOptions } = options;
+  const {
+    path = '',
+    acts = 'folded',
+    ranges = 'when asked',
+    inputs = 'all',
+    before,
+    watch,
+    ...contextOptions
+  } = options;
   const context = await served.browser.newContext({
     viewport: { width: 1280, height: 900 },
     ...served.options,
@@ -51,6 +62,7 @@ export async function openPage(
   });
   context.setDefaultTimeout(PATIENCE_MS);
   if (acts === 'folded') await context.addInitScript(foldActs);
+  if (ranges === 'when asked') await context.addInitScript(leaveRanges);
   if (inputs === 'all') await context.addInitScript(showAllInputs);
   if (before) await context.addInitScript(before);
   const page = await context.newPage();
@@ -64,6 +76,16 @@ export async function openPage(
 function foldActs(): void {
   try {
     if (localStorage.getItem('daystone-acts') === null) localStorage.setItem('daystone-acts', 'folded');
+  } catch {
+    // A window that keeps nothing runs them.
+  }
+}
+
+/** How far figures may lie from those told is a dozen years, in three climates, whenever a design has rested; one test is about it. */
+function leaveRanges(): void {
+  try {
+    if (localStorage.getItem('daystone-ranges') === null)
+      localStorage.setItem('daystone-ranges', 'when asked');
   } catch {
     // A window that keeps nothing runs them.
   }

@@ -40,6 +40,8 @@ export async function soakPage(
   const random = randomNumbers(seed);
   const { page, complaints, close } = await openPage(served, {
     permissions: ['clipboard-read', 'clipboard-write'],
+    // What a person has in the background is there to be given up under every act.
+    ranges: 'by itself',
   });
   const { minutes: minutesAtMost = Number.POSITIVE_INFINITY, acts: actsAtMost = Number.POSITIVE_INFINITY } =
     until;
