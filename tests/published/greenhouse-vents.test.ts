@@ -1,7 +1,8 @@
-// A measured greenhouse (source: measured-greenhouse.ts) against its model, class by class. Two free numbers, light let in and
-// vent area, were fitted to classes 1, 3 and 5 before 2, 4 and 6 were looked at. What misses 7 points or 2 K stands as a note.
-// The fit wants all the light that clear glass lets in, where half is known: the house is warmer than its sun alone can make
-// it, by stored heat or by its neighbours, of which nothing is known. Water is judged with the light that is known.
+// A measured greenhouse (source: measured-greenhouse.ts) against its model, class by class. One free number, the vents' area,
+// is fitted to classes 1, 3 and 5; light is let in as it is known to be. What is taken from memory was chosen with all classes
+// in sight: with bars that take up 0.1 to 0.13 of the sun every class holds, at 0.07 the rise of classes 1 and 2 is 2.3 K
+// short; with a leak of 0.6 changes an hour class 1 is 2.2 K short. Reckoned by hand at half the sun, heat and water of the
+// classes as measured close with crop water of 0.7 to 0.8 of the light and 3 to 66 m³/h of air by m² of floor.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -10,94 +11,143 @@ import { check } from './ledger.ts';
 import { liveClass, type VentClass } from './measured-greenhouse.ts';
 
 const SOURCE = 'Autonomous Greenhouse Challenge 2018';
-const FITTED = { light: 1, ventShare: 0.1 };
-/** Light as the house is known to let in: half of what falls on it. */
-const KNOWN = { light: 0.66, ventShare: 0.1 };
+/** All vents wide open, by floor [m²/m²]. */
+const FITTED_VENTS = 0.07;
 /** Humidity in points, rise in K. */
 const ALLOWED = { humidity: 7, rise: 2 };
-/** What misses that by vents nearly shut, and by how much in all: the crop's water leaves by a leak that nobody measured. */
-const MISSED: readonly { readonly humidity?: number; readonly rise?: number }[] = [
-  { humidity: 8 },
-  { humidity: 8, rise: 2.5 },
-  { humidity: 13 },
-];
-const WHY_MISSED = 'vents nearly shut, leak and stored heat not known';
-/** The crop's water is this much beyond what was measured [L/(m²·d)]. */
-const MISSED_LITRES = 0.05;
+/** Of the crop on days darker and sunnier than the whole autumn that was measured [L/(m²·d)]. */
+const OFF_AUTUMN = 0.5;
+/** Humidity by night falls short of what was measured by up to so much [points]. */
+const TOO_DRY_UNDER_SCREEN = 1.5;
+const TOO_DRY_HEATED = 20;
+/** Rise by night, at the edge of what was measured [K]. */
+const OFF_NIGHT_RISE = 0.1;
 
 const classes: readonly VentClass[] = JSON.parse(
   readFileSync(join(import.meta.dirname, '../data/greenhouse-vents.json'), 'utf8'),
 );
+const nameOf = ({ from, to }: VentClass) => `vents ${from} to ${to} % open`;
 
 test('by day a planted house is as damp and as warm as the measured one, vents from shut to open', () => {
   for (const [index, measured] of classes.entries()) {
-    const ours = liveClass(measured, FITTED);
-    const missed = MISSED[index] ?? {};
-    const rowOf = (why: boolean) =>
-      ({
-        source: SOURCE,
-        case: `class ${index + 1}, vents ${measured.from} to ${measured.to} % open, ${index % 2 === 0 ? 'fitted' : 'judged'}${why ? `; ${WHY_MISSED}` : ''}`,
-        mark: 'document',
-      }) as const;
+    const ours = liveClass(measured, FITTED_VENTS);
+    const row = {
+      source: SOURCE,
+      case: `class ${index + 1}, ${nameOf(measured)}, ${index % 2 === 0 ? 'fitted' : 'judged'}`,
+      mark: 'document',
+    } as const;
     check({
-      ...rowOf(missed.humidity !== undefined),
+      ...row,
       quantity: 'humidity by day',
       reference: 100 * measured.humidity,
       ours: 100 * ours.humidity,
       allowed: ALLOWED.humidity,
-      ...(missed.humidity !== undefined && { noteAllowed: missed.humidity }),
       unit: '%',
     });
     check({
-      ...rowOf(missed.rise !== undefined),
+      ...row,
       quantity: 'rise over outdoors by day',
       reference: measured.riseK,
       ours: ours.riseK,
       allowed: ALLOWED.rise,
-      ...(missed.rise !== undefined && { noteAllowed: missed.rise }),
       unit: 'K',
     });
-  }
-});
-
-test('no air above 95 % by day, water and its share of the light as measured, books closed', () => {
-  const days = [0, 2].map((index) => liveClass(classes[index]!, KNOWN));
-  for (const [i, day] of days.entries()) {
     check({
-      source: SOURCE,
-      case: `vents ${classes[2 * i]!.from} to ${classes[2 * i]!.to} % open, light as known and not as fitted`,
+      ...row,
       quantity: 'daylight hours above 95 %',
       reference: 0,
-      ours: day.above95 / day.daylightHours,
+      ours: ours.above95 / ours.daylightHours,
       allowed: 0,
       unit: 'share',
-      mark: 'document',
     });
     check({
-      source: SOURCE,
-      case: `vents ${classes[2 * i]!.from} to ${classes[2 * i]!.to} % open, light as known and not as fitted`,
+      ...row,
       quantity: 'latent heat of the crop by light, each per m² of what it falls on',
       kind: 'range',
       referenceMin: 0.56,
       referenceMax: 0.88,
-      ours: day.latentShare,
+      ours: ours.latentShare,
       allowed: 0,
       unit: '–',
+    });
+    for (const residual of ours.residuals) expect(Math.abs(residual)).toBeLessThan(1e-9);
+  }
+});
+
+test('the crop takes up the water of a measured autumn on days with its sun', () => {
+  for (const [index, sun] of [
+    'as of the whole autumn, 7 MJ/m² a day from memory, but no lamps',
+    'half as much again',
+    'twice as much',
+  ].entries()) {
+    const day = liveClass(classes[index]!, FITTED_VENTS);
+    check({
+      source: SOURCE,
+      case: `days of ${nameOf(classes[index]!)}; sun ${sun}`,
+      quantity: 'water of the crop',
+      kind: 'range',
+      referenceMin: 1.7,
+      referenceMax: 2.2,
+      ours: day.cropLitres,
+      allowed: 0,
+      ...(index !== 1 && { noteAllowed: OFF_AUTUMN }),
+      unit: 'L/(m²·d)',
       mark: 'document',
     });
-    for (const residual of day.residuals) expect(Math.abs(residual)).toBeLessThan(1e-9);
   }
+});
+
+test('shut, dark and unheated it is as damp and as warm as measured, and damper than by day', () => {
+  // After days of classes in which it was warm enough outside to leave a house to itself.
+  for (const of of classes.slice(1, 4)) {
+    for (const [nights, words, rise] of [
+      ['shut', 'no screen', [2.6, 3.3]],
+      ['shut under a screen', 'under a screen', [3.9, 5.3]],
+    ] as const) {
+      const ours = liveClass(of, FITTED_VENTS, nights);
+      const row = {
+        source: SOURCE,
+        case: `night after a day of ${nameOf(of)}, ${words}`,
+        kind: 'range',
+        mark: 'document',
+      } as const;
+      check({
+        ...row,
+        quantity: 'humidity by night, shut and unheated',
+        referenceMin: 84,
+        referenceMax: 90,
+        ours: 100 * ours.nightHumidity,
+        allowed: 0,
+        ...(nights === 'shut under a screen' && { noteAllowed: TOO_DRY_UNDER_SCREEN }),
+        unit: '%',
+      });
+      check({
+        ...row,
+        quantity: 'rise over outdoors by night, shut and unheated',
+        referenceMin: rise[0],
+        referenceMax: rise[1],
+        ours: ours.nightRiseK,
+        allowed: 0,
+        noteAllowed: OFF_NIGHT_RISE,
+        unit: 'K',
+      });
+      expect(ours.nightHumidity).toBeGreaterThan(ours.humidity);
+    }
+  }
+});
+
+test('a house held warm by night is drier than the measured one', () => {
   check({
     source: SOURCE,
-    case: 'autumn days of vents 5 to 15 % open, light as known (half) and not as fitted (all); sunnier than the whole autumn that was measured',
-    quantity: 'water of the crop',
+    case: `night held at 20 °C, ${nameOf(classes[0]!)}, no screen; how warm it was held and what was drawn is not known`,
+    quantity: 'humidity by night, all hours',
     kind: 'range',
-    referenceMin: 1.7,
-    referenceMax: 2.2,
-    ours: days[1]!.cropLitres,
+    referenceMin: 84,
+    referenceMax: 88,
+    ours: 100 * liveClass(classes[0]!, FITTED_VENTS).nightHumidity,
     allowed: 0,
-    noteAllowed: MISSED_LITRES,
-    unit: 'L/(m²·d)',
+    noteAllowed: TOO_DRY_HEATED,
+    unit: '%',
     mark: 'document',
   });
 });
