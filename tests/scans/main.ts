@@ -59,7 +59,7 @@ function pageOf(): string {
   const lines = [
     '# Scans of the household',
     '',
-    'Made by `npm run scans -- --write`. One number of a house is moved in fine steps, all else the same; a cell says the heat of the year at the first and at the last value, the largest step and, in brackets, the step allowed: four times the mean step or 40 kWh, whichever is more [kWh]. Beside cliffs, signs are judged: a higher set-point never saves heat (0.2 % or 2 kWh is chance) and in a July and August without heat moves the hot hours by no more than 3 % or 10 h a step; larger windows never add more than 2 % of hot hours and 12 h; vents of a closed-off sunspace add at most 2 % of heat, a night fan at most 1 %, and 10 kWh for chance and for the ground, which a cooler summer leaves cooler.',
+    'Made by `npm run scans -- --write`. One number of a house is moved in fine steps, all else the same; a cell says the heat of the year at the first and at the last value, the largest step and, in brackets, the step allowed: four times the mean step or 40 kWh, whichever is more [kWh]. Beside cliffs, signs are judged: a higher set-point never saves heat (0.2 % or 2 kWh is chance) and in a July and August without heat moves the hot hours by no more than 3 % or 10 h a step; larger windows never add more than 2 % of hot hours and 12 h; more bed or leaf never saves heat either and never makes the sunspace less humid by more than 12 h; vents of a closed-off sunspace add at most 2 % of heat, a night fan at most 1 %, and 10 kWh for chance and for the ground, which a cooler summer leaves cooler.',
     '',
     `${run.length} scans, ${run.length - run.filter(({ scan, points }) => faultsOf(scan, points).length > 0).length} passed.`,
   ];
@@ -72,18 +72,19 @@ function pageOf(): string {
   for (const knob of KNOBS) {
     const scans = run.filter(({ scan }) => scan.knob === knob);
     if (scans.length === 0) continue;
+    const hands = knob.habits ?? HABITS;
     lines.push(
       '',
       `## ${knob.id[0]!.toUpperCase()}${knob.id.slice(1)}: ${knob.from} to ${knob.to} by ${knob.step}`,
       '',
       `![Heat along ${knob.words}](${PICTURES}/${fileOf(knob.id)}.svg)`,
       '',
-      `| house, place | ${HABITS.join(' | ')} |`,
-      `| --- | ${HABITS.map(() => '---').join(' | ')} |`,
+      `| house, place | ${hands.join(' | ')} |`,
+      `| --- | ${hands.map(() => '---').join(' | ')} |`,
     );
     for (const house of new Set(scans.map(({ scan }) => scan.house))) {
       for (const place of PLACES) {
-        const cells = HABITS.map((habit) => {
+        const cells = hands.map((habit) => {
           const found = scans.find(
             ({ scan }) => scan.house === house && scan.place === place && scan.habit === habit,
           );

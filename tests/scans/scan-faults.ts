@@ -29,6 +29,8 @@ const VENTS_HEAT_SHARE = 0.02;
 const WINDOWS_HOT_SHARE = 0.02;
 /** Two evenings decided otherwise [h]. */
 const WINDOWS_HOT_HOURS = 12;
+/** A planted sunspace may be less humid than with fewer plants by this, since it is colder or aired a little more [h]. */
+const DAMPER_CHANCE_HOURS = 12;
 
 /** Faults of a scan. */
 export function faultsOf(scan: Scan, points: readonly ScanPoint[]): string[] {
@@ -62,13 +64,15 @@ const SIGNS: Readonly<Record<string, Sign>> = {
   // Open to the rooms, the vents of a sunspace are the rooms' own windows.
   'sunspace vents': (points, { house }) => (house === 'closed' ? [addsHeat(points, VENTS_HEAT_SHARE)] : []),
   'night fan': (points) => [addsHeat(points, FAN_HEAT_SHARE)],
+  bed: (points) => [neverSaves(points), isDamper(points)],
+  'leaf area': (points) => [neverSaves(points), isDamper(points)],
 };
 
 function neverSaves(points: readonly ScanPoint[]): string | null {
   for (let n = 1; n < points.length; n++) {
     const [before, now] = [points[n - 1]!.heatKWh, points[n]!.heatKWh];
     if (before - now > Math.max(CHANCE_KWH, CHANCE_SHARE * before))
-      return `a higher set-point saves ${(before - now).toFixed(1)} kWh at ${points[n]!.value}`;
+      return `a higher value saves ${(before - now).toFixed(1)} kWh at ${points[n]!.value}`;
   }
   return null;
 }
@@ -86,6 +90,16 @@ function sameSummer(points: readonly ScanPoint[]): string | null {
   )
     return null;
   return `hot hours of a summer without heat go from ${least} to ${most} with the set-point`;
+}
+
+/** What is planted gives water, which takes heat. */
+function isDamper(points: readonly ScanPoint[]): string | null {
+  for (let n = 1; n < points.length; n++) {
+    const [before, now] = [points[n - 1]!, points[n]!];
+    if (before.sunspaceHumidHours - now.sunspaceHumidHours > DAMPER_CHANCE_HOURS)
+      return `${now.value} has ${now.sunspaceHumidHours} humid hours, ${before.value} ${before.sunspaceHumidHours}`;
+  }
+  return null;
 }
 
 /** Against any smaller size. */

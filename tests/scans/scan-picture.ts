@@ -30,9 +30,9 @@ export function scanPicture(knob: Knob, scans: readonly RunScan[]): string {
       return `<g transform="translate(${x} ${y})">${panel(`${house}, ${place}`, of)}</g>`;
     }),
   );
-  const legend = HABITS.map((habit, n) => {
+  const legend = (knob.habits ?? HABITS).map((habit, n) => {
     const x = PANEL.left + n * 130;
-    return `${stroke(`M${x} 26h26`, n)}<text x="${x + 32}" y="30">${habit}</text>`;
+    return `${stroke(`M${x} 26h26`, HABITS.indexOf(habit))}<text x="${x + 32}" y="30">${habit}</text>`;
   });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="sans-serif" font-size="11" fill="${INK}">`,

@@ -24,8 +24,15 @@ export interface Knob {
   readonly step: number;
   /** absent for all houses */
   readonly houses?: readonly House[];
+  /** absent for all habits */
+  readonly habits?: readonly Habit[];
   readonly set: (design: Design, value: number) => Design;
 }
+
+const withPlants = (design: Design, plants: Partial<Design['plants']>): Design => ({
+  ...design,
+  plants: { ...design.plants, ...plants },
+});
 
 const withVents = (design: Design, vents: Partial<Design['vents']>): Design => ({
   ...design,
@@ -94,6 +101,26 @@ export const KNOBS: readonly Knob[] = [
     houses: ['closed'],
     set: (design, doorM2) => ({ ...design, sunspace: { ...design.sunspace, doorM2 } }),
   },
+  {
+    id: 'bed',
+    words: 'planted bed, m²',
+    from: 0,
+    to: 12,
+    step: 1,
+    houses: ['closed', 'leaning'],
+    habits: ['attentive'],
+    set: (design, bedM2) => withPlants(design, { bedM2 }),
+  },
+  {
+    id: 'leaf area',
+    words: 'leaf area by area of bed',
+    from: 0,
+    to: 4,
+    step: 0.25,
+    houses: ['closed', 'leaning'],
+    habits: ['attentive'],
+    set: (design, leafAreaIndex) => withPlants(design, { leafAreaIndex }),
+  },
 ];
 
 export interface Scan {
@@ -103,11 +130,11 @@ export interface Scan {
   readonly habit: Habit;
 }
 
-/** Every knob in every house that has it, everywhere, with every habit. */
+/** Every knob in every house that has it, everywhere, with every habit that it is scanned with. */
 export function allScans(): Scan[] {
   return KNOBS.flatMap((knob) =>
     (knob.houses ?? HOUSES).flatMap((house) =>
-      PLACES.flatMap((place) => HABITS.map((habit) => ({ knob, house, place, habit }))),
+      PLACES.flatMap((place) => (knob.habits ?? HABITS).map((habit) => ({ knob, house, place, habit }))),
     ),
   );
 }
@@ -123,6 +150,8 @@ export interface ScanPoint {
   readonly summerHotHours: number;
   readonly summerHeatKWh: number;
   readonly humidHours: number;
+  /** of the sunspace; without one, of the rooms */
+  readonly sunspaceHumidHours: number;
   readonly moves: number;
   readonly heatedWhileOpenHours: number;
 }
@@ -145,6 +174,7 @@ export function runScan({ knob, house, place, habit }: Scan): ScanPoint[] {
       summerHotHours: operativeC.subarray(july, september).filter((c) => c > rooms.overheatLimitC).length,
       summerHeatKWh: heatingW.subarray(july, september).reduce((sum, watt) => sum + watt, 0) / 1000,
       humidHours: rooms.humidHours,
+      sunspaceHumidHours: (figures.zones.sunspace ?? rooms).humidHours,
       moves: figures.vents.moves,
       heatedWhileOpenHours: figures.vents.heatedWhileOpenHours,
     };

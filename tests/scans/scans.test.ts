@@ -15,6 +15,7 @@ const IN_THE_SUITE = [
   ['sunspace vents, closed, madrid, automatic', 0, 4],
   ['night fan, closed, denver, away', 0, 4],
   ['door, closed, quillayute, attentive', 0.5, 4],
+  ['leaf area, leaning, burlington, attentive', 0, 1.5],
 ] as const;
 const RANDOM_HOUSES = 16;
 
@@ -37,7 +38,11 @@ test('heater and windows never work against each other in houses drawn at random
 
 describe('the judge of a scan', () => {
   const scanOf = (knob: string) => allScans().find((scan) => scan.knob.id === knob)!;
-  const points = (change: Partial<Record<'heatKWh' | 'hotHours' | 'summerHotHours', readonly number[]>>) =>
+  const points = (
+    change: Partial<
+      Record<'heatKWh' | 'hotHours' | 'summerHotHours' | 'sunspaceHumidHours', readonly number[]>
+    >,
+  ) =>
     Array.from({ length: 13 }, (_, n) => n).map(
       (value): ScanPoint => ({
         value,
@@ -46,6 +51,7 @@ describe('the judge of a scan', () => {
         summerHotHours: change.summerHotHours?.[value] ?? change.summerHotHours?.at(-1) ?? 80,
         summerHeatKWh: 0,
         humidHours: 0,
+        sunspaceHumidHours: change.sunspaceHumidHours?.[value] ?? change.sunspaceHumidHours?.at(-1) ?? 100,
         moves: 0,
         heatedWhileOpenHours: 0,
       }),
@@ -61,6 +67,8 @@ describe('the judge of a scan', () => {
     ['day set-point', { summerHotHours: [80, 80, 92, 92, 92] }, 'from 80 to 92'],
     ['windows', { hotHours: [100, 90, 80, 97, 80] }, '3 m² has 97 hot hours'],
     ['sunspace vents', { heatKWh: [500, 501, 525, 515, 515] }, '2 adds 25.0 kWh'],
+    ['bed', { sunspaceHumidHours: [100, 90, 77, 90] }, '2 has 77 humid hours'],
+    ['leaf area', { heatKWh: [500, 520, 515, 530, 540] }, 'saves 5.0 kWh at 2'],
     ['night fan', { heatKWh: [500, 501, 519, 514, 514] }, '2 adds 19.0 kWh'],
   ] as const)('finds what is wrong with %s', (knob, change, words) => {
     const faults = faultsOf(scanOf(knob), points(change));
