@@ -26,6 +26,7 @@ const USED = [
   'ml-matrix',
   'papaparse',
   'preact',
+  'suncalc',
   'uplot',
   'valibot',
 ];
