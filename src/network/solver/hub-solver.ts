@@ -264,7 +264,7 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   function hold(): void {
     const steady = steadyCount;
     const changing = hubCount - steadyCount;
-    const { solution, unitResponse, endByMean: ways, heldAtC, holdingW } = columns;
+    const { solution, unitResponse, unitKnown, endByMean: ways, heldAtC, holdingW } = columns;
     const { heldW, holdLowC, holdHighC, hubC } = network;
     for (let i = 0; i < changing; i++) {
       heldW[steady + i] = 0;
@@ -283,7 +283,9 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
           const end = start + ways[hub]! * (solution[i]! - start);
           if (end >= low && end <= high) continue;
         }
-        const change = holdHub(hub, ownResponse(i), solution[i]!) - holding;
+        if (unitKnown[i] === 0) findResponse(i);
+        holdHub(i);
+        const change = holdingW[hub]! - holding;
         if (change === 0) continue;
         for (let j = 0; j < changing; j++) solution[j]! += change * unitResponse[i * changing + j]!;
         largest = Math.max(largest, Math.abs(change));
@@ -293,40 +295,30 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
   }
 
   /**
-   * Hold a hub at the limit of its band that it passes, or starts beyond, while the others stay as they are.
-   *
-   * @param own rise of its mean per watt [K/W]
-   * @param mean its mean as it is held so far [°C]
-   * @returns watts for the equation of the mean; written too, with the heat given and where the hub ends
+   * Hold the ith changing hub at the limit of its band that it passes, or starts beyond, while the others stay as they are:
+   * from when it gets there in the step, at full power if it starts beyond it, by itself from within. What gets there by full
+   * power and would then leave the limit by itself is left to do so. Written: watts for the equation of the mean, the heat
+   * given, and where the hub ends. One function, by row alone: numbers handed from one to the next are allocations.
    */
-  function holdHub(hub: number, own: number, mean: number): number {
-    const { endByMean: ways, heldAtC, holdingW } = columns;
-    const { heldW, holdLowC, holdHighC, holdMaxW, holdMinW, hubC } = network;
-    const free = mean - holdingW[hub]! * own;
+  function holdHub(i: number): void {
+    const hub = steadyCount + i;
+    const { solution, unitResponse, endByMean: ways, heldAtC, holdingW } = columns;
+    const { heldW, holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps, hubC, hubStorage } = network;
+    const own = unitResponse[i * (hubCount - steadyCount) + i]!;
+    // Its mean without holding.
+    const free = solution[i]! - holdingW[hub]! * own;
     const start = hubC[hub]!;
-    const end = start + ways[hub]! * (free - start);
+    const way = ways[hub]!;
+    const freeEnd = start + way * (free - start);
     heldW[hub] = 0;
     holdingW[hub] = 0;
     heldAtC[hub] = Number.NaN;
-    if (Math.min(start, end) < holdLowC[hub]!) holdAt(hub, own, free, holdLowC[hub]!, holdMaxW[hub]!);
-    else if (Math.max(start, end) > holdHighC[hub]!) holdAt(hub, own, free, holdHighC[hub]!, holdMinW[hub]!);
-    return holdingW[hub]!;
-  }
-
-  /**
-   * Hold a hub at a limit from when it gets there in the step: at full power if it starts beyond it, by itself from within.
-   * What gets there by full power and would then leave the limit by itself is left to do so.
-   *
-   * @param free its mean without holding [°C]
-   * @param most the power, negative to cool [W]
-   */
-  function holdAt(hub: number, own: number, free: number, limitC: number, most: number): void {
-    const { endByMean: ways, heldAtC, holdingW } = columns;
-    const { heldW, hubC, hubStorage, holdRamps } = network;
-    const start = hubC[hub]!;
+    const isLow = Math.min(start, freeEnd) < holdLowC[hub]!;
+    if (!isLow && !(Math.max(start, freeEnd) > holdHighC[hub]!)) return;
+    const limitC = isLow ? holdLowC[hub]! : holdHighC[hub]!;
+    const most = isLow ? holdMaxW[hub]! : holdMinW[hub]!;
     const gap = limitC - start;
     const storage = hubStorage[hub]!;
-    const way = ways[hub]!;
     let mean = limitC;
     let end = limitC;
     if (gap * most > 0) {
@@ -354,16 +346,13 @@ export function createHubSolver(network: NetworkColumns, most: number): HubSolve
     if (isEnough) heldAtC[hub] = end;
   }
 
-  /** Rise of a hub per watt put into it, with the responses of the others kept in `unitResponse` [K/W]. */
-  function ownResponse(i: number): number {
+  /** Rise of the ith changing hub per watt put into it, with the responses of the others, into `unitResponse` [K/W]. */
+  function findResponse(i: number): void {
     const size = hubCount - steadyCount;
     const { lower, unitResponse, unitKnown } = columns;
-    if (unitKnown[i] === 0) {
-      for (let j = 0; j < size; j++) unitResponse[i * size + j] = i === j ? 1 : 0;
-      solveUpperLower(lower, size, unitResponse, i * size);
-      unitKnown[i] = 1;
-    }
-    return unitResponse[i * size + i]!;
+    for (let j = 0; j < size; j++) unitResponse[i * size + j] = i === j ? 1 : 0;
+    solveUpperLower(lower, size, unitResponse, i * size);
+    unitKnown[i] = 1;
   }
 
   return { load, condense, begin, solve, finish, moveOn };

@@ -62,7 +62,7 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
   function setStep(stepS: number): void {
     const { hubStorage, hubJ } = columns;
     for (let h = 0; h < hubs; h++) hubStorage[h] = hubJ[h]! / stepS;
-    Object.assign(stepper, { stepS });
+    stepper.stepS = stepS;
     unfitted = interiors.setStep(stepS, unfitted === 0) ? 0 : 1;
   }
 
@@ -96,7 +96,7 @@ export function createStepper(capacity: SolverCapacity): LoadableStepper {
     moveOn(chains, hubs);
   }
 
-  const stepper: LoadableStepper = {
+  const stepper: LoadableStepper & { stepS: number } = {
     ...columns,
     load,
     stepS: 0,
