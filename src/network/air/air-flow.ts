@@ -220,7 +220,7 @@ export function createAirFlow(
           continue;
         }
         if (byOpening.opensItself[i] === 0) {
-          limitByWalls(i, state, isBedtime(moment) ? state.nightFloorC : state.floorC);
+          limitByWalls(i, state, isBedtime(moment));
           wantVent(opening, state, moment, air, will, zone);
           operate(state, opening.control, moment);
         }
@@ -290,7 +290,7 @@ export function createAirFlow(
         if (isQuarter) switchOpener(vent, state, air, zone);
       } else if (state.open > 0 && isQuarter) {
         settleVent(vent, state, will, zone);
-        limitByWalls(i, state, isForNight(state, moment) ? state.nightFloorC : state.floorC);
+        limitByWalls(i, state, isForNight(state, moment));
         closeAgainstCold(state, vent.control, moment, isRoom[zone] === 1, zoneC[zone]!, feltC[zone]!);
       }
     }

@@ -2,13 +2,14 @@
 // cracks; fans by the clock, by humidity, between zones, in cool nights; units with heat recovery and what goes with them.
 // Openings and the zones' air in; volume flows, heat given back and heat of fans out.
 
-import type { CrackOpening, FixedOpening, Opening } from '../../model/model.ts';
+import type { FixedOpening, Opening } from '../../model/model.ts';
+import { crackFlow } from '../../physics/leakage.ts';
 import { type Moment, scheduled } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
+import { givesHeat } from '../people/heat-giving.ts';
 import { nightFanRuns } from '../people/night-fan.ts';
 import type { Will } from '../people/will.ts';
 import type { ZoneAir } from '../people/zone-air.ts';
-import { uncontrolledFlow } from './uncontrolled-flow.ts';
 import { askedByHumidity, blankUnitHour, humidityEasing, readUnitHour } from './ventilation-unit.ts';
 
 interface OpeningColumns {
@@ -41,6 +42,11 @@ export function createFansAndCracks(
   const coolsByNight = new Int32Array(capacity.openings);
   const runs = new Int32Array(capacity.openings);
   const nightFlow = new Float64Array(capacity.openings);
+  /** of cracks: what lets air through [cm²], 0 for all else, and how stack and wind drive it, as crackFlow() takes them */
+  const isCracks = new Int32Array(capacity.openings);
+  const leakageCm2 = new Float64Array(capacity.openings);
+  const stackCoefficients = new Float64Array(capacity.openings);
+  const windCoefficients = new Float64Array(capacity.openings);
   /** fans between zones, led by humidity, or cooling by night, which are switched by the quarter hour */
   const switched = new Int32Array(capacity.openings);
   let switches = 0;
@@ -57,6 +63,12 @@ export function createFansAndCracks(
     for (const array of [ledShare, runs]) array.fill(0);
     anyUnit = openings.some((opening) => opening.kind === 'fixed' && opening.recovery !== undefined);
     openings.forEach((opening, i) => {
+      isCracks[i] = opening.kind === 'cracks' ? 1 : 0;
+      if (opening.kind === 'cracks') {
+        leakageCm2[i] = opening.leakageCm2;
+        stackCoefficients[i] = opening.stackCoefficient;
+        windCoefficients[i] = opening.windCoefficient;
+      }
       coolsByNight[i] = opening.kind === 'fixed' && opening.onlyAboveC !== undefined ? 1 : 0;
       if (
         opening.kind === 'fixed' &&
@@ -81,17 +93,32 @@ export function createFansAndCracks(
 
   /** One of them as the hour finds it. */
   function beginHour(i: number, moment: Moment): void {
-    const opening = openings[i] as CrackOpening | FixedOpening;
+    if (isCracks[i] === 1) {
+      leak(i);
+      return;
+    }
+    const opening = openings[i] as FixedOpening;
     if (coolsByNight[i] === 1) {
-      nightFlow[i] = isStanding ? 0 : scheduled((opening as FixedOpening).flow, moment);
+      nightFlow[i] = isStanding ? 0 : scheduled(opening.flow, moment);
       return;
     }
     const zone = zoneOf[i]!;
-    volume[i] = uncontrolledFlow(opening, moment, air, will, zone, otherOf[i]!);
-    if (opening.kind !== 'fixed') return;
+    volume[i] = gives(i, opening) ? scheduled(opening.flow, moment) : 0;
     if (opening.byHumidity) volume[i]! *= ledShare[i]!;
     if (isStanding && opening.fan) volume[i] = 0;
     if (opening.feedsFire) volume[i]! *= will.rooms.burning[zone]!;
+  }
+
+  /** Through cracks, by stack and wind. */
+  function leak(i: number): void {
+    const { dryBulbC, windSpeed } = air.weather;
+    const warmerK = air.zoneC[zoneOf[i]!]! - dryBulbC;
+    volume[i] = crackFlow(leakageCm2[i]!, stackCoefficients[i]!, windCoefficients[i]!, warmerK, windSpeed);
+  }
+
+  /** Whether a room wants what it gives, where it waits for that. */
+  function gives(i: number, fan: FixedOpening): boolean {
+    return fan.gives === undefined || givesHeat(fan.gives, air, will, zoneOf[i]!, otherOf[i]!);
   }
 
   /** Exchangers, and what goes with them, as the hour finds them; once all have begun it. */
@@ -119,7 +146,7 @@ export function createFansAndCracks(
       const zone = zoneOf[i]!;
       const fan = openings[i] as FixedOpening;
       if (coolsByNight[i] === 0) {
-        const flow = uncontrolledFlow(fan, moment, air, will, zone, otherOf[i]!);
+        const flow = gives(i, fan) ? scheduled(fan.flow, moment) : 0;
         ledShare[i]! += humidityEase * (askedByHumidity(fan, air, zone) - ledShare[i]!);
         volume[i] = fan.byHumidity ? ledShare[i]! * flow : flow;
         continue;

@@ -2,7 +2,7 @@
 // doorway; stairs. How far each is open, and the zones' air, in; volume flows out, and how far a vent wide open may be opened.
 // Volume formulas: src/physics/openings, doorway, stairwell.
 
-import type { DoorOpening, Model, Opening, StairOpening, VentOpening } from '../../model/model.ts';
+import type { Model, Opening, StairOpening, VentOpening } from '../../model/model.ts';
 import { SPECIFIC_HEAT_AIR } from '../../physics/constants.ts';
 import { doorwayExchange } from '../../physics/doorway.ts';
 import {
@@ -44,9 +44,15 @@ export function createOpeningFlow(
   const airKg = new Float64Array(capacity.zones);
   const furnitureByAir = new Float64Array(capacity.zones);
   const wallsWK = new Float64Array(capacity.zones);
-  /** a vent wide open: its pair of openings in series, 0 for one alone; what the wind blows on [m²] */
+  // Read from the openings' own records, which are of many shapes, a number would be looked up and boxed anew at every trial.
+  /** a vent wide open: its pair of openings in series, 0 for one alone; all of it; what the wind blows on [m²] */
   const pairM2 = new Float64Array(capacity.openings);
+  const allM2 = new Float64Array(capacity.openings);
   const windM2 = new Float64Array(capacity.openings);
+  /** width of a doorway; its height, that between the pair of a vent, or of a vent alone [m]; discharge of either [–] */
+  const widthM = new Float64Array(capacity.openings);
+  const heightM = new Float64Array(capacity.openings);
+  const discharge = new Float64Array(capacity.openings);
   /** of stairs, flow by the root of kelvins [m³/(s·√K)]; 0 for all else */
   const stairFlow = new Float64Array(capacity.openings);
   /** what a vent wide open would let through [m³/s]: written here, for a number handed back by a function is an allocation */
@@ -61,24 +67,38 @@ export function createOpeningFlow(
     });
     openings.forEach((opening, i) => {
       stairFlow[i] = opening.kind === 'stairs' ? stairConductance(opening.areaM2, opening.thicknessM) : 0;
+      if (opening.kind === 'door') {
+        widthM[i] = opening.widthM;
+        heightM[i] = opening.heightM;
+        discharge[i] = opening.discharge;
+      }
       if (opening.kind !== 'vent') return;
       const { lowM2, highM2, windCoefficient } = opening;
       const isPair = lowM2 > 0 && highM2 > 0;
       pairM2[i] = isPair ? effectiveArea(lowM2, highM2) : 0;
+      allM2[i] = lowM2 + highM2;
+      heightM[i] = pairM2[i]! > 0 ? opening.stackM : opening.openingHeightM;
+      discharge[i] = opening.discharge;
       windM2[i] = windCoefficient * (isPair ? Math.min(lowM2, highM2) : lowM2 + highM2);
     });
   }
 
   /** A vent: stack between low and high openings, or through one; wind; combined by quadrature (ASHRAE). */
-  function throughVent(i: number, { airingShare, airingS }: OpeningState): void {
+  function throughVent(i: number, state: OpeningState): void {
+    const { volume, share, spares } = byOpening;
+    findWhole(i);
+    volume[i] = share[i]! * wholeM3[0]!;
+    spares[i] = 0;
+    if (state.airingShare !== 0) airThroughVent(i, state);
+  }
+
+  /** The minutes of an airing, on what passes steadily. */
+  function airThroughVent(i: number, { airingShare, airingS }: OpeningState): void {
     const { zoneOf, volume, share, spares } = byOpening;
     const { airing } = openings[i] as VentOpening;
-    findWhole(i);
+    if (airing === undefined) return;
     const whole = wholeM3[0]!;
-    const steady = share[i]! * whole;
-    volume[i] = steady;
-    spares[i] = 0;
-    if (airingShare === 0 || airing === undefined) return;
+    const steady = volume[i]!;
     // Wide open for a part of the step, and until the air has been changed: the mean of the step.
     const zone = zoneOf[i]!;
     const kg = airKg[zone]!;
@@ -102,11 +122,10 @@ export function createOpeningFlow(
 
   function throughDoor(i: number): void {
     const { zoneOf, otherOf, volume, share, isKept } = byOpening;
-    const { widthM, heightM, discharge } = openings[i] as DoorOpening;
     const { zoneC } = air;
     const oneC = zoneC[zoneOf[i]!]!;
     const otherC = zoneC[otherOf[i]!]!;
-    volume[i] = share[i]! * doorwayExchange(widthM, heightM, oneC, otherC, discharge);
+    volume[i] = share[i]! * doorwayExchange(widthM[i]!, heightM[i]!, oneC, otherC, discharge[i]!);
     if (isKept[i] === 0) return;
     // Rooms come nearer to each other than a room and its sunspace: near nothing the exchange runs straight.
     const apartK = Math.abs(oneC - otherC);
@@ -120,13 +139,15 @@ export function createOpeningFlow(
     volume[i] = share[i]! * stairExchange(stairFlow[i]!, areaM2, zoneC[zoneOf[i]!]!, zoneC[otherOf[i]!]!);
   }
 
-  /** How far a vent may be open for the walls of its zone to warm the air to a floor [°C]; none warm a sunspace's. */
-  function limitByWalls(i: number, state: OpeningState, floorC: number): void {
+  /** How far a vent may be open for the walls of its zone to warm the air to its floor of day or night; none warm a sunspace's. */
+  function limitByWalls(i: number, state: OpeningState, isForNight: boolean): void {
     const { isRoom, feltC } = will.rooms;
     const zone = byOpening.zoneOf[i]!;
     const { dryBulbC, airDensity } = air.weather;
     state.mostShare = 1;
-    if (isRoom[zone] === 0 || dryBulbC >= floorC) return;
+    if (isRoom[zone] === 0) return;
+    const floorC = isForNight ? state.nightFloorC : state.floorC;
+    if (dryBulbC >= floorC) return;
     findWhole(i);
     const wattPerK = wholeM3[0]! * airDensity * SPECIFIC_HEAT_AIR;
     state.mostShare = (wallsWK[zone]! * (feltC[zone]! - floorC)) / (wattPerK * (floorC - dryBulbC));
@@ -141,13 +162,12 @@ export function createOpeningFlow(
   }
 
   function findWhole(i: number): void {
-    const { lowM2, highM2, stackM, openingHeightM, discharge } = openings[i] as VentOpening;
     const { dryBulbC, windSpeed } = air.weather;
     const insideC = air.zoneC[byOpening.zoneOf[i]!]!;
     const stack =
       pairM2[i]! > 0
-        ? stackFlow(pairM2[i]!, stackM, insideC, dryBulbC, discharge)
-        : singleSidedStackFlow(lowM2 + highM2, openingHeightM, insideC, dryBulbC, discharge);
+        ? stackFlow(pairM2[i]!, heightM[i]!, insideC, dryBulbC, discharge[i]!)
+        : singleSidedStackFlow(allM2[i]!, heightM[i]!, insideC, dryBulbC, discharge[i]!);
     wholeM3[0] = combinedQuadrature(stack, windM2[i]! * windSpeed);
   }
 
