@@ -93,6 +93,8 @@ export function createBeds(
     /** added to the line at the face, and still to be applied [W] */
     added: perFace(),
     pending: perFace(),
+    /** what the tried step's water takes of a face, with what is pending, less what the face was solved with [W] */
+    missing: perFace(),
   };
   const perZone = () => new Float64Array(capacity.zones);
   const givenKg = perZone();
@@ -209,7 +211,9 @@ export function createBeds(
   }
 
   function addMissing(): void {
-    for (let i = 0; i < count; i++) addInStep(i, missing(i));
+    const { missing } = faces;
+    findMissing();
+    for (let i = 0; i < count; i++) addInStep(i, missing[i]!);
   }
 
   function addUp(): void {
@@ -256,24 +260,34 @@ export function createBeds(
     }
   }
 
-  /** What the tried step's water takes of a face, with what is pending, less what the face was solved with [W]. */
-  function missing(i: number): number {
-    return faces.pending[i]! - LATENT_HEAT * faces.rates[i]! - lineAt(i, faces.tempC[i]!);
+  /** Into `missing`, face by face. */
+  function findMissing(): void {
+    const { chains, tempC, added, pending, rates, missing } = faces;
+    const { endBoundary, endBoundaryC } = stepper;
+    const last = count;
+    for (let i = 0; i < last; i++) {
+      const end = endB(chains[i]!);
+      const line = endBoundary[end]! * (endBoundaryC[end]! - tempC[i]!) + added[i]!;
+      missing[i] = pending[i]! - LATENT_HEAT * rates[i]! - line;
+    }
   }
 
   function readOff(into: Float64Array, from: number): number {
+    const { areas, missing } = faces;
     let most = 0;
+    findMissing();
     for (let i = 0; i < count; i++) {
-      into[from + i] = missing(i);
-      most = Math.max(most, Math.abs(into[from + i]!) / faces.areas[i]!);
+      into[from + i] = missing[i]!;
+      most = Math.max(most, Math.abs(missing[i]!) / areas[i]!);
     }
     return most;
   }
 
   function endStep(): void {
-    const { zones: zoneOf, pending, tempC } = faces;
+    const { zones: zoneOf, pending, tempC, missing } = faces;
+    findMissing();
     for (let i = 0; i < count; i++) {
-      const left = missing(i);
+      const left = missing[i]!;
       hourW[zoneOf[i]!]! += lineAt(i, tempC[i]!);
       pending[i] = Math.abs(left) > LEAST_PENDING_W ? left : 0;
     }

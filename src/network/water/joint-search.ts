@@ -29,8 +29,12 @@ export interface JointSearch {
   readonly off: Float64Array;
   /** what to add to each */
   readonly move: Float64Array;
-  /** so many unknowns, at the start of a step */
-  begin(count: number): void;
+  /** at the start of a step: so many unknowns, the first of them at once, the others once widened to them: till then nothing is off in them */
+  begin(first: number, all: number): void;
+  /** from now on all unknowns; done already if slopes are measured */
+  widen(): void;
+  /** how many are sought */
+  count(): number;
   /** from `off` to `move` */
   next(): void;
 }
@@ -49,6 +53,7 @@ export function createJointSearch(most: number): JointSearch {
   const slopes = new Float64Array(most * most);
   const newton = new Float64Array(most);
   let count = 0;
+  let all = 0;
   let isFirst = true;
   let lastLargest = 0;
   let bestLargest = 0;
@@ -61,36 +66,53 @@ export function createJointSearch(most: number): JointSearch {
   let probe = 0;
   let halvings = 0;
 
-  function begin(unknowns: number): void {
-    count = unknowns;
+  function begin(first: number, unknowns: number): void {
+    count = first;
+    all = unknowns;
     isFirst = true;
     stage = FREE;
     moves = 0;
     bestLargest = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < count; i++) moved[i] = 0;
+  }
+
+  /** Where nothing was off nothing was moved or learnt. */
+  function widen(): void {
+    for (let i = count; i < all; i++) {
+      off[i] = 0;
+      move[i] = 0;
+      lastOff[i] = 0;
+      moved[i] = 0;
+      best[i] = 0;
+      for (let j = 0; hasLearnt && j <= i; j++) {
+        inverse[i * most + j] = i === j ? length : 0;
+        inverse[j * most + i] = i === j ? length : 0;
+      }
+    }
+    count = all;
   }
 
   function next(): void {
-    const n = count;
     let largest = 0;
-    for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(off[i]!));
+    for (let i = 0; i < count; i++) largest = Math.max(largest, Math.abs(off[i]!));
+    if (isFirst) for (let i = 0; i < count; i++) moved[i] = 0;
     if (stage === FREE) moveFreely(largest);
     else measure(largest);
-    for (let i = 0; i < n; i++) moved[i]! += move[i]!;
+    for (let i = 0; i < count; i++) moved[i]! += move[i]!;
   }
 
   function moveFreely(largest: number): void {
-    const n = count;
     if (largest < bestLargest) {
       bestLargest = largest;
-      for (let i = 0; i < n; i++) best[i] = moved[i]!;
+      for (let i = 0; i < count; i++) best[i] = moved[i]!;
     }
     if (moves++ === FREE_MOVES) {
       stage = AT_BASE;
+      widen();
       if (largest <= bestLargest) measure(largest);
-      else for (let i = 0; i < n; i++) move[i] = best[i]! - moved[i]!;
+      else for (let i = 0; i < count; i++) move[i] = best[i]! - moved[i]!;
       return;
     }
+    const n = count;
     // What has made things worse is forgotten, and the next moves are shorter: at the edge of saturation what holds on one
     // side does not on the other.
     if (isFirst) restart(1);
@@ -102,7 +124,7 @@ export function createJointSearch(most: number): JointSearch {
       let sum = length * off[i]!;
       if (hasLearnt) {
         sum = 0;
-        for (let j = 0; j < n; j++) sum += inverse[i * n + j]! * off[j]!;
+        for (let j = 0; j < n; j++) sum += inverse[i * most + j]! * off[j]!;
       }
       move[i] = Math.max(-largest, Math.min(largest, sum));
       lastOff[i] = off[i]!;
@@ -160,7 +182,7 @@ export function createJointSearch(most: number): JointSearch {
     const n = count;
     if (!hasLearnt) {
       for (let i = 0; i < n; i++) {
-        for (let j = 0; j < n; j++) inverse[i * n + j] = i === j ? length : 0;
+        for (let j = 0; j < n; j++) inverse[i * most + j] = i === j ? length : 0;
       }
       hasLearnt = true;
     }
@@ -169,8 +191,8 @@ export function createJointSearch(most: number): JointSearch {
       let mended = 0;
       let pulled = 0;
       for (let j = 0; j < n; j++) {
-        mended += inverse[i * n + j]! * (lastOff[j]! - off[j]!);
-        pulled += inverse[j * n + i]! * move[j]!;
+        mended += inverse[i * most + j]! * (lastOff[j]! - off[j]!);
+        pulled += inverse[j * most + i]! * move[j]!;
       }
       miss[i] = move[i]! - mended;
       pull[i] = pulled;
@@ -178,11 +200,11 @@ export function createJointSearch(most: number): JointSearch {
     for (let j = 0; j < n; j++) along += pull[j]! * (lastOff[j]! - off[j]!);
     if (Math.abs(along) < 1e-9) return;
     for (let i = 0; i < n; i++) {
-      for (let j = 0; j < n; j++) inverse[i * n + j]! += (miss[i]! * pull[j]!) / along;
+      for (let j = 0; j < n; j++) inverse[i * most + j]! += (miss[i]! * pull[j]!) / along;
     }
   }
 
-  return { off, move, begin, next };
+  return { off, move, begin, widen, count: () => count, next };
 }
 
 /** Gaussian elimination in place, by the largest pivot; an unknown that nothing depends on stays 0. */

@@ -99,7 +99,8 @@ export function createLatentHeat(
     if (anyOnPanes) applyToPanes();
     if (beds.count() > 0) {
       beds.beginStep();
-      joint.begin(zones + beds.count() + panes);
+      const dry = zones + beds.count();
+      joint.begin(dry, dry + panes);
     }
   }
 
@@ -173,11 +174,15 @@ export function createLatentHeat(
     }
     const { paneW } = moisture;
     const first = zones + beds.count();
-    for (let p = 0; p < panes; p++) off[first + p] = pendingPanes[p]! + paneW[p]! - appliedToPanes[p]!;
+    // Dry panes, which are most of them most of the time, are no unknowns.
+    if (anyOnPanes || moisture.wetPanes() > 0) joint.widen();
+    for (let p = 0; first + p < joint.count(); p++) {
+      off[first + p] = pendingPanes[p]! + paneW[p]! - appliedToPanes[p]!;
+    }
     joint.next();
     for (let z = 0; z < zones; z++) watt[z]! += move[z]!;
     beds.add(move, zones);
-    for (let p = 0; p < panes; p++) {
+    for (let p = 0; first + p < joint.count(); p++) {
       const more = move[first + p]!;
       if (more === 0) continue;
       stepper.addHeatInStep(paneChain[p]!, more);
