@@ -245,7 +245,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   }
 
   function runStep(n: number): void {
-    readZones();
+    if (n > 0) readZones();
     will.beginStep(stepper.heldW, airHub(0, zones), n === 0 ? 0 : 1 / steps);
     setThermostats(n);
     if (anyGiven) holdGiven();

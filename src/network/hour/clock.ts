@@ -58,22 +58,18 @@ export function blankMoment(calendar: Calendar = TYPICAL_CALENDAR) {
 
 /** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */
 export function addToTable(table: Float64Array, from: number, schedule: Schedule, factor: number): void {
-  for (let month = 0; month < 12; month++) {
-    for (const weekend of [false, true]) {
-      for (let hourOfDay = 0; hourOfDay < 24; hourOfDay++) {
-        const at = { month, weekend, hourOfDay };
-        table[from + scheduleIndex(at)]! += scheduled(schedule, at) * factor;
-      }
-    }
+  const at = { month: 0, weekend: false, hourOfDay: 0 };
+  for (let i = 0; i < SCHEDULE_LENGTH; i++) {
+    const days = Math.floor(i / 24);
+    at.month = days >> 1;
+    at.weekend = days % 2 === 1;
+    at.hourOfDay = i % 24;
+    table[from + i]! += scheduled(schedule, at) * factor;
   }
 }
 
 /** What schedules depend on. */
 type ScheduleTime = Pick<Moment, 'month' | 'weekend' | 'hourOfDay'>;
-
-function scheduleIndex({ month, weekend, hourOfDay }: ScheduleTime): number {
-  return (2 * month + (weekend ? 1 : 0)) * 24 + hourOfDay;
-}
 
 /** A schedule's value over an hour, before ramps. */
 export function scheduled(schedule: Schedule, moment: ScheduleTime): number {
