@@ -3,6 +3,7 @@
 import { basename } from 'node:path';
 import { type LoggerFile, readLogger, readRealWeather, recordOf, type WeatherRecord } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
+import type { Diary } from '../loggers/diary-file.ts';
 import { OUTDOORS, withOutdoorLogger } from '../matching/outdoor-logger.ts';
 import { type MadeRecord, modelOfDays, placedColumns, recordOfFiles } from '../matching/record-of-files.ts';
 import { datesOf, LEAST_DAYS, sharedDays } from '../matching/shared-days.ts';
@@ -84,8 +85,35 @@ export async function recordFrom(
   if ('fault' in shut) return { faults: [shut.fault] };
   const away = stretchesFrom(args, 'away', utcOffsetH);
   if ('fault' in away) return { faults: [away.fault] };
-  const made = recordOfFiles({ design, weather: record, period, columns: indoors, told: { shut, away } });
+  const diary = await diaryFrom(args, utcOffsetH, loggerClock as RowClock);
+  if ('faults' in diary) return diary;
+  notes.push(...diary.notes);
+  const made = recordOfFiles({
+    design,
+    weather: record,
+    period,
+    columns: indoors,
+    told: { shut, away },
+    diary: diary.lines,
+  });
   return { ...made, notes: [...notes, ...made.notes] };
+}
+
+/** What was written down of openings, by the loggers' clock. */
+async function diaryFrom(
+  { values }: ParsedArguments,
+  utcOffsetH: number,
+  clock: RowClock,
+): Promise<Diary | { readonly faults: readonly string[] }> {
+  const path = values.get('diary');
+  if (path === undefined) return { lines: [], notes: [] };
+  const content = await textIn(path, 'a diary of what was opened');
+  if (!content.ok) return content;
+  // It brings a library for tables that nobody else needs.
+  const { readDiary } = await import('../loggers/diary-file.ts');
+  const read = readDiary(content.text, { utcOffsetH, clock });
+  if (!read.ok) return { faults: read.faults.map((fault) => `${path}: ${fault}`) };
+  return { ...read.diary, notes: read.diary.notes.map((note) => `${basename(path)}: ${note}`) };
 }
 
 function clockFrom(

@@ -21,7 +21,7 @@ import { wholeNumberOf } from './whole-number.ts';
 export const asFoundCommand: Command = {
   name: 'as-found',
   usage:
-    'as-found DESIGN --weather FILE --logger PLACE=FILE [--climate ID] [--from DATE] [--until DATE] [--shut DATE..DATE] [--away DATE..DATE] [--hourly OUT.csv] [--keep OUT.json] [--workers N] [--json]',
+    'as-found DESIGN --weather FILE --logger PLACE=FILE [--climate ID] [--from DATE] [--until DATE] [--shut DATE..DATE] [--away DATE..DATE] [--diary FILE] [--hourly OUT.csv] [--keep OUT.json] [--workers N] [--json]',
   line: 'what a house that stands seems to be, by a logger’s record of its days',
   valued: [
     'weather',
@@ -34,6 +34,7 @@ export const asFoundCommand: Command = {
     'clock',
     'logger-clock',
     'plane',
+    'diary',
     'hourly',
     'keep',
     'workers',
@@ -43,8 +44,9 @@ export const asFoundCommand: Command = {
   details: [
     '--weather FILE: a table of dated weather of those days, best with four weeks before them',
     '--logger PLACE=FILE: a logger’s file; PLACE is house, sunspace, a room or outdoors; once for each',
-    '--shut DATE..DATE: days on which windows, vents and doors stayed shut, first and last; the surest record',
+    '--shut DATE..DATE: days on which windows, vents and the sunspace’s door stayed shut, first and last; the surest record',
     '--away DATE..DATE: days on which nobody was at home and all stood shut',
+    '--diary FILE: a table from, until, what of windows, vents and doors opened meanwhile, to the minute',
     '--climate ID: the typical year for the time before and for what was not measured; that of the design unless said',
     '--clock, --logger-clock standard | summer | utc | ZONE (as Europe/Rome): which clock the tables go by',
     '--protocol: the page for the people of the house, what to hang where and what to write down; needs no design',

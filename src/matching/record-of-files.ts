@@ -3,11 +3,13 @@
 
 import type { LoggerFile, Model, WeatherRecord } from '../daystone.ts';
 import type { Design } from '../design/design.ts';
+import type { DiaryLine } from '../loggers/diary-file.ts';
 import type { LoggerColumn } from '../loggers/logger-file.ts';
 import { modelOf } from '../model/from-design.ts';
 import { dateOfMoment, HOUR_MS } from '../weather/moments.ts';
 import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import type { HourGrid } from '../weather/real/hourly-means.ts';
+import { notUsedWords, openedStretches } from './diary-openings.ts';
 import { type HouseRecord, hoursBefore, type Target, type Windows } from './house-record.ts';
 import { columnOver } from './shared-days.ts';
 import { type ToldDays, toldSeries, windowsTold } from './told-days.ts';
@@ -32,6 +34,8 @@ export interface FilesOfDays {
   readonly period: HourGrid;
   readonly columns: readonly PlacedColumn[];
   readonly told: ToldDays;
+  /** what was written down of openings */
+  readonly diary?: readonly DiaryLine[];
 }
 
 export interface MadeRecord {
@@ -69,7 +73,14 @@ export function daysOf({ startMs, hours, weather }: HouseRecord): {
 }
 
 /** The record. */
-export function recordOfFiles({ design, weather, period, columns, told }: FilesOfDays): MadeRecord {
+export function recordOfFiles({
+  design,
+  weather,
+  period,
+  columns,
+  told,
+  diary = [],
+}: FilesOfDays): MadeRecord {
   const all = columns.map(({ zone, name, file, column }): Target => {
     const { kind, values } = column;
     return {
@@ -85,13 +96,24 @@ export function recordOfFiles({ design, weather, period, columns, told }: FilesO
   const notes = all
     .filter((target) => !targets.includes(target))
     .map(({ name }) => `${name} has no reading in these days and is not used; check its year and clock.`);
+  const model = modelOfDays(design, weather);
+  const inDays = diary.filter(
+    ({ fromMs, untilMs }) => untilMs > period.startMs && fromMs < period.startMs + period.hours * HOUR_MS,
+  );
+  if (inDays.length < diary.length)
+    notes.push(
+      `Of the diary ${diary.length - inDays.length} of ${diary.length} lines are of other days and are not used.`,
+    );
+  const { opened, strange } = openedStretches(design, model, inDays);
+  notes.push(...strange.map(notUsedWords));
+  const whole = { ...told, opened };
   const record: HouseRecord = {
     design,
     weather,
     startMs: period.startMs,
     hours: period.hours,
     targets,
-    series: toldSeries(modelOfDays(design, weather), told, period),
+    series: toldSeries(model, whole, period),
     warmUpDays: DAYS_BEFORE,
   };
   const before = hoursBefore(record);
@@ -99,5 +121,5 @@ export function recordOfFiles({ design, weather, period, columns, told }: FilesO
     notes.push(
       `The weather begins ${Math.floor(before / 24)} days before the readings; ${DAYS_BEFORE} are better, for the house remembers.`,
     );
-  return { record, windows: windowsTold(told, period), notes };
+  return { record, windows: windowsTold(whole, period), notes };
 }

@@ -1,5 +1,6 @@
-// What people told of days: that all stood shut, or that nobody was at home and all stood shut. Stretches in; series that a
-// run takes in place of its rules and schedules out.
+// What people told of days: that all stood shut, or that nobody was at home and all stood shut; and what a diary says was
+// opened meanwhile, to the minute. Stretches in; series that a run takes in place of its rules and schedules out. Doors
+// between rooms stay as drawn: nobody keeps those shut for a test.
 
 import type { PeriodSeries } from '../daystone.ts';
 import type { Model } from '../model/model.ts';
@@ -14,44 +15,66 @@ export interface Stretch {
   readonly untilMs: number;
 }
 
+/** An opening of the model that stood open by a share, 0…1. */
+export interface OpenedStretch extends Stretch {
+  readonly opening: string;
+  readonly share: number;
+}
+
 export interface ToldDays {
-  /** windows, vents and doors stood shut */
+  /** windows, vents and the sunspace's door stood shut, but for what was opened */
   readonly shut: readonly Stretch[];
   /** nobody was at home, and all stood shut */
   readonly away: readonly Stretch[];
+  /** goes before both */
+  readonly opened?: readonly OpenedStretch[];
 }
 
 const isIn = (stretches: readonly Stretch[], ms: number): boolean =>
   stretches.some(({ fromMs, untilMs }) => ms >= fromMs && ms < untilMs);
 
 /** Whether what stood open is known of every hour. */
-export function windowsTold({ shut, away }: ToldDays, { startMs, hours }: HourGrid): Windows {
+export function windowsTold({ shut, away, opened = [] }: ToldDays, { startMs, hours }: HourGrid): Windows {
   const known = [...shut, ...away];
   for (let hour = 0; hour < hours; hour++) if (!isIn(known, startMs + hour * HOUR_MS)) return 'guessed';
-  return 'shut';
+  return opened.length > 0 ? 'known' : 'shut';
 }
 
 /** As series of the period; by rule and schedule where nothing was told. */
-export function toldSeries(model: Model, { shut, away }: ToldDays, period: HourGrid): PeriodSeries[] {
-  return [...shutSeries(model, [...shut, ...away], period), ...awaySeries(model, away, period)];
+export function toldSeries(
+  model: Model,
+  { shut, away, opened = [] }: ToldDays,
+  period: HourGrid,
+): PeriodSeries[] {
+  return [...openingSeries(model, [...shut, ...away], opened, period), ...awaySeries(model, away, period)];
 }
 
-function shutSeries({ openings }: Model, stretches: readonly Stretch[], period: HourGrid): PeriodSeries[] {
-  if (stretches.length === 0) return [];
-  const { startMs, hours } = period;
-  const movable = openings.filter(
-    (opening) => opening.kind === 'vent' || (opening.kind === 'door' && !opening.seeThrough),
-  );
-  const edges = new Set([startMs, ...stretches.flatMap(({ fromMs, untilMs }) => [fromMs, untilMs])]);
-  const inside = [...edges]
-    .filter((ms) => ms >= startMs && ms < startMs + hours * HOUR_MS)
-    .sort((a, b) => a - b);
-  return movable.map(({ id }) => ({
-    kind: 'opening',
-    opening: id,
-    events: inside.map((at) => ({ at, open: isIn(stretches, at) ? 0 : Number.NaN })),
-  }));
+function openingSeries(
+  { openings }: Model,
+  shut: readonly Stretch[],
+  opened: readonly OpenedStretch[],
+  { startMs, hours }: HourGrid,
+): PeriodSeries[] {
+  const untilMs = startMs + hours * HOUR_MS;
+  return openings.flatMap((opening): PeriodSeries[] => {
+    if (opening.kind !== 'vent' && (opening.kind !== 'door' || opening.seeThrough)) return [];
+    const isInner = opening.kind === 'door' && opening.zone !== SUNSPACE && opening.other !== SUNSPACE;
+    const own = opened.filter((one) => one.opening === opening.id);
+    const closed = isInner ? [] : shut;
+    if (own.length + closed.length === 0) return [];
+    const edges = new Set([startMs, ...[...own, ...closed].flatMap((one) => [one.fromMs, one.untilMs])]);
+    const openAt = (at: number) =>
+      own.findLast(({ fromMs, untilMs }) => at >= fromMs && at < untilMs)?.share ??
+      (isIn(closed, at) ? 0 : Number.NaN);
+    const events = [...edges]
+      .filter((at) => at >= startMs && at < untilMs)
+      .sort((a, b) => a - b)
+      .map((at) => ({ at, open: openAt(at) }));
+    return [{ kind: 'opening', opening: opening.id, events }];
+  });
 }
+
+const SUNSPACE = 'sunspace';
 
 /** An empty house: no people, nothing cooked or washed, lights and appliances as by night (common practice, no source). */
 function awaySeries(

@@ -17,7 +17,16 @@ const served = await sharedSite('plain');
 const thePage = onePage(served);
 const HOUR = 3_600_000;
 const DAYS = 7;
-const files = { weather: '', room: '', lastYear: '', letter: 'Dear neighbour,\nthe house is too cold.' };
+const files = {
+  weather: '',
+  station: '',
+  room: '',
+  lastYear: '',
+  letter: 'Dear neighbour,\nthe house is too cold.',
+  empty: '',
+  diary:
+    'from,until,what\n2021-01-16 07:10,07:25,windows\n2021-01-17 12:00,12:10,roof hatch of the barn door',
+};
 
 beforeAll(() => {
   const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
@@ -36,6 +45,7 @@ beforeAll(() => {
       ),
     ),
   ].join('\n');
+  files.station = files.weather;
   const logged = (from: number) =>
     [
       'Time,Temperature [°C]',
@@ -73,14 +83,17 @@ test('from files to a version kept, by keyboard where it matters', async () => {
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('The house as it is');
 
   // A letter is no logger, a logger of another year shares no day; each is said, and nothing else is lost.
-  await bring(page, 'letter', 'lastYear', 'weather');
+  await bring(page, 'letter', 'empty', 'lastYear', 'weather');
   expect(await kindOf(page, 'letter')).toBe('refused');
   expect(await page.textContent('[data-file="letter.csv"] [role="alert"]')).toContain('column names');
+  expect(await page.textContent('[data-file="empty.csv"] [role="alert"]')).toContain('the file is empty');
   expect(await kindOf(page, 'weather')).toBe('weather');
   expect(await page.textContent('.found-lacks')).toMatch(/share 0 whole days.*2020.*Is a year wrong/);
   expect(await page.locator('.day-cell').count()).toBe(0);
   await page.selectOption('[data-place="lastYear.csv: Temperature [°C]"]', '');
-  await bring(page, 'room');
+  await bring(page, 'room', 'diary');
+  expect(await kindOf(page, 'diary')).toBe('diary');
+  expect(await page.textContent('[data-file="diary.csv"]')).toMatch(/2 openings.*roof hatch.*not used/);
   expect(await page.inputValue('[data-place="room.csv: Temperature [°C]"]')).toBe('house');
   await page.waitForSelector('.day-cell');
   expect(await page.locator('.found-lacks').count()).toBe(0);
@@ -149,7 +162,7 @@ test('from files to a version kept, by keyboard where it matters', async () => {
           const kept = asking.result.transaction('found').objectStore('found').get('desk');
           kept.onsuccess = () => {
             asking.result.close();
-            resolve(kept.result?.files.length === 4 && kept.result.told.length === 7);
+            resolve(kept.result?.files.length === 6 && kept.result.told.length === 7);
           };
         };
       }),
@@ -158,6 +171,31 @@ test('from files to a version kept, by keyboard where it matters', async () => {
   await page.waitForSelector('.day-cell');
   expect(await toldDays(page)).toBe('sssssss');
   expect(await page.inputValue('[data-place="lastYear.csv: Temperature [°C]"]')).toBe('');
+  // Files that could not be used are there with their reasons, not only those that could.
+  expect(await page.textContent('[data-file="letter.csv"] [role="alert"]')).toContain('column names');
+  expect(await page.textContent('[data-file="empty.csv"] [role="alert"]')).toContain('the file is empty');
+  expect(await kindOf(page, 'diary')).toBe('diary');
+  expect(complaints).toEqual([]);
+});
+
+test('a sun meter on a wall is said on the card of the weather, and taken back', async () => {
+  const { page, complaints } = await thePage();
+  await page.click('a[href="#found"]');
+  await page.waitForSelector('.found-drop');
+  await bring(page, 'station');
+  const card = '[data-file="station.csv"]';
+  const notesSay = (words: string) => page.waitForSelector(`${card} .found-notes:has-text("${words}")`);
+  await page.selectOption(`${card} [data-choice="plane"]`, 'Global radiation [W/m²]');
+  await page.waitForSelector(`${card} [data-plane="tilt"]`);
+  await page.fill(`${card} [data-plane="tilt"]`, '60');
+  await page.press(`${card} [data-plane="tilt"]`, 'Enter');
+  await notesSay('as sun on a plane');
+  expect(await page.inputValue(`${card} [data-plane="tilt"]`)).toBe('60');
+  expect(await page.inputValue(`${card} [data-plane="azimuth"]`)).toBe('180');
+  expect(await violations(page, '.found-view')).toEqual([]);
+  await page.selectOption(`${card} [data-choice="plane"]`, '');
+  await notesSay('as global');
+  await page.click(`${card} header button`);
   expect(complaints).toEqual([]);
 });
 

@@ -11,9 +11,9 @@ import { twinOf } from '../matching/twin-records.ts';
 import { faultsOf, outputOf } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'daystone-as-found-'));
-const [weather, room, stray] = ['weather.csv', 'front-room.csv', 'letter.txt'].map((name) =>
-  join(folder, name),
-) as [string, string, string];
+const [weather, room, stray, diary] = ['weather.csv', 'front-room.csv', 'letter.txt', 'diary.csv'].map(
+  (name) => join(folder, name),
+) as [string, string, string, string];
 const HOUR = 3_600_000;
 
 beforeAll(() => {
@@ -43,6 +43,7 @@ beforeAll(() => {
     return `${date.split('-').reverse().join('.')};${clock};${airC.toFixed(1).replace('.', ',')}`;
   });
   writeFileSync(room, ['Datum;Uhrzeit;Temperatur [°C]', ...logged].join('\r\n'));
+  writeFileSync(diary, 'from,until,what\n2021-03-01 07:00,07:20,windows\n2021-01-20 07:00,07:20,roof hatch');
   writeFileSync(stray, 'Dear neighbour,\nthe house is too cold.');
 });
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -57,6 +58,8 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
     `house=${room}`,
     '--shut',
     '2021-01-15..2021-01-28',
+    '--diary',
+    diary,
   ];
   const answer = JSON.parse(
     await outputOf(asFoundCommand, ...words, '--workers', '1', '--hourly', hourly, '--json'),
@@ -69,6 +72,7 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
   expect(answer.unknowns.length).toBeGreaterThan(3);
   expect(answer.words.verdict).toMatch(/unseen|not seen/);
   expect(answer.notes.join(' ')).toContain('standard time');
+  expect(answer.notes.join(' ')).toMatch(/Of the diary 1 of 2 lines are of other days.*roof hatch.*not used/);
   expect(readFileSync(hourly, 'utf8').split('\n').length).toBe(24 * 14 + 2);
 });
 
@@ -99,6 +103,11 @@ describe('what is wrong with it is said', () => {
       'days nobody measured',
       ['modest', '--weather', weather, '--logger', `house=${room}`, '--from', '2021-01-27'],
       'at least 5',
+    ],
+    [
+      'a letter for a diary',
+      ['modest', '--weather', weather, '--logger', `house=${room}`, '--diary', stray],
+      'from, until and what',
     ],
     [
       'a clock nobody knows',

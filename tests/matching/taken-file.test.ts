@@ -19,19 +19,39 @@ const LOGGER = rows(
   (hour) => `${18 + (hour % 24) / 10},${40 + (hour % 24)}`,
 );
 const WEATHER = rows('Time,Temperature [°C],Wind speed [m/s]', (hour) => `${hour % 24},3`);
+const CHOICES = { name: 'front room.csv', site: NORTH, clock: 'standard' } as const;
 const take = (text: string | Uint8Array, as: 'auto' | 'weather' | 'logger' = 'auto') =>
-  takenFile(typeof text === 'string' ? new TextEncoder().encode(text) : text, {
-    name: 'front room.csv',
-    site: NORTH,
-    as,
-    clock: 'standard',
-  });
+  takenFile(typeof text === 'string' ? new TextEncoder().encode(text) : text, { ...CHOICES, as });
 
 test('wind makes it weather; without, a logger wrote it, unless somebody says otherwise', async () => {
   expect((await take(WEATHER)).kind).toBe('weather');
   expect((await take(LOGGER)).kind).toBe('logger');
   expect((await take(LOGGER, 'weather')).kind).toBe('weather');
   expect((await take(gzipSync(LOGGER))).kind).toBe('logger');
+});
+
+test('a diary is told by its names, or by what somebody says it is', async () => {
+  const diary = await take('from,until,what\n2026-01-12 07:00,07:20,windows');
+  expect(diary.kind === 'diary' && diary.diary.lines.length).toBe(1);
+  const refused = await take(LOGGER, 'diary' as 'auto');
+  expect(refused.kind === 'refused' && refused.faults.join(' ')).toContain('from, until and what');
+});
+
+test('a sun meter on a wall is read whatever its name says, and only then', async () => {
+  const wall = rows('Time,Temperature [°C],Wind speed [m/s],Solar radiation [W/m²]', (hour) => {
+    const light = Math.max(0, 600 * Math.sin(((hour - 6) / 12) * Math.PI));
+    return `${hour % 24},3,${light.toFixed(0)}`;
+  });
+  const plain = await take(wall);
+  if (plain.kind !== 'weather') throw new Error('it does not read');
+  expect(plain.meters).toEqual(['Solar radiation [W/m²]']);
+  expect(plain.real.globalHorizontal).not.toBe(null);
+  const plane = { header: plain.meters[0]!, tiltDeg: 90, azimuthDeg: 180 };
+  const read = await takenFile(new TextEncoder().encode(wall), { ...CHOICES, as: 'weather', plane });
+  if (read.kind !== 'weather') throw new Error('it does not read');
+  expect(read.real.globalHorizontal).toBe(null);
+  expect(read.real.planeSun).toMatchObject(plane);
+  expect(Math.max(...read.real.planeSun!.values)).toBeGreaterThan(500);
 });
 
 test('a letter and a damaged parcel are refused in words', async () => {

@@ -34,6 +34,33 @@ test('shut days shut all that moves, and the rule takes over after them', () => 
   }
 });
 
+test('what a diary says was opened goes before shut days, to the minute; other openings stay shut', () => {
+  const stretch = { fromMs: start + 12.1 * HOUR, untilMs: start + 12.4 * HOUR, share: 0.5 };
+  const whole = { shut: [day(0, 5)], away: [], opened: [{ ...stretch, opening: 'house windows' }] };
+  expect(windowsTold(whole, period)).toBe('known');
+  const series = toldSeries(model, whole, period);
+  const eventsOf = (id: string) =>
+    series.flatMap((one) =>
+      one.kind === 'opening' && one.opening === id
+        ? one.events.map(({ at, open }) => [(Number(at) - start) / HOUR, open])
+        : [],
+    );
+  expect(eventsOf('house windows')).toEqual([
+    [0, 0],
+    [12.1, 0.5],
+    [12.4, 0],
+  ]);
+  expect(eventsOf('door')).toEqual([[0, 0]]);
+});
+
+test('doors between rooms stay as drawn on shut days', () => {
+  const { design: divided } = EXAMPLES.find(({ id }) => id === 'divided')!;
+  const series = toldSeries(modelOf(divided, NORTH, WAVE), { shut: [day(0, 5)], away: [] }, period);
+  const ids = series.flatMap((one) => (one.kind === 'opening' ? [one.opening] : []));
+  expect(ids).toContain('door room-1');
+  expect(ids.filter((id) => id.startsWith('way'))).toEqual([]);
+});
+
 test('in days away nobody breathes, cooks or washes, and appliances are as by night', () => {
   const series = toldSeries(model, { shut: [], away: [day(2, 2)] }, period);
   const values = (kind: string) =>

@@ -8,7 +8,7 @@ import type { Day } from './days.ts';
 export type Brush = ToldDay | null;
 
 const BRUSHES: readonly (readonly [string, Brush, string])[] = [
-  ['shut', 'shut', 'Shut: windows, vents and doors stayed shut'],
+  ['shut', 'shut', 'Shut: windows, vents and the sunspace’s door stayed shut, but for what a diary says'],
   ['away', 'away', 'Away: nobody at home, and all shut'],
   ['unknown', null, 'Not known: opened as people do'],
 ];

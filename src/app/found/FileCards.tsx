@@ -2,8 +2,12 @@
 // left out of it. In: the design, for its places. What is wrong with a file stands on its card, and the others stay.
 
 import type { Design } from '../../design/design.ts';
+import type { Diary } from '../../loggers/diary-file.ts';
 import type { LoggerColumn, LoggerFile } from '../../loggers/logger-file.ts';
+import { notUsedWords, openedBy } from '../../matching/diary-openings.ts';
 import { OUTDOORS } from '../../matching/outdoor-logger.ts';
+import type { TakenFile } from '../../matching/taken-file.ts';
+import { dateOfMoment } from '../../weather/moments.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import type { BroughtFile } from './brought.ts';
@@ -11,6 +15,7 @@ import { describeSpan } from './days.ts';
 import { place, readAgain, takeAway } from './found-state.ts';
 import { placesIn } from './places.ts';
 import { ReadingsStrip } from './ReadingsStrip.tsx';
+import { SunMeterFields } from './SunMeterFields.tsx';
 
 interface CardProps {
   readonly brought: BroughtFile;
@@ -30,7 +35,7 @@ const CLOCKS = [
 ] as const;
 
 export function FileCard({ brought, design, typical, system, isOverruled }: CardProps) {
-  const { id, name, taken, as, clock, places } = brought;
+  const { id, name, taken, as, clock, places, why, plane = null } = brought;
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const again = (choice: Parameters<typeof readAgain>[1]) => void readAgain(id, choice, design, typical);
   const kind = taken?.kind ?? 'read';
@@ -87,17 +92,21 @@ export function FileCard({ brought, design, typical, system, isOverruled }: Card
           ))}
         </>
       )}
-      {taken !== null && (
+      {taken?.kind === 'diary' && (
+        <DiaryLines diary={taken.diary} design={design} utcOffsetH={typical.site.utcOffsetH} />
+      )}
+      {taken !== null && why === undefined && (
         <div class="found-card-choices">
           <label>
             <span>What it is</span>
             <select
               data-choice="as"
-              value={as === 'auto' ? (taken.kind === 'weather' ? 'weather' : 'logger') : as}
+              value={as === 'auto' ? (taken.kind === 'refused' ? 'logger' : taken.kind) : as}
               onChange={(event) => again({ as: event.currentTarget.value as BroughtFile['as'] })}
             >
               <option value="logger">what a logger wrote</option>
               <option value="weather">weather outdoors</option>
+              <option value="diary">a diary of what was opened</option>
             </select>
           </label>
           <label>
@@ -119,10 +128,58 @@ export function FileCard({ brought, design, typical, system, isOverruled }: Card
           </label>
         </div>
       )}
-      {taken !== null && taken.kind !== 'refused' && (
-        <NoteList notes={taken.kind === 'weather' ? taken.notes : taken.file.notes} />
+      {(taken?.kind === 'weather' || plane !== null) && (
+        <SunMeterFields
+          file={`found ${id}`}
+          columns={taken?.kind === 'weather' ? taken.meters : []}
+          plane={plane}
+          latitudeDeg={typical.site.latitudeDeg}
+          choose={(next) => again({ plane: next })}
+        />
       )}
+      {taken !== null && taken.kind !== 'refused' && <NoteList notes={notesOf(taken)} />}
     </article>
+  );
+}
+
+function notesOf(taken: TakenFile): readonly string[] {
+  switch (taken.kind) {
+    case 'weather':
+      return taken.notes;
+    case 'logger':
+      return taken.file.notes;
+    case 'diary':
+      return taken.diary.notes;
+    case 'refused':
+      return [];
+  }
+}
+
+interface DiaryProps {
+  readonly diary: Diary;
+  readonly design: Design;
+  readonly utcOffsetH: number;
+}
+
+function DiaryLines({ diary: { lines }, design, utcOffsetH }: DiaryProps) {
+  const from = Math.min(...lines.map(({ fromMs }) => fromMs));
+  const until = Math.max(...lines.map(({ untilMs }) => untilMs));
+  const strange = [...new Set(lines.map(({ what }) => what))].filter(
+    (what) => openedBy(design, what) === null,
+  );
+  return (
+    <>
+      <p>
+        <b>Diary</b> of {lines.length} openings, {dateOfMoment(from, utcOffsetH)} to{' '}
+        {dateOfMoment(until, utcOffsetH)}. Paint the days it covers as shut: on them all stood shut but for
+        what it says.
+      </p>
+      {strange.map((what) => (
+        <p key={what} class="found-caution">
+          {notUsedWords(what)}
+        </p>
+      ))}
+    </>
   );
 }
 

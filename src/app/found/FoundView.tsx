@@ -97,6 +97,15 @@ function Desk({ typical }: { typical: TypicalYear }) {
       <section class="found-part" aria-labelledby="found-files">
         <h2 id="found-files">1. What was measured</h2>
         <Chooser take={take} />
+        {files.value.length === 0 && (
+          <ul class="found-list">
+            {WHAT_TO_BRING.map(([what, how]) => (
+              <li key={what}>
+                <b>{what}</b> {how}
+              </li>
+            ))}
+          </ul>
+        )}
         <div class="found-cards">
           {files.value.map((brought) => (
             <FileCard
@@ -182,6 +191,21 @@ function Desk({ typical }: { typical: TypicalYear }) {
   );
 }
 
+const WHAT_TO_BRING = [
+  [
+    'Loggers’ files:',
+    'tables of times with temperature or humidity, of any maker, 1 to 60 minutes apart, at least five days. One for each room tells most.',
+  ],
+  [
+    'Weather of the same days:',
+    'a station’s table with the air temperature at least. With the sun, and from four weeks before the readings, much more can be told. A logger outdoors will do where there is none.',
+  ],
+  [
+    'A diary, where something was opened:',
+    'a table from, until, what, as “2026-01-13 07:05, 2026-01-13 07:20, kitchen window”.',
+  ],
+] as const;
+
 /** Runs that a match usually takes: with windows told, and with habits to be guessed. */
 const USUAL_RUNS = { told: 200, guessed: 750 };
 
@@ -200,8 +224,8 @@ function Chooser({ take }: { take: (files: Iterable<File>) => void }) {
   return (
     <div class="found-drop">
       <p>
-        Drop files here: one or more loggers’ files, and a table of the weather (air temperature at least;
-        with the sun, and four weeks before the readings, much more can be told).
+        Drop files here: one or more loggers’ files, a table of the weather, and a diary where something was
+        opened.
       </p>
       <button
         type="button"
@@ -212,7 +236,7 @@ function Chooser({ take }: { take: (files: Iterable<File>) => void }) {
       </button>
       <FilePicker
         input={input}
-        label="Loggers’ files and weather"
+        label="Loggers’ files, weather and diaries"
         accept=".csv,.txt,.tsv,.dat,.gz"
         multiple
         onFiles={take}

@@ -8,6 +8,10 @@ export interface BroughtFile {
   readonly bytes: Uint8Array;
   readonly as: FileChoices['as'];
   readonly clock: FileChoices['clock'];
+  /** of weather, the column that a sun meter on a plane wrote */
+  readonly plane?: FileChoices['plane'];
+  /** why nothing of it came in, where that is so; it is not read again */
+  readonly why?: string;
   /** null while it is read */
   readonly taken: TakenFile | null;
   /** by column: a zone, outdoors, or null for one that is left out */

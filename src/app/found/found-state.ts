@@ -63,11 +63,16 @@ export const loggerFiles = computed(() =>
   ),
 );
 
+/** What was written down of openings, of all diaries. */
+const diaryLines = computed(() =>
+  files.value.flatMap(({ taken }) => (taken?.kind === 'diary' ? taken.diary.lines : [])),
+);
+
 function change(id: number, by: Partial<BroughtFile>): void {
   files.value = files.value.map((file) => (file.id === id ? { ...file, ...by } : file));
 }
 
-/** Take files in, each read off the page's thread. */
+/** Take files in: all of them into the page at once, then each read off the page's thread. */
 export async function bring(list: Iterable<File>, design: Design, typical: TypicalYear): Promise<void> {
   const fresh = [...list].map((file) => ({ id: ++count, file }));
   files.value = [
@@ -84,43 +89,53 @@ export async function bring(list: Iterable<File>, design: Design, typical: Typic
       }),
     ),
   ];
-  for (const { id, file } of fresh) {
-    const refuse = (fault: string) => change(id, { taken: { kind: 'refused', faults: [fault] } });
-    if (file.size === 0) refuse('the file is empty; allowed: a table');
-    else if (file.size > MOST_BYTES) refuse('the file is larger than 60 MB; allowed: the days in question');
-    else {
-      const content = await file.arrayBuffer().catch(() => null);
-      if (content === null) refuse('the file cannot be read; was it moved, or is it a folder?');
-      else {
-        change(id, { bytes: new Uint8Array(content) });
-        await readAgain(id, {}, design, typical);
-      }
-    }
-  }
+  await Promise.all(
+    fresh.map(async ({ id, file }) => {
+      const content = await bytesOf(file);
+      if (typeof content === 'string') change(id, unreadable(content));
+      else change(id, { bytes: content });
+    }),
+  );
+  for (const { id } of fresh) await readAgain(id, {}, design, typical);
 }
 
-/** Read a file by another clock, or as something else. */
+/** A file's bytes, or why there are none. */
+async function bytesOf(file: File): Promise<Uint8Array | string> {
+  if (file.size === 0) return 'the file is empty; allowed: a table';
+  if (file.size > MOST_BYTES) return 'the file is larger than 60 MB; allowed: the days in question';
+  const content = await file.arrayBuffer().catch(() => null);
+  return content === null
+    ? 'the file cannot be read; was it moved, or is it a folder?'
+    : new Uint8Array(content);
+}
+
+/** Nothing of the file came in; its card stays, with the reason. */
+function unreadable(why: string): Pick<BroughtFile, 'why' | 'taken'> {
+  return { why, taken: { kind: 'refused', faults: [why] } };
+}
+
+/** Read a file by another clock, as something else, or with a sun meter on a plane. */
 export async function readAgain(
   id: number,
-  choice: Partial<Pick<BroughtFile, 'as' | 'clock'>>,
+  choice: Partial<Pick<BroughtFile, 'as' | 'clock' | 'plane'>>,
   design: Design,
   typical: TypicalYear,
 ): Promise<void> {
   change(id, choice);
   const file = files.value.find((one) => one.id === id);
-  if (file === undefined) return;
-  const { name, bytes, as, clock } = file;
+  if (file === undefined || file.why !== undefined) return;
+  const { name, bytes, as, clock, plane = null } = file;
   let taken: TakenFile;
   try {
     taken = await atDesk<TakenFile>(
-      (desk) => desk.take(bytes, { name, site: typical.site, as, clock }) as Promise<TakenFile>,
+      (desk) => desk.take(bytes, { name, site: typical.site, as, clock, plane }) as Promise<TakenFile>,
     );
   } catch (reason) {
     taken = { kind: 'refused', faults: [`the file could not be read: ${messageOf(reason)}`] };
   }
   const now = files.value.find((one) => one.id === id);
   // Taken away meanwhile, or asked for otherwise.
-  if (now === undefined || now.as !== as || now.clock !== clock) return;
+  if (now === undefined || now.as !== as || now.clock !== clock || (now.plane ?? null) !== plane) return;
   const headers = taken.kind === 'logger' ? taken.file.columns.map(({ header }) => header) : [];
   const places =
     now.places.length === headers.length
@@ -182,7 +197,14 @@ export async function restoreDesk(design: Design, typical: TypicalYear): Promise
   isRestored = true;
   const kept = await keptDesk();
   if (kept !== null && files.value.length === 0) {
-    files.value = kept.files.map((file): BroughtFile => ({ ...file, id: ++count, taken: null }));
+    files.value = kept.files.map(
+      (file): BroughtFile => ({
+        ...file,
+        id: ++count,
+        taken: null,
+        ...(file.why !== undefined && unreadable(file.why)),
+      }),
+    );
     told.value = new Map(kept.told);
     await Promise.all(files.value.map(({ id }) => readAgain(id, {}, design, typical)));
   }
@@ -190,8 +212,8 @@ export async function restoreDesk(design: Design, typical: TypicalYear): Promise
   effect(() => {
     const desk = {
       files: files.value
-        .filter(({ bytes }) => bytes.length > 0)
-        .map(({ name, bytes, as, clock, places }) => ({ name, bytes, as, clock, places })),
+        .filter(({ bytes, why }) => bytes.length > 0 || why !== undefined)
+        .map(({ id: _, taken: __, ...file }) => file),
       told: [...told.value],
     };
     clearTimeout(waiting);
@@ -217,7 +239,7 @@ function stretches(what: ToldDay): Stretch[] {
 
 /** What a match is asked of, as text: another text, another answer. */
 export function markOf(design: Design): string {
-  const brought = files.value.map(({ id, as, clock, places }) => [id, as, clock, places]);
+  const brought = files.value.map(({ id, as, clock, plane, places }) => [id, as, clock, plane, places]);
   return JSON.stringify([design, brought, [...told.value].sort()]);
 }
 
@@ -247,6 +269,7 @@ export async function hold(design: Design, typical: TypicalYear): Promise<void> 
       period: { startMs: period.startMs, hours: period.hours },
       columns: placedIn(design),
       told: { shut: stretches('shut'), away: stretches('away') },
+      diary: diaryLines.value,
     };
     const hands = {
       onStart: (held: DaysHeld) => {

@@ -5,7 +5,7 @@ import { createStore, get, set, type UseStore } from 'idb-keyval';
 import type { BroughtFile, ToldDay } from './brought.ts';
 
 export interface KeptDesk {
-  readonly files: readonly Pick<BroughtFile, 'name' | 'bytes' | 'as' | 'clock' | 'places'>[];
+  readonly files: readonly Omit<BroughtFile, 'id' | 'taken'>[];
   readonly told: readonly (readonly [number, ToldDay])[];
 }
 

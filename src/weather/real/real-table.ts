@@ -25,7 +25,14 @@ export interface RealTableChoices extends ColumnChoices {
   /** what a stamp stands for; told from the sun where there is any, else the moment of its reading */
   readonly stamp?: 'start' | 'end' | 'instant';
   /** a column that a sun meter on some plane wrote [W/m²] */
-  readonly plane?: { readonly header: string; readonly tiltDeg: number; readonly azimuthDeg: number };
+  readonly plane?: PlaneMeter;
+}
+
+/** A column of a table that a sun meter wrote, and how it stood; tilt 0 faces up, azimuth clockwise from north. */
+export interface PlaneMeter {
+  readonly header: string;
+  readonly tiltDeg: number;
+  readonly azimuthDeg: number;
 }
 
 export type RealTableResult =
@@ -53,7 +60,12 @@ export function readRealWeather(
   });
   if (table === null) return refuse(1, '', text.slice(0, 60), 'a line of column names above rows of numbers');
   if (table.tooLong) return refuse(null, '', `more than ${MOST_DATED_ROWS} rows`, 'at most that many');
-  const guesses = guessColumns(table, choices);
+  const { plane: meter } = choices;
+  // What a meter on a plane wrote is no sun on the horizontal, whatever its name says.
+  const guesses = guessColumns(
+    table,
+    meter === undefined ? choices : { ...choices, roles: { ...choices.roles, [meter.header]: null } },
+  );
   const columns = byRole(guesses);
   if (!columns.has('dryBulb'))
     return refuse(
@@ -93,19 +105,12 @@ export function readRealWeather(
     const values = read(column);
     if (values !== null) rows.set(role, values);
   }
-  const planeAt = choices.plane === undefined ? -1 : table.header.indexOf(choices.plane.header);
-  if (choices.plane !== undefined && planeAt < 0)
-    return refuse(
-      table.headerLine,
-      'sun on a plane',
-      choices.plane.header,
-      `one of ${table.header.join(', ')}`,
-    );
+  const planeAt = meter === undefined ? -1 : table.header.indexOf(meter.header);
+  if (meter !== undefined && planeAt < 0)
+    return refuse(table.headerLine, 'sun on a plane', meter.header, `one of ${table.header.join(', ')}`);
   const watt = { name: 'W/m²', written: /^$/, factor: 1, offset: 0 };
   const plane =
-    planeAt < 0
-      ? null
-      : read({ index: planeAt, header: choices.plane!.header, role: null, unit: watt, reason: '' });
+    planeAt < 0 ? null : read({ index: planeAt, header: meter!.header, role: null, unit: watt, reason: '' });
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
   const impossible = refuseImpossible(rows, columns);
   if (impossible.length > 0) return { ok: false, faults: impossible };
@@ -115,7 +120,7 @@ export function readRealWeather(
   const meaning =
     choices.stamp === undefined ? meaningFrom(late, stepMs) : { stamp: choices.stamp, clockH: 0 };
   const moved = clock.isGuess && choices.clock === undefined ? meaning.clockH : 0;
-  notes.push(columnsNote(guesses, choices.plane?.header), clock.note);
+  notes.push(columnsNote(guesses, meter?.header), clock.note);
   if (moved !== 0)
     notes.push(
       `The sun of the table is ${Math.abs(moved)} h ${moved > 0 ? 'late' : 'early'} by that clock; the stamps were moved, so it fits.`,
@@ -167,7 +172,7 @@ export function readRealWeather(
       diffuseHorizontal: light0(hourly(rows.get('diffuse'))),
       skyCover: hourly(rows.get('skyCover')),
       rainMm: hourly(rows.get('rain')),
-      planeSun: plane === null ? null : { ...choices.plane!, values: hourly(plane)! },
+      planeSun: plane === null ? null : { ...meter!, values: hourly(plane)! },
     },
   };
 }

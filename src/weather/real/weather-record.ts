@@ -275,6 +275,8 @@ function sunOf(
   if (global !== null || (beam !== null && diffuse !== null)) {
     const { note, ...light } = completeComponents({ global, beam, diffuse }, frame)!;
     if (note !== null) notes.push(note);
+    if (real.planeSun)
+      notes.push('Sun was measured on the horizontal too, which goes before that on a plane.');
     return { light: outsideIsHole(light, inRing(real.dryBulbC.map(() => 1))!), sun: 'horizontal' };
   }
   const inside = inRing(real.dryBulbC.map(() => 1))!;

@@ -1,0 +1,151 @@
+// A diary of what stood open, as a table with a line of names: from when, until when, what, and if somebody wrote it, how far
+// (share, %). A date may stand once a line, in a column of its own or before the first time. Stretches in moments out, or one
+// line a fault; nothing throws.
+
+import Papa from 'papaparse';
+import { describeFault } from '../weather/read-result.ts';
+import { type RowClock, rowMoments } from '../weather/real/row-clock.ts';
+import type { Role } from '../weather/table/table-roles.ts';
+import { type TableText, tableNumber } from '../weather/table/table-text.ts';
+import { wallClocks } from '../weather/table/table-time.ts';
+
+export interface DiaryLine {
+  readonly fromMs: number;
+  /** after the last */
+  readonly untilMs: number;
+  /** as written */
+  readonly what: string;
+  /** how far it stood open, 0…1 */
+  readonly share: number;
+}
+
+export interface Diary {
+  readonly lines: readonly DiaryLine[];
+  readonly notes: readonly string[];
+}
+
+export type DiaryResult =
+  | { readonly ok: true; readonly diary: Diary }
+  /** one line a fault */
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+export interface DiaryChoices {
+  /** local standard time minus UTC at the house [h] */
+  readonly utcOffsetH: number;
+  readonly clock?: RowClock;
+}
+
+const COLUMNS = {
+  date: /^(date|day|datum|tag)\b/i,
+  from: /^(from|start|begin|von)\b/i,
+  until: /^(to|until|till|end|shut|closed|bis)\b/i,
+  what: /^(what|which|opened|opening|where|was)\b/i,
+  share: /^(share|how far|percent)\b/i,
+} as const;
+type Column = keyof typeof COLUMNS;
+const SEPARATORS = [',', ';', '\t', '|'] as const;
+/** More lines are no diary of some weeks. */
+const MOST_LINES = 5000;
+const DAY_MS = 86_400_000;
+const HAS_DATE = /\d[-/.]\d|\d{8}/;
+
+/** Whether the first lines name the columns of a diary. */
+export function looksLikeDiary(text: string): boolean {
+  return cutDiary(text.slice(0, 4000)) !== null;
+}
+
+/** Read it. */
+export function readDiary(text: string, { utcOffsetH, clock }: DiaryChoices): DiaryResult {
+  const refuse = (line: number | null, column: string, value: string, expected: string): DiaryResult => ({
+    ok: false,
+    faults: [describeFault({ line, column, value, expected })],
+  });
+  const cut = cutDiary(text);
+  if (cut === null)
+    return refuse(1, '', text.trim().slice(0, 60), 'a line of column names with from, until and what');
+  const { rows, lines, at, header, headerLine } = cut;
+  if (rows.length === 0)
+    return refuse(headerLine, '', header.join(', '), 'at least one line below the names');
+  if (rows.length > MOST_LINES) return refuse(null, '', `${rows.length} lines`, `at most ${MOST_LINES}`);
+  const cell = (row: readonly string[], column: Column) => (row[at[column] ?? -1] ?? '').trim();
+  const dated = (row: readonly string[], time: string) =>
+    HAS_DATE.test(time) ? time : `${cell(row, 'date') || datePart(cell(row, 'from'))} ${time}`;
+  // Both ends as one column, so that day and month are told apart by all dates together.
+  const ends = rows.flatMap((row) => [dated(row, cell(row, 'from')), dated(row, cell(row, 'until'))]);
+  const table: TableText = {
+    separator: ',',
+    decimalComma: false,
+    header: ['from, until'],
+    headerLine,
+    rows: ends.map((end) => [end]),
+    lines: lines.flatMap((line) => [line, line]),
+    latitudeDeg: null,
+    longitudeDeg: null,
+    elevationM: null,
+    tooLong: false,
+  };
+  const role: Role = 'time';
+  const walls = wallClocks(table, [{ index: 0, header: 'from, until', role, unit: null, reason: '' }]);
+  if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
+  const { clock: settled } = rowMoments(walls, clock, utcOffsetH);
+  const read: DiaryLine[] = [];
+  for (const [i, row] of rows.entries()) {
+    const fromMs = settled.ms[2 * i]!;
+    const [what, until, shareText] = [cell(row, 'what'), cell(row, 'until'), cell(row, 'share')];
+    let untilMs = settled.ms[2 * i + 1]!;
+    // Past midnight, where the date stands once.
+    if (!HAS_DATE.test(until) && untilMs < fromMs) untilMs += DAY_MS;
+    if (!(untilMs > fromMs)) return refuse(lines[i]!, header[at.until!]!, until, 'a moment after the first');
+    if (what === '') return refuse(lines[i]!, header[at.what!]!, '', 'what was opened');
+    const percent =
+      shareText === '' ? 100 : tableNumber(shareText.replace(/\s*%$/, '').replace(',', '.'), false);
+    if (!(percent >= 0 && percent <= 100))
+      return refuse(lines[i]!, header[at.share!]!, shareText, '0 to 100 %');
+    read.push({ fromMs, untilMs, what, share: percent / 100 });
+  }
+  return { ok: true, diary: { lines: read, notes: [settled.note] } };
+}
+
+const datePart = (text: string) => text.replace(/[T ].*$/, '');
+
+interface CutDiary {
+  readonly header: readonly string[];
+  readonly headerLine: number;
+  readonly at: Readonly<Partial<Record<Column, number>>>;
+  readonly rows: readonly (readonly string[])[];
+  /** line of each row */
+  readonly lines: readonly number[];
+}
+
+/** Cells below the line of names; null where no line names from, until and what. */
+function cutDiary(text: string): CutDiary | null {
+  const plain = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  for (const delimiter of SEPARATORS) {
+    const all = Papa.parse<string[]>(plain, { delimiter, header: false, skipEmptyLines: false }).data;
+    const headerAt = all.slice(0, 20).findIndex((cells) => hasAll(columnsIn(cells)));
+    if (headerAt < 0) continue;
+    const header = all[headerAt]!.map((one) => one.trim());
+    const below = all.slice(headerAt + 1).map((cells, i) => ({ cells, line: headerAt + i + 2 }));
+    const kept = below.filter(({ cells }) => cells.some((one) => one.trim() !== ''));
+    return {
+      header,
+      headerLine: headerAt + 1,
+      at: columnsIn(header),
+      rows: kept.map(({ cells }) => cells),
+      lines: kept.map(({ line }) => line),
+    };
+  }
+  return null;
+}
+
+const hasAll = ({ from, until, what }: CutDiary['at']) =>
+  from !== undefined && until !== undefined && what !== undefined;
+
+function columnsIn(cells: readonly string[]): CutDiary['at'] {
+  const names = Object.keys(COLUMNS) as Column[];
+  return Object.fromEntries(
+    names
+      .map((name) => [name, cells.findIndex((one) => COLUMNS[name].test(one.trim()))] as const)
+      .filter(([, index]) => index >= 0),
+  );
+}
