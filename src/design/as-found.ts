@@ -17,7 +17,7 @@ export const UNKNOWN_IDS = [
 export type UnknownId = (typeof UNKNOWN_IDS)[number];
 
 /** Unknowns of which the design has no number of its own. */
-export const WITHOUT_NUMBER: readonly UnknownId[] = ['sun', 'mass', 'gains', 'moisture', 'ground'];
+export const WITHOUT_NUMBER: readonly UnknownId[] = ['sun', 'mass', 'gains', 'moisture', 'ground', 'wind'];
 
 /** Unknowns that are shifts in K; the others are factors. */
 export const SHIFTS: readonly UnknownId[] = ['stove', 'opensAbove', 'ground'];

@@ -20,7 +20,7 @@ export function heatLossOf(
   record: HouseRecord,
   unknowns: readonly UnknownId[],
   places: readonly number[],
-  { covariance }: Estimate,
+  { covariance, considered }: Estimate,
   widening: number,
 ): HeatLoss | null {
   const parts = (['airtightness', 'insulation', 'wind'] as const).filter((id) => unknowns.includes(id));
@@ -68,7 +68,8 @@ export function heatLossOf(
     );
   });
   const variance = gradient.reduce(
-    (sum, a, i) => sum + gradient.reduce((total, b, k) => total + a * b * covariance[i]![k]!, 0),
+    (sum, a, i) =>
+      sum + gradient.reduce((total, b, k) => total + a * b * (covariance[i]![k]! + considered[i]![k]!), 0),
     0,
   );
   const half = NORMAL_90 * widening * Math.sqrt(Math.max(0, variance));

@@ -1,5 +1,6 @@
 // A match kept as a design: numbers that the drawing has are set to what was found, within their limits; the rest goes into
-// the block that the design carries, with every interval, so that answers know how well each is known.
+// the block that the design carries, with every interval, so that answers know how well each is known. What the record hardly
+// told is kept too: the house that was judged is the one kept.
 
 import { type AsFound, type FoundNumber, SHIFTS } from '../design/as-found.ts';
 import type { Design } from '../design/design.ts';
@@ -12,14 +13,12 @@ const MOST_NAME = 120;
 /** The drawing as it was found. A block that it carries already is built upon, not replaced. */
 export function keptDesign(design: Design, match: Match, period: { from: string; until: string }): Design {
   const earlier = design.asFound?.unknowns ?? [];
-  const found = match.unknowns
-    .filter(({ learnt }) => learnt)
-    .map(({ id, value, low, high }): FoundNumber => {
-      const known = earlier.find((one) => one.id === id);
-      if (known === undefined) return { id, value, low, high };
-      const on = (one: number) => (SHIFTS.includes(id) ? known.value + one : known.value * one);
-      return { id, value: on(value), low: on(low), high: on(high) };
-    });
+  const found = match.unknowns.map(({ id, value, low, high }): FoundNumber => {
+    const known = earlier.find((one) => one.id === id);
+    if (known === undefined) return { id, value, low, high };
+    const on = (one: number) => (SHIFTS.includes(id) ? known.value + one : known.value * one);
+    return { id, value: on(value), low: on(low), high: on(high) };
+  });
   const kept = earlier.filter(({ id }) => !found.some((one) => one.id === id));
   const asFound: AsFound = {
     from: period.from.slice(0, 10),

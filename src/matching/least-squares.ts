@@ -28,12 +28,16 @@ export interface Estimate {
   readonly readings: MatchResult;
   /** of the places, in units of the priors; rows and columns as the unknowns */
   readonly covariance: readonly (readonly number[])[];
+  /** to be added to it for what was not fitted but may be off */
+  readonly considered: readonly (readonly number[])[];
   /** less is likelier: −2 log of the posterior, with the noise at its best, but for a constant */
   readonly unlikeliness: number;
 }
 
 export interface LeastSquaresOptions {
   readonly unknowns: readonly UnknownId[];
+  /** that stay as drawn, and may be off by their priors all the same: the unknowns would take the blame */
+  readonly considered?: readonly UnknownId[];
   readonly targets: readonly Target[];
   /** 1 for hours that are fitted, by target */
   readonly fitted: readonly Uint8Array[];
@@ -67,6 +71,7 @@ export async function leastSquares(
   runner: MatchRunner,
   {
     unknowns,
+    considered = [],
     targets,
     fitted,
     jobOf,
@@ -77,8 +82,11 @@ export async function leastSquares(
     isEnough = () => false,
   }: LeastSquaresOptions,
 ): Promise<Estimate> {
-  const run = (all: readonly (readonly number[])[]): Promise<readonly MatchResult[]> =>
-    runner.run(all.map((places) => jobOf(valuesAt(unknowns, places))));
+  const runWith =
+    (ids: readonly UnknownId[]) =>
+    (all: readonly (readonly number[])[]): Promise<readonly MatchResult[]> =>
+      runner.run(all.map((places) => jobOf(valuesAt(ids, places))));
+  const run = runWith(unknowns);
   let places = [...(start ?? unknowns.map(() => 0))];
   let [readings] = (await run([places])) as [MatchResult];
   const none = targets.map(() => NO_ERROR);
@@ -112,14 +120,16 @@ export async function leastSquares(
     noise = roughly(noiseAt(targets, fitted, readings, own), round + 1);
   }
   onRound?.(readings);
-  const slopes = await slopesAt(places, readings, run);
+  const all = [...places, ...considered.map(() => 0)];
+  const slopes = await slopesAt(all, readings, runWith([...unknowns, ...considered]));
   noise = noiseAt(targets, fitted, readings, own);
-  const covariance = covarianceOf(normalEquations({ targets, fitted, readings, slopes, places, own, noise }));
+  const equations = normalEquations({ targets, fitted, readings, slopes, places: all, own, noise });
+  const spread = spreadOf(equations, unknowns.length);
   const hours = fitted.map((counts) => counts.reduce((sum, one) => sum + one, 0));
   const unlikeliness =
     costOf(places, targets, fitted, readings, noise) +
     noise.reduce((sum, { fresh }, t) => sum + 2 * hours[t]! * Math.log(fresh), 0);
-  return { places, own, noise, readings, covariance, unlikeliness };
+  return { places, own, noise, readings, ...spread, unlikeliness };
 }
 
 /** Slopes by target and unknown, for each standard deviation of the prior; away from a bound that is near. */
@@ -204,11 +214,25 @@ function stepOf({ matrix, right, count }: NormalEquations, damping: number): num
   return step.slice(0, count);
 }
 
-/** Covariance of the places. */
-function covarianceOf({ matrix, count }: NormalEquations): number[][] {
-  const size = matrix.rows;
-  const inverse = new CholeskyDecomposition(matrix).solve(Matrix.eye(size, size)).to2DArray();
-  return inverse.slice(0, count).map((row) => row.slice(0, count));
+/**
+ * Covariance of the first places, as if the others were right; and what it grows by since those may be off by a standard
+ * deviation of their priors (consider covariance: S. F. Schmidt, 1966; from memory).
+ */
+function spreadOf(
+  { matrix, count }: NormalEquations,
+  fitted: number,
+): Pick<Estimate, 'covariance' | 'considered'> {
+  const [own, others] = [
+    [...Array(matrix.rows).keys()].filter((i) => i < fitted || i >= count),
+    [...Array(matrix.rows).keys()].filter((i) => i >= fitted && i < count),
+  ];
+  const solver = new CholeskyDecomposition(matrix.selection(own, own));
+  const part = (full: Matrix) => full.to2DArray().slice(0, fitted);
+  const square = (full: Matrix) => part(full).map((row) => row.slice(0, fitted));
+  const covariance = square(solver.solve(Matrix.eye(own.length, own.length)));
+  if (others.length === 0) return { covariance, considered: covariance.map((row) => row.map(() => 0)) };
+  const moved = solver.solve(matrix.selection(own, others));
+  return { covariance, considered: square(moved.mmul(moved.transpose())) };
 }
 
 /** What a logger's own errors add to its reading, for a standard deviation of each. */

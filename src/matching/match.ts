@@ -4,7 +4,7 @@
 
 import type { UnknownId } from '../design/as-found.ts';
 import type { Habit } from '../design/design.ts';
-import { asDrawn, type UnknownValues, valueAt } from '../model/unknowns.ts';
+import { type UnknownValues, valueAt } from '../model/unknowns.ts';
 import { chooseUnknowns, type Held } from './chosen-unknowns.ts';
 import { type HeatLoss, heatLossOf } from './heat-loss.ts';
 import type { HouseRecord, MatchResult, MatchRunner, Windows } from './house-record.ts';
@@ -19,11 +19,12 @@ import { MATCHES_K, ROUGHLY_K, rms, type VerdictId, verdictOf, yesterday } from 
 
 export interface FoundUnknown {
   readonly id: UnknownId;
-  /** a factor of the drawing, or a shift in K; as drawn where it was not learnt */
+  /** a factor of the drawing, or a shift in K */
   readonly value: number;
   /** nine in ten of such intervals should hold the truth */
   readonly low: number;
   readonly high: number;
+  /** the record narrows what houses usually have */
   readonly learnt: boolean;
 }
 
@@ -37,6 +38,7 @@ export interface Match {
   readonly drawnMisfitK: number;
   readonly yesterdayMisfitK: number;
   readonly verdict: VerdictId;
+  /** those that were learnt first */
   readonly unknowns: readonly FoundUnknown[];
   /** not fitted, since the record could say nothing of them, with why */
   readonly held: readonly Held[];
@@ -91,7 +93,7 @@ export async function matchHouse(
       `${hoursJudged} hours can be judged; allowed: at least 72, with readings and weather`,
     );
   const notes: string[] = [];
-  const { chosen, held } = chooseUnknowns(record, windows, judged[lead]!);
+  const { fitted: chosen, considered, held } = chooseUnknowns(record, windows, judged[lead]!);
   const [drawn] = (await runner.run([{ values: {} }])) as [MatchResult];
   const tell = (readings: MatchResult) => onRound?.(readings, drawn);
   tell(drawn);
@@ -110,6 +112,7 @@ export async function matchHouse(
   const estimateOn = (way: Unseen, start?: readonly number[], roughRounds?: number) =>
     leastSquares(runner, {
       unknowns: chosen,
+      considered,
       targets,
       fitted: split(judged, way, false),
       jobOf,
@@ -178,7 +181,7 @@ export async function matchHouse(
     const at = (place: number) => valueAt(id, place);
     return {
       id,
-      value: learnt ? at(places[i]!) : asDrawn(id),
+      value: at(places[i]!),
       low: at(places[i]! - NORMAL_90 * sd),
       high: at(places[i]! + NORMAL_90 * sd),
       learnt,
@@ -201,7 +204,7 @@ export async function matchHouse(
     drawnMisfitK,
     yesterdayMisfitK,
     verdict: verdictOf(unseenMisfitK, drawnMisfitK, yesterdayMisfitK),
-    unknowns: found.filter(({ id }) => id !== 'wind'),
+    unknowns: found.toSorted((a, b) => Number(b.learnt) - Number(a.learnt)),
     held,
     ties: tiesOf(chosen, estimate),
     patterns,
@@ -211,7 +214,7 @@ export async function matchHouse(
     clockOffH,
     notes: [...record.weather.notes, ...notes],
     readings: readings.map((reading, t) => readBy(reading, own[t]!)),
-    values: Object.fromEntries(found.filter(({ learnt }) => learnt).map(({ id, value }) => [id, value])),
+    values: Object.fromEntries(found.map(({ id, value }) => [id, value])),
     runs: runner.runs,
   };
 }

@@ -6,6 +6,7 @@ import { factorWords, foundWords, UNKNOWN_WORDS } from '../findings/found-words.
 import { type Units, wordingOf } from '../findings/wording.ts';
 import type { Tie } from './intervals.ts';
 import type { FoundUnknown, Match } from './match.ts';
+import { MATCHES_K } from './verdict.ts';
 
 const kelvin = (value: number) => `${value.toFixed(1)} K`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -32,16 +33,28 @@ export function verdictWords(match: Match): string {
     case 'not':
       return `On days it had not seen, the house as found misses the logger by ${miss}. It does not match; its answers are not for decisions.`;
     case 'no-better':
+      if (isRightAsDrawn(match))
+        return `The drawing needs no correction by this record: on days the fit had not seen, it stays within ${kelvin(drawnMisfitK)} of the logger as it is, and the fit within ${miss}.`;
       return `This record cannot correct the drawing. On days it had not seen, the fit misses by ${miss}, the drawing by ${kelvin(drawnMisfitK)}, and yesterday’s same hour by ${kelvin(yesterdayMisfitK)}.`;
   }
+}
+
+/** The drawing matches the record already. */
+function isRightAsDrawn({ drawnMisfitK, yesterdayMisfitK }: Match): boolean {
+  return drawnMisfitK < MATCHES_K && drawnMisfitK < yesterdayMisfitK;
+}
+
+/** Why there is no house as found to keep. */
+export function nothingKeptWords(match: Match): string {
+  return isRightAsDrawn(match)
+    ? 'There is nothing to keep: the drawing matches the record as it is, so its answers stand.'
+    : 'Nothing can be kept: this record does not correct the drawing. The drawing stays as it is. Longer records, the weather nearer by, or days with everything shut may tell more.';
 }
 
 /** What the house seems to be, of one unknown. */
 export function unknownWords(found: FoundUnknown, units: Units = 'metric'): string {
   const words = capital(UNKNOWN_WORDS[found.id]);
-  return found.learnt
-    ? `${words}: ${foundWords(found, wordingOf(units))}.`
-    : `${words}: not learnt, stays as drawn.`;
+  return `${words}: ${found.learnt ? '' : 'hardly told; '}${foundWords(found, wordingOf(units))}.`;
 }
 
 /** Loss by walls, roof and draughts together: told better than its parts, so it is told first. */
@@ -61,5 +74,5 @@ export function tieWords({ between, correlation }: Tie): string {
 }
 
 export function heldWords({ id, why }: { readonly id: UnknownId; readonly why: string }): string {
-  return `${capital(UNKNOWN_WORDS[id])}: held as drawn, for ${why}.`;
+  return `${capital(UNKNOWN_WORDS[id])}: stays as drawn, for ${why}.`;
 }

@@ -6,6 +6,7 @@ import {
   heatLossWords,
   heldWords,
   inUnits,
+  nothingKeptWords,
   tieWords,
   unknownWords,
   verdictWords,
@@ -13,6 +14,7 @@ import {
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { changeText } from '../parts/number-text.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
+import { unbroken } from '../parts/unbroken.ts';
 
 interface VerdictProps {
   readonly answer: MatchAnswer;
@@ -30,7 +32,7 @@ export function FoundVerdict({
   isKept,
   keep,
 }: VerdictProps) {
-  const say = (sentence: string) => inUnits(sentence, system);
+  const say = (sentence: string) => unbroken(inUnits(sentence, system));
   const heat = heatLossWords(match);
   const misfits = [
     ['days it was fitted on', match.misfitK],
@@ -55,12 +57,12 @@ export function FoundVerdict({
       <ul class="found-list">
         {heat !== null && (
           <li>
-            <b>{heat}</b>
+            <b>{unbroken(heat)}</b>
           </li>
         )}
         {match.unknowns.map((found) => (
           <li key={found.id} data-unknown={found.id} data-learnt={found.learnt}>
-            {unknownWords(found, system)}
+            {unbroken(unknownWords(found, system))}
           </li>
         ))}
       </ul>
@@ -90,10 +92,7 @@ export function FoundVerdict({
       <Told title="Notes">{notes}</Told>
       <h3>Keep it as a design</h3>
       {kept === null ? (
-        <p>
-          Nothing can be kept: this record does not correct the drawing. The drawing stays as it is. Longer
-          records, the weather nearer by, or days with everything shut may tell more.
-        </p>
+        <p>{nothingKeptWords(match)}</p>
       ) : (
         <>
           <p>
