@@ -8,6 +8,7 @@ import {
   amountIn,
   type BillUnits,
   formulaWordsIn,
+  namedIn,
   unitIn,
   weightIn,
 } from '../quantities/figures-in-units.ts';
@@ -112,12 +113,12 @@ function billText(bill: Bill, list: PriceList, units: BillUnits): string {
   const rows = bill.lines.map((line) => {
     const cost = lineCost(line, list);
     return [
-      line.item.name,
+      namedIn(line.item.name, units),
       amountIn(line.amount, line.item.unit, units).toFixed(line.item.unit === 'piece' ? 0 : 1),
       line.item.unit === 'piece' ? 'pieces' : unitIn(line.item.unit, units),
       line.weightKg === null ? '' : weightIn(line.weightKg, units),
       line.item.unit === 'piece' || line.pieces === null ? '' : String(line.pieces),
-      line.item.unit === 'piece' ? '' : (line.item.pieces?.name ?? ''),
+      line.item.unit === 'piece' ? '' : namedIn(line.item.pieces?.name ?? '', units),
       line.hours.toFixed(0),
       line.firstTimerHours.toFixed(0),
       ...(isPriced ? [cost === null ? '' : moneyInWords(cost, '')] : []),
@@ -125,7 +126,7 @@ function billText(bill: Bill, list: PriceList, units: BillUnits): string {
   });
   const words = formulaWordsIn(units);
   const sums = bill.lines.flatMap((line) =>
-    wrap(`${line.item.name}: ${line.formula(words)}. ${normInWords(line, units)}.`),
+    wrap(`${namedIn(line.item.name, units)}: ${line.formula(words)}. ${normInWords(line, units)}.`),
   );
   const cost = isPriced ? costOf(bill.lines, list) : null;
   return [

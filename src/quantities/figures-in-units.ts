@@ -93,6 +93,23 @@ export function formulaWordsIn(units: BillUnits): FormulaWords {
   return units === 'metric' ? METRIC : US;
 }
 
+/** Of one, in a name: [in feet, pounds or gallons, how that is called]. */
+const IN_NAMES = {
+  kg: [1 / POUND_KG, 'lb'],
+  m: [1 / FOOT_M, 'ft'],
+  litres: [1 / 3.785411784, 'gal'],
+} as const;
+
+/** A name with a measure in it: "bags of cement of 25 kg" are "bags of cement of 55 lb". */
+export function namedIn(name: string, units: BillUnits): string {
+  if (units === 'metric') return name;
+  return name.replace(/(\d+) (kg|m|litres)\b/g, (_, amount: string, unit: keyof typeof IN_NAMES) => {
+    const [size, told] = IN_NAMES[unit];
+    const value = Number(amount) * size;
+    return `${short(value, value < 10 ? 1 : 0)} ${told}`;
+  });
+}
+
 /** A weight as it is hauled. */
 export function weightIn(kg: number, units: BillUnits): string {
   if (units !== 'metric')

@@ -8,6 +8,7 @@ import type { FuelOutcome } from '../../src/outcomes/fuel.ts';
 import { billOf } from '../../src/quantities/bill.ts';
 import { cautionsOf } from '../../src/quantities/cautions.ts';
 import { changeBetween, changeCost } from '../../src/quantities/change.ts';
+import { namedIn } from '../../src/quantities/figures-in-units.ts';
 import { fuelCost, fuelCostInWords, fuelItemsOf } from '../../src/quantities/fuel-cost.ts';
 import { billCsv, readPriceFile } from '../../src/quantities/price-file.ts';
 import { costOf, NO_PRICES, type PriceList } from '../../src/quantities/prices.ts';
@@ -268,4 +269,13 @@ describe('fuel in money', () => {
     expect(read).toEqual({ ok: false, faults: ['line 2: unit of fuel wood is kg; allowed: stere, cord'] });
     expect(fuelItemsOf(MODEST.heating)).toEqual([]);
   });
+});
+
+test('a measure in a name is told in the units of the page', () => {
+  expect(namedIn('bags of cement of 25 kg', 'metric')).toBe('bags of cement of 25 kg');
+  // 25/0.45359237, 1/0.3048, 200/3.785411784.
+  expect(namedIn('bags of cement of 25 kg', 'us')).toBe('bags of cement of 55 lb');
+  expect(namedIn('Insulated flue, lengths of 1 m', 'us-therms')).toBe('Insulated flue, lengths of 3.3 ft');
+  expect(namedIn('drums of 200 litres', 'us')).toBe('drums of 53 gal');
+  expect(namedIn('bales', 'us')).toBe('bales');
 });

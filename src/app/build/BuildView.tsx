@@ -6,7 +6,14 @@ import '../style/build.css';
 import { useMemo, useRef } from 'preact/hooks';
 import { type Bill, type BillLine, billOf, NOT_COUNTED } from '../../quantities/bill.ts';
 import { cautionsOf } from '../../quantities/cautions.ts';
-import { amountIn, BOUGHT_BY, formulaWordsIn, unitIn, weightIn } from '../../quantities/figures-in-units.ts';
+import {
+  amountIn,
+  BOUGHT_BY,
+  formulaWordsIn,
+  namedIn,
+  unitIn,
+  weightIn,
+} from '../../quantities/figures-in-units.ts';
 import { fuelItemsOf } from '../../quantities/fuel-cost.ts';
 import { HOURS_PER_DAY } from '../../quantities/norms.ts';
 import { billCsv, normInWords, type Priced, priceIn, readPriceFile } from '../../quantities/price-file.ts';
@@ -177,7 +184,9 @@ function Line({ line, list, system }: LineProps) {
   const amount = amountIn(line.amount, item.unit, system);
   const cost = lineCost(line, list);
   const also = [
-    ...(pieces !== null && item.unit !== 'piece' ? [`${numberText(pieces, 0)} ${item.pieces!.name}`] : []),
+    ...(pieces !== null && item.unit !== 'piece'
+      ? [`${numberText(pieces, 0)} ${namedIn(item.pieces!.name, system)}`]
+      : []),
     ...(weightKg === null || weightKg === 0 ? [] : [weightIn(weightKg, system)]),
     ...(looseM3 === null ? [] : [`${looseIn(looseM3, system)} once dug`]),
   ];
@@ -185,7 +194,7 @@ function Line({ line, list, system }: LineProps) {
     <li data-item={item.id}>
       <details class="bill-what">
         <summary>
-          {item.name}
+          {namedIn(item.name, system)}
           {also.length > 0 && <small>{also.join(', ')}</small>}
         </summary>
         <p>{line.formula(formulaWordsIn(system))}</p>
