@@ -5,6 +5,7 @@ import { hotLabel } from '../findings/hot-words.ts';
 import { shortForm } from '../findings/short-form.ts';
 import { wordingOf } from '../findings/wording.ts';
 import type { Finding, Outcome, RoomOutcome, ZoneOutcome } from '../outcomes/outcome.ts';
+import { PLAINLY_K } from '../outcomes/short-hours.ts';
 import { TM59_NIGHT } from '../physics/overheating-criteria.ts';
 import { fuelCost } from '../quantities/fuel-cost.ts';
 import { hasPrices, NO_PRICES, type PriceList } from '../quantities/prices.ts';
@@ -96,6 +97,11 @@ function wholeHouse(outcome: Outcome, prices: PriceList): string[] {
     `Sun on it before any shade ${kWh(glass.incidentKWh)} a year, let in ${kWh(glass.transmittedKWh)}`,
     `Mass inside the insulation: ${mass.volumeM3.toFixed(1)} m³, ${mass.heatCapacityKWhPerK.toFixed(1)} kWh/K${perGlass}`,
     `Back-up heat: ${kWh(heating.energyKWh)} a year, peak ${(heating.peakW / 1000).toFixed(1)} kW`,
+    ...(heating.shortHours
+      ? [
+          `It falls short for ${heating.shortHours} hours in which people are up: a heated room ${PLAINLY_K} K colder than asked for`,
+        ]
+      : []),
     ...(fuel ? [fuelLine(fuel), ...moneyLines(fuel, prices)] : []),
     ...(cooling.energyKWh > 0 ? [`Cooling: ${kWh(cooling.energyKWh)} a year`] : []),
     ...(ventilation.fansKWh > 0 ? [fanLine(ventilation, kWh)] : []),

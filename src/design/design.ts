@@ -191,6 +191,8 @@ export interface Design {
     readonly count: number;
     readonly living: Living;
     readonly awayWorkdays: boolean;
+    /** everybody is away on Saturdays and Sundays, from the evening before */
+    readonly awayWeekends?: true;
     /** lights and appliances, average */
     readonly appliancesW: number;
   };

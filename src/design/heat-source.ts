@@ -28,8 +28,6 @@ export interface StoveSource {
   readonly lit: StoveTimes;
   /** as the rooms are cold, or in the cold season whatever they are like */
   readonly litBy: 'need' | 'habit';
-  /** nobody is there to light it on Saturdays and Sundays */
-  readonly unlitWeekends?: true;
   readonly wood: WoodId;
   /** water as a share of the wet mass, 0…1 */
   readonly moisture: number;
@@ -52,6 +50,14 @@ const FUEL_EFFICIENCY: Readonly<Record<Fuel, number>> = {
   propane: 0.9,
   oil: 0.85,
   pellets: 0.85,
+};
+
+/** Smallest that is made: light stoves 3 to 8 kW (EN 13240), masonry heaters for fires of 5 kg and up; read [kW]. */
+export const LEAST_STOVE_KW: Readonly<Record<StoveKind, number>> = {
+  steel: 3,
+  'cast-iron': 3,
+  soapstone: 3,
+  masonry: 1,
 };
 
 export interface StoveNumbers {

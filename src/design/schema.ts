@@ -109,7 +109,6 @@ const HeatSourceSchema = v.variant(
       stove: oneOf(...STOVE_KINDS),
       lit: oneOf(...STOVE_TIMES),
       litBy: oneOf('need', 'habit'),
-      unlitWeekends: v.exactOptional(v.literal(true, 'true, or no such key')),
       wood: v.picklist(WOOD_IDS, `one of ${WOOD_IDS.join(', ')}`),
       moisture: sourceNumber('moisture'),
       air: oneOf('room', 'own'),
@@ -305,6 +304,7 @@ const DesignSchema = v.strictObject({
     count: numberAt('people.count'),
     living: oneOf('dry', 'moist', 'wet'),
     awayWorkdays: v.boolean('true or false'),
+    awayWeekends: v.exactOptional(v.literal(true, 'true, or no such key')),
     appliancesW: numberAt('people.appliancesW'),
   }),
   plants: v.strictObject({

@@ -6,13 +6,20 @@ import { type StoveSource, USUAL_STOVE } from './heat-source.ts';
 
 function withStove(
   id: string,
-  stove: { note: string; line: string; capacityKW: number; source: Partial<StoveSource> },
+  stove: {
+    note: string;
+    line: string;
+    capacityKW: number;
+    source: Partial<StoveSource>;
+    people?: Partial<Design['people']>;
+  },
 ): Example {
   const { design } = EXAMPLES.find((example) => example.id === id)!;
   const heated: Design = {
     ...design,
     name: `${design.name}, with a stove`,
     note: `${design.note} ${stove.note}`,
+    people: { ...design.people, ...stove.people },
     heating: {
       ...design.heating,
       capacityKW: stove.capacityKW,
@@ -39,7 +46,8 @@ const STOVE_EXAMPLES: readonly Example[] = [
     note: 'A stove clad in soapstone, its air by a pipe of its own, is lit only while somebody is there, which at weekends nobody is.',
     line: 'the modest house with a soapstone stove, unlit at weekends',
     capacityKW: 4,
-    source: { stove: 'soapstone', air: 'own', unlitWeekends: true },
+    source: { stove: 'soapstone', air: 'own' },
+    people: { awayWeekends: true },
   }),
 ];
 

@@ -59,10 +59,10 @@ export function sourceWords(source: HeatSource | undefined): string {
   if (source.kind !== 'stove') {
     return `${HEATER_WORDS[source.kind]} by thermostat, ${FUEL_WORDS[source.fuel]}, ${efficiency} of its heat used`;
   }
-  const { stove, lit, litBy, unlitWeekends, wood, moisture, air, floorShare, storeL } = source;
+  const { stove, lit, litBy, wood, moisture, air, floorShare, storeL } = source;
   return [
     `${STOVE_WORDS[stove]}, ${efficiency} of its heat used`,
-    `lit ${timesWords(lit, stove)}, ${LIT_BY_WORDS[litBy]}${unlitWeekends ? ', everybody away at weekends' : ''}`,
+    `lit ${timesWords(lit, stove)}, ${LIT_BY_WORDS[litBy]}`,
     `${woodById(wood).words} at ${percent(moisture)} water`,
     air === 'own' ? 'air by a pipe of its own' : 'air from the room',
     ...(floorShare

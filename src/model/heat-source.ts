@@ -44,15 +44,15 @@ interface Parts {
 export function withHeatSource(design: Design, plan: RoomPlan | null, parts: Parts): Parts {
   const { source, capacityKW } = design.heating;
   if (source === undefined || source.kind === 'heater' || capacityKW <= 0) return parts;
-  const warm = source.kind === 'wall' ? heatedWalls(parts) : heatedFloors(design, parts);
+  const layers = source.kind === 'wall' ? heatedWalls(parts) : heatedFloors(design, parts);
   if (source.kind !== 'stove') {
     const heatedFaceMaxC = source.kind === 'wall' ? WALL_LIMIT_C : FLOOR_LIMIT_C;
-    const heated = new Set(warm.map(({ b }) => b.zone));
+    const heated = new Set(layers.map(({ b }) => b.zone));
     const zones = parts.zones.map((zone) => (heated.has(zone.id) ? { ...zone, heatedFaceMaxC } : zone));
-    return { ...parts, zones, elements: withWarm(design, parts.elements, warm) };
+    return { ...parts, zones, elements: withHeatedLayer(design, parts.elements, layers) };
   }
   const stoveZone = plan ? plan.rooms[plan.stove]!.id : parts.zones[0]!.id;
-  const floorShare = warm.length > 0 ? (source.floorShare ?? 0) : 0;
+  const floorShare = layers.length > 0 ? (source.floorShare ?? 0) : 0;
   const stove = stoveOf(design, source, floorShare);
   const zones = parts.zones.map((zone) => {
     if (zone.id !== stoveZone) return zone.thermostat ? { ...zone, thermostat: null } : zone;
@@ -62,7 +62,7 @@ export function withHeatSource(design: Design, plan: RoomPlan | null, parts: Par
   const air = source.air === 'room' ? [fireAir(stoveZone, stove)] : [];
   return {
     zones,
-    elements: floorShare > 0 ? withWarm(design, parts.elements, warm) : parts.elements,
+    elements: floorShare > 0 ? withHeatedLayer(design, parts.elements, layers) : parts.elements,
     openings: [...parts.openings, ...air],
   };
 }
@@ -92,9 +92,13 @@ function ofHeatedRooms({ zones, elements }: Parts, name: string): Element[] {
 }
 
 /** Pipes or mats in the middle of the slab, or of the mass. */
-function withWarm({ floor }: Design, elements: readonly Element[], warm: readonly Element[]): Element[] {
+function withHeatedLayer(
+  { floor }: Design,
+  elements: readonly Element[],
+  heated: readonly Element[],
+): Element[] {
   return elements.map((element) => {
-    if (!warm.includes(element)) return element;
+    if (!heated.includes(element)) return element;
     const thicknessM = element.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
     const above = element.id.startsWith(FLOOR)
       ? floorCoverM(floor.cover) + floor.thicknessM / 2
@@ -110,13 +114,13 @@ export function heatedAsAir(
 ): string[] {
   const { source, capacityKW } = design.heating;
   if (source === undefined || source.kind === 'heater' || capacityKW <= 0) return [];
-  const warm = elements.filter(({ heatedM }) => heatedM !== undefined);
+  const heated = elements.filter(({ heatedM }) => heatedM !== undefined);
   if (source.kind === 'stove')
-    return source.floorShare && warm.length === 0
+    return source.floorShare && heated.length === 0
       ? zones.flatMap(({ id, stove }) => (stove ? [id] : []))
       : [];
-  const warmed = new Set(warm.map(({ b }) => b.zone));
-  return zones.flatMap(({ id, thermostat }) => (thermostat && !warmed.has(id) ? [id] : []));
+  const zonesHeated = new Set(heated.map(({ b }) => b.zone));
+  return zones.flatMap(({ id, thermostat }) => (thermostat && !zonesHeated.has(id) ? [id] : []));
 }
 
 function stoveOf(design: Design, source: StoveSource, floorShare: number): Stove {
@@ -137,7 +141,7 @@ function stoveOf(design: Design, source: StoveSource, floorShare: number): Stove
     atOnce,
     coolingH,
     radiantShare: hotSurface(faceC, ROOM_C, FACE_EMISSIVITY).radiantShare,
-    mayFeed: feedingHours(design, source, fedHourly ? FED_HOURS[source.lit] : fires),
+    mayFeed: feedingHours(design, fedHourly ? FED_HOURS[source.lit] : fires),
     fedHourly,
     byHabit: source.litBy === 'habit',
     ...(floorShare > 0 && source.storeL !== undefined && { store: storeOf(source.storeL) }),
@@ -154,15 +158,11 @@ function storeOf(litres: number): WaterStore {
 }
 
 /** Hours in which somebody is at home, awake, and thinks of it. */
-function feedingHours(
-  design: Design,
-  { unlitWeekends }: StoveSource,
-  hours: readonly number[] | null,
-): Schedule {
+function feedingHours(design: Design, hours: readonly number[] | null): Schedule {
   const fed = withEachHour(peopleAtHome(design) ?? always(0), (people, hour) =>
     people > 0 && isAwake(hour) && (hours === null || hours.includes(hour)) ? 1 : 0,
   );
-  return { ...fed, weekend: unlitWeekends ? always(0).workday : (fed.weekend ?? fed.workday) };
+  return { ...fed, weekend: fed.weekend ?? fed.workday };
 }
 
 /** Drawn in by the room's cracks while the fire burns, beside what they let through anyway. */

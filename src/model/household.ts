@@ -30,9 +30,9 @@ const WEEK_SHARES = { workday: 5 / 7, weekend: 2 / 7 };
 /** Hours of the day in which somebody cooks or washes. */
 export const WET_HOURS: readonly number[] = [...COOKING_HOURS, ...WASHING_HOURS];
 
-/** Nobody lights the stove at weekends, since nobody is there. */
-export function isAwayAtWeekends({ heating }: Design): boolean {
-  return heating.source?.kind === 'stove' && heating.source.unlitWeekends === true;
+/** Nobody is there on Saturdays and Sundays: no fire is lit, no window moved, and a thermostat is left at its night. */
+export function isAwayAtWeekends({ people }: Design): boolean {
+  return people.awayWeekends === true;
 }
 
 /** Share of the household at home, by hour: all, or none from 8 to 17 on workdays; weekends away are left out. */

@@ -3,11 +3,11 @@
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { cornerFactor } from './corner-factor.ts';
-import { gainsOf, moistureOf, peopleAtHome } from './household.ts';
+import { gainsOf, isAwayAtWeekends, moistureOf, peopleAtHome } from './household.ts';
 import { resistanceOf, wallLayers } from './layers.ts';
 import type { Thermostat, Zone } from './model.ts';
 import { plantingIn } from './planting.ts';
-import { byHour } from './schedule.ts';
+import { always, byHour } from './schedule.ts';
 
 /** Furniture and partitions, each m² of floor: heat [J/K], water [kg per unit RH]; common practice, no source. */
 export const FURNITURE_J_PER_K = 20_000;
@@ -34,10 +34,11 @@ export function houseZone(design: Design): Zone {
   };
 }
 
-/** Back-up heat by day and night; null when there is none. No cooling: the tool is about houses that do without. */
+/** Back-up heat by day and night, of weekends away as by night; null when there is none. No cooling: the tool is about houses that do without. */
 function thermostatOf(design: Design): Thermostat | null {
   const { dayC, nightC, capacityKW } = design.heating;
   if (capacityKW <= 0) return null;
-  const heatC = byHour((hour) => (hour >= DAY_FROM_H && hour < NIGHT_FROM_H ? dayC : nightC));
+  const daily = byHour((hour) => (hour >= DAY_FROM_H && hour < NIGHT_FROM_H ? dayC : nightC));
+  const heatC = isAwayAtWeekends(design) ? { ...daily, weekend: always(nightC).workday } : daily;
   return { heatC, coolC: null, heatCapacityW: capacityKW * 1000, coolCapacityW: 0 };
 }

@@ -10,6 +10,8 @@ export const FEW_DAMP_HOURS = 175;
 export const FEW_COLD_HOURS = 18;
 /** From so many on it is a cold house: 2 % of the year. */
 export const COLD_HOURS = 175;
+/** Hours in which the heat does not do that nobody minds: one in fifty of the 4745 in which people are up. */
+export const ACCEPTABLE_SHORT_HOURS = 95;
 /** A house this much beyond what is acceptable is still nearly so: what remains is not worth a change. */
 export const NEARLY_ACCEPTABLE = 1.25;
 

@@ -117,7 +117,12 @@ export interface Outcome {
   /** each room of a divided house, and the worst of them; absent for one room */
   readonly rooms?: readonly RoomOutcome[];
   readonly worst?: WorstRooms;
-  readonly heating: { readonly energyKWh: number; readonly peakW: number };
+  readonly heating: {
+    readonly energyKWh: number;
+    readonly peakW: number;
+    /** hours in which people are up and a heated room is plainly colder than they ask for; null where none is heated */
+    readonly shortHours: number | null;
+  };
   /** absent where the design tells no source of its heat */
   readonly fuel?: FuelOutcome;
   readonly cooling: { readonly energyKWh: number; readonly peakW: number };

@@ -20,6 +20,7 @@ import { ALL_HOURS, type LivedHours, livedHoursOf } from './lived-hours.ts';
 import { moistureLoad } from './moisture-load.ts';
 import type { OutcomeFigures, RoomOutcome, ZoneOutcome } from './outcome.ts';
 import { roomOutcome, worstRooms } from './room-outcomes.ts';
+import { shortHoursOf } from './short-hours.ts';
 import { tooHot } from './too-hot.ts';
 import { movesOf, ventMoves } from './vent-moves.ts';
 import { ventilation } from './ventilation.ts';
@@ -59,7 +60,10 @@ export function summarise(
       : zoneOutcome(design, model, climate, year, house),
     ...(sunspace === undefined ? {} : { sunspace: zoneOutcome(design, model, climate, year, sunspace) }),
   };
-  const heating = energyAndPeak(year.zones, (zone) => zone.heatingW);
+  const heating = {
+    ...energyAndPeak(year.zones, (zone) => zone.heatingW),
+    shortHours: shortHoursOf(model, year, climate.calendar),
+  };
   const fuel = fuelOf(design, year, heating.energyKWh);
   return {
     daystone: VERSION,

@@ -6,12 +6,13 @@ import { FEW_COLD_HOURS } from '../outcomes/acceptable-hours.ts';
 import { dateOfHour, MONTH_NAMES } from '../outcomes/calendar.ts';
 import type { ColdSpell, Failure } from './cold-spell.ts';
 import type { Figures } from './figures.ts';
+import { changeOf, type HowSure, rangeInWords, rangeOf } from './how-sure.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { type Changes, varied } from './variation.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
-import { capitalised, hoursInWords, type Words } from './words.ts';
+import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
 
 /** How far below too cold the coldest hour may be, where it is so for few [K]. House rule. */
 const SHORT_COLD_K = 2;
@@ -43,21 +44,18 @@ export const doWithout: Question = {
   answer,
 };
 
-/** No heat, and no heat with all the cures, over what nobody can know and what makes a house cold. */
+/** No heat, and no heat with all the cures, over what nobody can know. */
 function inDoubt(basis: Basis): RunJob[] {
   const tried = triedWithout(basis.design).filter(([id]) => id === NONE || id === ALL);
-  return unknownsTried(basis).flatMap((unknown) =>
+  return unknownsOf(basis.design, basis.isMade).flatMap((unknown) =>
     tried.map(([id, label, changes]) => ({
       id: overId(unknown.id, id),
       label: `${label}, ${unknown.when(basis.words)}`,
       design: unknown.apply(varied(basis.design, { 'heating.capacityKW': 0, ...changes })),
       at: { doubt: unknown.id, of: id },
+      ...changeOf(unknown),
     })),
   );
-}
-
-function unknownsTried({ design, isMade }: Basis): readonly Unknown[] {
-  return unknownsOf(design, isMade).filter(({ id }) => id === 'cold-year' || id === 'leaky');
 }
 
 function overId(unknown: string, house: string): string {
@@ -195,30 +193,59 @@ function verdictOf(none: Figures, all: Figures, limitC: number): string {
   return isFine(none) ? CAN : isFine(all) ? COULD : CANNOT;
 }
 
+/** As it follows what would turn a verdict into it. */
+const TURNED: Readonly<Record<string, string>> = {
+  [CAN]: 'it could do without as drawn',
+  [COULD]: 'it could do without only when better built',
+  [CANNOT]: 'it could not do without, however well built',
+};
+
 /** The same over what nobody can know, and whether the verdict turns. */
 function sureOf(basis: Basis, runs: Runs, verdict: string) {
-  const { design, words } = basis;
-  const figures: Record<string, number> = {};
-  const told = unknownsTried(basis).map(({ id, when }) => {
-    const [none, all] = [NONE, ALL].map((house) => runAt(runs, overId(id, house))!.figures) as [
-      Figures,
-      Figures,
-    ];
-    const key = id === 'leaky' ? 'leaky' : 'coldYear';
-    figures[`${key}Hours`] = none.underheatedHours;
-    figures[`${key}ColdestC`] = none.coldestC;
-    figures[`${key}AllHours`] = all.underheatedHours;
-    figures[`${key}AllColdestC`] = all.coldestC;
-    const then = verdictOf(none, all, design.comfort.underheatC);
-    const turns =
-      then === verdict
-        ? ''
-        : then === COULD
-          ? ', and it could no longer do without as drawn'
-          : ', and it could not do without, however well built';
-    return `${capitalised(when(words))} that is ${hoursInWords(none.underheatedHours)} and ${words.temperature(none.coldestC, 1)} with none, ${hoursInWords(all.underheatedHours)} and ${words.temperature(all.coldestC, 1)} with all three${turns}.`;
+  const { design, isMade, words } = basis;
+  const unknowns = unknownsOf(design, isMade);
+  const figuresOver = (unknown: Unknown, house: string) => runAt(runs, overId(unknown.id, house)).figures;
+  const sure = (house: string): HowSure => ({
+    drawn: runAt(runs, house).figures,
+    turned: unknowns.map((unknown) => ({ unknown, design, figures: figuresOver(unknown, house) })),
   });
-  return { text: told.length === 0 ? '' : ` How sure? ${told.join(' ')}`, figures };
+  const [none, all] = [sure(NONE), sure(ALL)];
+  const hours = (of: HowSure) => rangeOf('underheatedHours', of);
+  const coldest = (of: HowSure) => rangeOf('coldestC', of);
+  const celsius = (value: number) => words.temperature(value, 1);
+  const turns = new Map<string, Set<string>>();
+  for (const unknown of unknowns) {
+    const then = verdictOf(figuresOver(unknown, NONE), figuresOver(unknown, ALL), design.comfort.underheatC);
+    if (then !== verdict) turns.set(then, (turns.get(then) ?? new Set()).add(unknown.when(words)));
+  }
+  const turned = [...turns].map(
+    ([then, when]) => ` ${capitalised([...when].join(', or '))}, ${TURNED[then]}.`,
+  );
+  const figures: Record<string, number> = {
+    noneLeastHours: hours(none).least,
+    noneMostHours: hours(none).most,
+    noneLowestC: coldest(none).least,
+    noneHighestC: coldest(none).most,
+    allLeastHours: hours(all).least,
+    allMostHours: hours(all).most,
+    trials: unknowns.length,
+  };
+  for (const unknown of unknowns) {
+    if (unknown.id !== 'leaky' && unknown.id !== 'cold-year') continue;
+    const key = unknown.id === 'leaky' ? 'leaky' : 'coldYear';
+    figures[`${key}Hours`] = figuresOver(unknown, NONE).underheatedHours;
+    figures[`${key}ColdestC`] = figuresOver(unknown, NONE).coldestC;
+    figures[`${key}AllHours`] = figuresOver(unknown, ALL).underheatedHours;
+    figures[`${key}AllColdestC`] = figuresOver(unknown, ALL).coldestC;
+  }
+  return {
+    text:
+      ` How sure? Hours too cold with none: ${rangeInWords(hours(none), countInWords, words)}. ` +
+      `At the coldest: ${rangeInWords(coldest(none), celsius, words)}. ` +
+      `Hours too cold with all three: ${rangeInWords(hours(all), countInWords, words)}.` +
+      (turned.length === 0 ? ` The verdict holds in all ${unknowns.length} trials.` : turned.join('')),
+    figures,
+  };
 }
 
 function dayInWords(row: number): string {

@@ -16,6 +16,8 @@ export interface Figures {
   readonly coldestC: number;
   readonly warmestC: number;
   readonly underheatedHours: number;
+  /** in which the heat does not do; null where no room is heated */
+  readonly shortHours: number | null;
   readonly humidHours: number;
   readonly mouldIndex: number;
   /** of the worst place of the rooms, corner or not */
@@ -49,6 +51,7 @@ export const FIGURE_NAMES: Readonly<Record<FigureKey, FigureName>> = {
   coldestC: { label: 'coldest hour', unit: '°C', digits: 1 },
   warmestC: { label: 'warmest hour', unit: '°C', digits: 1 },
   underheatedHours: { label: 'hours too cold', unit: 'h/year', digits: 0 },
+  shortHours: { label: 'hours short of warmth', unit: 'h/year', digits: 0 },
   humidHours: { label: 'humid hours', unit: 'h/year', digits: 0 },
   mouldIndex: { label: 'mould index', unit: '0–6', digits: 1 },
   worstMouldIndex: { label: 'mould index of the worst place', unit: '0–6', digits: 1 },
@@ -76,6 +79,7 @@ export function figuresOf(outcome: OutcomeFigures): Figures {
     coldestC: house.minOperativeC,
     warmestC: house.maxOperativeC,
     underheatedHours: house.underheatedHours,
+    shortHours: heating.shortHours,
     humidHours: house.humidHours,
     mouldIndex: house.mouldIndexMax,
     worstMouldIndex: worstDampSpot(house).index,

@@ -10,7 +10,7 @@ import { type Figures, figuresOf } from './figures.ts';
 import { type Lever, leversOf, leverWords, type Pulled } from './levers.ts';
 import type { RunJob } from './run-job.ts';
 import type { Runner } from './runner.ts';
-import { burden, burdenBesideHours, USUAL_WEIGHTS, type Weights, weighs } from './weights.ts';
+import { burden, burdenBesideHours, coldHours, USUAL_WEIGHTS, type Weights, weighs } from './weights.ts';
 import { bestOf, type Help, isCalm, leastWon, type PulledLevers } from './what-helps.ts';
 import { METRIC_WORDS, type Words } from './words.ts';
 
@@ -19,7 +19,7 @@ const MOST_STEPS = 3;
 /** Steps that do this share of what all of them do are enough. House rule. */
 const ENOUGH_SHARE = 0.9;
 const DRAWN = 'as drawn';
-/** What a lever has to take off the hours too hot or too damp, or off the heat, alone, to be tried on top of others. House rules. */
+/** What a lever has to take off the hours too hot, too damp or too cold, or off the heat, alone, to be tried on top of others. House rules. */
 const PROMISING_HOURS = 20;
 const PROMISING_KWH = 300;
 const PROMISING_SHARE = 0.03;
@@ -185,9 +185,13 @@ function leversLeft(taken: readonly Lever[], design: Design): readonly Lever[] {
 function isPromising(id: string, left: Figures, { drawn, pulled }: PulledLevers): boolean {
   const alone = pulled.find(({ lever }) => lever.id === id)?.figures;
   if (alone === undefined) return true;
+  const wins = (before: number, after: number, least: number) =>
+    before - after >= Math.max(least, PROMISING_SHARE * before);
   const helps = (key: 'tooHotHours' | 'humidHours' | 'heatingKWh', allowed: number, least: number) =>
-    left[key] > allowed && drawn[key] - alone[key] >= Math.max(least, PROMISING_SHARE * drawn[key]);
+    left[key] > allowed && wins(drawn[key], alone[key], least);
+  const cold = coldHours(left);
   return (
+    (cold.hours > cold.allowed && wins(coldHours(drawn).hours, coldHours(alone).hours, PROMISING_HOURS)) ||
     helps('tooHotHours', left.tooHotLimitHours, PROMISING_HOURS) ||
     helps('humidHours', ACCEPTABLE_DAMP_HOURS, PROMISING_HOURS) ||
     helps('heatingKWh', 0, PROMISING_KWH)

@@ -2,23 +2,20 @@
 // too big for the floor: the smallest that does but for a few hours, and what one too big does to the rooms.
 
 import type { Design } from '../design/design.ts';
-import { type StoveKind, type StoveSource, USUAL_STOVE } from '../design/heat-source.ts';
+import { LEAST_STOVE_KW, type StoveKind, type StoveSource, USUAL_STOVE } from '../design/heat-source.ts';
 import { limitOf } from '../design/limits.ts';
+import { ACCEPTABLE_SHORT_HOURS as SHORT_HOURS } from '../outcomes/acceptable-hours.ts';
+import { PLAINLY_K } from '../outcomes/short-hours.ts';
 import { bracketOf } from './bracket.ts';
+import { changeOf } from './how-sure.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
-import { PLAINLY_K } from './short-hours.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 /** Output by floor area [W/m²]: from a superinsulated house in a mild winter to an old one in a hard one. House rule. */
 const W_PER_M2 = [5, 10, 15, 20, 30, 45, 70, 110] as const;
 const STEP_KW = 0.5;
-/** Smallest that is made: light stoves 3 to 8 kW (EN 13240), masonry heaters for fires of 5 kg and up (read). */
-const LEAST_LIGHT_KW = 3;
-const LEAST_MASONRY_KW = 1;
-/** Of 4745 hours in which people are up, so many may fall short: one in fifty. House rule. */
-const SHORT_HOURS = 95;
 /** Hours too hot beyond those of the smallest that does, from which a stove is too big. House rule. */
 const TOO_BIG_HOURS = 50;
 
@@ -40,80 +37,90 @@ export const howBigAStove: Question = {
         label: `${KIND_WORDS[kind]}, ${basis.words.power(1000 * kW)}`,
         design: withStove(basis.design, kind, kW),
         at: { kind, kW },
-        shortHours: true as const,
       })),
     ),
-  refine: (basis, runs) => UNKNOWNS.flatMap((unknown) => stillToTry(basis, runs, unknown)),
+  refine: (basis, runs) => unknownsTried(basis).flatMap((unknown) => stillToTry(basis, runs, unknown)),
   answer,
 };
 
-/** What the size is tried over. */
-const UNKNOWNS = ['cold-year', 'leaky'] as const;
-type Tried = (typeof UNKNOWNS)[number];
-
-function triedOver(basis: Basis, id: Tried): Unknown | undefined {
-  return unknownsOf(basis.design, basis.isMade).find((unknown) => unknown.id === id);
+function unknownsTried({ design, isMade }: Basis): readonly Unknown[] {
+  return unknownsOf(design, isMade);
 }
 
-/** From the smallest that does on, size by size, until one does there too. */
-function sizesOver(basis: Basis, runs: Runs): readonly number[] {
+function overId(unknown: Unknown, kW: number): string {
+  return `in doubt, ${unknown.id}: ${kW} kW`;
+}
+
+/**
+ * What the smallest that does becomes over an unknown, by the runs there: its output, null where none tried does [kW], and
+ * which is to be tried next. From the size that does in the house as drawn it goes up until one does, or down until one does not.
+ */
+function sizeOver(basis: Basis, runs: Runs, unknown: Unknown): { kW?: number | null; next?: number } {
   const [kind] = kindsTried(basis.design);
-  const { least } = sizesOf(kind!, runs);
-  return sizesFor(basis.design, kind!).filter((kW) => kW >= Number(least.job.at.kW));
-}
-
-function overId(unknown: Tried, kW: number): string {
-  return `in doubt, ${unknown}: ${kW} kW`;
-}
-
-function stillToTry(basis: Basis, runs: Runs, id: Tried): readonly RunJob[] {
-  const unknown = triedOver(basis, id);
-  if (unknown === undefined) return [];
-  const [kind] = kindsTried(basis.design);
-  for (const kW of sizesOver(basis, runs)) {
-    const known = runs.get(overId(id, kW));
-    if (known !== undefined && shortOf(known) <= SHORT_HOURS) return [];
-    if (known !== undefined) continue;
-    return [
-      {
-        id: overId(id, kW),
-        label: `${KIND_WORDS[kind!]}, ${basis.words.power(1000 * kW)}, ${unknown.when(basis.words)}`,
-        design: unknown.apply(withStove(basis.design, kind!, kW)),
-        at: { doubt: id, of: kind!, kW },
-        shortHours: true,
-      },
-    ];
+  const sizes = sizesFor(basis.design, kind!);
+  const start = sizes.indexOf(Number(sizesOf(kind!, runs).least.job.at.kW));
+  const does = (kW: number) => {
+    const run = runs.get(overId(unknown, kW));
+    return run && shortOf(run) <= SHORT_HOURS;
+  };
+  const atStart = does(sizes[start]!);
+  if (atStart === undefined) return { next: sizes[start]! };
+  let smallest: number | null = atStart ? sizes[start]! : null;
+  const others = atStart ? sizes.slice(0, start).reverse() : sizes.slice(start + 1);
+  for (const kW of others) {
+    const known = does(kW);
+    if (known === undefined) return { next: kW };
+    if (known) smallest = kW;
+    if (known !== atStart) break;
   }
-  return [];
+  return { kW: smallest };
 }
 
-/** Output that does there, null where none tried does [kW]; absent while it is not known. */
-function sizeOver(basis: Basis, runs: Runs, id: Tried): number | null | undefined {
-  if (triedOver(basis, id) === undefined) return undefined;
-  const tried = sizesOver(basis, runs).map((kW) => ({ kW, run: runs.get(overId(id, kW)) }));
-  const does = tried.find(({ run }) => run !== undefined && shortOf(run) <= SHORT_HOURS);
-  if (does !== undefined) return does.kW;
-  return tried.every(({ run }) => run !== undefined) ? null : undefined;
+function stillToTry(basis: Basis, runs: Runs, unknown: Unknown): readonly RunJob[] {
+  const { next } = sizeOver(basis, runs, unknown);
+  if (next === undefined) return [];
+  const [kind] = kindsTried(basis.design);
+  return [
+    {
+      id: overId(unknown, next),
+      label: `${KIND_WORDS[kind!]}, ${basis.words.power(1000 * next)}, ${unknown.when(basis.words)}`,
+      design: unknown.apply(withStove(basis.design, kind!, next)),
+      at: { doubt: unknown.id, of: kind!, kW: next },
+      ...changeOf(unknown),
+    },
+  ];
 }
 
 /** What helps where no size does. */
-function cureOf({ heating: { source } }: Design): string {
-  return source?.kind === 'stove' && source.unlitWeekends
+function cureOf({ people }: Design): string {
+  return people.awayWeekends
     ? 'They are cold after weekends away: have someone light it the evening before, or insulate.'
     : 'Insulate before you buy a bigger one.';
 }
 
-/** "How sure? In a year 1.5 °C colder it is 5 kW." */
-function sureInWords(basis: Basis, runs: Runs): string {
-  const told = UNKNOWNS.flatMap((id) => {
-    const kW = sizeOver(basis, runs, id);
-    if (kW === undefined) return [];
-    const when = capitalised(triedOver(basis, id)!.when(basis.words));
-    return [
-      `${when}, ${kW === null ? 'none that we tried does' : `it takes ${basis.words.power(1000 * kW)}`}.`,
-    ];
-  });
-  return told.length === 0 ? '' : ` How sure? ${told.join(' ')}`;
+/** "How sure? In a year 1.5 °C colder, it takes 5 kW. It is the same in the other 6 of 7 trials." */
+function sureInWords(basis: Basis, runs: Runs, toldKW: number | null): string {
+  const unknowns = unknownsTried(basis);
+  const otherwise = new Map<number | null, Set<string>>();
+  let same = 0;
+  for (const unknown of unknowns) {
+    const { kW } = sizeOver(basis, runs, unknown);
+    if (kW === undefined || kW === toldKW) same++;
+    else otherwise.set(kW, (otherwise.get(kW) ?? new Set()).add(unknown.when(basis.words)));
+  }
+  const told = [...otherwise]
+    .sort(([one], [other]) => (one ?? Number.POSITIVE_INFINITY) - (other ?? Number.POSITIVE_INFINITY))
+    .map(
+      ([kW, when]) =>
+        `${capitalised([...when].join(', or '))}, ${kW === null ? 'none that we tried does' : `it takes ${basis.words.power(1000 * kW)}`}.`,
+    );
+  const rest =
+    same === 0
+      ? []
+      : [
+          `It is the same in ${told.length === 0 ? 'all' : `the other ${same} of`} ${unknowns.length} trials.`,
+        ];
+  return ` How sure? ${[...told, ...rest].join(' ')}`;
 }
 
 function idOf(kind: StoveKind, kW: number): string {
@@ -129,7 +136,7 @@ function kindsTried({ heating }: Design): readonly StoveKind[] {
 /** The one drawn among them. */
 function sizesFor({ house, heating }: Design, kind: StoveKind): readonly number[] {
   const { max } = limitOf('heating.capacityKW');
-  const least = kind === 'masonry' ? LEAST_MASONRY_KW : LEAST_LIGHT_KW;
+  const least = LEAST_STOVE_KW[kind];
   const sizes = W_PER_M2.map((each) => {
     const kW = STEP_KW * Math.round((each * house.floorAreaM2) / 1000 / STEP_KW);
     return Math.min(max, Math.max(least, kW));
@@ -202,7 +209,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         ? []
         : ['No stove is drawn: a light one on dry beech stands in, fed by whoever is at home and awake.']),
       `It falls short where people are up, from 9 to 22 h, and a heated room is more than ${words.degrees(PLAINLY_K)} colder than asked for; ${SHORT_HOURS} hours a year may be so. House rules.`,
-      `The smallest tried is the smallest made: ${words.power(1000 * LEAST_LIGHT_KW)} of a light stove, ${words.power(1000 * LEAST_MASONRY_KW)} of a masonry heater.`,
+      `The smallest tried is the smallest made: ${words.power(1000 * LEAST_STOVE_KW.steel)} of a light stove, ${words.power(1000 * LEAST_STOVE_KW.masonry)} of a masonry heater.`,
       'A light stove’s size is its nominal output, a masonry heater’s its mean output between fires. Wood burns with the same efficiency whatever the load and its water, and a flue that stands warm draws no air here. A real stove throttled far down, or fed wet wood, burns badly and soots its flue; over a season count on some ten points less than was tested.',
       'A stove needs a flue, clear distance from what can burn, air of its own and a carbon monoxide alarm: the maker’s sheet, the local code and a licensed fitter come first.',
     ],
@@ -230,7 +237,7 @@ function sizeTable(kind: StoveKind, runs: readonly Run[]): Table {
       const { fuel } = result.outcome;
       return [
         Number(job.at.kW),
-        result.shortHours ?? null,
+        figures.shortHours,
         figures.tooHotHours,
         figures.coldestC,
         fuel?.kg ?? null,
@@ -247,7 +254,7 @@ function timesInWords(times: number): string {
   return ['never', 'once', 'twice'][times] ?? `${times} times`;
 }
 
-const shortOf = ({ result, figures }: Run) => result.shortHours ?? figures.underheatedHours;
+const shortOf = ({ figures }: Run) => figures.shortHours ?? figures.underheatedHours;
 
 /** The smallest that does, or the biggest tried; and the first that is too big, if any is. */
 function sizesOf(kind: StoveKind, runs: Runs) {
@@ -284,8 +291,14 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const instead = other.does
     ? ` As ${KIND_WORDS[second]} it would be ${power(other.least)}${other.tooBig ? `, and too big from ${power(other.tooBig)} on` : ''}.`
     : ` No ${KIND_WORDS[second].replace(/^a /, '')} that we tried does.`;
+  const over = unknownsTried(basis).map((unknown) => ({
+    id: unknown.id,
+    kW: sizeOver(basis, runs, unknown).kW ?? null,
+  }));
+  const kWOver = (id: Unknown['id']) => over.find((one) => one.id === id)?.kW ?? null;
+  const sizes = over.flatMap(({ kW }) => (kW === null ? [] : [kW]));
   return {
-    text: `${head}${wood}${big}${instead}${sureInWords(basis, runs)}`,
+    text: `${head}${wood}${big}${instead}${sureInWords(basis, runs, own.does ? Number(least.job.at.kW) : null)}`,
     figures: {
       kW: Number(least.job.at.kW),
       shortHours: shortOf(least),
@@ -299,8 +312,11 @@ function finding(basis: Basis, runs: Runs): Sentence {
       tooBigHotHours: tooBig?.figures.tooHotHours ?? null,
       otherKW: Number(other.least.job.at.kW),
       otherTooBigKW: other.tooBig ? Number(other.tooBig.job.at.kW) : null,
-      coldYearKW: sizeOver(basis, runs, 'cold-year') ?? null,
-      leakyKW: sizeOver(basis, runs, 'leaky') ?? null,
+      coldYearKW: kWOver('cold-year'),
+      leakyKW: kWOver('leaky'),
+      trials: over.length,
+      leastKW: sizes.length === 0 ? null : Math.min(...sizes),
+      mostKW: over.some(({ kW }) => kW === null) ? null : Math.max(...sizes),
     },
   };
 }

@@ -24,6 +24,8 @@ export interface HowSure {
 /** Figures that are given with their range, the one that moves most first. */
 export const RANGED = ['tooHotHours', 'humidHours', 'heatingKWh', 'coldestC'] as const satisfies FigureKey[];
 export type Ranged = (typeof RANGED)[number];
+/** Those of one question's own too. */
+type Rangeable = Ranged | 'underheatedHours';
 
 export interface Range {
   readonly drawn: number;
@@ -69,7 +71,7 @@ export function changeOf(unknown: Unknown | undefined): Pick<RunJob, 'change'> {
 }
 
 /** Least and most of a figure, with what makes them so; the first of equals. */
-export function rangeOf(key: Ranged, { drawn, turned }: HowSure): Range {
+export function rangeOf(key: Rangeable, { drawn, turned }: HowSure): Range {
   let range: Range = {
     drawn: drawn[key],
     least: drawn[key],

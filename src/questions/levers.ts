@@ -7,6 +7,7 @@ import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import { roomLevers } from './room-levers.ts';
+import { stoveLevers } from './stove-levers.ts';
 import { type Changes, varied, withGlassM2 } from './variation.ts';
 import type { Words } from './words.ts';
 
@@ -109,6 +110,7 @@ export function leversOf(design: Design): readonly Lever[] {
     ),
     ...coverLevers(design),
     ...roomLevers(design),
+    ...stoveLevers(design),
     ...lever(
       'night-cover',
       glass.nightResistance < 0.5,

@@ -10,7 +10,6 @@ import { type PreparedClimate, prepareClimate } from '../weather/prepared/prepar
 import { otherDraw } from '../weather/synthetic/other-draws.ts';
 import { type ColdSpell, coldSpellOf } from './cold-spell.ts';
 import { type FrontGlass, frontGlassOf } from './front-glass.ts';
-import { shortHoursOf } from './short-hours.ts';
 
 /** What differs from the year the design stands in; an empty object is that year itself. */
 export interface ClimateChange {
@@ -35,8 +34,6 @@ export interface RunJob {
   readonly frontGlass?: true;
   /** live through the coldest spell without heat and without power, too */
   readonly coldSpell?: true;
-  /** count hours in which the heat does not do */
-  readonly shortHours?: true;
   /** where the run stands in its question: axis → place */
   readonly at: Readonly<Record<string, number | string>>;
 }
@@ -46,8 +43,6 @@ export interface RunResult {
   readonly outcome: OutcomeFigures;
   readonly frontGlass: FrontGlass | null;
   readonly coldSpell?: ColdSpell;
-  /** hours in which people are up and a heated room is colder than they ask for */
-  readonly shortHours?: number;
 }
 
 /** Changed climates kept beside the site's own; each takes about 1.5 MB. */
@@ -76,9 +71,8 @@ export function createJobRunner(climate: PreparedClimate): (job: RunJob) => RunR
   return (job) => {
     const { model, climate: used, year, figures } = runYear(job.design, climateOf(job), { lend: true });
     const frontGlass = job.frontGlass ? frontGlassOf(model, used, year) : null;
-    const short = job.shortHours ? { shortHours: shortHoursOf(model, year, used.calendar) } : {};
     // Figures are of columns that the next run writes over.
-    const result = { id: job.id, outcome: figures, frontGlass, ...short };
+    const result = { id: job.id, outcome: figures, frontGlass };
     return job.coldSpell ? { ...result, coldSpell: coldSpellOf(job.design, climateOf(job)) } : result;
   };
 }

@@ -1,22 +1,34 @@
-// What weighs how much: hours too hot, hours too damp, mould, back-up heat and the labour of a change in one sum, so that
+// What weighs how much: hours too hot, too damp and too cold, mould, back-up heat and the labour of a change in one sum, so that
 // one house can be called better than another. The sum is counted in hours; how much each thing counts is a house rule,
 // told wherever it is used, and a person may move each weight. Figures in, a number out: less is better.
 
-import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
+import {
+  ACCEPTABLE_DAMP_HOURS,
+  ACCEPTABLE_SHORT_HOURS,
+  FEW_COLD_HOURS,
+} from '../outcomes/acceptable-hours.ts';
 import type { Figures } from './figures.ts';
 
 /** How many times its usual weight each thing has; 0 leaves it out. */
 export interface Weights {
   readonly hot: number;
   readonly damp: number;
+  readonly cold: number;
   readonly mould: number;
   readonly heat: number;
   readonly labour: number;
 }
 
-export const WEIGHT_KEYS = ['hot', 'damp', 'mould', 'heat', 'labour'] as const satisfies (keyof Weights)[];
+export const WEIGHT_KEYS = [
+  'hot',
+  'damp',
+  'cold',
+  'mould',
+  'heat',
+  'labour',
+] as const satisfies (keyof Weights)[];
 export const MOST_WEIGHT = 10;
-export const USUAL_WEIGHTS: Weights = { hot: 1, damp: 1, mould: 1, heat: 1, labour: 1 };
+export const USUAL_WEIGHTS: Weights = { hot: 1, damp: 1, cold: 1, mould: 1, heat: 1, labour: 1 };
 
 /** What weighs as one hour too hot, at the usual weights. House rules. */
 const HOURS_PER_MOULD_INDEX = 100;
@@ -28,6 +40,7 @@ const CLEAN_INDEX = 1;
 export const WEIGHT_WORDS: Readonly<Record<keyof Weights, string>> = {
   hot: 'an hour too hot, beyond those allowed',
   damp: 'an hour too damp, beyond one in twenty',
+  cold: 'an hour in which the heat does not do while people are up, beyond one in fifty',
   mould: `a hundredth of a point of the mould index above ${CLEAN_INDEX}`,
   heat: `${KWH_PER_HOUR} kWh of back-up heat a year`,
   labour: `a third of a day of work, once`,
@@ -35,8 +48,24 @@ export const WEIGHT_WORDS: Readonly<Record<keyof Weights, string>> = {
 
 export type Weighed = Pick<
   Figures,
-  'tooHotHours' | 'tooHotLimitHours' | 'humidHours' | 'worstMouldIndex' | 'heatingKWh'
+  | 'tooHotHours'
+  | 'tooHotLimitHours'
+  | 'humidHours'
+  | 'shortHours'
+  | 'underheatedHours'
+  | 'worstMouldIndex'
+  | 'heatingKWh'
 >;
+
+/** Hours too cold, and how many of them nobody minds: those in which the heat does not do, or where there is none all of them. */
+export function coldHours({
+  shortHours,
+  underheatedHours,
+}: Pick<Weighed, 'shortHours' | 'underheatedHours'>) {
+  return shortHours === null
+    ? { hours: underheatedHours, allowed: FEW_COLD_HOURS }
+    : { hours: shortHours, allowed: ACCEPTABLE_SHORT_HOURS };
+}
 
 /**
  * What a house weighs [hours].
@@ -44,14 +73,16 @@ export type Weighed = Pick<
  * @param days work that the change takes, once [days of one person]
  */
 export function burden(of: Weighed, days: number, weights: Weights): number {
+  const cold = coldHours(of);
   return (
     weights.hot * Math.max(0, of.tooHotHours - of.tooHotLimitHours) +
     weights.damp * Math.max(0, of.humidHours - ACCEPTABLE_DAMP_HOURS) +
+    weights.cold * Math.max(0, cold.hours - cold.allowed) +
     burdenBesideHours(of, days, weights)
   );
 }
 
-/** The same without the hours: mould, heat and work, for a house that is neither hot nor damp. */
+/** The same without the hours: mould, heat and work, for a house that is neither hot nor damp nor cold. */
 export function burdenBesideHours(of: Weighed, days: number, weights: Weights): number {
   return (
     weights.mould * HOURS_PER_MOULD_INDEX * Math.max(0, of.worstMouldIndex - CLEAN_INDEX) +

@@ -21,8 +21,8 @@ import { houseOfRun } from './in-doubt.ts';
 import { leverWords, type Pulled } from './levers.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import { runAt } from './run-table.ts';
-import { burden, lightestFirst, weightsInWords } from './weights.ts';
-import { bestOf, type Help, isCalm } from './what-helps.ts';
+import { burden, coldHours, lightestFirst, weightsInWords } from './weights.ts';
+import { bestOf, type Help, isCalm, isCold } from './what-helps.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 const DRAWN = 'as drawn';
@@ -31,6 +31,7 @@ const MOST_DOUBTED = 3;
 /** Of a currency's unit, so many, in which what money does is told. */
 const MONEY_OF_RATE = 100;
 const KEYS = ['tooHotHours', 'humidHours', 'worstMouldIndex', 'heatingKWh'] as const;
+const COLD_KEYS = ['tooHotHours', 'humidHours', 'shortHours', 'worstMouldIndex', 'heatingKWh'] as const;
 
 export const whatHelpsMost: Question = {
   id: 'what-helps',
@@ -113,6 +114,7 @@ function rowsTable(
   drawn: Figures,
 ): Table {
   const isPriced = hasPrices(prices);
+  const keys = [drawn, ...rows.map(({ of }) => of.figures)].some(isCold) ? coldKeys(drawn) : KEYS;
   const rate = order === 'weight' ? null : { by: order, per: order === 'days' ? 1 : MONEY_OF_RATE };
   const rateOf = ({ run, of }: Row) => {
     const off = rate === null || run === DRAWN ? null : takenOffFor(drawn, of, rate.by, weights);
@@ -123,7 +125,7 @@ function rowsTable(
     title,
     columns: [
       { label: 'change', unit: '', digits: 0 },
-      ...KEYS.map((key) => FIGURE_NAMES[key]),
+      ...keys.map((key) => FIGURE_NAMES[key]),
       { label: 'work', unit: 'days', digits: 1 },
       ...(isPriced ? [{ label: 'cost', unit: prices.currency, digits: 0 }] : []),
       { label: 'weighs', unit: 'h', digits: 0 },
@@ -143,13 +145,18 @@ function rowsTable(
     rowRuns: rows.map(({ run }) => run),
     rows: rows.map((row) => [
       row.label,
-      ...KEYS.map((key) => row.of.figures[key]),
+      ...keys.map((key) => row.of.figures[key]),
       row.of.days,
       ...(isPriced ? [row.of.money] : []),
       burden(row.of.figures, row.of.days, weights),
       ...(rate === null ? [] : [rateOf(row)]),
     ]),
   };
+}
+
+/** With cold among them, by what it is counted. */
+function coldKeys({ shortHours }: Figures) {
+  return COLD_KEYS.map((key) => (key === 'shortHours' && shortHours === null ? 'underheatedHours' : key));
 }
 
 function aloneTable(help: Help, basis: Basis, runs: Runs): Table {
@@ -202,8 +209,9 @@ function stepsTable({ drawn, steps, milder }: Help, basis: Basis, runs: Runs): T
 function finding(help: Help, basis: Basis, runs: Runs): Sentence {
   const { words, prices } = basis;
   const { drawn, steps } = help;
-  const told = ({ tooHotHours, humidHours, worstMouldIndex, heatingKWh }: Figures) =>
-    `${hoursInWords(tooHotHours)} too hot, ${countInWords(humidHours)} too damp, a mould index of ${worstMouldIndex.toFixed(1)} and ${words.energy(heatingKWh)} of heat`;
+  const cold = [drawn, ...steps.map(({ figures }) => figures)].some(isCold);
+  const told = ({ tooHotHours, humidHours, worstMouldIndex, heatingKWh, ...rest }: Figures) =>
+    `${hoursInWords(tooHotHours)} too hot, ${countInWords(humidHours)} too damp, ${cold ? `${countInWords(coldHours(rest).hours)} too cold, ` : ''}a mould index of ${worstMouldIndex.toFixed(1)} and ${words.energy(heatingKWh)} of heat`;
   // Each step from the one before it.
   const ids = steps.map(({ lever }) => lever.id);
   const made = steps.map((_, i) => runAt(runs, ids.slice(0, i + 1).join(' + ')).job.design);
@@ -218,6 +226,7 @@ function finding(help: Help, basis: Basis, runs: Runs): Sentence {
   const figures = {
     drawnHours: drawn.tooHotHours,
     drawnHumidHours: drawn.humidHours,
+    drawnColdHours: coldHours(drawn).hours,
     drawnMouldIndex: drawn.worstMouldIndex,
     drawnHeatingKWh: drawn.heatingKWh,
     drawnWeighs: burden(drawn, 0, basis.weights),
@@ -228,6 +237,7 @@ function finding(help: Help, basis: Basis, runs: Runs): Sentence {
         [`step${i + 1}Cost`, asked[i]!.cost?.total ?? null],
         [`step${i + 1}Hours`, then.tooHotHours],
         [`step${i + 1}HumidHours`, then.humidHours],
+        [`step${i + 1}ColdHours`, coldHours(then).hours],
         [`step${i + 1}MouldIndex`, then.worstMouldIndex],
         [`step${i + 1}HeatingKWh`, then.heatingKWh],
       ]),

@@ -6,7 +6,16 @@ import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
 import type { Figures } from './figures.ts';
 import { leversOf, type Pulled } from './levers.ts';
-import { burden, burdenBesideHours, lightestFirst, USUAL_WEIGHTS, type Weights, weighs } from './weights.ts';
+import {
+  burden,
+  burdenBesideHours,
+  coldHours,
+  lightestFirst,
+  USUAL_WEIGHTS,
+  type Weighed,
+  type Weights,
+  weighs,
+} from './weights.ts';
 
 export interface PulledLevers {
   readonly drawn: Figures;
@@ -26,16 +35,19 @@ export interface Help extends PulledLevers {
 const LEAST_HOURS = 40;
 const LEAST_SHARE = 0.1;
 
-/** Whether neither heat nor damp is worth a change. */
-export function isCalm({
-  tooHotHours,
-  tooHotLimitHours,
-  humidHours,
-}: Pick<Figures, 'tooHotHours' | 'tooHotLimitHours' | 'humidHours'>): boolean {
+/** Whether neither heat, damp nor cold is worth a change. */
+export function isCalm(of: Omit<Weighed, 'worstMouldIndex' | 'heatingKWh'>): boolean {
   return (
-    tooHotHours <= NEARLY_ACCEPTABLE * tooHotLimitHours &&
-    humidHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS
+    of.tooHotHours <= NEARLY_ACCEPTABLE * of.tooHotLimitHours &&
+    of.humidHours <= NEARLY_ACCEPTABLE * ACCEPTABLE_DAMP_HOURS &&
+    !isCold(of)
   );
+}
+
+/** Whether cold is worth a change. */
+export function isCold(of: Parameters<typeof coldHours>[0]): boolean {
+  const { hours, allowed } = coldHours(of);
+  return hours > NEARLY_ACCEPTABLE * allowed;
 }
 
 /** Whether no change can be worth a word: a calm house in which nothing else weighs as much as the least that is told. */

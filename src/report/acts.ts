@@ -7,7 +7,8 @@ import type { Cost, PriceList } from '../quantities/prices.ts';
 import { costInWords, daysInWords } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
 import { leverWords } from '../questions/levers.ts';
-import { type Help, otherWays } from '../questions/what-helps.ts';
+import { coldHours } from '../questions/weights.ts';
+import { type Help, isCold, otherWays } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
 
 export interface Act {
@@ -68,7 +69,11 @@ function bringsOf(before: Figures, after: Figures, words: Wording): string {
   const pair = (name: string, from: string, to: string) => (from === to ? [] : [`${name} ${from} → ${to}`]);
   const hot = pair('too hot', countInWords(before.tooHotHours), countInWords(after.tooHotHours));
   const damp = pair('damp', countInWords(before.humidHours), countInWords(after.humidHours));
-  const hours = [...hot, ...damp].join(', ');
+  const cold =
+    isCold(before) || isCold(after)
+      ? pair('too cold', countInWords(coldHours(before).hours), countInWords(coldHours(after).hours))
+      : [];
+  const hours = [...hot, ...damp, ...cold].join(', ');
   const heat = [words.energy(before.heatingKWh), words.energy(after.heatingKWh)] as const;
   const changed = [
     ...(hours === '' ? [] : [`hours ${hours}`]),

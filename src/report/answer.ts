@@ -11,7 +11,8 @@ import { hours, percent, plain, type Wording } from '../findings/wording.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 import type { Figures } from '../questions/figures.ts';
 import { leverWords, type Pulled } from '../questions/levers.ts';
-import { type Help, isCalm } from '../questions/what-helps.ts';
+import { coldHours } from '../questions/weights.ts';
+import { type Help, isCalm, isCold } from '../questions/what-helps.ts';
 
 /** Moves a day in the busiest month from which a household should know before it builds. House rule. */
 const MANY_MOVES = 4;
@@ -60,6 +61,8 @@ function helpSentences(context: Context, help: Help): readonly string[] {
       tooHotHours: house.tooHot.hours,
       tooHotLimitHours: house.tooHot.limitHours,
       humidHours: house.humidHours,
+      shortHours: context.outcome.heating.shortHours,
+      underheatedHours: house.underheatedHours,
     })
   )
     return [
@@ -81,6 +84,7 @@ function helpSentences(context: Context, help: Help): readonly string[] {
           `The hottest hour falls from ${words.temperature(drawn.warmestC, 1)} to ${words.temperature(last.warmestC, 1)}.`,
         ]
       : []),
+    ...coldThen(last, drawn),
     ...mouldThen(last, drawn),
     ...movesThen(last, drawn),
     ...(last.staleAirHours > FEW_STALE_HOURS
@@ -88,6 +92,14 @@ function helpSentences(context: Context, help: Help): readonly string[] {
       : []),
     ...milderSaid(help, words),
     ...steps.slice(0, -1).map((step, i) => leaves(SO_FAR[i]!, step, drawn, i === 0)),
+  ];
+}
+
+/** Where cold is worth a change, what becomes of it. */
+function coldThen(last: Figures, drawn: Figures): readonly string[] {
+  if (!isCold(last) && !isCold(drawn)) return [];
+  return [
+    `They are too cold for ${hours(coldHours(last).hours)} instead of ${hours(coldHours(drawn).hours)}.`,
   ];
 }
 

@@ -104,6 +104,7 @@ const CHOICES: Readonly<
     words: { dry: 'little', moist: 'ordinary', wet: 'much' },
   },
   'people.awayWorkdays': { label: 'Away on workdays', words: { true: 'yes', false: 'no' } },
+  'people.awayWeekends': { label: 'Away at weekends', words: { true: 'yes' } },
   'comfort.criterion': {
     label: 'Too hot means',
     words: {

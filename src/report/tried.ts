@@ -12,8 +12,8 @@ import { hasPrices, NO_PRICES, type PriceList } from '../quantities/prices.ts';
 import { MONEY_SAYS, moneyInWords, NO_MONEY_SAYS } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
 import { bestLever, type Lever, leverWords, type Pulled } from '../questions/levers.ts';
-import { lightestFirst, USUAL_WEIGHTS, weightsInWords } from '../questions/weights.ts';
-import { bestOf, type Help } from '../questions/what-helps.ts';
+import { coldHours, lightestFirst, USUAL_WEIGHTS, weightsInWords } from '../questions/weights.ts';
+import { bestOf, type Help, isCold } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';
 import type { Block, Section } from './block.ts';
 
@@ -37,6 +37,11 @@ const COLUMNS: readonly Column[] = [
     matters: (figures) => !passesTm59Night(figures.hotNightHours),
   },
   { head: () => 'Hours too damp', cell: (figures) => countInWords(figures.humidHours) },
+  {
+    head: () => 'Hours too cold',
+    cell: (figures) => countInWords(coldHours(figures).hours),
+    matters: isCold,
+  },
   {
     head: () => 'Hours of stale air',
     cell: (figures) => countInWords(figures.staleAirHours),
@@ -144,8 +149,10 @@ function didLittle(now: Figures, drawn: Figures): boolean {
   const hoursAlike = (
     ['tooHotHours', 'feltHotHours', 'hotNightHours', 'humidHours', 'staleAirHours'] as const
   ).every((key) => Math.abs(now[key] - drawn[key]) <= Math.max(LITTLE_HOURS, LITTLE_SHARE * drawn[key]));
+  const [cold, wasCold] = [coldHours(now).hours, coldHours(drawn).hours];
   return (
     hoursAlike &&
+    Math.abs(cold - wasCold) <= Math.max(LITTLE_HOURS, LITTLE_SHARE * wasCold) &&
     Math.abs(now.worstMouldIndex - drawn.worstMouldIndex) < LITTLE_MOULD &&
     Math.abs(now.heatingKWh - drawn.heatingKWh) <= Math.max(LITTLE_KWH, LITTLE_SHARE * drawn.heatingKWh)
   );

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { USUAL_STOVE } from '../../src/design/heat-source.ts';
+import { openDesign } from '../../src/design/open-design.ts';
 import { describeDesignFault, parseDesign } from '../../src/design/schema.ts';
 import { ALL_EXAMPLES } from '../../src/design/stove-examples.ts';
 import { fuelWords, sourceWords } from '../../src/findings/fuel-words.ts';
@@ -109,7 +110,8 @@ test('whoever is away or asleep feeds no fire', () => {
   expect(hoursOf(MODEST, {})).toEqual([waking, waking]);
   expect(hoursOf(away, {})).toEqual([[7, 17, 18, 19, 20, 21], waking]);
   expect(hoursOf(away, { lit: 'noon' })).toEqual([[], [11, 12, 13]]);
-  expect(hoursOf(MODEST, { stove: 'masonry', unlitWeekends: true })).toEqual([[7, 19], []]);
+  const weekends: Design = { ...MODEST, people: { ...MODEST.people, awayWeekends: true } };
+  expect(hoursOf(weekends, { stove: 'masonry' })).toEqual([[7, 19], []]);
   expect(hoursOf({ ...MODEST, people: { ...MODEST.people, count: 0 } }, {})).toEqual([[], []]);
 });
 
@@ -126,4 +128,22 @@ test('a heater of the air with its fuel told has the model of one without, and i
   expect(sourceWords(USUAL_STOVE)).toMatch(
     /^light steel stove, 78 % of its heat used; lit at any waking hour/,
   );
+});
+
+test('a file in which the stove was unlit at weekends is opened as one whose people are away then', () => {
+  const unlit = { ...USUAL_STOVE, unlitWeekends: true };
+  const older = { ...MODEST, heating: { ...MODEST.heating, source: unlit } };
+  expect(openDesign(JSON.parse(JSON.stringify(older)))).toEqual({
+    ok: true,
+    design: {
+      ...MODEST,
+      people: { ...MODEST.people, awayWeekends: true },
+      heating: { ...MODEST.heating, source: USUAL_STOVE },
+    },
+  });
+  const wrong = { ...MODEST, heating: { ...MODEST.heating, source: { ...USUAL_STOVE, unlitWeekends: 3 } } };
+  expect(openDesign(wrong)).toMatchObject({
+    ok: false,
+    faults: [{ path: 'heating.source.unlitWeekends' }],
+  });
 });

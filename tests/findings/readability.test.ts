@@ -84,7 +84,7 @@ describe('the answer in one paragraph', () => {
     const made = madeRun({
       house: { co2Ppm: 2200 },
       year: { openings: [madeOpening('vents', () => 6)] },
-      outcome: { heating: { energyKWh: 500, peakW: 3000 } },
+      outcome: { heating: { energyKWh: 500, peakW: 3000, shortHours: 0 } },
     });
     const pulled = leversOf(made.design).map((lever) => ({ lever, figures }));
     const text = answerOf(contextOf(made), { drawn: { ...figures, heatingKWh: 500 }, pulled, steps: [] });

@@ -134,7 +134,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     silent: { design: STOVE, year: burning(300), house: { airC: (hour) => (hour < 500 ? 11 : 20) } },
   },
   'weekend-away': {
-    speaks: { design: { heating: { source: { ...USUAL_STOVE, unlitWeekends: true } } } },
+    speaks: { design: { people: { awayWeekends: true } } },
     silent: { design: STOVE },
   },
   'wet-wood': {

@@ -21,7 +21,6 @@ const stove = fc.record(
     wood: fc.constantFrom(...WOOD_IDS),
     moisture: within(SOURCE_LIMITS.moisture),
     air: fc.constantFrom('room' as const, 'own' as const),
-    unlitWeekends: fc.constant(true as const),
     floorShare: within(SOURCE_LIMITS.floorShare),
     storeL: within(SOURCE_LIMITS.storeL),
     efficiency: within(SOURCE_LIMITS.efficiency),

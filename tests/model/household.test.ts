@@ -3,9 +3,9 @@
 import { expect, test } from 'vitest';
 import type { Design, Living } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { gainsOf, moistureOf, peopleAtHome } from '../../src/model/household.ts';
 import type { Schedule } from '../../src/model/model.ts';
+import { houseZone } from '../../src/model/zone-house.ts';
 
 const MODEST = EXAMPLES.find(({ id }) => id === 'modest')!.design;
 const household = (count: number, living: Living, awayWorkdays = false): Design => ({
@@ -59,8 +59,7 @@ test('people who go out on workdays are out from 8 to 17 and home at the weekend
 
 test('a weekend away takes people, their water and all but what runs by itself with it', () => {
   const home = household(3, 'moist', true);
-  const source = { ...USUAL_STOVE, unlitWeekends: true } as const;
-  const away: Design = { ...home, heating: { ...home.heating, source } };
+  const away: Design = { ...home, people: { ...home.people, awayWeekends: true } };
   expect(sum(peopleAtHome(away)!.weekend!)).toBe(0);
   expect(peopleAtHome(away)!.workday).toEqual(peopleAtHome(home)!.workday);
   const [people, appliances] = gainsOf(away);
@@ -72,6 +71,17 @@ test('a weekend away takes people, their water and all but what runs by itself w
     expect(rate.workday).toEqual(alike[i]!.rate.workday);
     expect(sum(rate.weekend!)).toBe(0);
   });
+});
+
+test('a thermostat is left at its night over a weekend away', () => {
+  const home = household(3, 'moist');
+  const { dayC, nightC } = home.heating;
+  expect(dayC).toBeGreaterThan(nightC);
+  const heatOf = (awayWeekends: object) =>
+    houseZone({ ...home, people: { ...home.people, ...awayWeekends } }).thermostat!.heatC!;
+  expect(heatOf({}).weekend).toBeUndefined();
+  expect(heatOf({ awayWeekends: true }).workday).toEqual(heatOf({}).workday);
+  expect(heatOf({ awayWeekends: true }).weekend).toEqual(new Array(24).fill(nightC));
 });
 
 test('appliances average what the design says; an empty house has no people', () => {

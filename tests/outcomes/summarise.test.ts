@@ -87,7 +87,7 @@ describe('the outcome of a year', () => {
   });
 
   it('adds the heating of all zones, and takes the peak of their sum', () => {
-    expect(outcome.heating).toEqual({ energyKWh: 24.5, peakW: 1500 });
+    expect(outcome.heating).toEqual({ energyKWh: 24.5, peakW: 1500, shortHours: null });
     expect(outcome.cooling).toEqual({ energyKWh: 0, peakW: 0 });
   });
 

@@ -1,7 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { parseDesign } from '../../src/design/schema.ts';
+import { ALL_EXAMPLES } from '../../src/design/stove-examples.ts';
 import { type Figures, figuresOf } from '../../src/questions/figures.ts';
 import { helpFor, pullLevers } from '../../src/questions/help-runs.ts';
 import { bestLever, type Lever, leversOf } from '../../src/questions/levers.ts';
@@ -12,11 +14,18 @@ import { madeRun } from '../findings/made-run.ts';
 
 const design = EXAMPLES[0]!.design;
 const figures = (tooHotHours: number, humidHours = 0, heatingKWh = 0) =>
-  ({ tooHotHours, tooHotLimitHours: 87, humidHours, heatingKWh, coldestC: 10 + tooHotHours }) as Figures;
+  ({
+    tooHotHours,
+    tooHotLimitHours: 87,
+    humidHours,
+    shortHours: 0,
+    heatingKWh,
+    coldestC: 10 + tooHotHours,
+  }) as Figures;
 
 describe('levers', () => {
   it('make designs that can be built, each different from the one drawn', () => {
-    for (const example of EXAMPLES) {
+    for (const example of ALL_EXAMPLES) {
       const levers = leversOf(example.design);
       expect(levers.length).toBeGreaterThan(8);
       expect(new Set(levers.map(({ id }) => id)).size).toBe(levers.length);
@@ -39,6 +48,45 @@ describe('levers', () => {
       ).not.toContain(id);
     }
   });
+});
+
+test('a stove can be bigger, smaller, of masonry, lit at other hours and have air of its own; a thermostat offers none of it', () => {
+  const modest = EXAMPLES.find(({ id }) => id === 'modest')!.design;
+  const drawn = (source: object, capacityKW = 6): Design => ({
+    ...modest,
+    heating: { ...modest.heating, capacityKW, source: { ...USUAL_STOVE, ...source } },
+  });
+  const STOVE = /stove|masonry|lit-|fire-air/;
+  const of = (one: Design) => leversOf(one).filter(({ id }) => STOVE.test(id));
+  const ids = (one: Design) => of(one).map(({ id }) => id);
+  expect(ids(modest)).toEqual([]);
+  expect(ids(drawn({}))).toEqual([
+    'bigger-stove',
+    'smaller-stove',
+    'masonry-heater',
+    'lit-in-the-evening',
+    'fire-air',
+  ]);
+  expect(ids(drawn({ stove: 'masonry', lit: 'evening', litBy: 'habit', air: 'own' }, 1))).toEqual([
+    'bigger-stove',
+    'lit-by-need',
+    'lit-at-usual-hours',
+  ]);
+  const made = (id: string, one = drawn({})) =>
+    of(one)
+      .find((lever) => lever.id === id)!
+      .apply(one).heating;
+  expect(made('bigger-stove').capacityKW).toBe(9);
+  expect(made('smaller-stove').capacityKW).toBe(4);
+  // What was measured of a steel stove is not what a masonry heater does.
+  expect(made('masonry-heater', drawn({ efficiency: 0.7 }))).toMatchObject({
+    capacityKW: 3,
+    source: { stove: 'masonry' },
+  });
+  expect(made('masonry-heater', drawn({ efficiency: 0.7 })).source).not.toHaveProperty('efficiency');
+  expect(made('fire-air', drawn({ efficiency: 0.7 })).source).toMatchObject({ air: 'own', efficiency: 0.7 });
+  // A light stove is not made smaller than 3 kW.
+  expect(ids(drawn({}, 3))).not.toContain('smaller-stove');
 });
 
 test('a sunspace shut off has a door that is opened by need, whatever the open one had', () => {

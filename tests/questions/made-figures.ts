@@ -11,6 +11,7 @@ export function madeFigures(made: Partial<Figures>): Figures {
     coldestC: 17,
     warmestC: 25,
     underheatedHours: 0,
+    shortHours: 0,
     humidHours: 0,
     mouldIndex: 0,
     worstMouldIndex: 0,

@@ -18,6 +18,7 @@ export interface MadeFigures {
   readonly humidHours?: number;
   /** heat it wants, in times of what heaters are made for here */
   readonly heatTimes?: number;
+  readonly underheatedHours?: number;
 }
 
 export type Formula = (design: Design, job: RunJob) => MadeFigures;
@@ -85,7 +86,13 @@ export function madeRunner(formula: Formula): MadeRunner {
 }
 
 export function madeResult(job: RunJob, formula: Formula): RunResult {
-  const { overheatedHours, heatingKWh = 1000, humidHours = 100, heatTimes = 1 } = formula(job.design, job);
+  const {
+    overheatedHours,
+    heatingKWh = 1000,
+    humidHours = 100,
+    heatTimes = 1,
+    underheatedHours = 3,
+  } = formula(job.design, job);
   const criterion = criterionOf(job.design, 40);
   const months = (value: number) => new Array<number>(12).fill(value);
   const zone: ZoneOutcome = {
@@ -106,7 +113,7 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
       lowestLimitC: criterion.aboveC ?? 25.1,
       highestLimitC: criterion.aboveC ?? 29,
     },
-    underheatedHours: 3,
+    underheatedHours,
     underheatLimitC: 16,
     meanDailySwingK: 3,
     meanRelativeHumidity: 0.5,
@@ -145,7 +152,7 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     },
     mass: { volumeM3: 1, heatCapacityKWhPerK: 1, kgPerM2Glass: null },
     zones: job.design.sunspace.join === 'none' ? { house: zone } : { house: zone, sunspace: zone },
-    heating: { energyKWh: heatingKWh, peakW: 4000 },
+    heating: { energyKWh: heatingKWh, peakW: 4000, shortHours: shortHoursOf(job.design, heatTimes) },
     ...(job.design.heating.source?.kind === 'stove' && { fuel: WOOD }),
     cooling: { energyKWh: 0, peakW: 0 },
     vents: {
@@ -173,11 +180,13 @@ export function madeResult(job: RunJob, formula: Formula): RunResult {
     outcome,
     frontGlass: job.frontGlass ? frontGlass : null,
     ...(job.coldSpell && { coldSpell: COLD_SPELL }),
-    // The bigger the heater the warmer, and beyond 5 kW no warmer.
-    ...(job.shortHours && {
-      shortHours: Math.round(1000 / (1 + (job.design.heating.capacityKW / heatTimes) ** 2)),
-    }),
   };
+}
+
+/** The bigger a stove the warmer; a thermostat does, and without heat none is asked for. */
+function shortHoursOf({ heating: { capacityKW, source } }: Design, heatTimes: number): number | null {
+  if (capacityKW <= 0) return null;
+  return source?.kind === 'stove' ? Math.round(1000 / (1 + (capacityKW / heatTimes) ** 2)) : 0;
 }
 
 export function madeBasis(design: Design = EXAMPLES[2]!.design, changes: Partial<Basis> = {}): Basis {

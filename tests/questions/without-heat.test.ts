@@ -6,11 +6,12 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import type { Year } from '../../src/network/year.ts';
+import { shortHoursOf } from '../../src/outcomes/short-hours.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { coldestRow, coldSpellOf } from '../../src/questions/cold-spell.ts';
 import { doWithout } from '../../src/questions/do-without.ts';
 import { howBigAStove } from '../../src/questions/how-big-a-stove.ts';
-import { shortHoursOf } from '../../src/questions/short-hours.ts';
+import { unknownsOf } from '../../src/questions/what-nobody-knows.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
@@ -77,25 +78,41 @@ test('the smallest stove that does is found, of the kind drawn and of the other'
 
 test('hours fall short where somebody is up and there; of weekends away none do', () => {
   const cold = { zones: [{ id: 'house', airC: new Float64Array(8760).fill(15) }] } as unknown as Year;
-  const houseOf = (unlit: object) =>
-    modelOf(heatedBy(MODEST, { ...USUAL_STOVE, ...unlit }), climate.year.site, climate.ground);
+  const houseOf = (people: object) => {
+    const stove = heatedBy(MODEST, USUAL_STOVE);
+    return modelOf({ ...stove, people: { ...stove.people, ...people } }, climate.year.site, climate.ground);
+  };
   // 13 hours a day; a year is 52 weeks and a day, which may be of a weekend.
   expect(shortHoursOf(houseOf({}), cold, climate.calendar)).toBe(365 * 13);
-  const away = shortHoursOf(houseOf({ unlitWeekends: true }), cold, climate.calendar) / 13;
+  const away = shortHoursOf(houseOf({ awayWeekends: true }), cold, climate.calendar)! / 13;
   expect([260, 261]).toContain(away);
 });
 
-test('the smallest stove is tried in a cold year and a leaky house, size by size until one does', async () => {
+test('the smallest stove is tried over what nobody can know, size by size until one does, or no longer does', async () => {
   const design = heatedBy(MODEST, USUAL_STOVE);
-  // Twice as leaky asks for twice the heat: 1000/(1 + (kW/2)²) hours short, so 6.2 kW and more.
+  // Twice as leaky asks for twice the heat: 1000/(1 + (kW/2)²) hours short, so 6.2 kW and more. Half of it is done by 1.6 kW,
+  // and the smallest made is 3 kW.
   const runner = madeRunner((one, job) => ({
     ...plausible(one, job),
-    heatTimes: one.air.ach50 > design.air.ach50 ? 2 : 1,
+    heatTimes: one.air.ach50 > design.air.ach50 ? 2 : one.air.ach50 < design.air.ach50 ? 0.5 : 1,
   }));
   const { finding } = await ask(howBigAStove, madeBasis(design), runner);
-  expect(finding!.figures).toMatchObject({ kW: 3.5, coldYearKW: 3.5, leakyKW: 7.5 });
-  expect(finding!.text).toMatch(/How sure\? In a year 1\.5 °C colder, it takes .*leaky, it takes 7\.5 kW\.$/);
-  expect(runner.ran.filter(({ at }) => at.doubt === 'leaky').map(({ at }) => at.kW)).toEqual([3.5, 5, 7.5]);
+  const unknowns = unknownsOf(design, false);
+  expect(finding!.figures).toMatchObject({
+    kW: 3.5,
+    coldYearKW: 3.5,
+    leakyKW: 7.5,
+    leastKW: 3,
+    mostKW: 7.5,
+    trials: unknowns.length,
+  });
+  expect(finding!.text).toContain(
+    ` How sure? If it is built a third tighter, it takes 3.0 kW. If it is built twice as leaky, it takes 7.5 kW. It is the same in the other ${unknowns.length - 2} of ${unknowns.length} trials.`,
+  );
+  const tried = (id: string) => runner.ran.filter(({ at }) => at.doubt === id).map(({ at }) => at.kW);
+  expect(tried('leaky')).toEqual([3.5, 5, 7.5]);
+  expect(tried('tight')).toEqual([3.5, 3]);
+  expect(tried('cold-year')).toEqual([3.5, 3]);
 });
 
 test('a stove is too big from where it makes plainly more hours too hot than the smallest that does', async () => {
@@ -117,11 +134,29 @@ test('what doing without takes is tried on houses without any heat, and the fail
   );
   expect(tables.map(({ id }) => id)).toEqual(['without-heat', 'failure']);
   const doubted = runner.ran.filter(({ at }) => at.doubt !== undefined);
-  expect(doubted.map(({ at, design }) => [at.doubt, design.hotter?.winterK ?? 0, design.air.ach50])).toEqual([
-    ['cold-year', -1.5, MODEST.air.ach50],
-    ['cold-year', -1.5, MODEST.air.ach50 / 2],
-    ['leaky', 0, MODEST.air.ach50 * 2],
-    ['leaky', 0, MODEST.air.ach50],
-  ]);
-  expect(finding!.text).toMatch(/How sure\? In a year 1\.5 °C colder that is /);
+  // No heat, and no heat with all three cures, over each of what nobody can know.
+  expect(doubted.map(({ at }) => at.doubt)).toEqual(unknownsOf(MODEST, false).flatMap(({ id }) => [id, id]));
+  expect(doubted.map(({ design }) => design.heating.capacityKW)).toEqual(doubted.map(() => 0));
+  const ofDoubt = (id: string) => doubted.filter(({ at }) => at.doubt === id).map(({ design }) => design);
+  expect(ofDoubt('cold-year').map(({ hotter }) => hotter!.winterK)).toEqual([-1.5, -1.5]);
+  expect(ofDoubt('leaky').map(({ air }) => air.ach50)).toEqual([MODEST.air.ach50 * 2, MODEST.air.ach50]);
+  expect(finding!.text).toMatch(
+    / How sure\? Hours too cold with none: .*\. Hours too cold with all three: .*\. The verdict holds in all \d trials\./,
+  );
+  expect(finding!.figures).toMatchObject({ noneLeastHours: 3, noneMostHours: 3, trials: doubted.length / 2 });
+});
+
+test('a verdict that turns is told with what turns it', async () => {
+  // Too cold in none of the hours but where it is leaky.
+  const runner = madeRunner((one, job) => ({
+    ...plausible(one, job),
+    underheatedHours: one.air.ach50 > MODEST.air.ach50 ? 400 : 3,
+  }));
+  const { finding } = await ask(doWithout, madeBasis(MODEST), runner);
+  expect(finding!.text).toContain('It can do without back-up heat in this year');
+  expect(finding!.text).toContain('Hours too cold with none: 400 if it is built twice as leaky. ');
+  expect(finding!.text).toContain(
+    ' If it is built twice as leaky, it could do without only when better built.',
+  );
+  expect(finding!.figures).toMatchObject({ noneMostHours: 400, leakyHours: 400, leakyAllHours: 3 });
 });

@@ -7,7 +7,14 @@ import type { Help } from '../../src/questions/what-helps.ts';
 import { actsOf } from '../../src/report/acts.ts';
 
 const figures = (tooHotHours: number, humidHours: number) =>
-  ({ tooHotHours, tooHotLimitHours: 262, humidHours, worstMouldIndex: 0, heatingKWh: 1000 }) as Figures;
+  ({
+    tooHotHours,
+    tooHotLimitHours: 262,
+    humidHours,
+    shortHours: 0,
+    worstMouldIndex: 0,
+    heatingKWh: 1000,
+  }) as Figures;
 
 /** A lever that only leaves its name on the design. */
 const pulled = (id: string, hot: number, damp: number, milderThan?: string): Pulled => ({
@@ -54,6 +61,18 @@ test('what a change brings is told in one short sentence, what stays left out, a
   expect(one({ tooHotHours: 0, humidHours: 389 }, { heatingKWh: 400 }, 'metric')).toBe(
     'Back-up heat 1000 → 400 kWh.',
   );
+});
+
+test('cold is told where it is worth a change', () => {
+  const cold = (id: string, shortHours: number): Pulled => {
+    const one = pulled(id, 0, 0);
+    return { ...one, figures: { ...one.figures, shortHours } };
+  };
+  const told = (before: number, after: number) =>
+    of({ drawn: cold('', before).figures, steps: [cold('a', after)] })[0]!.brings;
+  // 95 are minded by nobody, nor a quarter more.
+  expect(told(900, 80)).toBe('Hours too cold 900 → 80.');
+  expect(told(110, 0)).not.toContain('cold');
 });
 
 test('where one step is enough, others that help alone fill up to three, the best first, milder forms and idle ones not', () => {

@@ -128,14 +128,15 @@ export function soakHouses(
 
 /**
  * The i-th design of a seed, by itself, so that one faulty design can be made again alone; every third is divided, and
- * every second has a source of heat of its own.
+ * every second has a source of heat of its own, of those every second is left at weekends.
  */
 export function designAt(seed: number, i: number): Design {
   const alone = { seed: seed + i, numRuns: 1 };
   const design = fc.sample(i % 3 === 2 ? anyDivided : anyDesign, alone)[0]!;
   if (i % 2 === 0) return design;
   const source = fc.sample(anySource, alone)[0]!;
-  return { ...design, heating: { ...design.heating, source } };
+  const people = i % 4 === 1 ? { ...design.people, awayWeekends: true as const } : design.people;
+  return { ...design, people, heating: { ...design.heating, source } };
 }
 
 /** Collects garbage now, without a flag on the command line. */

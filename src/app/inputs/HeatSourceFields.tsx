@@ -120,16 +120,6 @@ function StoveFields({ stove, put }: { readonly stove: StoveSource; readonly put
           value={stove.moisture}
           change={(moisture, gesture) => moisture !== undefined && set({ moisture }, gesture)}
         />
-        <LabelledMenu
-          known={{ 'data-heat': 'weekends' }}
-          label="At weekends"
-          value={stove.unlitWeekends ? 'unlit' : 'lit'}
-          options={[
-            ['lit', 'lit as on other days'],
-            ['unlit', 'everybody is away'],
-          ]}
-          choose={(weekends) => put(withWeekends(stove, weekends === 'unlit'))}
-        />
         <EntryNumber
           name="floorShare"
           known={{ 'data-heat': 'floorShare' }}
@@ -178,11 +168,6 @@ function sourceOfKind(kind: string, before: HeatSource | undefined): HeatSource 
   if (kind === 'stove') return before?.kind === 'stove' ? before : USUAL_STOVE;
   if (kind !== 'heater' && kind !== 'floor' && kind !== 'wall') return undefined;
   return before !== undefined && before.kind !== 'stove' ? { ...before, kind } : { kind, fuel: 'electric' };
-}
-
-function withWeekends(stove: StoveSource, unlit: boolean): StoveSource {
-  const { unlitWeekends: _, ...rest } = stove;
-  return unlit ? { ...rest, unlitWeekends: true } : rest;
 }
 
 /** The source with a number of its own, or the usual one where none is given. */

@@ -108,6 +108,7 @@ const CHOICES: readonly Choice[] = [
     ['wet', 'wet: much cooking, laundry indoors'],
   ),
   choice('people.awayWorkdays', 'On workdays', [false, 'somebody is at home'], [true, 'everybody is away']),
+  choice('people.awayWeekends', 'At weekends', [ABSENT, 'somebody is at home'], [true, 'everybody is away']),
   choice(
     'plants.soil',
     'Soil of the bed',

@@ -152,6 +152,7 @@ export const INPUT_GROUPS: readonly InputGroup[] = [
     entries: [
       number('people.count'),
       choice('people.awayWorkdays'),
+      choice('people.awayWeekends'),
       choice('people.living'),
       number('people.appliancesW'),
       number('plants.bedM2'),

@@ -32,6 +32,8 @@ export const INPUT_HELP: Readonly<Record<string, string>> = {
   'envelope.wallLining': 'The layer of an outer wall next to the room.',
   'air.ach50':
     'How leaky the house is: air changes an hour while a test fan presses on it at 50 Pa. Fewer is tighter.',
+  'people.awayWeekends':
+    'From Friday evening to Monday morning nobody moves a window or lights a fire, and the heat is left at its night.',
   'air.shelter': 'How well the wind is kept off: 1 is open ground, 5 well hidden.',
   'vents.habit': 'Who opens and shuts windows and vents, and how well they keep it up.',
   'vents.houseM2': 'Windows of the rooms that can be opened. A twentieth of the floor is common.',

@@ -7,6 +7,7 @@ const TIMES = [0, 0.5, 1, 2, 4, MOST_WEIGHT];
 const LABELS: Readonly<Record<keyof Weights, string>> = {
   hot: 'Hours too hot',
   damp: 'Hours too damp',
+  cold: 'Hours too cold',
   mould: 'Mould',
   heat: 'Back-up heat',
   labour: 'Work',

@@ -124,10 +124,15 @@ export const HEAT_SOURCE_RULES: readonly Rule[] = [
   finding({
     id: 'weekend-away',
     severity: (context) => (weekendLow(context).cornerC < 0 ? 'warning' : 'note'),
-    applies: (context) => stoveOf(context)?.unlitWeekends === true,
-    figures: (context) => weekendLow(context),
+    applies: ({ design }) => design.people.awayWeekends === true && design.heating.capacityKW > 0,
+    figures: (context) => ({
+      ...weekendLow(context),
+      heat: stoveOf(context) ? 'stove' : 'thermostat',
+      nightC: context.design.heating.nightC,
+    }),
     says: (f, { words }) =>
-      `With nobody there at weekends and no fire, the rooms fall to ${words.temperature(f.lowestC, 1)} at the coldest, and are at ${words.temperature(f.mondayC, 1)} on the coldest Monday at noon.` +
+      `Nobody is there at weekends, and ${f.heat === 'stove' ? 'no fire burns' : `the heat is left at ${words.temperature(f.nightC)}`}. ` +
+      `The rooms then fall to ${words.temperature(f.lowestC, 1)} at the coldest. On the coldest Monday they are at ${words.temperature(f.mondayC, 1)} by noon.` +
       (f.cornerC < 0 ? ' The coldest corner freezes: let the water out of pipes before you leave.' : ''),
   }),
   finding({

@@ -24,8 +24,14 @@ test('heat and water balance to 1e-9 whatever gives the heat', () => {
       fc.constantFrom(...EXAMPLES),
       anySource,
       fc.double({ min: 0.5, max: 40, noNaN: true }),
-      ({ design }, from, kW) => {
-        const heated: Design = { ...design, heating: { ...design.heating, capacityKW: kW, source: from } };
+      fc.constantFrom({}, { awayWeekends: true as const }),
+      ({ design }, from, kW, weekends) => {
+        const people = { ...design.people, ...weekends };
+        const heated: Design = {
+          ...design,
+          people,
+          heating: { ...design.heating, capacityKW: kW, source: from },
+        };
         expect(parseDesign(heated).ok).toBe(true);
         const year = simulate(modelOf(heated, climate.year.site, climate.ground), climate, PERIOD);
         runs++;
