@@ -111,6 +111,22 @@ test('a place is searched, looked up, corrected and stood in', async () => {
     /In [012] of 2 years .* Back-up heat is \d+ therms/,
   );
   expect(await violations(page, '[data-actual-years]')).toEqual([]);
+
+  // among the five answers a place that is named is stood in with no further act
+  await page.evaluate(() => {
+    location.hash = '#own';
+  });
+  const own = page.locator('.start-view [data-place-search]');
+  await own.fill('santa fe, new mexico');
+  await page.waitForSelector('.start-view [role="option"]:has-text("New Mexico")');
+  await own.press('Enter');
+  await page.waitForSelector('[data-looked-up]:has-text("Santa Fe")');
+  expect(await violations(page, '.start-view')).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await page.click('[data-start="go"]');
+  await page.waitForSelector('.sheet:not([hidden])');
+  await page.waitForSelector('.sheet-foot:has-text("Santa Fe")');
+  await settledFigure(page, 'heating');
   expect(complaints).toEqual([]);
   await close();
 });

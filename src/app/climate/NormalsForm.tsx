@@ -44,9 +44,11 @@ interface NormalsFormProps {
   /** a place whose normals fill the form when it is chosen */
   readonly looked: LookedUpPlace | null;
   readonly onExposure: (exposure: ExposureId | null) => void;
+  /** it is filled behind its fold, since the place is stood in already */
+  readonly staysFolded?: true;
 }
 
-export function NormalsForm({ looked, onExposure }: NormalsFormProps) {
+export function NormalsForm({ looked, onExposure, staysFolded }: NormalsFormProps) {
   const { intake, workspace } = useSession();
   const system = workspace.units.value;
   const [typed, setTyped] = useState<NormalsDraft>(() => keptDraft(localStorage) ?? emptyDraft(system));
@@ -68,7 +70,7 @@ export function NormalsForm({ looked, onExposure }: NormalsFormProps) {
     filledFor.current = place;
     setTyped(filled);
     setFaults([]);
-    if (!form.current) return;
+    if (!form.current || staysFolded) return;
     form.current.open = true;
     form.current.scrollIntoView({ block: 'start' });
   }, [looked]);

@@ -1,7 +1,7 @@
 // Where the house stands: any place by its name, by latitude and longitude the nearest climates that come with the page, or
 // one of the list, a weather file, or twelve normals. In: the climate chosen. Out: another one.
 
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { coordinatesIn } from '../../places/coordinates.ts';
 import type { Position } from '../../places/earth.ts';
 import { BUNDLED_CLIMATES, bundledClimate, characterIn } from '../climate/bundled-climates.ts';
@@ -23,10 +23,14 @@ const FAR_KM = 150;
 const OFFERED = 3;
 
 export function PlaceField({ climate, choose }: PlaceFieldProps) {
-  const { workspace, openFile } = useSession();
+  const { workspace, openFile, intake } = useSession();
   const file = useRef<HTMLInputElement>(null);
   const [text, setText] = useState('');
   const { looked, choose: search, expose } = useLookedUpPlace(choose);
+  // Who names a place means to build there: its year is made at once, of what was looked up.
+  useEffect(() => {
+    if (looked) void intake.takeNormals(looked.local.normals);
+  }, [looked]);
   const near = typedPlace(text);
   const found = near === null ? [] : nearestClimates(near).slice(0, OFFERED);
   const row = bundledClimate(climate);
@@ -37,6 +41,17 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
   return (
     <>
       <PlaceSearch label="Any place by its name" onChoose={search} />
+      {looked && (
+        <div class="start-note" data-looked-up>
+          <p>
+            The year of {looked.local.normals.name} is made of normals looked up, not measured there. What
+            they rest on stands below, to be corrected.
+          </p>
+          {looked.local.warnings.map((text) => (
+            <p key={text}>{text}</p>
+          ))}
+        </div>
+      )}
       <label class="start-line">
         <span>Latitude and longitude</span>
         <input
@@ -99,7 +114,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
           onFiles={([file]) => void openFile(file!)}
         />
       </p>
-      <NormalsForm looked={looked} onExposure={expose} />
+      <NormalsForm looked={looked} onExposure={expose} staysFolded />
     </>
   );
 }
