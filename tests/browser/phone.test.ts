@@ -120,6 +120,14 @@ test('on a phone a swipe up or down scrolls and changes nothing, and a move acro
   expect(await page.inputValue('input[data-path="glass.frameShare"]')).toBe(String(Number(share) - 1));
   await undo.click();
 
+  // A message, with a cross as high as a finger is wide, leaves the sheet its width.
+  await page.click('.keep-tools >> text=Copy link');
+  await page.waitForSelector('.notices p');
+  expect((await page.locator('.sheet-body').boundingBox())!.width).toBe(
+    (await page.locator('.sheet-head').boundingBox())!.width,
+  );
+  await page.click('.notices button[aria-label]');
+
   await page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });

@@ -79,6 +79,12 @@ export function InputPanel() {
   };
   const isListSought = ({ id, title }: InputGroup) =>
     LIST_WORDS[id] !== undefined && !sought.onlyUnusual && holdsWords(`${title} ${LIST_WORDS[id]}`);
+  const first = isSeeking ? FIRST_ENTRIES.filter((entry) => isSought(entry, '')) : FIRST_ENTRIES;
+  const groups = GROUPS.map((group) => ({
+    group,
+    entries: isSeeking ? group.entries.filter((entry) => isSought(entry, group.title)) : group.entries,
+  })).filter(({ group, entries }) => !isSeeking || entries.length > 0 || isListSought(group));
+  const isNothingFound = isSeeking && first.length === 0 && groups.length === 0;
   return (
     <section class="inputs" aria-labelledby="inputs-title">
       <h2 id="inputs-title" class="visually-hidden">
@@ -107,8 +113,11 @@ export function InputPanel() {
           <span>only what is unusual</span>
         </label>
       </div>
+      <p class="inputs-none" role="status">
+        {isNothingFound && 'No input is found so. Try one word, such as roof, vent or plants.'}
+      </p>
       <div class="inputs-first">
-        <Entries entries={isSeeking ? FIRST_ENTRIES.filter((entry) => isSought(entry, '')) : FIRST_ENTRIES} />
+        <Entries entries={first} />
       </div>
       <details
         class="inputs-more"
@@ -126,20 +135,14 @@ export function InputPanel() {
         <summary data-inputs="more">
           More: {count} inputs, {folded.length} not as usual
         </summary>
-        {GROUPS.map((group) => {
-          const entries = isSeeking
-            ? group.entries.filter((entry) => isSought(entry, group.title))
-            : group.entries;
-          if (isSeeking && entries.length === 0 && !isListSought(group)) return null;
-          return (
-            <Group
-              key={group.id}
-              group={{ ...group, entries }}
-              isOpen={isSeeking || group.open}
-              unusual={group.entries.filter(({ path }) => unusual.includes(path)).length}
-            />
-          );
-        })}
+        {groups.map(({ group, entries }) => (
+          <Group
+            key={group.id}
+            group={{ ...group, entries }}
+            isOpen={isSeeking || group.open}
+            unusual={group.entries.filter(({ path }) => unusual.includes(path)).length}
+          />
+        ))}
       </details>
     </section>
   );
