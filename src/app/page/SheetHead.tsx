@@ -12,7 +12,7 @@ import { KeepTools } from './KeepTools.tsx';
 const SYSTEM_WORDS: Readonly<Record<UnitSystem, string>> = {
   metric: 'metric',
   us: 'US',
-  'us-therms': 'therms',
+  'us-therms': 'US, therms',
 };
 
 export function SheetHead() {
