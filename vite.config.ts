@@ -66,11 +66,12 @@ export default defineConfig(({ mode }) => {
 
 /**
  * Files share their workers, and with them what is loaded and compiled. The engine is loaded as Node loads it: as Vitest
- * rewrites modules, with every import a lookup, its loop takes twice the time.
+ * rewrites modules, with every import a lookup, its loop takes twice the time. There are workers for all cores: threads of
+ * a worker's own that compile and sweep beside it only take from the others.
  */
 const SHARED = {
   isolate: false,
-  execArgv: ['--import', 'tsx'],
+  execArgv: ['--import', 'tsx', '--single-threaded'],
   server: { deps: { external: [/\/src\/(?!app\/)/, /\/workers\//] } },
 };
 
