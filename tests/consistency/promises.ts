@@ -11,7 +11,8 @@ import { ask } from '../../src/questions/ask.ts';
 import { basisOf } from '../../src/questions/basis.ts';
 import { FIGURE_NAMES, type FigureKey, type Figures, figuresOf } from '../../src/questions/figures.ts';
 import type { Answer, Basis, Question } from '../../src/questions/question.ts';
-import { createPlainRunner } from '../../src/questions/runner.ts';
+import type { RunResult } from '../../src/questions/run-job.ts';
+import { createPlainRunner, type Runner } from '../../src/questions/runner.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 
@@ -29,10 +30,35 @@ export function climateById(id: string): PreparedClimate {
   return made;
 }
 
+const runners = new Map<string, Runner>();
+
+/** A runner in a bundled climate that runs no year twice: questions about one house have many in common. */
+function runnerIn(id: string): Runner {
+  const known = runners.get(id);
+  if (known !== undefined) return known;
+  const plain = createPlainRunner(climateById(id));
+  const results = new Map<string, RunResult>();
+  const runner: Runner = {
+    async run(jobs, options = {}) {
+      const all: RunResult[] = [];
+      for (const job of jobs) {
+        const key = JSON.stringify({ ...job, id: null, label: null, at: null });
+        if (!results.has(key)) results.set(key, (await plain.run([job]))[0]!);
+        const result = { ...results.get(key)!, id: job.id };
+        all.push(result);
+        options.onResult?.(result);
+      }
+      return all;
+    },
+  };
+  runners.set(id, runner);
+  return runner;
+}
+
 /** The whole answer to a question about a design in the climate it names. */
 export function answerFor(question: Question, design: Design, set: Partial<Basis> = {}): Promise<Answer> {
   const climate = climateById(design.climate);
-  return ask(question, basisOf(design, climate.year.site, set), createPlainRunner(climate));
+  return ask(question, basisOf(design, climate.year.site, set), runnerIn(design.climate));
 }
 
 /** Figures of a design as a file gives them when it is run. */
