@@ -14,11 +14,11 @@ test('questions are listed, a line each, and as JSON', async () => {
 
 test('an answer as JSON holds site, limit, the runs behind it and the finding', async () => {
   const answer = JSON.parse(
-    await outputOf(askCommand, 'open-or-closed', 'closed', '--workers', '1', '--json'),
+    await outputOf(askCommand, 'open-or-closed', 'modest', '--workers', '1', '--json'),
   );
   expect(answer).toMatchObject({
     question: 'open-or-closed',
-    design: 'Larkspur Bench, the closed-off one',
+    design: 'Larkspur Bench, the modest one',
     complete: true,
     criterion: { id: 'adaptive-II', aboveC: null, hours: 262 },
   });
