@@ -14,7 +14,7 @@ import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const thePage = onePage(served);
+const thePage = onePage(served, { cores: 'all' });
 const HOUR = 3_600_000;
 const DAYS = 7;
 const files = {

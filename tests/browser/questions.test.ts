@@ -1,5 +1,5 @@
-// Questions on the built page: asked on real workers, answered in a sentence with curves, stopped, proposals taken
-// and undone, the map's design moved by click.
+// Questions on the built page: asked on real workers, as many as the machine has cores, answered in a sentence with curves,
+// stopped, proposals taken and undone, the map's design moved by click.
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
@@ -8,7 +8,7 @@ import { type OpenPage, settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const sheet = onePage(served);
+const sheet = onePage(served, { cores: 'all' });
 
 /** The page with the house of one zone, whose years take half the time of the others'. */
 async function openModest(): Promise<OpenPage> {

@@ -37,6 +37,7 @@ export interface PageOptions extends BrowserContextOptions {
   readonly acts?: 'folded' | 'open';
   readonly ranges?: 'when asked' | 'by itself';
   readonly inputs?: 'all' | 'first';
+  readonly cores?: 1 | 'all';
   readonly before?: () => void;
   readonly watch?: (page: Page) => void;
 }
@@ -51,6 +52,7 @@ export async function openPage(
     acts = 'folded',
     ranges = 'when asked',
     inputs = 'all',
+    cores = 1,
     before,
     watch,
     ...contextOptions
@@ -63,6 +65,7 @@ export async function openPage(
   context.setDefaultTimeout(PATIENCE_MS);
   if (acts === 'folded') await context.addInitScript(foldActs);
   if (ranges === 'when asked') await context.addInitScript(leaveRanges);
+  if (cores === 1) await context.addInitScript(haveOneCore);
   if (inputs === 'all') await context.addInitScript(showAllInputs);
   if (before) await context.addInitScript(before);
   const page = await context.newPage();
@@ -89,6 +92,14 @@ function leaveRanges(): void {
   } catch {
     // A window that keeps nothing runs them.
   }
+}
+
+/**
+ * Test files share the machine's cores, and a page takes each of them for a thread of its own, which runs a year slowly before
+ * it runs them fast.
+ */
+function haveOneCore(): void {
+  Object.defineProperty(navigator, 'hardwareConcurrency', { value: 1 });
 }
 
 /** Most tests type into inputs that stand behind "more". */

@@ -42,6 +42,7 @@ export async function soakPage(
     permissions: ['clipboard-read', 'clipboard-write'],
     // What a person has in the background is there to be given up under every act.
     ranges: 'by itself',
+    cores: 'all',
   });
   const { minutes: minutesAtMost = Number.POSITIVE_INFINITY, acts: actsAtMost = Number.POSITIVE_INFINITY } =
     until;
