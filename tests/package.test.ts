@@ -5,7 +5,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { EXAMPLES, type Outcome, readBundle, runYear } from '../src/daystone.ts';
+import { type Design, EXAMPLES, type Outcome, readBundle, runYear } from '../src/daystone.ts';
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
@@ -30,17 +30,20 @@ function run(command: string, words: readonly string[], cwd: string, input = '')
 
 const example = (id: string) => EXAMPLES.find((entry) => entry.id === id)!.design;
 
-function outcomeHere(design = example('modest')): Outcome {
+function outcomeOf(design: Design): Outcome {
   const site = readBundle(readFileSync(join(ROOT, 'climates', `${design.climate}.txt`), 'utf8'));
   if (!site.ok) throw new Error('the climate of the example does not read');
   return runYear(design, site.year).outcome;
 }
 
+const modestHere = outcomeOf(example('modest'));
+
 beforeAll(() => {
   mkdirSync(empty);
   run('npm', ['pack', '--silent', '--pack-destination', folder], ROOT);
   const packed = readdirSync(folder).find((name) => name.endsWith('.tgz'))!;
-  run('npm', ['install', join(folder, packed)], empty);
+  // By name: a folder above may look like a project of npm's to it.
+  run('npm', ['install', '--prefix', empty, join(folder, packed)], empty);
 });
 
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -63,7 +66,7 @@ test('the example of docs/library.md runs as it is printed', () => {
   expect(printed.split('\n').filter((line) => line !== '')).toHaveLength(10);
   writeFileSync(join(empty, 'example.mjs'), printed);
   const design = example('modest');
-  const { zones, heating } = outcomeHere({ ...design, glass: { ...design.glass, tiltDeg: 60 } });
+  const { zones, heating } = outcomeOf({ ...design, glass: { ...design.glass, tiltDeg: 60 } });
   const { overheatedHours, overheatLimitC } = zones.house;
   expect(run(process.execPath, ['example.mjs'], empty)).toBe(
     `${overheatedHours} hours above ${overheatLimitC} °C, ${heating.energyKWh} kWh of heating\n`,
@@ -71,24 +74,23 @@ test('the example of docs/library.md runs as it is printed', () => {
 });
 
 test('a strict compiler takes the declarations, and knows a figure by its name', () => {
-  const words = (figure: string) => `import { type Design, runYear, type TypicalYear } from 'daystone';
+  const code = (figure: string) => `import { type Design, runYear, type TypicalYear } from 'daystone';
 export const figure = (design: Design, year: TypicalYear): number => runYear(design, year).outcome.${figure};
 `;
-  writeFileSync(join(empty, 'right.mts'), words('heating.energyKWh'));
-  writeFileSync(join(empty, 'wrong.mts'), words('heating.energyMWh'));
-  const compile = (file: string) => {
-    const tsc = join(ROOT, 'node_modules/typescript/bin/tsc');
-    const options = ['--noEmit', '--strict', '--module', 'nodenext', '--target', 'es2022', '--types', ''];
-    return spawnSync(process.execPath, [tsc, ...options, file], { cwd: empty, encoding: 'utf8' }).stdout;
-  };
-  expect(compile('right.mts')).toBe('');
-  expect(compile('wrong.mts')).toContain("'energyMWh' does not exist");
+  writeFileSync(join(empty, 'right.mts'), code('heating.energyKWh'));
+  writeFileSync(join(empty, 'wrong.mts'), code('heating.energyMWh'));
+  const tsc = join(ROOT, 'node_modules/typescript/bin/tsc');
+  const options = ['--noEmit', '--strict', '--module', 'nodenext', '--target', 'es2022', '--types', ''];
+  const words = [tsc, ...options, 'right.mts', 'wrong.mts'];
+  const { stdout } = spawnSync(process.execPath, words, { cwd: empty, encoding: 'utf8' });
+  const faults = stdout.split('\n').filter((line) => line.includes('error TS'));
+  expect(faults).toEqual([expect.stringMatching(/^wrong\.mts.*'energyMWh' does not exist/)]);
 });
 
 test('the command of the package prints what the sources print', () => {
   const printed = run(COMMAND, ['year', 'modest', '--json'], empty);
   const { howSure, ...outcome } = JSON.parse(printed);
-  expect(outcome).toEqual(JSON.parse(JSON.stringify(outcomeHere())));
+  expect(outcome).toEqual(JSON.parse(JSON.stringify(modestHere)));
   expect(howSure).toBeDefined();
 });
 
@@ -103,7 +105,7 @@ test.each([['the package', empty] as const, ['a folder of the project', join(ROO
       .split('\n')
       .map((line): Outcome & { id: number } => JSON.parse(line));
     expect(outcomes.map(({ id }) => id).sort()).toEqual([1, 2]);
-    for (const { heating } of outcomes) expect(heating).toEqual(outcomeHere().heating);
+    for (const { heating } of outcomes) expect(heating).toEqual(modestHere.heating);
   },
 );
 
