@@ -35,7 +35,17 @@ export function madeDesign(sections: Sections = {}): Design {
   return { ...MODEST, ...Object.fromEntries(changed) };
 }
 
-export function madeRun(made: MadeRun = {}): Run {
+/** The base case, made once for all who ask; nobody changes what they get. */
+export const CALM: MadeRun = {};
+let calm: Run | null = null;
+
+export function madeRun(made: MadeRun = CALM): Run {
+  if (made !== CALM) return freshRun(made);
+  calm ??= freshRun(CALM);
+  return calm;
+}
+
+function freshRun(made: MadeRun): Run {
   const design = madeDesign(made.design);
   const climate = madeClimate(made.climate);
   const zones = [madeZone('house', made.house)];

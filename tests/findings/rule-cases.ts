@@ -4,14 +4,13 @@
 import type { Cover } from '../../src/design/design.ts';
 import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import { hourly, madeCover, madeOpening, madePane } from '../outcomes/made-year.ts';
-import type { MadeRun } from './made-run.ts';
+import { CALM, type MadeRun } from './made-run.ts';
 
 export interface RuleCase {
   readonly speaks: MadeRun;
   readonly silent: MadeRun;
 }
 
-const CALM: MadeRun = {};
 const covered = (kind: string, on: Cover['on'], drawnBy: Cover['drawnBy']) => ({
   covers: [{ kind, on, drawnBy, season: 'year' as const }],
 });
