@@ -1,7 +1,6 @@
 // Weather of the person's own on the page: the columns of a table confirmed, faults where they are, what was filled
 // shown afterwards; the climate at a glance, in a hotter year, or made from monthly normals.
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
@@ -10,7 +9,7 @@ import { sheetKept, weatherKept } from './kept-in-browser.ts';
 import { warmTable } from './made-weather.ts';
 import { onePage } from './one-page.ts';
 import { type OpenPage, settledFigure } from './served-page.ts';
-import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
+import { bytesOf, sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
 const anySheet = onePage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
@@ -21,8 +20,6 @@ async function sheet(): Promise<OpenPage> {
   await opened.page.selectOption('.head-example select', 'modest');
   return opened;
 }
-
-const folder = await scratchFolder();
 
 async function giveFile({ page }: OpenPage, name: string, text: string): Promise<void> {
   await page.setInputFiles('input[type="file"]', { name, mimeType: 'text/csv', buffer: Buffer.from(text) });
@@ -313,8 +310,6 @@ test('damaged, foreign and oversized files are each refused by name, and the pag
   const before = await settledFigure(page, 'house-overheated');
   const station = gunzipSync(readFileSync(new URL('../data/weather/723170TYA.CSV.gz', import.meta.url)));
   const lines = station.toString('latin1').split('\n');
-  const huge = join(folder, 'huge.csv');
-  writeFileSync(huge, Buffer.alloc(100_000_000, '0,1\n'));
   const bad: readonly (readonly [string, Buffer, string])[] = [
     ['empty.csv', Buffer.alloc(0), 'the file is empty'],
     ['cut.csv', station.subarray(0, station.length / 2), 'line'],
@@ -329,7 +324,16 @@ test('damaged, foreign and oversized files are each refused by name, and the pag
     await page.waitForSelector(`.notices .is-trouble:has-text("${name}")`);
     expect(await page.textContent(`.notices .is-trouble:has-text("${name}")`), name).toContain(cause);
   }
-  await page.setInputFiles('input[type="file"]', huge);
+  // Made in the page: handed in from outside it would travel byte by byte.
+  await page
+    .locator('input[type="file"]')
+    .first()
+    .evaluate((input: HTMLInputElement) => {
+      const chosen = new DataTransfer();
+      chosen.items.add(new File([new Uint8Array(100_000_000)], 'huge.csv'));
+      input.files = chosen.files;
+      input.dispatchEvent(new Event('change', { bubbles: true }));
+    });
   await page.waitForSelector('.notices .is-trouble:has-text("huge.csv")');
   expect(await page.textContent('.notices')).toContain('too large');
   expect(await page.locator('.reading').count()).toBe(0);
