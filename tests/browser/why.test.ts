@@ -1,11 +1,8 @@
 // A click on a headline figure leads to its reasons: the hours behind it, the flows in them, the change that moves it.
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
+import { violations } from './axe-violations.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const served = await sharedSite('plain');
 
@@ -42,17 +39,7 @@ test('every headline figure has its reasons, and one change that was run', async
   );
   expect(Math.abs(from - shown)).toBeLessThanOrEqual(25); // hours above a thousand are said to the next fifty
   expect(to).toBeLessThan(from / 2);
-  await page.evaluate(AXE);
-  expect(
-    await page.evaluate(async () => {
-      const { axe } = globalThis as unknown as {
-        axe: { run: (o: object) => Promise<{ violations: { id: string }[] }> };
-      };
-      return (
-        await axe.run({ runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag22aa'] } })
-      ).violations.map(({ id }) => id);
-    }),
-  ).toEqual([]);
+  expect(await violations(page)).toEqual([]);
   await page.click('.why-note button');
   expect(await page.locator('.why-note').count()).toBe(0);
   expect(await page.evaluate(() => document.activeElement?.getAttribute('data-figure'))).toBe(
