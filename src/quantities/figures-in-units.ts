@@ -100,14 +100,19 @@ const IN_NAMES = {
   litres: [1 / 3.785411784, 'gal'],
 } as const;
 
+const STERE_NAMED = 'a stere being a stacked m³';
+const CORD_NAMED = 'a cord being 128 stacked ft³';
+
 /** A name with a measure in it: "bags of cement of 25 kg" are "bags of cement of 55 lb". */
 export function namedIn(name: string, units: BillUnits): string {
   if (units === 'metric') return name;
-  return name.replace(/(\d+) (kg|m|litres)\b/g, (_, amount: string, unit: keyof typeof IN_NAMES) => {
-    const [size, told] = IN_NAMES[unit];
-    const value = Number(amount) * size;
-    return `${short(value, value < 10 ? 1 : 0)} ${told}`;
-  });
+  return name
+    .replace(STERE_NAMED, CORD_NAMED)
+    .replace(/(\d+) (kg|m|litres)\b/g, (_, amount: string, unit: keyof typeof IN_NAMES) => {
+      const [size, told] = IN_NAMES[unit];
+      const value = Number(amount) * size;
+      return `${short(value, value < 10 ? 1 : 0)} ${told}`;
+    });
 }
 
 /** A weight as it is hauled. */

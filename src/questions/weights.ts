@@ -40,7 +40,7 @@ const CLEAN_INDEX = 1;
 export const WEIGHT_WORDS: Readonly<Record<keyof Weights, string>> = {
   hot: 'an hour too hot, beyond those allowed',
   damp: 'an hour too damp, beyond one in twenty',
-  cold: 'an hour in which the heat does not do while people are up, beyond one in fifty',
+  cold: 'an hour colder than asked for while people are up, beyond one in fifty',
   mould: `a hundredth of a point of the mould index above ${CLEAN_INDEX}`,
   heat: `${KWH_PER_HOUR} kWh of back-up heat a year`,
   labour: `a third of a day of work, once`,

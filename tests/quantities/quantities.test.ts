@@ -277,5 +277,8 @@ test('a measure in a name is told in the units of the page', () => {
   expect(namedIn('bags of cement of 25 kg', 'us')).toBe('bags of cement of 55 lb');
   expect(namedIn('Insulated flue, lengths of 1 m', 'us-therms')).toBe('Insulated flue, lengths of 3.3 ft');
   expect(namedIn('drums of 200 litres', 'us')).toBe('drums of 53 gal');
+  expect(namedIn(fuelItemsOf({ ...EXAMPLES[0]!.design.heating, source: USUAL_STOVE })[0]!.name, 'us')).toBe(
+    'Firewood, a cord being 128 stacked ft³',
+  );
   expect(namedIn('bales', 'us')).toBe('bales');
 });

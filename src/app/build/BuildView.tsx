@@ -143,7 +143,7 @@ function Fuel({ list, system }: { list: PriceList; system: UnitSystem }) {
       <p>With a price, the fuel of a year is told in money beside the back-up heat and in the report.</p>
       <ul class="bill" aria-label="Price of fuel">
         <li data-item={item.id}>
-          <span class="bill-what">{item.name}</span>
+          <span class="bill-what">{namedIn(item.name, system)}</span>
           <ItemPrice item={item} list={list} system={system} />
         </li>
       </ul>
