@@ -1,6 +1,7 @@
 // How fast the built page is, measured in Chromium: first figures, figures while a handle is dragged, longest task of
-// the page's thread, and what has to be loaded before the first paint; then each question. Prints the figures; judging
-// them is left to the reader. `questions`, with ids or without, measures the questions alone, `drag` the drag alone.
+// the page's thread, verdict and acts of a changed house, and what has to be loaded before the first paint; then each
+// question. Prints the figures; judging them is left to the reader. `questions`, with ids or without, measures the
+// questions alone, `drag` the drag alone, `answers` first paint, verdict and acts alone.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
@@ -11,6 +12,10 @@ import { type ServedPage, servePage } from './served-page.ts';
 export interface PagePace {
   /** from opening the page to the first figures on screen, by visit, each the first of its profile, rising [ms] */
   readonly firstFiguresMs: readonly number[];
+  /** from opening the page to its first words, by visit, rising [ms] */
+  readonly firstPaintMs: readonly number[];
+  /** from a change of the design to its verdict and the changes that help it most, by change, rising [ms] */
+  readonly answeredMs: readonly number[];
   /** new figures a second while a handle is dragged, by drag, rising */
   readonly figuresPerSecond: readonly number[];
   /** what the page's thread did for one new set of figures while dragging, everything between them counted [ms] */
@@ -50,10 +55,15 @@ interface Watch {
   runs: { at: number; took: number }[];
   longTasks: number[];
   longTaskStarts: number[];
+  /** the last key */
+  keyAt: number;
+  /** the changes that help most stood there anew */
+  answeredAt: number;
 }
 
 const OPENINGS = 7;
 const DRAGS = 7;
+const CHANGES = 7;
 const DRAG_MS = 3000;
 const MOVE_MS = 16;
 /** One way, at an even pace [px/s]: some thirty designs a second, none of them met before. */
@@ -61,35 +71,65 @@ const DRAG_SPEED = 55;
 
 /** Measure a served page. */
 export async function measurePace(served: ServedPage): Promise<PagePace> {
+  const answers = await measureAnswers(served);
   const drag = await measureDrag(served);
   const imports = [await measureImport(served, stationFile()), await measureImport(served, tableFile())];
-  return { ...drag, ...scriptSizes(served.folder), imports };
+  return { ...answers, ...drag, ...scriptSizes(served.folder), imports };
 }
 
-type DragPace = Pick<
-  PagePace,
-  'firstFiguresMs' | 'figuresPerSecond' | 'threadMs' | 'longestTaskMs' | 'runMs'
->;
+type AnswerPace = Pick<PagePace, 'firstPaintMs' | 'firstFiguresMs' | 'answeredMs'>;
+type DragPace = Pick<PagePace, 'figuresPerSecond' | 'threadMs' | 'longestTaskMs' | 'runMs'>;
 
 /** The page with its first figures, in a fresh profile, watched from the start. */
 async function openWatched(served: ServedPage, ...more: (() => void)[]): Promise<Page> {
   const context = await served.browser.newContext({ viewport: { width: 1280, height: 900 } });
   const page = await context.newPage();
+  // A loaded machine is slow, and is measured all the same.
+  page.setDefaultTimeout(600_000);
   for (const script of [watch, ...more]) await page.addInitScript(script);
   await page.goto(served.address);
   await page.waitForSelector('[data-figure]');
   return page;
 }
 
-/** Open the page in fresh profiles, one after another, and wait for its figures. */
-async function measureOpenings(served: ServedPage): Promise<readonly number[]> {
-  const times: number[] = [];
+/** Open the page in fresh profiles, one after another, and wait for its figures; in the last one change the house. */
+async function measureAnswers(served: ServedPage): Promise<AnswerPace> {
+  const paints: number[] = [];
+  const figures: number[] = [];
   for (let visit = 0; visit < OPENINGS; visit++) {
     const page = await openWatched(served);
-    times.push(await page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch.firstFigures));
     await page.waitForTimeout(1000);
+    const [paint, figure] = await page.evaluate(() => [
+      performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
+      (globalThis as unknown as { watch: Watch }).watch.firstFigures,
+    ]);
+    paints.push(paint!);
+    figures.push(figure!);
     await page.context().close();
   }
+  return {
+    firstPaintMs: paints.sort((a, b) => a - b),
+    firstFiguresMs: figures.sort((a, b) => a - b),
+    answeredMs: await measureChanges(served),
+  };
+}
+
+/** Change the house by a key, a few times, and wait for its verdict and the changes that help it most. */
+async function measureChanges(served: ServedPage): Promise<readonly number[]> {
+  const page = await openWatched(served);
+  await page.waitForSelector('.acts:not([data-made])');
+  await page.focus('[data-handle="sunspace.depthM"]');
+  const times: number[] = [];
+  for (let change = 0; change < CHANGES; change++) {
+    await page.keyboard.press('ArrowRight');
+    const answered = await page.waitForFunction(() => {
+      const { keyAt, answeredAt } = (globalThis as unknown as { watch: Watch }).watch;
+      return answeredAt > keyAt ? answeredAt - keyAt : null;
+    });
+    times.push((await answered.jsonValue())!);
+    await page.waitForTimeout(500);
+  }
+  await page.context().close();
   return times.sort((a, b) => a - b);
 }
 
@@ -98,7 +138,6 @@ async function measureOpenings(served: ServedPage): Promise<readonly number[]> {
  * the page remembers is no measure.
  */
 async function measureDrag(served: ServedPage): Promise<DragPace> {
-  const firstFiguresMs = await measureOpenings(served);
   const page = await openWatched(served);
   await page.waitForTimeout(1500);
   const seen = () => page.evaluate(() => (globalThis as unknown as { watch: Watch }).watch);
@@ -129,7 +168,6 @@ async function measureDrag(served: ServedPage): Promise<DragPace> {
   }
   await page.context().close();
   return {
-    firstFiguresMs,
     figuresPerSecond: figures.sort((a, b) => a - b),
     threadMs: threads.sort((a, b) => a.all - b.all)[threads.length >> 1]!,
     longestTaskMs: Math.max(0, ...longTasks),
@@ -244,10 +282,28 @@ function watchImport(): void {
 
 /** Runs in the page before anything else. */
 function watch(): void {
-  const held: Watch = { firstFigures: 0, runs: [], longTasks: [], longTaskStarts: [] };
+  const held: Watch = {
+    firstFigures: 0,
+    runs: [],
+    longTasks: [],
+    longTaskStarts: [],
+    keyAt: 0,
+    answeredAt: 0,
+  };
   (globalThis as unknown as { watch: Watch }).watch = held;
   let last = '';
+  let isWaiting = false;
+  addEventListener(
+    'keydown',
+    () => {
+      held.keyAt = performance.now();
+    },
+    { capture: true },
+  );
   new MutationObserver(() => {
+    const waits = document.querySelector('.acts-box.is-waiting') !== null;
+    if (isWaiting && !waits) held.answeredAt = performance.now();
+    isWaiting = waits;
     const figures = document.querySelector<HTMLElement>('.figures:has([data-figure])');
     if (!figures) return;
     // Those of the sample were made with the page.
@@ -255,7 +311,12 @@ function watch(): void {
     if ((figures.dataset.run ?? last) === last) return;
     last = figures.dataset.run ?? '';
     held.runs.push({ at: performance.now(), took: Number(figures.dataset.took) });
-  }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-run'] });
+  }).observe(document, {
+    subtree: true,
+    childList: true,
+    attributes: true,
+    attributeFilter: ['data-run', 'class'],
+  });
   new PerformanceObserver((list) => {
     for (const entry of list.getEntries()) {
       held.longTasks.push(entry.duration);
@@ -302,12 +363,21 @@ function importLine({ name, megabytes, readMs, longestTaskMs, steps }: ImportPac
   return `weather file       ${name}, ${megabytes.toFixed(1)} MB: ${readMs.toFixed(0)} ms, longest task of the page ${longest}, ${steps.length} steps shown`;
 }
 
+function median(values: readonly number[], digits: number): string {
+  return `${values[values.length >> 1]!.toFixed(digits)} (median of ${values.map((value) => value.toFixed(digits)).join(' ')})`;
+}
+
+function answerLines({ firstPaintMs, firstFiguresMs, answeredMs }: AnswerPace): readonly string[] {
+  return [
+    `first paint        ms after opening: ${median(firstPaintMs, 0)} (wanted: under 500)`,
+    `first figures      ms after opening: ${median(firstFiguresMs, 0)}`,
+    `changed house      ms to its verdict and what helps it most: ${median(answeredMs, 0)} (wanted: under 2000 on two cores)`,
+  ];
+}
+
 function dragLines(pace: DragPace): readonly string[] {
-  const median = (values: readonly number[], digits: number) =>
-    `${values[values.length >> 1]!.toFixed(digits)} (median of ${values.map((value) => value.toFixed(digits)).join(' ')})`;
   const { all, script, style, layout } = pace.threadMs;
   return [
-    `first figures      ms after opening: ${median(pace.firstFiguresMs, 0)}`,
     `while dragging     new figures a second: ${median(pace.figuresPerSecond, 1)} (wanted: 15)`,
     `page's thread      ${all.toFixed(1)} ms a new set of figures (wanted: at most 12): script ${script.toFixed(1)}, style ${style.toFixed(1)}, layout ${layout.toFixed(1)}, paint and the hand's moves the rest`,
     `one run            ${pace.runMs.toFixed(0)} ms in a worker (median)`,
@@ -318,6 +388,7 @@ function dragLines(pace: DragPace): readonly string[] {
 /** The figures as lines for a terminal. */
 export function paceLines(pace: PagePace): readonly string[] {
   return [
+    ...answerLines(pace),
     ...dragLines(pace),
     `before first paint ${pace.pageScriptKB.toFixed(1)} kB of script, gzipped; the worker's ${pace.workerScriptKB.toFixed(1)} kB load beside it`,
     ...pace.imports.map(importLine),
@@ -327,7 +398,8 @@ export function paceLines(pace: PagePace): readonly string[] {
 if (import.meta.url === `file://${process.argv[1]}`) {
   const [part, ...questions] = process.argv.slice(2);
   const served = await servePage();
-  if (part === 'drag') console.log(dragLines(await measureDrag(served)).join('\n'));
+  if (part === 'answers') console.log(answerLines(await measureAnswers(served)).join('\n'));
+  else if (part === 'drag') console.log(dragLines(await measureDrag(served)).join('\n'));
   else {
     if (part !== 'questions') console.log(paceLines(await measurePace(served)).join('\n'));
     console.log(questionLines(await measureQuestions(served, questions)).join('\n'));
