@@ -27,6 +27,7 @@ test('a newcomer has an own house, its year and its report in the acts that the 
       expect(await page.textContent('[data-inputs="more"]')).toMatch(/\d+ inputs, \d+ not as usual/);
       await page.fill('[data-inputs="search"]', 'draughty leaky');
       expect(await page.locator('.input-place').count()).toBe(0);
+      expect(await page.textContent('.inputs-none')).toContain('No input has these words');
       await page.fill('[data-inputs="search"]', 'leaky');
       expect(
         await page

@@ -114,7 +114,10 @@ export function InputPanel() {
         </label>
       </div>
       <p class="inputs-none" role="status">
-        {isNothingFound && 'No input is found so. Try one word, such as roof, vent or plants.'}
+        {isNothingFound &&
+          (sought.words.trim() === ''
+            ? 'Every input is as usual.'
+            : 'No input has these words. Try one, such as roof, vent or plants.')}
       </p>
       <div class="inputs-first">
         <Entries entries={first} />
