@@ -60,7 +60,7 @@ test('prices stand beside quantities, and money beside changes', async () => {
     [...document.querySelectorAll('.acts-asks')].some(({ textContent }) => textContent!.includes('CHF')),
   );
   // The price of a cubic metre is told for a cubic yard, 0.764555 of it.
-  await page.locator('.units label', { hasText: 'US' }).click();
+  await page.locator('.units label', { hasText: /^US$/ }).click();
   await page.locator('a[href="#build"]').first().click();
   await page.waitForSelector('.bill li');
   expect(await field('concrete floor').inputValue()).toBe('152.911');
