@@ -5,7 +5,7 @@
 import type { Model } from '../model/model.ts';
 import { GAS_CONSTANT_AIR, ROOM_AIR_K, SPECIFIC_HEAT_AIR } from '../physics/constants.ts';
 import type { PreparedClimate } from '../weather/prepared/prepared-climate.ts';
-import { HOURS } from '../weather/typical-year.ts';
+import { HOURS, rowOfHour } from '../weather/typical-year.ts';
 import { createAirFlow } from './air/air-flow.ts';
 import { createTemperatureSearch } from './air/temperature-search.ts';
 import { createHeatBalance } from './books/heat-balance.ts';
@@ -13,9 +13,10 @@ import { createHeatedOpen } from './books/heated-open.ts';
 import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
 import { createCovers } from './covers/covers.ts';
-import { createGivenSeries, HOLDING_W, type RowSeries } from './given-series.ts';
+import { createGivenSeries, type RowSeries } from './given-series.ts';
 import { createHeaters } from './heaters/heaters.ts';
-import { blankMoment, momentOf, scheduled, scheduledWithin } from './hour/clock.ts';
+import { createThermostats } from './heaters/thermostats.ts';
+import { blankMoment, momentOf } from './hour/clock.ts';
 import { PARTS_OF_DAY } from './hour/day-part.ts';
 import { blankHourWeather, readHourWeather } from './hour/hour-weather.ts';
 import {
@@ -175,20 +176,18 @@ function createEngine(capacity: EngineCapacity): Engine {
     },
     capacity.zones,
   );
-  /** whose heating follows its schedule within the hour */
-  const ramps = new Float64Array(capacity.zones);
   let zones = 0;
   let panes = 0;
   /** fixed for the run, or 0; and those of the hour that runs */
   let fixedSteps = 0;
   let steps = MOVING_STEPS;
   let withWater = true;
-  let modelZones: Model['zones'] = [];
   const given = createGivenSeries(
     capacity.zones,
     { ...gains.schedules, moisture: moisture.scheduled, breath: recorder.breath },
     openAsGiven,
   );
+  const thermostats = createThermostats(capacity.zones, stepper, will, heaters.own, given);
   let anyGiven = false;
   let anyHeater = false;
   let outage: Outage | null = null;
@@ -247,8 +246,8 @@ function createEngine(capacity: EngineCapacity): Engine {
   function runStep(n: number): void {
     if (n > 0) readZones();
     will.beginStep(stepper.heldW, airHub(0, zones), n === 0 ? 0 : 1 / steps);
-    setThermostats(n);
-    if (anyGiven) holdGiven();
+    thermostats.set(moment, n, steps, isCold());
+    if (anyGiven) thermostats.holdGiven();
     if (anyMoved) given.readPositions(hourIn + (n + 0.5) / steps);
     flows.beginStep(moment, (4 * n) % steps === 0, (n * 3600) / steps);
     solveStep(n === 0);
@@ -379,63 +378,12 @@ function createEngine(capacity: EngineCapacity): Engine {
     }
   }
 
-  /** Set-points hold for the hour, unless they rise within it or the will of the people moves them. */
-  function setThermostats(n: number): void {
-    const { holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps } = stepper;
-    const allCold = isCold();
-    for (let z = 0; z < zones; z++) {
-      const { thermostat } = modelZones[z]!;
-      if (thermostat === null) continue;
-      const hub = airHub(z, zones);
-      if (allCold || heaters.own[z] === 1) {
-        holdLowC[hub] = -Infinity;
-        holdHighC[hub] = Infinity;
-        holdMaxW[hub] = 0;
-        holdMinW[hub] = 0;
-        continue;
-      }
-      if (n > 0 && ramps[z] === 0) {
-        holdLowC[hub] = will.rooms.holdC[z]!;
-        continue;
-      }
-      const through = (n + 1) / steps;
-      const { heatC } = thermostat;
-      holdLowC[hub] = !heatC
-        ? -Infinity
-        : ramps[z] === 1
-          ? scheduledWithin(heatC, moment, through)
-          : will.rooms.holdC[z]!;
-      holdHighC[hub] = thermostat.coolC ? scheduled(thermostat.coolC, moment) : Infinity;
-      holdMaxW[hub] = thermostat.heatCapacityW;
-      holdMinW[hub] = -thermostat.coolCapacityW;
-      holdRamps[hub] = ramps[z]!;
-    }
-  }
-
-  /** Air that is held as it was measured; no longer where that is not known. */
-  function holdGiven(): void {
-    const { holdLowC, holdHighC, holdMaxW, holdMinW, holdRamps } = stepper;
-    const { heldC } = given;
-    if (!given.holds()) return;
-    for (let z = 0; z < zones; z++) {
-      const hub = airHub(z, zones);
-      const isHeld = !Number.isNaN(heldC[z]!);
-      if (!isHeld && modelZones[z]!.thermostat !== null) continue;
-      holdLowC[hub] = isHeld ? heldC[z]! : -Infinity;
-      holdHighC[hub] = isHeld ? heldC[z]! : Infinity;
-      holdMaxW[hub] = isHeld ? HOLDING_W : 0;
-      holdMinW[hub] = isHeld ? -HOLDING_W : 0;
-      holdRamps[hub] = 0;
-    }
-  }
-
   function load(model: Model, layout: Layout, climate: PreparedClimate, options: SimulateOptions): void {
     fixedSteps = options.stepsPerHour ?? 0;
     steps = options.stepsPerHour ?? MOVING_STEPS;
     withWater = options.water ?? true;
     zones = model.zones.length;
     panes = layout.panes.length;
-    modelZones = model.zones;
     moment.calendar = climate.calendar;
     water.stepS = 3600 / steps;
     const startC = options.startC ?? START_C;
@@ -466,9 +414,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     given.load(options.series ?? [], model, moisture.causes(), recorder.breathPerPerson());
     anyGiven = given.any();
     anyMoved = given.moves();
-    modelZones.forEach(({ thermostat }, z) => {
-      ramps[z] = thermostat?.heatC?.ramp ? 1 : 0;
-    });
+    thermostats.load(model.zones);
     layout.panes.forEach(({ chain }, p) => {
       paneChain[p] = chain;
     });
@@ -482,13 +428,12 @@ function createEngine(capacity: EngineCapacity): Engine {
     if (!isGivenStart) start.liveUntil(365 + Math.floor(firstRow / 24) - warmUpDays, climate, model.zones);
     setStep(3600 / steps);
     const warmUpHours = 24 * warmUpDays + (isGivenStart ? 0 : firstRow % 24);
-    for (hourIn = -warmUpHours; hourIn < 0; hourIn++)
-      runHour(climate, (firstRow + hourIn + HOURS) % HOURS, false);
+    for (hourIn = -warmUpHours; hourIn < 0; hourIn++) runHour(climate, rowOfHour(firstRow, hourIn), false);
     flows.startCounting();
     covers.startCounting();
     moisture.startCounting();
     heatBalance.open();
-    for (hourIn = 0; hourIn < hours; hourIn++) runHour(climate, (firstRow + hourIn) % HOURS, true);
+    for (hourIn = 0; hourIn < hours; hourIn++) runHour(climate, rowOfHour(firstRow, hourIn), true);
     const drawn = covers.years();
     const stoves = heaters.years();
     const recorded = recorder.year();
