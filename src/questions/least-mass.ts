@@ -5,7 +5,7 @@ import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
 import { ALL_WAYS, type BuildingWork, buildingWork, type WayToBuild } from './building-work.ts';
 import { hotInWords } from './criterion.ts';
-import { bracketFor, byArea, mostOf } from './mass-runs.ts';
+import { bracketFor, byArea, mosts } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
 import { burden } from './weights.ts';
 import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
@@ -164,10 +164,11 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
   ).filter(({ run }) => run.job.id !== 'none');
   const best = tried.reduce((one, other) => (other.weighs < one.weighs ? other : one));
   const pays = best.weighs < burden(bare, 0, weights);
-  const mosts = ALL_WAYS.map((way) => mostOf(basis, way, runs));
   const told = pays
     ? best.run
-    : mosts.reduce((one, other) => (other.figures.heatingKWh < one.figures.heatingKWh ? other : one));
+    : mosts(ALL_WAYS, runs).reduce((one, other) =>
+        other.figures.heatingKWh < one.figures.heatingKWh ? other : one,
+      );
   const { work } = tried.find(({ run }) => run === told)!;
   const { heatingKWh, swingK, sunspaceColdestC } = told.figures;
   const sunspace =
@@ -190,7 +191,7 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
 
 function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentence['figures']): Sentence {
   const { criterion } = basis;
-  const most = ALL_WAYS.map((way) => mostOf(basis, way, runs)).reduce((one, other) =>
+  const most = mosts(ALL_WAYS, runs).reduce((one, other) =>
     other.figures.tooHotHours < one.figures.tooHotHours ? other : one,
   );
   const { enough, best } = insteadOf(basis, runs);

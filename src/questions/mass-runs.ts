@@ -16,16 +16,16 @@ export function mostArea({ design: { house, mass } }: Basis, { thicknessM }: Way
   return Math.max(Math.min(MOST_PER_FLOOR * house.floorAreaM2, onTheFloorM2), mass.areaM2);
 }
 
-/** The run with the most of one way to build. */
-export function mostOf(basis: Basis, way: WayToBuild, runs: Runs): Run {
-  return byArea(way, runs).find(({ job }) => job.at.areaM2 === mostArea(basis, way))!;
-}
-
 /** Runs of one way to build, by rising area; the run without mass belongs to all. */
 export function byArea(way: WayToBuild, runs: Runs): Run[] {
   return [...runs.values()]
     .filter(({ job }) => job.at.way === way.id || job.at.way === 'any')
     .sort((one, other) => Number(one.job.at.areaM2) - Number(other.job.at.areaM2));
+}
+
+/** Of each way to build that was tried, the run with the most of it. */
+export function mosts(ways: readonly WayToBuild[], runs: Runs): readonly Run[] {
+  return ways.map((way) => byArea(way, runs).at(-1)!).filter(({ job }) => job.at.way !== 'any');
 }
 
 /** Where hours too hot come within the limit, by rising area. */
