@@ -195,11 +195,11 @@ function roomTable(rooms: readonly RoomOutcome[]): Table {
     title: 'The rooms as drawn',
     columns: [
       { label: 'room', unit: '', digits: 0 },
-      { label: 'hours too hot', unit: 'h/year', digits: 0 },
+      { label: 'hours too hot there', unit: 'h/year', digits: 0 },
       { label: 'of them allowed', unit: 'h/year', digits: 0 },
-      { label: 'hours too cold', unit: 'h/year', digits: 0 },
-      { label: 'humid hours', unit: 'h/year', digits: 0 },
-      { label: 'mould index', unit: '0–6', digits: 1 },
+      { label: 'hours too cold there', unit: 'h/year', digits: 0 },
+      { label: 'humid hours there', unit: 'h/year', digits: 0 },
+      { label: 'mould index there', unit: '0–6', digits: 1 },
     ],
     rowRuns: rooms.map(() => DRAWN),
     rows: rooms.map(({ name, tooHot, lived, humidHours, mouldIndexMax }) => [
@@ -223,9 +223,9 @@ function changeTable(changes: readonly Run[]): Table {
     title: 'What each change does to the room it is for',
     columns: [
       { label: 'change', unit: '', digits: 0 },
-      { label: 'hours too hot', unit: 'h/year', digits: 0 },
-      { label: 'hours too cold', unit: 'h/year', digits: 0 },
-      { label: 'humid hours', unit: 'h/year', digits: 0 },
+      { label: 'hours too hot there', unit: 'h/year', digits: 0 },
+      { label: 'hours too cold there', unit: 'h/year', digits: 0 },
+      { label: 'humid hours there', unit: 'h/year', digits: 0 },
       { label: 'back-up heat', unit: 'kWh/year', digits: 0 },
     ],
     rowRuns: told.map(({ run }) => run.job.id),
