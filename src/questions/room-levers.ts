@@ -4,23 +4,17 @@
 import type { Design } from '../design/design.ts';
 import type { RoomDoor } from '../design/room.ts';
 import { roomPlanOf } from '../design/room-plan.ts';
+import type { Lever } from './lever.ts';
 import { varied } from './variation.ts';
 
 /** Doors that stand open for less than they could. */
 const SHUT_AT_TIMES: readonly RoomDoor[] = ['by-day', 'by-night', 'ajar', 'shut', 'grille'];
 
-/** As every lever is told and pulled (levers.ts). */
-interface RoomLever {
-  readonly id: string;
-  readonly words: string;
-  readonly apply: (design: Design) => Design;
-}
-
 /** Levers on the doors of rooms. */
-export function roomLevers(design: Design): readonly RoomLever[] {
+export function roomLevers(design: Design): readonly Lever[] {
   const plan = roomPlanOf(design);
   if (plan === null) return [];
-  return plan.rooms.flatMap(({ room, id }, i): RoomLever[] => {
+  return plan.rooms.flatMap(({ room, id }, i): Lever[] => {
     const hasWay = plan.ways.some((way) => way.room === i);
     if (!hasWay || !SHUT_AT_TIMES.includes(room.door)) return [];
     return [

@@ -4,7 +4,7 @@
 import type { Design } from '../design/design.ts';
 import { LEAST_STOVE_KW, type StoveSource } from '../design/heat-source.ts';
 import { limitOf } from '../design/limits.ts';
-import type { Lever } from './levers.ts';
+import type { Lever } from './lever.ts';
 import type { Words } from './words.ts';
 
 /** Sizes are tried by half as much more, and by a third less, in steps of half a kilowatt. House rules. */

@@ -18,7 +18,7 @@ import { type Costed, inOrder, ORDER_WORDS, takenOffFor } from './change-order.t
 import { FIGURE_NAMES, type Figures } from './figures.ts';
 import { type HelpSoFar, helpSoFar } from './help-runs.ts';
 import { houseOfRun } from './in-doubt.ts';
-import { leverWords, type Pulled } from './levers.ts';
+import { leverWords, type Pulled } from './lever.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import { runAt } from './run-table.ts';
 import { burden, coldHours, lightestFirst, weightsInWords } from './weights.ts';

@@ -5,7 +5,8 @@ import type { Design } from '../design/design.ts';
 import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS, NEARLY_ACCEPTABLE } from '../outcomes/acceptable-hours.ts';
 import type { Figures } from './figures.ts';
-import { leversOf, type Pulled } from './levers.ts';
+import type { Pulled } from './lever.ts';
+import { leversOf } from './levers.ts';
 import {
   burden,
   burdenBesideHours,

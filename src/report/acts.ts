@@ -6,7 +6,7 @@ import { plain, type Wording } from '../findings/wording.ts';
 import type { Cost, PriceList } from '../quantities/prices.ts';
 import { costInWords, daysInWords } from '../quantities/words.ts';
 import type { Figures } from '../questions/figures.ts';
-import { leverWords } from '../questions/levers.ts';
+import { leverWords } from '../questions/lever.ts';
 import { coldHours } from '../questions/weights.ts';
 import { type Help, isCold, otherWays } from '../questions/what-helps.ts';
 import { capitalised, countInWords } from '../questions/words.ts';

@@ -10,7 +10,7 @@ import { FEW_STALE_HOURS } from '../findings/rules/too-damp.ts';
 import { hours, percent, plain, type Wording } from '../findings/wording.ts';
 import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
 import type { Figures } from '../questions/figures.ts';
-import { leverWords, type Pulled } from '../questions/levers.ts';
+import { leverWords, type Pulled } from '../questions/lever.ts';
 import { coldHours } from '../questions/weights.ts';
 import { type Help, isCalm, isCold } from '../questions/what-helps.ts';
 

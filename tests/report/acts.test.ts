@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
 import type { Figures } from '../../src/questions/figures.ts';
-import type { Pulled } from '../../src/questions/levers.ts';
+import type { Pulled } from '../../src/questions/lever.ts';
 import type { Help } from '../../src/questions/what-helps.ts';
 import { actsOf } from '../../src/report/acts.ts';
 

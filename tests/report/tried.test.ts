@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import type { Run } from '../../src/findings/context.ts';
 import type { Figures } from '../../src/questions/figures.ts';
-import type { Lever } from '../../src/questions/levers.ts';
+import type { Lever } from '../../src/questions/lever.ts';
 import type { Help } from '../../src/questions/what-helps.ts';
 import { reportOf } from '../../src/report/report.ts';
 import { madeFigures } from '../questions/made-figures.ts';
