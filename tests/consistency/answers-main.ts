@@ -1,5 +1,5 @@
 // `npm run answers`: prints docs/answers.md, every question over the examples in six climates; with `-- --write` it
-// writes the file. `[CLIMATE …]` asks in some of them. About a quarter of an hour on one core. Standard error tells where it is.
+// writes the file. `[CLIMATE …]` asks in some of them. About forty minutes on one core. Standard error tells where it is.
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { EXAMPLES } from '../../src/design/examples.ts';

@@ -14,6 +14,7 @@ const TOLD: Readonly<Record<string, readonly number[]>> = {
   'what-helps': [0, 1],
   'glass-and-mass-map': [1, 2],
   'how-much-mass': [0, 1],
+  'upright-or-leaning': [0, 1],
   'what-matters-most': [0, 1],
   'which-room': [0, 1],
 };
@@ -21,7 +22,7 @@ const TOLD: Readonly<Record<string, readonly number[]>> = {
 const HEAD = [
   '# What it answers',
   '',
-  'Every question, asked of the sample houses in the climates named. Written by `npm run answers -- --write denver` (bare, in six climates); no figure here is typed by hand. Each line is the head of an answer: page and command line tell it whole, with its tables, its cautions and a house to draw for every figure.',
+  'Every question, asked of the sample houses in the climates named. Written by `npm run answers -- --write`; no figure here is typed by hand. Each line is the head of an answer: page and command line tell it whole, with its tables, its cautions and a house to draw for every figure.',
   '',
   'The range is that of the hours too hot, over what nobody can know: a year 1.5 °C hotter or colder, airtightness, habits, the ground, one at a time. "Holds" says in how many of those trials the advice stays the same. Where it turns, ask the question: it says what turns it.',
   '',
