@@ -185,7 +185,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
 
 const CAN = 'It can do without back-up heat in this year, and a small heater is still wise.';
 const COULD = 'It cannot do without as drawn, and better built it could.';
-const CANNOT = 'It cannot do without back-up heat, however well it is built.';
+const CANNOT = 'It cannot do without back-up heat, not even with all that we tried.';
 
 function verdictOf(none: Figures, all: Figures, limitC: number): string {
   const isFine = ({ underheatedHours, coldestC }: Figures) =>

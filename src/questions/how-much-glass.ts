@@ -17,6 +17,8 @@ import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 /** Steps of the coarse sweep from none to the whole front. */
 const STEPS = 8;
+/** A front that carries less than this carries none [m²]. House rule. */
+const LEAST_GLASS_M2 = 0.5;
 /** Places run at once in each round of the search. */
 const PLACES = 3;
 /** The search ends when the limit is known to this share of the whole front. */
@@ -295,6 +297,12 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
       text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed.${others}${damp}`,
     };
   }
+  if (bracket.before < LEAST_GLASS_M2) {
+    return {
+      figures,
+      text: `With ${mass}, this front carries no glass: with none the rooms are ${above} for ${hoursInWords(withoutGlassHours)} a year, and a little passes the ${countInWords(criterion.hours)} that are allowed. Look to vents and shade first.${damp}`,
+    };
+  }
   const drawn =
     glassM2 > bracket.before
       ? `You have drawn ${words.area(glassM2 - bracket.before)} too much.`
@@ -310,6 +318,7 @@ function proposal(basis: Basis, runs: Runs): AnswerBody['proposal'] {
   const amount = drawnMass(basis);
   const bracket = bracketFor(basis, amount, runs);
   if (bracket === null || !bracket.passesAtStart || bracket.after === null) return null;
+  if (bracket.before < LEAST_GLASS_M2) return null;
   return {
     text: `Draw ${words.area(bracket.before)} of glass`,
     design: withGlassM2(design, bracket.before),

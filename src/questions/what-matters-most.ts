@@ -236,11 +236,21 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
   return {
     figures,
     text:
-      `For heat, ${name(hot)} matters most: it moves the hours ${hotInWords(basis)} by ${countInWords(hot.span.tooHotHours)}. Then come ${name(second)} and ${name(third)}. ` +
+      `${hottestInWords(basis, [hot, second, third], name)} ` +
       `For back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
       `Nobody can know everything beforehand: in eight cases of ten expect ${countInWords(hotLow)} to ${hoursInWords(hotHigh)} ${hotInWords(basis)}, and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat. ` +
       `As drawn it is ${hoursInWords(drawn.tooHotHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
+}
+
+/** What moves the hours too hot, the inputs that move them most first; those that do not are not named. */
+function hottestInWords(basis: Basis, ranked: readonly Effect[], name: (effect: Effect) => string): string {
+  const [most, ...then] = ranked.filter(({ span }) => span.tooHotHours > 0);
+  const hours = `the hours ${hotInWords(basis)}`;
+  if (most === undefined) return `Nothing that we moved changes ${hours}.`;
+  const first = `For heat, ${name(most)} matters most: it moves ${hours} by ${countInWords(most.span.tooHotHours)}.`;
+  if (then.length === 0) return `${first} Nothing else moves them.`;
+  return `${first} Then ${then.length === 1 ? 'comes' : 'come'} ${then.map(name).join(' and ')}.`;
 }
 
 function lowered(label: string): string {

@@ -41,6 +41,12 @@ test('a house that never overheats may be all glass, and one that always does ma
   expect(none.finding!.text).toContain('800 hours');
 });
 
+test('a front of which the least glass passes the limit carries none', async () => {
+  const answer = await ask(howMuchGlass, madeBasis(MODEST), madeRunner(hoursPerM2(10_000)));
+  expect(answer.finding!.text).toContain('this front carries no glass');
+  expect(answer.proposal).toBeNull();
+});
+
 test('curves stand for three amounts of mass, the drawn one among them, each from none to the whole front', async () => {
   const answer = await ask(howMuchGlass, madeBasis(MODEST), madeRunner(plausible));
   const [chart] = answer.charts;

@@ -54,6 +54,14 @@ test('the ranking is that of one-at-a-time differences', async () => {
   expect(table!.rows[0]!.at(-1)).toBeCloseTo(expected[0]![1], 6);
 });
 
+test('what moves no hour too hot is not named for it', async () => {
+  const told = async (formula: Formula) =>
+    (await ask(whatMattersMost, madeBasis(MODEST), madeRunner(formula))).finding!.text;
+  expect(await told(() => ({ overheatedHours: 40 }))).toMatch(/^Nothing that we moved changes the hours/);
+  const one: Formula = ({ vents }) => ({ overheatedHours: 1000 - 10 * vents.opensAboveC });
+  expect(await told(one)).toContain('Nothing else moves them.');
+});
+
 test('every input of the table has its runs, and the spread as many samples as asked', async () => {
   const runner = madeRunner(linear);
   const answer = await ask(whatMattersMost, madeBasis(MODEST, { samples: 100 }), runner);
