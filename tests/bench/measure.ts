@@ -53,13 +53,15 @@ export function printTable(title: string, measured: readonly Measured[]): void {
  * function for all lengths: of several made alike the compiler would no longer know the arrays, and each took half as long again.
  */
 export const bareLoop = (() => {
-  const most = 100;
+  const most = 1000;
   const t = new Float64Array(most).fill(20);
   const y = new Float64Array(most);
   const c = new Float64Array(most).fill(0.9);
   const f = new Float64Array(most).fill(0.3);
   const inverse = new Float64Array(most).fill(0.7);
   return (nodes: number): void => {
+    // Beyond its arrays the loop would step nothing, slowly.
+    if (nodes > most) throw new RangeError(`nodes ${nodes}; allowed: up to ${most}`);
     for (let step = 0; step < 35_040; step++) {
       let sweep = 0;
       for (let i = 0; i < nodes; i++) {
