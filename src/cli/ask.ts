@@ -41,7 +41,7 @@ const SIZES = {
 export const askCommand: Command = {
   name: 'ask',
   usage:
-    'ask QUESTION DESIGN [--climate ID | --weather FILE | --place NAME] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,mould=1,heat=1,labour=1] [--prices FILE.csv] [--order weight | days | money] [--every-cell] [--workers N] [--json]',
+    'ask QUESTION DESIGN [--climate ID | --weather FILE | --place NAME] [--above C --hours N | --criterion ID] [--weights hot=1,damp=1,cold=1,mould=1,heat=1,labour=1] [--prices FILE.csv] [--order weight | days | money] [--every-cell] [--workers N] [--json]',
   line: 'the answer to one question about a design',
   valued: [
     ...WEATHER_FLAGS,
