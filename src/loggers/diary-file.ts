@@ -3,11 +3,12 @@
 // line a fault; nothing throws.
 
 import Papa from 'papaparse';
+import { DAY_MS } from '../weather/moments.ts';
 import { describeFault } from '../weather/read-result.ts';
 import { type RowClock, rowMoments } from '../weather/real/row-clock.ts';
-import type { Role } from '../weather/table/table-roles.ts';
 import { type TableText, tableNumber } from '../weather/table/table-text.ts';
 import { wallClocks } from '../weather/table/table-time.ts';
+import { withoutByteOrderMark } from '../weather/text/byte-order-mark.ts';
 
 export interface DiaryLine {
   readonly fromMs: number;
@@ -46,7 +47,6 @@ type Column = keyof typeof COLUMNS;
 const SEPARATORS = [',', ';', '\t', '|'] as const;
 /** More lines are no diary of some weeks. */
 const MOST_LINES = 5000;
-const DAY_MS = 86_400_000;
 const HAS_DATE = /\d[-/.]\d|\d{8}/;
 
 /** Whether the first lines name the columns of a diary. */
@@ -84,8 +84,9 @@ export function readDiary(text: string, { utcOffsetH, clock }: DiaryChoices): Di
     elevationM: null,
     tooLong: false,
   };
-  const role: Role = 'time';
-  const walls = wallClocks(table, [{ index: 0, header: 'from, until', role, unit: null, reason: '' }]);
+  const walls = wallClocks(table, [
+    { index: 0, header: 'from, until', role: 'time', unit: null, reason: '' },
+  ]);
   if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
   const { clock: settled } = rowMoments(walls, clock, utcOffsetH);
   const read: DiaryLine[] = [];
@@ -119,7 +120,7 @@ interface CutDiary {
 
 /** Cells below the line of names; null where no line names from, until and what. */
 function cutDiary(text: string): CutDiary | null {
-  const plain = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  const plain = withoutByteOrderMark(text);
   for (const delimiter of SEPARATORS) {
     const all = Papa.parse<string[]>(plain, { delimiter, header: false, skipEmptyLines: false }).data;
     const headerAt = all.slice(0, 20).findIndex((cells) => hasAll(columnsIn(cells)));

@@ -197,7 +197,7 @@ function verdictOf(none: Figures, all: Figures, limitC: number): string {
 const TURNED: Readonly<Record<string, string>> = {
   [CAN]: 'it could do without as drawn',
   [COULD]: 'it could do without only when better built',
-  [CANNOT]: 'it could not do without, however well built',
+  [CANNOT]: 'it could not do without, not even with all that we tried',
 };
 
 /** The same over what nobody can know, and whether the verdict turns. */

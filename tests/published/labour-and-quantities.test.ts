@@ -112,6 +112,13 @@ test('labour norms are those of their sources', () => {
   });
 });
 
+const BY_HAND = {
+  source: 'Hand calculation from the drawn dimensions',
+  kind: 'rel',
+  allowed: 1e-6,
+  mark: 'computed',
+} as const;
+
 /** Of all three, inside: floor [m²], front and height [m]. */
 const FLOOR = 110;
 const FRONT = 13.5;
@@ -184,17 +191,11 @@ test.each([
 ] as const)('the bill of $id is what a hand calculation gives', ({ id, by, blocks, tonnes }) => {
   const bill = billOf(EXAMPLES.find((example) => example.id === id)!.design);
   const line = (item: string) => bill.lines.find((entry) => entry.item.id === item);
-  const row = {
-    source: 'Hand calculation from the drawn dimensions',
-    kind: 'rel',
-    allowed: 1e-6,
-    mark: 'computed',
-  } as const;
   for (const [item, reference] of Object.entries(by)) {
     expect(line(item), item).toBeDefined();
     const { amount, item: of } = line(item)!;
     check({
-      ...row,
+      ...BY_HAND,
       case: `${id}: ${of.name}`,
       quantity: 'quantity',
       reference,
@@ -203,7 +204,7 @@ test.each([
     });
   }
   check({
-    ...row,
+    ...BY_HAND,
     case: `${id}: ${line(blocks[0])!.item.name}`,
     quantity: 'pieces',
     reference: blocks[1],
@@ -211,7 +212,7 @@ test.each([
     unit: 'piece',
   });
   check({
-    ...row,
+    ...BY_HAND,
     case: `${id}: ${line(tonnes[0])!.item.name}`,
     quantity: 'weight',
     reference: tonnes[1],
@@ -230,12 +231,6 @@ test('stoves, flues, stores and pipes of a floor are what a hand calculation giv
     heating: { ...modest.heating, source: { ...USUAL_STOVE, floorShare: 0.5, storeL: 500 } },
   });
   const masonry = billOf(example('closed-stove')).lines.find(({ item }) => item.id === 'stove masonry')!;
-  const row = {
-    source: 'Hand calculation from the drawn dimensions',
-    kind: 'rel',
-    allowed: 1e-6,
-    mark: 'computed',
-  } as const;
   // From 1 m over the floor to 1.5 m over a roof at 2.6 m: 3.1 m, four lengths.
   const flue = Math.ceil(HIGH - 1 + 1.5);
   for (const [id, item, reference] of [
@@ -245,7 +240,7 @@ test('stoves, flues, stores and pipes of a floor are what a hand calculation giv
     ['modest-stove', 'stove soapstone', 1],
   ] as const)
     check({
-      ...row,
+      ...BY_HAND,
       case: `${id}: ${item}`,
       quantity: 'quantity',
       reference,
@@ -253,7 +248,7 @@ test('stoves, flues, stores and pipes of a floor are what a hand calculation giv
       unit: 'piece',
     });
   check({
-    ...row,
+    ...BY_HAND,
     case: 'modest, back boiler and floor',
     quantity: 'pipes',
     reference: FLOOR,
@@ -262,7 +257,7 @@ test('stoves, flues, stores and pipes of a floor are what a hand calculation giv
   });
   expect([floor['back-boiler'], floor['water-store']]).toEqual([1, 1]);
   check({
-    ...row,
+    ...BY_HAND,
     // 2 kW between fires 12 hours apart: 7.4 kg of wood, 70 kg of masonry for each (guild practice).
     case: 'closed-stove: masonry heater of 2 kW, fired twice a day',
     quantity: 'weight',

@@ -1,6 +1,7 @@
 // Text of a table of unknown origin into cells: separator, decimal comma, where the header is, and what the lines
 // above it say about the site. Cells stay text here; nothing is guessed about their meaning.
 import Papa from 'papaparse';
+import { withoutByteOrderMark } from '../text/byte-order-mark.ts';
 import { numberOf } from '../text/text-lines.ts';
 
 /** Rows looked at: a leap year of ten-minute rows and a long preamble. More is no single year. */
@@ -66,7 +67,7 @@ export function tableNumber(cell: string | undefined, decimalComma: boolean): nu
 }
 
 function cut(text: string, delimiter: string, preview: number): string[][] {
-  const plain = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  const plain = withoutByteOrderMark(text);
   return Papa.parse<string[]>(plain, { delimiter, preview, header: false, skipEmptyLines: false }).data;
 }
 

@@ -1,9 +1,11 @@
 // Text of unknown origin into lines, cells and numbers: byte-order mark, the three line endings, quotes, and
 // numbers read strictly (a word or an empty cell is NaN, never 0).
 
+import { withoutByteOrderMark } from './byte-order-mark.ts';
+
 /** Lines of a text without their endings; a byte-order mark is dropped. */
 export function linesOf(text: string): string[] {
-  const plain = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  const plain = withoutByteOrderMark(text);
   return plain.split(/\r\n|\n|\r/);
 }
 
