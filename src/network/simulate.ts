@@ -133,6 +133,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     outdoors: flows.outdoors,
     between: flows.between,
     zoneC,
+    radiantC,
     ratio: zoneRatio,
     humidity: zoneHumidity,
     paneC,
@@ -240,6 +241,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     films.renew(weather);
     heldVapour.renew(weather.darkShare);
     beds.renew(withWater);
+    latent.renewFaces(withWater);
     stepper.refreshEnds();
   }
 
@@ -354,10 +356,15 @@ function createEngine(capacity: EngineCapacity): Engine {
 
   /** Means of the step as it is solved, for the water. */
   function readMeans(): void {
+    const { hubMeanC } = stepper;
     const airC = zoneC;
+    const meanC = radiantC;
     const answers = answerC;
     const zoneCount = zones;
-    for (let z = 0; z < zoneCount; z++) airC[z] = answers[z]!;
+    for (let z = 0; z < zoneCount; z++) {
+      airC[z] = answers[z]!;
+      meanC[z] = hubMeanC[radiantHub(z)]!;
+    }
     stepper.readInnerMeans(paneChain, panes, paneC);
     beds.readMeans();
   }

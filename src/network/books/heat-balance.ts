@@ -209,11 +209,14 @@ export function createHeatBalance(
     const { rowOf, causeOf, isShared } = byChain;
     const { endBoundary, endBoundaryC, endSum, stepS } = stepper;
     const { chainSun, outsideSun } = gains;
-    const { paneHourW } = latent;
+    const { paneHourW, facesHourW } = latent;
     const count = chains;
     const steps = sums.steps();
     const hourS = steps * stepS;
-    for (let z = 0; z < zones; z++) addZoneHour(z, steps);
+    for (let z = 0; z < zones; z++) {
+      addZoneHour(z, steps);
+      running[z * CAUSES + LATENT]! += stepS * facesHourW[z]!;
+    }
     if (beds.count() > 0) {
       for (let z = 0; z < zones; z++) running[z * CAUSES + LATENT]! += beds.hourW[z]! * stepS;
     }

@@ -1,9 +1,9 @@
 // Latent heat of the water within a step of the thermal network: what moisture-balance.ts says of a tried step in; heat on
-// the air hubs, as a line in their own temperature, and on the panes' inner faces out. A step is solved again until the heat
+// the air hubs, as a line in their own temperature, on the panes' inner faces, and on walls, floor and ceiling, out. A step is solved again until the heat
 // it was solved with is the heat its water took; the small rest is pending for the next step, so that the books close.
 
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
-import { airHub, type Layout } from '../layout/layout.ts';
+import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
 import { endB } from '../solver/network-index.ts';
 import type { Stepper } from '../solver/stepper-interface.ts';
 import type { Beds } from './beds.ts';
@@ -21,10 +21,13 @@ const LEAST_PENDING_W = 1e-6;
 const LEAST_CHORD_K = 1e-6;
 
 export interface LatentHeat {
-  /** applied to each pane's inner node, added up over the steps of the hour [W] */
+  /** applied to each pane's inner node, and to walls, floor and ceiling of each zone, added up over the steps of the hour [W] */
   readonly paneHourW: Float64Array;
+  readonly facesHourW: Float64Array;
   /** take a laid-out model in, with nothing pending */
   load(layout: Layout): void;
+  /** how the latent heat of faces follows their warmth in the hour, before conductances are refreshed */
+  renewFaces(withWater: boolean): void;
   /** the hour's sources have been written, and with them what was applied to faces is gone */
   beginHour(): void;
   /** what is expected and pending, onto hubs and nodes, before the network's step */
@@ -52,8 +55,11 @@ export function createLatentHeat(
   const pendingPanes = perPane();
   const appliedToPanes = perPane();
   const paneHourW = perPane();
+  const facesHourW = perZone();
   /** expected: heat at this temperature of the air, and more by the kelvin [W], [°C], [W/K] */
   const expected = { watt: perZone(), atC: perZone(), perK: perZone() };
+  /** on each zone's walls, floor and ceiling now [W] */
+  const appliedToFaces = perZone();
   /** a pane holds latent heat or has some pending */
   let anyOnPanes = false;
   let rounds = 0;
@@ -64,7 +70,8 @@ export function createLatentHeat(
     zones = layout.zoneIds.length;
     panes = layout.panes.length;
     const { watt, atC, perK } = expected;
-    for (const array of [pendingAir, pendingPanes, appliedToPanes, watt, atC, perK]) array.fill(0);
+    for (const array of [pendingAir, pendingPanes, appliedToPanes, appliedToFaces, watt, atC, perK])
+      array.fill(0);
     anyOnPanes = false;
     layout.panes.forEach(({ chain }, p) => {
       paneChain[p] = chain;
@@ -79,7 +86,17 @@ export function createLatentHeat(
       onPanes[p] = 0;
       hourW[p] = 0;
     }
+    for (let z = 0; z < zones; z++) {
+      appliedToFaces[z] = 0;
+      facesHourW[z] = 0;
+    }
     if (beds.count() > 0) beds.beginHour();
+  }
+
+  function renewFaces(withWater: boolean): void {
+    const { hubBoundary } = stepper;
+    const { facesWPerK } = moisture;
+    for (let z = 0; z < zones; z++) hubBoundary[radiantHub(z)] = withWater ? facesWPerK[z]! : 0;
   }
 
   function writeLines(): void {
@@ -97,6 +114,7 @@ export function createLatentHeat(
     rounds = 0;
     writeLines();
     if (anyOnPanes) applyToPanes();
+    applyToFaces();
     if (beds.count() > 0) {
       beds.beginStep();
       const dry = zones + beds.count();
@@ -112,6 +130,37 @@ export function createLatentHeat(
       if (due === appliedToPanes[p]!) continue;
       stepper.addHeat(endB(paneChain[p]!), due - appliedToPanes[p]!);
       appliedToPanes[p] = due;
+    }
+  }
+
+  /**
+   * What soaked into faces and furniture in the step before, less what they gave back: a step late, since it follows the
+   * room by hours; onto the hub that all faces exchange with, before they are swept. Warmer faces take less, so the hub is
+   * tied to its last mean as they would follow it, or light walls that hold much water would swing; what that moves is
+   * pending for the next step.
+   */
+  function applyToFaces(): void {
+    const { hubW, hubBoundaryC, hubC, stepS } = stepper;
+    const { facesJ } = moisture;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const hub = radiantHub(z);
+      const due = facesJ[z]! / stepS;
+      hubW[hub]! += due - appliedToFaces[z]!;
+      hubBoundaryC[hub] = hubC[hub]!;
+      appliedToFaces[z] = due;
+    }
+  }
+
+  function endFaces(): void {
+    const { hubBoundary, hubBoundaryC, hubMeanC, stepS } = stepper;
+    const { facesJ } = moisture;
+    const count = zones;
+    for (let z = 0; z < count; z++) {
+      const hub = radiantHub(z);
+      const given = appliedToFaces[z]! + hubBoundary[hub]! * (hubBoundaryC[hub]! - hubMeanC[hub]!);
+      facesHourW[z]! += given;
+      facesJ[z]! -= given * stepS;
     }
   }
 
@@ -193,6 +242,7 @@ export function createLatentHeat(
   }
 
   function endStep(): void {
+    endFaces();
     const { watt, atC, perK } = expected;
     const { airW, airWPerK, paneW } = moisture;
     const { hubMeanC, hubLineW, hubLineG } = stepper;
@@ -217,5 +267,5 @@ export function createLatentHeat(
     }
   }
 
-  return { paneHourW, load, beginHour, beginStep, agrees, endStep };
+  return { paneHourW, facesHourW, load, renewFaces, beginHour, beginStep, agrees, endStep };
 }

@@ -5,11 +5,12 @@
 // going from its start to its end as the exponential of all that it is exchanged with does.
 // A step is tried at temperatures and flows as they stand until its latent heat is the one the thermal network was solved
 // with (latent-heat.ts), and then taken. Buffer node: src/physics/moisture-buffer.ts;
+// it follows the humidity at the mean temperature of the faces, and what it takes leaves its latent heat on them;
 // beds: beds.ts; dew: Lewis relation, src/physics/surface-condensation.ts.
 // Left out: vapour through walls, latent heat of people's breath (their heat is a sensible gain), dew on leaves.
 
 import type { Model } from '../../model/model.ts';
-import { SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
+import { LATENT_HEAT, SEA_LEVEL_PRESSURE, VAPOUR_MASS_RATIO } from '../../physics/constants.ts';
 import {
   humidityRatioUnchecked,
   saturationPressureHeld,
@@ -56,6 +57,10 @@ export interface MoistureBalance {
   readonly byAir: Float64Array;
   /** since the start of counting, by zone · zones + other zone: what air from the other brought beyond what it replaced [kg] */
   readonly broughtFrom: Float64Array;
+  /** latent heat of what faces and furniture took up, still to be given to them, by zone [J] */
+  readonly facesJ: Float64Array;
+  /** about how much less heat they take by the kelvin they are warmer [W/K] */
+  readonly facesWPerK: Float64Array;
   /** film on each pane [kg] */
   readonly film: Float64Array;
   readonly drained: Float64Array;
@@ -134,14 +139,16 @@ export function createMoistureBalance(
 
   /** What is known at the step's start: saturation of the zones, and which panes water meets. */
   function beginStep(): void {
-    const { pressurePerRatio, saturationPa, saturationRatio, heldAtSaturation, dewPointC } = state.zone;
-    const { zoneC, ratio } = inputs;
+    const { pressurePerRatio, saturationPa, saturationRatio, heldAtSaturation, dewPointC, facesPa } =
+      state.zone;
+    const { zoneC, radiantC, ratio } = inputs;
     const { pressurePa } = inputs.weather;
     const zoneCount = zones;
     for (let z = 0; z < zoneCount; z++) {
       pressurePerRatio[z] = pressurePa / (VAPOUR_MASS_RATIO + ratio[z]!);
       const saturation = saturationPressureHeld(zoneC[z]!);
       saturationPa[z] = saturation;
+      facesPa[z] = saturationPressureHeld(radiantC[z]!);
       saturationRatio[z] = humidityRatioUnchecked(saturation, pressurePa);
       heldAtSaturation[z] = 0;
       dewPointC[z] = Number.NaN;
@@ -157,12 +164,12 @@ export function createMoistureBalance(
       bufferHumidity,
       scheduledKg,
       pressurePerRatio,
-      saturationPa,
       saturationRatio,
       heldAtSaturation,
       freeExchange,
       endByMean: ways,
       endRatio,
+      facesPa,
     } = state.zone;
     const { givenKg, perPa } = beds;
     const hasBeds = beds.count() > 0;
@@ -175,7 +182,7 @@ export function createMoistureBalance(
       const buffer = bufferExchange[z]!;
       const air = airPerS[z]!;
       const outdoor = outdoors[z]!;
-      let diagonal = outdoor + (buffer * pressurePerRatio[z]!) / saturationPa[z]!;
+      let diagonal = outdoor + (buffer * pressurePerRatio[z]!) / facesPa[z]!;
       let given = outdoor * outdoorRatio + scheduledKg[z]!;
       given += buffer * bufferHumidity[z]!;
       if (hasBeds) {
@@ -231,6 +238,7 @@ export function createMoistureBalance(
   function endZoneSteps(): void {
     const { scheduledKg, released, saturationPa, pressurePerRatio, bufferHumidity, vapourPa } = state.zone;
     const { received, entered, condensation, byAir, endRatio, meanHumidity, saturationRatio } = state.zone;
+    const { facesJ, bufferKg, facesPa } = state.zone;
     const { stepS, outdoors, between, ratio } = inputs;
     const { pressurePa, humidityRatio: outdoorRatio } = inputs.weather;
     const fromZones = broughtFrom;
@@ -260,7 +268,9 @@ export function createMoistureBalance(
       }
       byAir[z] = brought;
       entered[z]! += (outdoors[z]! * outdoorRatio + released[z]!) * stepS;
-      bufferHumidity[z]! += share * (air / saturationPa[z]! - bufferHumidity[z]!);
+      const taken = share * (air / facesPa[z]! - bufferHumidity[z]!);
+      bufferHumidity[z]! += taken;
+      facesJ[z]! += LATENT_HEAT * bufferKg[z]! * taken;
     }
   }
 
@@ -310,6 +320,8 @@ export function createMoistureBalance(
     condensation,
     byAir,
     broughtFrom,
+    facesJ: state.zone.facesJ,
+    facesWPerK: state.zone.facesWPerK,
     film: state.pane.film,
     drained,
     gained: (zone) => heldIn(zone) - heldAtStart[zone]!,

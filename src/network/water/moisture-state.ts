@@ -3,7 +3,7 @@
 
 import type { Model } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
-import { GAS_CONSTANT_VAPOUR } from '../../physics/constants.ts';
+import { GAS_CONSTANT_VAPOUR, LATENT_HEAT } from '../../physics/constants.ts';
 import { expm1 } from '../../physics/elementary.ts';
 import { saturationPressure } from '../../physics/moist-air.ts';
 import { bufferCapacity } from '../../physics/moisture-buffer.ts';
@@ -27,6 +27,9 @@ function paneConvection(tiltDeg: number): number {
   return LEVEL_CONVECTION + leans * (UPWARD_CONVECTION - LEVEL_CONVECTION);
 }
 export const START_HUMIDITY = 0.5;
+/** Saturation grows by this share for each kelvin at 15 to 30 °C, and buffers' humidity: they only steady the step. */
+const SATURATION_GROWTH_PER_K = 0.06;
+const USUAL_HUMIDITY = 0.65;
 
 /** What the water depends on, written by the run: moment and weather before each hour, arrays before each step. */
 export interface MoistureInputs {
@@ -37,6 +40,8 @@ export interface MoistureInputs {
   readonly outdoors: Float64Array;
   readonly between: Float64Array;
   readonly zoneC: Float64Array;
+  /** mean of each zone's faces, in the mean of the step [°C] */
+  readonly radiantC: Float64Array;
   /** humidity ratio of each zone, moved on by the step [kg/kg dry air] */
   readonly ratio: Float64Array;
   /** relative humidity of each zone over water as a step begins, 0…1 */
@@ -97,6 +102,12 @@ export function createMoistureState(capacity: EngineCapacity) {
       pressurePerRatio: perZone(),
       /** 1 while the air is held at saturation, 2 once it turned out not to need it */
       heldAtSaturation: perZone(),
+      /** saturation at the mean temperature of walls, floor and ceiling [Pa] */
+      facesPa: perZone(),
+      /** latent heat of what they and furniture took up, still to be given to them [J] */
+      facesJ: perZone(),
+      /** about how much less heat they take by the kelvin they are warmer [W/K] */
+      facesWPerK: perZone(),
     },
     pane: {
       zoneOf: new Int32Array(capacity.panes),
@@ -131,6 +142,7 @@ export function loadMoistureState(
   zone.bufferHumidity.fill(START_HUMIDITY);
   zone.vapourPa.fill(START_HUMIDITY * saturationPressure(startC));
   zone.saturationPa.fill(saturationPressure(startC));
+  zone.facesPa.fill(saturationPressure(startC));
   model.zones.forEach(({ volumeM3 }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
   });
@@ -144,10 +156,11 @@ export function loadMoistureState(
 
 /** Storage and exchange of so many zones over a step. */
 export function setStateStep({ zone }: MoistureState, stepS: number, zones: number): void {
-  const { airKg, airPerS, bufferKg, bufferExchange } = zone;
+  const { airKg, airPerS, bufferKg, bufferExchange, facesWPerK } = zone;
   for (let z = 0; z < zones; z++) {
     airPerS[z] = airKg[z]! / stepS;
     bufferExchange[z] = (bufferKg[z]! * bufferedInStep(stepS)) / stepS;
+    facesWPerK[z] = LATENT_HEAT * SATURATION_GROWTH_PER_K * USUAL_HUMIDITY * bufferExchange[z]!;
   }
 }
 

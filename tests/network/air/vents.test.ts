@@ -250,7 +250,7 @@ test('a fan from the sunspace runs only while the rooms want heat it has, and sa
   const rated = fan.flow.reduce((a, b) => Math.max(a, b));
   const running = [...fan.flow.keys()].filter((hour) => fan.flow[hour]! > 0.99 * rated);
   // In the half-year that is not summer, in which nobody warms rooms that open windows cool.
-  expect(running.length).toBeGreaterThan(100);
+  expect(running.length).toBeGreaterThan(50);
   for (const hour of running) {
     expect(sunspace!.airC[hour]!).toBeGreaterThan(room!.airC[hour]!);
     expect(room!.airC[hour]!).toBeLessThan(22 + 1.5);
