@@ -56,17 +56,16 @@ export async function benchAgainstBefore(rounds: number, warmUps: number): Promi
 
 /** Times are of the example as it is drawn; errors of the same house with openers, or hands' chance would hide them. */
 function printHouse(house: string, schemes: readonly Scheme[], rounds: number, warmUps: number): void {
-  const drawnFor = ({ examples }: BenchEngine) => examples.find(({ id }) => id === house)!.design;
   const times = inTurn(
     schemes.map(({ engine, climate, options }) => {
-      const design = drawnFor(engine);
+      const design = drawnFor(engine, house);
       return () => void engine.run(design, climate, { ...options, lend: true });
     }),
     rounds,
     warmUps,
   );
   schemes.forEach(({ name, engine, climate, options }, i) => {
-    const opened = withOpeners(drawnFor(engine));
+    const opened = withOpeners(drawnFor(engine, house));
     const { heatPercent, rmsK } = errorOf(
       engine.run(opened, climate, options),
       engine.run(opened, climate, FINE),
@@ -82,12 +81,16 @@ function printHouse(house: string, schemes: readonly Scheme[], rounds: number, w
   });
 }
 
-/** Two hundred houses, no two alike, in one thread: what a batch costs. */
+/** Each engine's own drawing of a house that both know. */
+const drawnFor = ({ examples }: BenchEngine, house: string): Design =>
+  examples.find(({ id }) => id === house)!.design;
+
+/** Two hundred houses that both engines know, no two alike, in one thread: what a batch costs. */
 function printBatch(schemes: readonly Scheme[]): void {
   const times = inTurn(
     schemes.map(({ engine, climate }) => {
       const designs = Array.from({ length: BATCH }, (_, i) =>
-        varied(engine.examples[i % engine.examples.length]!.design, i),
+        varied(drawnFor(engine, HOUSES[i % HOUSES.length]!), i),
       );
       return () => {
         for (const design of designs) engine.run(design, climate, { lend: true }).heatKWh();
