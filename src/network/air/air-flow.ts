@@ -237,7 +237,7 @@ export function createAirFlow(
           stand(state, i);
           continue;
         }
-        wantDoor(opening, state, air, will, zone, otherOf[i]!);
+        wantDoor(opening, state, moment, air, will, zone, otherOf[i]!);
         operate(state, opening.control, moment);
       } else fans.beginHour(i, moment);
     }

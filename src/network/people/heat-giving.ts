@@ -2,7 +2,8 @@
 // and whether to go on out.
 
 import type { DoorOpening, HeatGiving } from '../../model/model.ts';
-import type { OpeningState } from './occupant-control.ts';
+import type { Moment } from '../hour/clock.ts';
+import { isBedtime, type OpeningState } from './occupant-control.ts';
 import { NIGHT_RUN_DOWN_K, RUN_DOWN_K, type Will } from './will.ts';
 import type { ZoneAir } from './zone-air.ts';
 
@@ -11,9 +12,11 @@ const DOOR_LEAD_K = 1;
 /** In summer nobody warms a room that is no colder than a night with open windows leaves it, less this [K]. */
 const UNDER_NIGHT_K = 1;
 
+/** What whoever keeps a door wants of it. With the last look of the day people shut it: a sunspace outcools the rooms by night. */
 export function wantDoor(
   opening: DoorOpening,
   state: OpeningState,
+  moment: Moment,
   air: ZoneAir,
   will: Will,
   zone: number,
@@ -24,7 +27,8 @@ export function wantDoor(
     state.open = state.wanted;
     return;
   }
-  if (givesHeat(opening, air, will, zone, other)) state.wanted = 1;
+  if (opening.control !== 'automatic' && isBedtime(moment)) state.wanted = 0;
+  else if (givesHeat(opening, air, will, zone, other)) state.wanted = 1;
   else if (!mayGiveOn(opening, air, will, zone, other)) state.wanted = 0;
 }
 

@@ -107,6 +107,18 @@ describe('who heats does not cool', () => {
   });
 });
 
+describe('nobody who lives there', () => {
+  const isNight = (hour: number) => hour % 24 < 7 || hour % 24 >= 22;
+
+  test('goes to bed with the door to the sunspace open', () => {
+    const { year } = runYear(houseOf('closed', { habit: 'attentive' }), climateOf('denver'));
+    const { open } = openingOf(year, 'door');
+    const hours = [...open.keys()].filter((hour) => open[hour]! > 0);
+    expect(hours.filter(isNight)).toEqual([]);
+    expect(hours.length).toBeGreaterThan(100);
+  });
+});
+
 describe('airing', () => {
   test('is done in hard frost, lasts ten minutes at most, and closes the books', () => {
     // A tight house, in which three people's water and breath stay.
