@@ -46,8 +46,15 @@ export interface Will {
   readonly season: Season;
   /** by zone */
   readonly rooms: Rooms;
-  /** how much the rooms want the heat of zones beside them kept: 0 not at all … 1, when those wait for KEPT_C of window-rules.ts; a room's heater is at work, or its air would wake a sleeper; what rooms are cooled to by day outside summer [°C], and whether it is summer for all of them, 0…1 */
-  readonly keeping: { share: number; heats: boolean; tieC: number; summer: number };
+  /** how much the rooms want the heat of zones beside them kept, and how much by night: 0 not at all … 1, when those wait for KEPT_C of window-rules.ts; a room's heater is at work, or its air would wake a sleeper; what rooms are cooled to by day outside summer [°C], and whether it is summer for all of them, and long since any was heated, 0…1 */
+  readonly keeping: {
+    share: number;
+    nightShare: number;
+    heats: boolean;
+    tieC: number;
+    summer: number;
+    unheated: number;
+  };
   load(model: Model): void;
   /** the schedule of an hour, or of so many, whose weather is written */
   beginHour(moment: Moment, hours: number): void;
@@ -102,11 +109,20 @@ function blankRooms(most: number) {
   };
 }
 
+const NOTHING_KEPT: Will['keeping'] = {
+  share: 0,
+  nightShare: 0,
+  heats: false,
+  tieC: Number.NEGATIVE_INFINITY,
+  summer: 1,
+  unheated: 1,
+};
+
 /** The will of a run, with room for so many zones; load() before use. */
 export function createWill(zonesMost: number, air: ZoneAir): Will {
   const season = blankSeason();
   const rooms = blankRooms(zonesMost);
-  const keeping = { share: 0, heats: false, tieC: Number.NEGATIVE_INFINITY, summer: 1 };
+  const keeping = { ...NOTHING_KEPT };
   let modelZones: readonly Zone[] = [];
   let zones = 0;
   let isLong = false;
@@ -115,7 +131,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     modelZones = model.zones;
     zones = model.zones.length;
     Object.assign(season, blankSeason());
-    Object.assign(keeping, { share: 0, heats: false, tieC: Number.NEGATIVE_INFINITY, summer: 1 });
+    Object.assign(keeping, NOTHING_KEPT);
     for (const column of Object.values(rooms)) column.fill(0);
     model.zones.forEach(({ id, people, thermostat }, z) => {
       rooms.hasHeater[z] = thermostat?.heatC ? 1 : 0;
@@ -161,9 +177,11 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
     const { zoneC, radiantC } = air;
     const count = zones;
     let kept = 0;
+    let nightKept = 0;
     let anyCold = false;
     let tieC = Number.NEGATIVE_INFINITY;
     let allSummer = 1;
+    let allUnheated = 1;
     for (let z = 0; z < count; z++) {
       const airC = zoneC[z]!;
       const felt = (airC + radiantC[z]!) / 2;
@@ -183,6 +201,7 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       nightTieC[z] = nightC[z]! + ABOVE_NIGHT_K;
       tieC = Math.max(tieC, dayTieC[z]!);
       allSummer = Math.min(allSummer, summer[z]!);
+      allUnheated = Math.min(allUnheated, forgotten);
       nightFeltC[z] = dayC[z]! + NIGHT_ABOVE_DAY_K;
       const nightFloorC = tied(windowsC[z]! - NIGHT_RUN_DOWN_K, nightTieC[z]!, summer[z]!);
       if (!isLong && (heats[z] === 1 || airC < nightFloorC - WAKING_COLD_K)) anyCold = true;
@@ -192,11 +211,15 @@ export function createWill(zonesMost: number, air: ZoneAir): Will {
       else if (felt < lowC) wantsCoolth[z] = 0;
       if (wantsCoolth[z] === 1) continue;
       kept = Math.max(kept, 1 - forgotten, season.welcomes * clamp01(highC - felt));
+      // By morning rooms that are warm enough now will be glad of it.
+      nightKept = Math.max(nightKept, 1 - forgotten, season.welcomes);
     }
     keeping.share = kept;
+    keeping.nightShare = nightKept;
     keeping.heats = anyCold;
     keeping.tieC = tieC;
     keeping.summer = allSummer;
+    keeping.unheated = allUnheated;
   }
 
   function dayFloorOf(opensAboveC: number, z: number): number {

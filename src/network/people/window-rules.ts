@@ -51,15 +51,18 @@ export function settleVent({ rule }: VentOpening, state: OpeningState, will: Wil
   const opens = rule.opensAboveC;
   if (isRoom[zone] === 0) {
     // Nor is a zone beside the rooms cooled by day further than these are.
-    const { share, tieC, summer: allSummer } = will.keeping;
+    const { share, nightShare, tieC, summer: allSummer, unheated: allUnheated } = will.keeping;
     const leastC = tied(opens, tieC + ABOVE_FLOOR_K, allSummer);
-    state.opensC = leastC + share * Math.max(0, KEPT_C - leastC);
+    const keptK = Math.max(0, KEPT_C - leastC);
+    state.opensC = leastC + share * keptK;
     state.floorC = state.opensC - RUN_DOWN_K;
-    state.nightFloorC = state.opensC - NIGHT_RUN_DOWN_K;
-    state.nightFeltC = Number.NEGATIVE_INFINITY;
+    const opensByNightC = leastC + nightShare * keptK;
+    state.nightFloorC = opensByNightC - NIGHT_RUN_DOWN_K;
+    state.nightFeltC = opensByNightC - RUN_DOWN_K;
     state.heats = will.keeping.heats;
     state.mayCoolByNight = true;
-    state.wallsCount = 0;
+    // Where nobody wants its heat it is left open while its walls are hot, though the air that comes in is cool.
+    state.wallsCount = Math.min(1 - share, allUnheated);
     return;
   }
   state.floorC = tied(opens - RUN_DOWN_K, dayTieC[zone]!, summer);
@@ -195,7 +198,7 @@ export function wantVent(
     (isRoom && state.heats) ||
     isShutBy(vent, state, air) ||
     isNoHelp(vent, state, air, coolC) ||
-    (isForTheNight && !state.mayCoolByNight) ||
+    (isForTheNight && !(state.mayCoolByNight && feltC > state.nightFeltC)) ||
     moment.leaves ||
     (isLeaving(control, moment) && (isHeatedLately || will.season.recentHighC > opensC + HOT_DAY_K))
   ) {

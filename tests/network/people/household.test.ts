@@ -117,6 +117,30 @@ describe('nobody who lives there', () => {
     expect(hours.filter(isNight)).toEqual([]);
     expect(hours.length).toBeGreaterThan(100);
   });
+
+  test('leaves the vents of a sunspace open in a cool night for rooms that are warm enough in the evening', () => {
+    const { year } = runYear(houseOf('closed', { habit: 'attentive', sunspaceM2: 6.5 }), climateOf('madrid'));
+    const { open } = openingOf(year, 'sunspace vents');
+    const [march, november] = [59 * 24, 304 * 24];
+    const inCoolSeason = [...open.keys()].filter((hour) => hour < march || hour >= november);
+    expect(inCoolSeason.filter((hour) => isNight(hour) && open[hour]! > 0)).toEqual([]);
+    // By day its greatest heat is let out.
+    expect(inCoolSeason.filter((hour) => open[hour]! > 0.05).length).toBeGreaterThan(5);
+  });
+
+  test('opens and shuts the vents of a hot sunspace by the hour', () => {
+    const { year } = runYear(houseOf('leaning', { habit: 'attentive' }), climateOf('tucson'));
+    const { open } = openingOf(year, 'sunspace vents');
+    let times = 0;
+    let alone = 0;
+    for (let hour = 1; hour < HOURS - 1; hour++) {
+      if (open[hour]! <= AIRED || open[hour - 1]! > AIRED) continue;
+      times++;
+      if (open[hour + 1]! <= AIRED) alone++;
+    }
+    expect(times).toBeGreaterThan(300);
+    expect(alone).toBeLessThan(0.3 * times);
+  });
 });
 
 describe('airing', () => {
