@@ -1,6 +1,7 @@
 // Whether a cover is wanted drawn, and what whoever draws it makes of that: its rule, the room, the sun on the window and
 // the hour in; how far it is drawn, and moves, out. Automatic control follows at once and is nobody's work; people act at
-// home and awake, forgetful ones when they think of it. Who leaves for the day draws the blinds of a room already warm.
+// home and awake, forgetful ones when they think of it. Who leaves for the day draws the blinds of a room already warm, and
+// opens what was drawn for the night though it is dark yet.
 // A rule lets go at a lower bar than it draws at: two fifths less sun, a degree and a half less warmth. Common practice,
 // no source; for the sun, controls reopen 50 to 100 W/m² lower (from memory, medium confidence).
 
@@ -98,6 +99,7 @@ export function tend(
   state.wanted = wantedShare(rule, signs, moment.month, state.wanted > 0, isLastLook);
   if (isPerson && rule.drawnBy === 'heat' && isLeaving(control, moment) && isWarm(rule, signs, true))
     state.wanted = signs.windSpeed > rule.mostWind ? 0 : rule.months[moment.month]!;
+  else if (isPerson && rule.drawnBy === 'night' && isLeaving(control, moment)) state.wanted = 0;
   if (state.wanted === state.drawn) {
     state.waitingH = 0;
     return;

@@ -116,3 +116,20 @@ test('who leaves for the day draws the blinds of a warm room before the sun is o
   for (let hour = 0; hour < 8; hour++) tend(cool, rule('heat'), 'away', CALM, momentOf(DAY + hour));
   expect(cool.drawn).toBe(0);
 });
+
+test('who leaves for the day before it is light does not leave the sun of the day shut out', () => {
+  const drawnByHour = (control: OpeningControl) => {
+    const state = openCover();
+    return Array.from({ length: 24 }, (_, hour) => {
+      const signs = { ...CALM, outdoorC: 2, isDark: hour < 9 || hour >= 17 };
+      tend(state, rule('night'), control, signs, momentOf(DAY + 24 + hour));
+      return state.drawn;
+    });
+  };
+  // Up at seven, gone before eight, back at five.
+  expect(drawnByHour('away').flatMap((drawn, hour) => (drawn > 0 ? [hour] : []))).toEqual(from(17, 24));
+  expect(drawnByHour('attentive').flatMap((drawn, hour) => (drawn > 0 ? [hour] : []))).toEqual([
+    ...from(7, 9),
+    ...from(17, 24),
+  ]);
+});
