@@ -2,6 +2,7 @@
 // runs them all. What is judged
 // and why: scan-faults.ts, no-fight.ts. The sum of a scan's judge is checked on made-up points.
 import { describe, expect, test } from 'vitest';
+import { reasonFor } from './explained.ts';
 import { orderFaults, runHabits } from './habits.ts';
 import { findFights } from './no-fight.ts';
 import { allScans, nameOf, runScan, type ScanPoint } from './scan.ts';
@@ -23,6 +24,15 @@ test.each(IN_THE_SUITE)('no cliff and no wrong sign: %s, from %d to %d', (name, 
   const whole = allScans().find((each) => nameOf(each) === name)!;
   const scan = { ...whole, knob: { ...whole.knob, from, to } };
   expect(faultsOf(scan, runScan(scan))).toEqual([]);
+});
+
+test('a scan that is left failing has its reason, and no other has', () => {
+  const explained = allScans().filter((scan) => reasonFor(scan) !== null);
+  expect(explained.map(nameOf)).toEqual(
+    ['attentive', 'automatic', 'away', 'forgetful'].map(
+      (habit) => `night set-point, leaning, madrid, ${habit}`,
+    ),
+  );
 });
 
 test('the closed house fares by who opens as common practice has it', () => {
