@@ -66,12 +66,13 @@ export default defineConfig(({ mode }) => {
 
 /**
  * Files share their workers, and with them what is loaded and compiled. The engine is loaded as Node loads it: as Vitest
- * rewrites modules, with every import a lookup, its loop takes twice the time. There are workers for all cores: threads of
- * a worker's own that compile and sweep beside it only take from the others.
+ * rewrites modules, with every import a lookup, its loop takes twice the time. By the loader for ES modules alone: the
+ * one for CommonJS too slows every array access once a package of that form came through it (docs/fast-loop.md). There are
+ * workers for all cores: threads of a worker's own that compile and sweep beside it only take from the others.
  */
 const SHARED = {
   isolate: false,
-  execArgv: ['--import', 'tsx', '--single-threaded'],
+  execArgv: ['--import', 'tsx/esm', '--single-threaded'],
   server: { deps: { external: [/\/src\/(?!app\/)/, /\/workers\//] } },
 };
 

@@ -19,7 +19,7 @@ export default async function startHost(project: TestProject): Promise<() => Pro
   // The environment of a test run would make another build than a person gets.
   const { NODE_ENV: _, ...env } = process.env;
   // As the workers of a run are started; see SHARED of vite.config.ts.
-  const words = ['--single-threaded', '--import', 'tsx', join(import.meta.dirname, 'host.ts')];
+  const words = ['--single-threaded', '--import', 'tsx/esm', join(import.meta.dirname, 'host.ts')];
   const child = spawn(process.execPath, words, {
     cwd: join(import.meta.dirname, '../..'),
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
