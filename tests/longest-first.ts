@@ -12,7 +12,6 @@ const LONGEST = [
   'matching/match',
   'faults/extremes',
   'cli/run-pool',
-  'cli/batch-recipe',
   'network/simulate',
   'network/covers/cover-scans',
   'soak/soak',

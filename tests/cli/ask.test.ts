@@ -12,29 +12,6 @@ test('questions are listed, a line each, and as JSON', async () => {
   expect(list.map(({ id }: { id: string }) => id)).toEqual(QUESTIONS.map(({ id }) => id));
 });
 
-test('an answer as JSON holds site, limit, the runs behind it and the finding', async () => {
-  const answer = JSON.parse(
-    await outputOf(askCommand, 'open-or-closed', 'modest', '--workers', '1', '--json'),
-  );
-  expect(answer).toMatchObject({
-    question: 'open-or-closed',
-    design: 'Larkspur Bench, the modest one',
-    complete: true,
-    criterion: { id: 'adaptive-II', aboveC: null, hours: 262 },
-  });
-  expect(answer.site.name).toContain('Denver');
-  expect(answer.runs.map(({ id }: { id: string }) => id)).toEqual([
-    'by-need',
-    'open',
-    'shut',
-    'left-open',
-    'none',
-  ]);
-  for (const { figures } of answer.runs) expect(figures.heatingKWh).toBeGreaterThan(0);
-  expect(answer.finding.text).toMatch(/\d/);
-  expect(answer.finding.figures.closedHeatingKWh).toBe(answer.runs[0].figures.heatingKWh);
-});
-
 test('an answer as text opens with its finding and closes with its limit, which can be set', async () => {
   const limit = ['--above', '28', '--hours', '50', '--workers', '1'];
   const text = await outputOf(askCommand, 'who-opens-the-vents', 'modest', ...limit);
