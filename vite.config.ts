@@ -42,13 +42,9 @@ export default defineConfig(({ mode }) => {
           test: {
             name: 'unit',
             include: ['tests/**/*.test.{ts,tsx}'],
-            exclude: ['tests/published/**', 'tests/browser/**'],
+            exclude: ['tests/browser/**'],
             ...SHARED,
           },
-        },
-        {
-          extends: true,
-          test: { name: 'published', include: ['tests/published/**/*.test.ts'], ...SHARED },
         },
         {
           extends: true,

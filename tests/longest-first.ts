@@ -10,6 +10,9 @@ const LONGEST = [
   'scans/scans',
   'cli/report',
   'matching/match',
+  'published/monthly-normals-houses',
+  'network/books/books',
+  'published/typical-years',
   'faults/extremes',
   'cli/run-pool',
   'network/simulate',
@@ -36,7 +39,7 @@ const LONGEST = [
   'browser/numbers',
 ];
 /** Of the projects, after the longest files of the engine; the unit files, most of which are short, fill the cores at the end. */
-const PROJECTS = ['browser', 'published', 'unit'];
+const PROJECTS = ['browser', 'unit'];
 
 export class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

@@ -25,7 +25,7 @@ async function main(): Promise<number> {
   try {
     const run = spawnSync(
       process.execPath,
-      [join(ROOT, 'node_modules/vitest/vitest.mjs'), 'run', '--project', 'published'],
+      [join(ROOT, 'node_modules/vitest/vitest.mjs'), 'run', '--project', 'unit', 'tests/published/'],
       { cwd: ROOT, encoding: 'utf8', env: { ...process.env, DAYSTONE_LEDGER: ledger, NO_COLOR: '1' } },
     );
     const rows = existsSync(ledger) ? rowsOf(readFileSync(ledger, 'utf8')) : [];
