@@ -68,6 +68,7 @@ export default defineConfig(({ mode }) => {
  */
 const SHARED = {
   isolate: false,
+  setupFiles: 'tests/equal-columns.ts',
   execArgv: ['--import', 'tsx/esm', '--single-threaded'],
   server: { deps: { external: [/\/src\/(?!app\/)/, /\/workers\//] } },
 };
