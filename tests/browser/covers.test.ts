@@ -8,10 +8,9 @@ const served = await sharedSite('plain');
 
 test('a blind is added in words, changed behind its fold, carried by a link and taken off by undo', async () => {
   const { page, complaints, close } = await openPage(served, {
+    left: 'modest',
     permissions: ['clipboard-read', 'clipboard-write'],
   });
-  await settledFigure(page, 'house-overheated');
-  await page.locator('.head-example select').selectOption('modest');
   await page.fill('input[data-path="glass.otherShareOfFloor"]', '15');
   const bare = await settledFigure(page, 'house-overheated');
   await page.locator('summary', { hasText: /^Shades and covers$/ }).click();
@@ -51,9 +50,7 @@ test('a blind is added in words, changed behind its fold, carried by a link and 
 });
 
 test('a wood stove is found by its name, chosen, told by its wood and undone in one step each', async () => {
-  const { page, complaints, close } = await openPage(served);
-  await settledFigure(page, 'heating');
-  await page.locator('.head-example select').selectOption('modest');
+  const { page, complaints, close } = await openPage(served, { left: 'modest' });
   const drawn = await settledFigure(page, 'heating');
   await page.fill('[data-inputs="search"]', 'wood stove');
   await page.locator('[data-heat="kind"]').selectOption('stove');

@@ -12,7 +12,9 @@ import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const sheet = onePage(served);
+/** What goes wrong is the same in every house; this one's years take least. */
+const house = { left: 'modest' } as const;
+const sheet = onePage(served, house);
 
 const HOSTILE = join(import.meta.dirname, '../data/hostile');
 const TILT = 'input[data-path="glass.tiltDeg"]';
@@ -125,7 +127,7 @@ test('with the storage full the page says so once, works on, and loses nothing k
 });
 
 test('two tabs: each keeps its sheet, versions are shared, and a tab that is gone leaves its sheet as a version', async () => {
-  const { page: one, complaints, close } = await openPage(served);
+  const { page: one, complaints, close } = await openPage(served, house);
   await settled(one);
   const two = await nextTab(one.context());
   await one.fill(TILT, '50');
@@ -162,7 +164,10 @@ test('two tabs: each keeps its sheet, versions are shared, and a tab that is gon
 });
 
 test('a link opened beside a sheet leaves the sheet as a version of the next visit', async () => {
-  const { page, close } = await openPage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
+  const { page, close } = await openPage(served, {
+    ...house,
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
   await settled(page);
   await page.click('text=Copy link');
   await page.waitForFunction(() => location.hash.startsWith('#design='));
@@ -184,7 +189,7 @@ test('a link opened beside a sheet leaves the sheet as a version of the next vis
 });
 
 test('a worker that is killed is replaced: told at once, and when it dies without a word', async () => {
-  const { page, close } = await openPage(served);
+  const { page, close } = await openPage(served, house);
   await page.clock.install();
   const before = await settled(page);
   const ended = page.workers()[0]!.waitForEvent('close');
@@ -211,7 +216,7 @@ test('a worker that is killed is replaced: told at once, and when it dies withou
 });
 
 test('a tab that dies comes back with its design and its steps of undo', async () => {
-  const { page, close } = await openPage(served);
+  const { page, close } = await openPage(served, house);
   await settled(page);
   const first = await page.inputValue(TILT);
   await page.fill(TILT, '66');
@@ -257,7 +262,7 @@ test('a tab sent to the background has kept the last change already', async () =
 });
 
 test('a clock set back by years, or ahead, changes nothing', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints, close } = await openPage(served, house);
   await page.clock.install();
   await settled(page);
   const first = await page.inputValue(TILT);
@@ -320,11 +325,10 @@ test('a page kept from an earlier visit says that a newer one is ready, and take
   const folder = join(await scratchFolder(), 'site');
   cpSync(served.folder, folder, { recursive: true });
   const site = await serveFolder(folder);
-  const { page, complaints, close } = await openPage({
-    ...site,
-    browser: served.browser,
-    options: { serviceWorkers: 'allow' },
-  });
+  const { page, complaints, close } = await openPage(
+    { ...site, browser: served.browser, options: { serviceWorkers: 'allow' } },
+    house,
+  );
   await settled(page);
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await page.reload();

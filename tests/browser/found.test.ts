@@ -14,7 +14,7 @@ import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const thePage = onePage(served, { cores: 'all' });
+const thePage = onePage(served, { left: 'modest', cores: 'all' });
 const HOUR = 3_600_000;
 const DAYS = 7;
 const files = {
@@ -74,8 +74,6 @@ const toldDays = (page: Page) =>
 
 test('from files to a version kept, by keyboard where it matters', async () => {
   const { page, complaints } = await thePage();
-  await page.selectOption('.head-example select', 'modest');
-  await settledFigure(page, 'heating');
   const drawn = await page.inputValue('.head-name input');
   await page.focus('a[href="#found"]');
   await page.keyboard.press('Enter');

@@ -6,7 +6,7 @@ import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const sheet = onePage(served);
+const openClosed = onePage(served, { left: 'closed' });
 
 /** Handles of the closed-off example, with a way to drag each [px] that must change its number. */
 const DRAGS: readonly (readonly [string, number, number])[] = [
@@ -28,13 +28,6 @@ async function boxInSight(page: Page, id: string) {
   await settledFigure(page, 'heating');
   await page.locator('div.section-drawing').scrollIntoViewIfNeeded();
   return page.locator(`[data-handle="${id}"] .handle-knob`).boundingBox();
-}
-
-async function openClosed() {
-  const opened = await sheet();
-  await opened.page.locator('.head-example select').selectOption('closed');
-  await settledFigure(opened.page, 'house-overheated');
-  return opened;
 }
 
 test('every handle moves its number under the mouse, undo takes the drag back in one step, and figures follow before it ends', async () => {

@@ -9,7 +9,7 @@ import { openPage, settledFigure } from './served-page.ts';
 import { bytesOf, scratchFolder, sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const sheet = onePage(served, { permissions: ['clipboard-read', 'clipboard-write'] });
+const sheet = onePage(served, { left: 'modest', permissions: ['clipboard-read', 'clipboard-write'] });
 const folder = await scratchFolder();
 
 const climateFile = (id: string) => readFileSync(new URL(`../../climates/${id}.txt`, import.meta.url));
@@ -69,7 +69,7 @@ test('a design goes to a file and comes back; a file that is none is named and c
   await settledFigure(page, 'house-overheated');
   await page.fill('input[data-path="glass.tiltDeg"]', '81');
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('text=Save file')]);
-  expect(download.suggestedFilename()).toBe('larkspur-bench-the-leaning-one.daystone.json');
+  expect(download.suggestedFilename()).toBe('larkspur-bench-the-modest-one.daystone.json');
   const text = (await bytesOf(download)).toString('utf8');
   expect(JSON.parse(text)).toMatchObject({ version: 1, glass: { tiltDeg: 81 } });
   await page.fill('input[data-path="glass.tiltDeg"]', '60');
@@ -112,6 +112,7 @@ test('a weather file dropped on the page becomes the place, and is there after a
 
 test('two versions stand side by side with the better figure marked', async () => {
   const { page, complaints } = await sheet();
+  await page.selectOption('.head-example select', 'closed');
   await settledFigure(page, 'house-overheated');
   await page.click('.version-keep button');
   await page.selectOption('select[data-path="sunspace.join"]', 'none');
@@ -139,7 +140,7 @@ test('two versions stand side by side with the better figure marked', async () =
 });
 
 test('with the network gone the page opens again, computes another place, and finds places once it has fetched their list', async () => {
-  const { page, complaints, close } = await openPage(served, { serviceWorkers: 'allow' });
+  const { page, complaints, close } = await openPage(served, { left: 'modest', serviceWorkers: 'allow' });
   await settledFigure(page, 'house-overheated');
   await page.evaluate(async () => {
     const { serviceWorker } = navigator;

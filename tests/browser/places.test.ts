@@ -12,6 +12,7 @@ const served = await sharedSite('plain');
 
 test('a place is searched, looked up, corrected and stood in', async () => {
   const { page, complaints, close } = await openPage(served, {
+    left: 'modest',
     viewport: { width: 390, height: 844 },
     ranges: 'by itself',
   });

@@ -4,19 +4,12 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violations } from './axe-violations.ts';
 import { onePage } from './one-page.ts';
-import { type OpenPage, settledFigure } from './served-page.ts';
+import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const sheet = onePage(served, { cores: 'all' });
-
 /** The page with the house of one zone, whose years take half the time of the others'. */
-async function openModest(): Promise<OpenPage> {
-  const opened = await sheet();
-  await opened.page.selectOption('.head-example select', 'modest');
-  await settledFigure(opened.page, 'house-overheated');
-  return opened;
-}
+const openModest = onePage(served, { left: 'modest', cores: 'all' });
 
 /** Open the panel if need be, ask, and wait for the whole answer. */
 async function ask(page: Page, question: string): Promise<void> {
@@ -137,7 +130,8 @@ test('who opens the vents is answered in a table, marked old when design, climat
 });
 
 test('closing the sunspace off by hand gives the house that the answer promised, says what came along, and a row can be drawn', async () => {
-  const { page, complaints } = await sheet();
+  const { page, complaints } = await openModest();
+  await page.selectOption('.head-example select', 'leaning');
   await settledFigure(page, 'house-humid');
   await page.selectOption('select[data-path="sunspace.join"]', 'closed');
   expect(await page.locator('.notices').textContent()).toContain('an ordinary door');

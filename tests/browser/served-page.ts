@@ -1,6 +1,7 @@
 // The built page in a browser. Every test file connects to the one browser of the run; programs outside the tests bring
 // their own.
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { EXAMPLES } from '../../src/design/examples.ts';
 import { CHROMIUM_ARGS, type Served, serveSite } from './built-site.ts';
 import { findChromium } from './find-chromium.ts';
 
@@ -38,6 +39,8 @@ export interface PageOptions extends BrowserContextOptions {
   readonly ranges?: 'when asked' | 'by itself';
   readonly inputs?: 'all' | 'first';
   readonly cores?: 1 | 'all';
+  /** the example that somebody left here who comes back; absent for the first visit, which opens on the sample */
+  readonly left?: string;
   readonly before?: () => void;
   readonly watch?: (page: Page) => void;
 }
@@ -53,6 +56,7 @@ export async function openPage(
     ranges = 'when asked',
     inputs = 'all',
     cores = 1,
+    left,
     before,
     watch,
     ...contextOptions
@@ -67,6 +71,7 @@ export async function openPage(
   if (ranges === 'when asked') await context.addInitScript(leaveRanges);
   if (cores === 1) await context.addInitScript(haveOneCore);
   if (inputs === 'all') await context.addInitScript(showAllInputs);
+  if (left !== undefined) await context.addInitScript(leaveSheet, keptSheet(left));
   if (before) await context.addInitScript(before);
   const page = await context.newPage();
   const complaints = complaintsOf(page);
@@ -109,6 +114,17 @@ function showAllInputs(): void {
   } catch {
     // A window that keeps nothing has them folded.
   }
+}
+
+/** A year of the sample takes twice the time of the house without a sunspace, and few tests are about the first visit. */
+function leaveSheet(kept: string): void {
+  if (localStorage.getItem('daystone.sheet') === null) localStorage.setItem('daystone.sheet', kept);
+}
+
+/** What a tab that is gone leaves behind of an example. */
+function keptSheet(example: string): string {
+  const { design } = EXAMPLES.find(({ id }) => id === example)!;
+  return JSON.stringify({ tab: 'gone', stamp: 'gone', design, earlier: [], others: [], versions: [] });
 }
 
 /** What a page's console and uncaught errors say from now on. */

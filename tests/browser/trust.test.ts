@@ -13,7 +13,7 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const served = await sharedSite('plain');
 
 test('every source is listed with its rows, and the way back leads to the sheet', async () => {
-  const { page, complaints, close } = await openPage(served);
+  const { page, complaints, close } = await openPage(served, { left: 'modest' });
   await settledFigure(page, 'house-overheated');
   await page.click('.sheet-foot a[href="#trust"]');
   await page.waitForSelector('.trust-view');
