@@ -8,7 +8,7 @@ import { bytesOf, sharedSite } from './shared-browser.ts';
 const served = await sharedSite('plain');
 
 test('prices stand beside quantities, and money beside changes', async () => {
-  const { page, complaints, close } = await openPage(served, { acts: 'open' });
+  const { page, complaints, close } = await openPage(served, { left: 'closed', acts: 'open' });
   await settledFigure(page, 'house-overheated');
   await page.waitForSelector('.acts li');
   // Days stand before there is any price.
@@ -22,17 +22,17 @@ test('prices stand beside quantities, and money beside changes', async () => {
   await field('concrete floor').fill('cheap');
   await field('concrete floor').press('Tab');
   expect(await field('concrete floor').getAttribute('aria-invalid')).toBe('true');
-  // The slab of the example: (110 + 13.5 × 2.4 − 16) m² × 0.1 m = 12.64 m³; at 200 a cubic metre 2528.
+  // The slab of the example: (110 + 9 × 2.2 − 6) m² × 0.1 m = 12.38 m³; at 200 a cubic metre 2476.
   await field('concrete floor').fill('200');
   await field('concrete floor').press('Enter');
   const cost = page.locator('[data-item="concrete floor"] .bill-cost');
-  expect(await cost.textContent()).toBe('CHF 2,530');
+  expect(await cost.textContent()).toBe('CHF 2,480');
   await field('concrete floor').fill('300');
   await page.waitForFunction(
-    () => document.querySelector('[data-item="concrete floor"] .bill-cost')!.textContent === 'CHF 3,790',
+    () => document.querySelector('[data-item="concrete floor"] .bill-cost')!.textContent === 'CHF 3,710',
   );
   await field('concrete floor').press('Escape');
-  expect(await cost.textContent()).toBe('CHF 2,530');
+  expect(await cost.textContent()).toBe('CHF 2,480');
   for (const item of await page
     .locator('.bill li')
     .evaluateAll((rows) => rows.map((row) => row.dataset.item!))) {
@@ -44,7 +44,7 @@ test('prices stand beside quantities, and money beside changes', async () => {
   expect(await violations(page)).toEqual([]);
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('[data-prices="save"]')]);
   const table = (await bytesOf(download)).toString('utf8');
-  expect(table).toContain('concrete floor,Concrete slab,12.64,m³,200,2528');
+  expect(table).toContain('concrete floor,Concrete slab,12.38,m³,200,2476');
   expect(table).toContain('CHF');
   await page.setInputFiles('input[aria-label="Open a table of prices"]', {
     name: 'bad.csv',
@@ -64,7 +64,7 @@ test('prices stand beside quantities, and money beside changes', async () => {
   await page.locator('a[href="#build"]').first().click();
   await page.waitForSelector('.bill li');
   expect(await field('concrete floor').inputValue()).toBe('152.911');
-  expect(await cost.textContent()).toBe('CHF 2,530');
+  expect(await cost.textContent()).toBe('CHF 2,480');
   await page.click('text=Back to the sheet');
 
   // A link holds the prices only where that is asked for, and then they are offered.
