@@ -1,6 +1,6 @@
-// The order of test files. Those that take longest begin, so that no core ends with one of them alone; files of the engine
-// come before the browser's, whose pages are built meanwhile. After them file by file of one project and one environment,
-// for a worker is handed on, with all that it has loaded and compiled, only to a file that wants one like it.
+// The order of test files: those of one project together, for a worker is handed on, with all that it has loaded and
+// compiled, only to a file of its project. The engine's come first, while the pages for the browser's are built. Of each
+// project those that take longest begin, so that no core ends with one of them alone.
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** As the list says that closes a run. A file that is not here comes after those of its project that are. */
@@ -22,24 +22,30 @@ const LONGEST = [
   'cli/ask',
   'browser/faults',
   'browser/weather',
-  'browser/report',
   'browser/questions',
-  'browser/everyone',
+  'browser/report',
   'browser/rooms',
-  'browser/keeping',
-  'browser/newcomer',
+  'browser/everyone',
   'browser/places',
+  'browser/question-pool',
+  'browser/keeping',
   'browser/found',
-  'browser/build',
-  'browser/door',
   'browser/first-visit',
+  'browser/newcomer',
   'browser/verdict',
+  'browser/door',
   'browser/handles',
+  'browser/build',
+  'browser/why',
+  'browser/covers',
+  'browser/soak',
   'browser/phone',
   'browser/numbers',
+  'browser/trust',
+  'browser/take',
+  'browser/one-file',
 ];
-/** Of the projects, after the longest files of the engine; the unit files, most of which are short, fill the cores at the end. */
-const PROJECTS = ['browser', 'unit'];
+const PROJECTS = ['unit', 'browser'];
 
 export class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -47,8 +53,7 @@ export class LongestFirst extends BaseSequencer {
       const found = LONGEST.findIndex((name) => moduleId.endsWith(`/tests/${name}.test.ts`));
       return found < 0 ? LONGEST.length : found;
     };
-    const turn = (file: TestSpecification) =>
-      file.project.name === 'unit' && place(file) < LONGEST.length ? -1 : PROJECTS.indexOf(file.project.name);
+    const turn = ({ project }: TestSpecification) => PROJECTS.indexOf(project.name);
     return (await super.sort(files)).toSorted(
       (one, other) => turn(one) - turn(other) || place(one) - place(other),
     );
