@@ -29,6 +29,7 @@ const LONGEST = [
   'browser/places',
   'browser/question-pool',
   'browser/keeping',
+  'browser/from-the-sheet',
   'browser/found',
   'browser/first-visit',
   'browser/newcomer',
@@ -36,13 +37,10 @@ const LONGEST = [
   'browser/door',
   'browser/handles',
   'browser/build',
-  'browser/why',
   'browser/covers',
   'browser/soak',
   'browser/phone',
   'browser/numbers',
-  'browser/trust',
-  'browser/take',
   'browser/one-file',
 ];
 const PROJECTS = ['unit', 'browser'];

@@ -7,16 +7,22 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 /** The rules of those tags that look at colours. */
 const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
+const RUN_ONLY = {
+  all: { runOnly: { type: 'tag', values: TAGS } },
+  colours: { runOnly: { type: 'rule', values: COLOUR_RULES } },
+  every: {},
+};
 
 /**
  * One line a violation, of the whole page or of one part: rule and the first element it is about.
  *
- * @param rules all of them, or those that look at colours, for a look that differs from one seen before by its colours only
+ * @param rules all of WCAG, or those of them that look at colours, for a look that differs from one seen before by its colours
+ * only; or every rule that axe has, good practice too
  */
 export async function violations(
   page: Page,
   part = 'html',
-  rules: 'all' | 'colours' = 'all',
+  rules: 'all' | 'colours' | 'every' = 'all',
 ): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE);
   return page.evaluate(
@@ -30,7 +36,7 @@ export async function violations(
         };
       };
       const { violations: found } = await axe.run(part, {
-        runOnly,
+        ...runOnly,
         // What passes is not described element by element.
         resultTypes: ['violations'],
       });
@@ -40,7 +46,7 @@ export async function violations(
       );
     },
     {
-      runOnly: rules === 'all' ? { type: 'tag', values: TAGS } : { type: 'rule', values: COLOUR_RULES },
+      runOnly: RUN_ONLY[rules],
       part,
     },
   );

@@ -76,6 +76,15 @@ test('in the report axe finds nothing, light and dark, wide and narrow, and noth
   await expectReflow(page);
 });
 
+test('on a phone in the dark nothing is wider than the screen', async () => {
+  const { page, complaints } = await sheet();
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.setViewportSize({ width: 390, height: 844 });
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(width).toBeLessThanOrEqual(390);
+  expect(complaints).toEqual([]);
+});
+
 test('the keyboard alone reaches a number, a handle and an hour', async () => {
   const { page } = await sheet();
   const before = await settledFigure(page, 'house-overheated');

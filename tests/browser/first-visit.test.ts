@@ -1,12 +1,9 @@
-// The built page as a first visitor meets it: an example with its year computed, nothing in the console, and figures
-// that follow the numbers.
+// The built page as a first visitor meets it: an example with its year computed, and nothing in the console.
 import { expect, test } from 'vitest';
-import { onePage } from './one-page.ts';
 import { openPage, settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
-const sheet = onePage(served);
 
 interface Seen {
   verdict: string;
@@ -89,26 +86,4 @@ test('the page opens on an example that was run when it was built, the run in th
     calm === 0 ? /for this design$/ : new RegExp(`${calm} of them serious`),
   );
   await close();
-});
-
-test('raising the glazing share raises the overheated hours', async () => {
-  const { page, complaints } = await sheet();
-  await settledFigure(page, 'house-overheated');
-  await page.selectOption('select[data-path="sunspace.join"]', 'none');
-  await page.selectOption('select[data-path="glass.basis"]', 'share-of-floor');
-  await page.fill('input[data-path="glass.value"]', '10');
-  const few = await settledFigure(page, 'house-overheated');
-  await page.fill('input[data-path="glass.value"]', '30');
-  const many = await settledFigure(page, 'house-overheated');
-  expect(many).toBeGreaterThan(few + 50);
-  expect(complaints).toEqual([]);
-});
-
-test('on a phone in the dark nothing is wider than the screen', async () => {
-  const { page, complaints } = await sheet();
-  await page.emulateMedia({ colorScheme: 'dark' });
-  await page.setViewportSize({ width: 390, height: 844 });
-  const width = await page.evaluate(() => document.documentElement.scrollWidth);
-  expect(width).toBeLessThanOrEqual(390);
-  expect(complaints).toEqual([]);
 });

@@ -206,3 +206,16 @@ test('what no longer fits is told beside its field with a choice, and comes back
   expect(await page.inputValue(GLASS)).toBe(built);
   expect(complaints).toEqual([]);
 });
+
+test('raising the glazing share raises the overheated hours', async () => {
+  const { page, complaints } = await sheet();
+  await settledFigure(page, 'house-overheated');
+  await page.selectOption('select[data-path="sunspace.join"]', 'none');
+  await page.selectOption('select[data-path="glass.basis"]', 'share-of-floor');
+  await page.fill('input[data-path="glass.value"]', '10');
+  const few = await settledFigure(page, 'house-overheated');
+  await page.fill('input[data-path="glass.value"]', '30');
+  const many = await settledFigure(page, 'house-overheated');
+  expect(many).toBeGreaterThan(few + 50);
+  expect(complaints).toEqual([]);
+});
