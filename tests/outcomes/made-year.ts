@@ -6,7 +6,10 @@ import { HOURS } from '../../src/weather/typical-year.ts';
 type ByHour = number | ((hour: number) => number);
 
 export function hourly(value: ByHour): Float64Array {
-  return Float64Array.from({ length: HOURS }, (_, hour) => (typeof value === 'number' ? value : value(hour)));
+  const column = new Float64Array(HOURS);
+  if (typeof value === 'number') return column.fill(value);
+  for (let hour = 0; hour < HOURS; hour++) column[hour] = value(hour);
+  return column;
 }
 
 export interface MadeZone {
