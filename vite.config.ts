@@ -15,7 +15,12 @@ export default defineConfig(({ mode }) => {
     base: './',
     publicDir: oneFile ? false : 'public',
     worker: { format: oneFile ? 'iife' : 'es' },
-    build: { target: 'es2022', emptyOutDir: !oneFile, chunkSizeWarningLimit: oneFile ? 6000 : 500 },
+    build: {
+      target: 'es2022',
+      emptyOutDir: !oneFile,
+      chunkSizeWarningLimit: oneFile ? 6000 : 700,
+      ...(!oneFile && { rolldownOptions: { output: { codeSplitting: FIRST_IN_ONE } } }),
+    },
     resolve: { alias: oneFile ? ONE_FILE_PARTS : [] },
     plugins: oneFile
       ? [
@@ -72,6 +77,9 @@ const SHARED = {
   execArgv: ['--import', 'tsx/esm', '--single-threaded'],
   server: { deps: { external: [/\/src\/(?!app\/)/, /\/workers\//] } },
 };
+
+/** What the first paint waits for comes in one file: in forty small ones, six at a time, it took a fifth of a second longer. */
+const FIRST_IN_ONE = { groups: [{ name: 'first', tags: ['$initial' as const] }] };
 
 /** What a page opened from disk may not fetch is carried inside it. */
 const ONE_FILE_PARTS = [
