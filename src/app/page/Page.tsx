@@ -120,11 +120,6 @@ function Sheet({ isShown }: { isShown: boolean }) {
             />
             <FactLine />
             <DivideOffer />
-            <p class="build-way">
-              <a class="button is-quiet" href="#build">
-                What it takes to build
-              </a>
-            </p>
             <FitLines />
           </section>
           <AskPanel />

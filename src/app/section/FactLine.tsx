@@ -1,5 +1,5 @@
-// One line under the section: the glass against both things the trade counts it by, and the mass for it. It follows
-// the hand at once, since it needs no year.
+// One line under the section: the glass against both things the trade counts it by, and the mass for it, and the way to what
+// all of it takes to build. It follows the hand at once, since it needs no year.
 
 import { geometryOf } from '../../design/geometry.ts';
 import { quantityText } from '../parts/number-text.ts';
@@ -28,6 +28,9 @@ export function FactLine() {
           <b>{value}</b> {label}
         </li>
       ))}
+      <li>
+        <a href="#build">What it takes to build, in your own prices</a>
+      </li>
     </ul>
   );
 }

@@ -109,10 +109,7 @@ function ActsBox() {
   return (
     <div ref={box} class={help === null ? 'acts-box is-waiting' : 'acts-box'} style={{ minHeight: kept }}>
       <Acts help={help} isMade={isMade} />
-      <div class="acts-foot">
-        <WeightsBox />
-        <a href="#build">What it takes to build, in your own prices</a>
-      </div>
+      <WeightsBox />
     </div>
   );
 }
