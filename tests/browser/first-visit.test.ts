@@ -104,3 +104,38 @@ test('the page opens on an example that was run when it was built, the run in th
   );
   await close();
 });
+
+test('on the way to an own house a wrong number is not passed over, and a step back loses no answer', async () => {
+  const { page, complaints, close } = await openPage(served);
+  const floor = '[data-field="start-floor"]';
+  const place = '[data-start="climate"]';
+  await page.click('[data-act="own"]');
+  await page.selectOption(place, 'tucson');
+  await page.click(floor);
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('99999');
+  await page.click('[data-start="go"]');
+  expect(await page.evaluate(() => location.hash)).toBe('#own');
+  expect(await page.evaluate(() => (document.activeElement as HTMLElement).dataset.field)).toBe(
+    'start-floor',
+  );
+  expect(await page.textContent('.limited-field.is-wrong')).toContain('Give a number from');
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('88');
+  await page.keyboard.press('Tab');
+  await page.goBack();
+  await page.waitForSelector('.sheet:not([hidden])');
+  await page.goForward();
+  await page.waitForSelector(floor);
+  expect([await page.inputValue(place), await page.inputValue(floor)]).toEqual(['tucson', '88.0']);
+  // Pressed twice by mistake, it is one step to be undone.
+  await page.dblclick('[data-start="go"]');
+  await page.waitForSelector('.sheet:not([hidden])');
+  await settledFigure(page, 'house-overheated');
+  expect(await page.inputValue('[data-path="house.floorAreaM2"]')).toBe('88');
+  expect(await page.inputValue('select[data-path="climate"]')).toBe('tucson');
+  await page.click('text=Undo');
+  expect(await page.textContent('.verdict')).toContain('sample house');
+  expect(complaints).toEqual([]);
+  await close();
+});

@@ -44,6 +44,13 @@ test('a link holds the whole design and opens in a fresh profile', async () => {
   expect(await second.page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('72');
   expect(second.complaints).toEqual([]);
   await second.close();
+  // The link leaves the address with the next change: a visit later it would bring the house of before.
+  await first.page.fill('input[data-path="glass.tiltDeg"]', '71');
+  await first.page.waitForFunction(() => location.hash === '');
+  await settledFigure(first.page, 'house-overheated');
+  await first.page.reload();
+  await settledFigure(first.page, 'house-overheated');
+  expect(await first.page.inputValue('input[data-path="glass.tiltDeg"]')).toBe('71');
 });
 
 test('a broken link and a broken file say what is wrong and change nothing', async () => {

@@ -27,6 +27,7 @@ import {
   NO_MONEY_SAYS,
 } from '../../quantities/words.ts';
 import { wantedItems } from '../../questions/wanted-items.ts';
+import { putInAddress } from '../keeping/link-in-address.ts';
 import { saveFile } from '../keeping/save-file.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { FilePicker } from '../parts/FilePicker.tsx';
@@ -263,7 +264,7 @@ function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; syste
       () => true,
       () => false,
     );
-    if (!copied) history.replaceState(null, '', address);
+    if (!copied) putInAddress(address, workspace.design);
     tell(
       'news',
       `The link is ${copied ? 'copied' : 'in the address bar'}; it holds the design and your prices.`,

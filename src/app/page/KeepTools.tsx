@@ -1,6 +1,7 @@
 // Save, open, link, report: what takes the design out of the browser and back in.
 
 import { useRef } from 'preact/hooks';
+import { putInAddress } from '../keeping/link-in-address.ts';
 import { saveFile } from '../keeping/save-file.ts';
 import { FilePicker } from '../parts/FilePicker.tsx';
 import { useSession } from '../state/session-context.ts';
@@ -20,7 +21,7 @@ export function KeepTools() {
   };
   const share = async () => {
     const address = await session.linkOf(design.value);
-    history.replaceState(null, '', address);
+    putInAddress(address, design);
     const copied = await navigator.clipboard?.writeText(address).then(
       () => true,
       () => false,
@@ -44,7 +45,7 @@ export function KeepTools() {
       () => true,
       () => false,
     );
-    if (!copied) history.replaceState(null, '', address);
+    if (!copied) putInAddress(address, design);
     session.tell(
       'news',
       `The link for a client is ${copied ? 'copied' : 'in the address bar'}; it holds the design and every version.`,

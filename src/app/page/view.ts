@@ -6,6 +6,9 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 /** Views whose address is their name. */
 const NAMED = ['own', 'report', 'build', 'trust', 'found', 'protocol'] as const;
 
+/** The second press of a double click is not meant for the view that the first has brought [ms]. */
+const SECOND_PRESS_MS = 300;
+
 export type View = 'sheet' | 'client' | (typeof NAMED)[number];
 
 /** The view an address asks for. */
@@ -42,6 +45,13 @@ export function useView(): View {
     if (shown.current === view) return;
     shown.current = view;
     window.scrollTo({ top: view === 'sheet' ? scrolled.current : 0, behavior: 'instant' });
+    const { classList } = document.documentElement;
+    classList.add('is-just-shown');
+    const timer = setTimeout(() => classList.remove('is-just-shown'), SECOND_PRESS_MS);
+    return () => {
+      clearTimeout(timer);
+      classList.remove('is-just-shown');
+    };
   }, [view]);
   return view;
 }

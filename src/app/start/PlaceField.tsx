@@ -22,10 +22,13 @@ interface PlaceFieldProps {
 const FAR_KM = 150;
 const OFFERED = 3;
 
+/** What was typed last, for whoever comes back in the same visit. */
+let lastText = '';
+
 export function PlaceField({ climate, choose }: PlaceFieldProps) {
   const { workspace, openFile, intake } = useSession();
   const file = useRef<HTMLInputElement>(null);
-  const [text, setText] = useState('');
+  const [text, setText] = useState(lastText);
   const { looked, choose: search, expose } = useLookedUpPlace(choose);
   // Who names a place means to build there: its year is made at once, of what was looked up.
   useEffect(() => {
@@ -63,6 +66,7 @@ export function PlaceField({ climate, choose }: PlaceFieldProps) {
           maxLength={60}
           value={text}
           onInput={({ currentTarget: { value } }) => {
+            lastText = value;
             setText(value);
             const place = typedPlace(value);
             if (place) choose(nearestClimates(place)[0]!.climate.id);

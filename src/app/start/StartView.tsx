@@ -3,7 +3,7 @@
 
 import '../style/view-head.css';
 import '../style/start.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { LIMITS } from '../../design/limits.ts';
 import { ANSWERED } from '../../design/usual-house.ts';
 import { LimitedField } from '../climate/LimitedField.tsx';
@@ -28,16 +28,22 @@ const FLOOR = LIMITS.find(({ path }) => path === 'house.floorAreaM2')!;
 
 /** What was answered last, for whoever comes back in the same visit. */
 let lastGiven = FIRST_GIVEN;
+/** The climate chosen last, and that of the sheet then. */
+let lastPlace: { readonly chosen: string; readonly sheet: string } | null = null;
 
 export function StartView() {
   const { workspace, tell } = useSession();
   const heading = useFocusedHeading();
   const [given, setGiven] = useState<Given>(lastGiven);
-  const [climate, setClimate] = useState(workspace.design.value.climate);
   const system = workspace.units.value;
   // Weather that is taken in here moves the sheet, and this house with it.
   const sheetClimate = workspace.design.value.climate;
-  useEffect(() => setClimate(sheetClimate), [sheetClimate]);
+  const [place, setPlace] = useState(lastPlace);
+  const climate = place?.sheet === sheetClimate ? place.chosen : sheetClimate;
+  const choosePlace = (chosen: string) => {
+    lastPlace = { chosen, sheet: sheetClimate };
+    setPlace(lastPlace);
+  };
   const answer = (change: Partial<Given>) => {
     lastGiven = { ...given, ...change };
     setGiven(lastGiven);
@@ -46,7 +52,13 @@ export function StartView() {
   const year = workspace.yearFor(design);
   useEffect(() => void workspace.climateReady(climate), [climate]);
 
+  const form = useRef<HTMLFormElement>(null);
   const take = (path?: string) => {
+    // Pressed twice in a row, it is taken once.
+    if (location.hash !== '#own') return;
+    // A number that stands there wrong, and says so beside it, is not passed over.
+    const wrong = form.current?.querySelector<HTMLElement>('[aria-invalid="true"]');
+    if (wrong) return wrong.focus();
     workspace.replace(design);
     tell('news', 'Your house stands on the sheet. Undo brings back the one before.');
     location.hash = '#sheet';
@@ -66,10 +78,11 @@ export function StartView() {
         <div class="start-form">
           <fieldset>
             <legend>1. Where does it stand?</legend>
-            <PlaceField climate={climate} choose={setClimate} />
+            <PlaceField climate={climate} choose={choosePlace} />
           </fieldset>
           {/* The normals of question 1 are a form of their own. */}
           <form
+            ref={form}
             class="start-form"
             onSubmit={(event) => {
               event.preventDefault();
