@@ -158,9 +158,19 @@ export function criterionOf(design: Design, latitudeDeg: number): TooHotCriterio
   return criterionOfChoice(tooHotChoice(design), design.comfort.overheatC, latitudeDeg);
 }
 
-/** The design with its choice written down, so that changes to it are judged by the same limit. */
+const keptOf = new WeakMap<Design, Design>();
+
+/**
+ * The design with its choice written down, so that changes to it are judged by the same limit; one object for one design, so
+ * that what is worked out of it once is found again.
+ */
 export function withChoiceKept(design: Design): Design {
-  return { ...design, comfort: { ...design.comfort, criterion: tooHotChoice(design) } };
+  const known = keptOf.get(design);
+  if (known !== undefined) return known;
+  const kept = { ...design, comfort: { ...design.comfort, criterion: tooHotChoice(design) } };
+  keptOf.set(design, kept);
+  keptOf.set(kept, kept);
+  return kept;
 }
 
 /**

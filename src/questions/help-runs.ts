@@ -7,11 +7,20 @@ import { withChoiceKept } from '../design/too-hot-criterion.ts';
 import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { changeBetween } from '../quantities/change.ts';
 import { type Figures, figuresOf } from './figures.ts';
+import { type Hope, hopedFigures, isEnoughWhateverFollows, worthARun } from './hopes.ts';
 import { type Lever, leverWords, type Pulled } from './lever.ts';
 import { leversOf } from './levers.ts';
 import type { RunJob } from './run-job.ts';
 import type { Runner } from './runner.ts';
-import { burden, burdenBesideHours, coldHours, USUAL_WEIGHTS, type Weights, weighs } from './weights.ts';
+import {
+  burden,
+  burdenBesideHours,
+  coldHours,
+  USUAL_WEIGHTS,
+  type WeighedChange,
+  type Weights,
+  weighs,
+} from './weights.ts';
 import { bestOf, type Help, isCalm, leastWon, type PulledLevers } from './what-helps.ts';
 import { METRIC_WORDS, type Words } from './words.ts';
 
@@ -40,9 +49,12 @@ export async function pullLevers(
     ...(known === undefined ? [jobOf([], design, METRIC_WORDS)] : []),
     ...leversOf(design).map((lever) => jobOf([lever], design, METRIC_WORDS)),
   ];
-  const results = await runner.run(jobs);
+  const running = runner.run(jobs);
+  // Counted while the years run.
+  for (const lever of leversOf(design)) workOf([lever], design);
+  const results = await running;
   const figures = new Map(results.map(({ id, outcome }) => [id, figuresOf(outcome)]));
-  return { drawn: known ?? figures.get(DRAWN)!, pulled: pulledOnTop([], leversOf(design), design, figures)! };
+  return { drawn: known ?? figures.get(DRAWN)!, pulled: pulledAlone(design, figures)! };
 }
 
 /** The steps that help most, one on top of the other. */
@@ -85,10 +97,13 @@ export function helpSoFar(
     wanted: wanted.filter(({ id }) => !known.has(id)),
   });
   const drawn = known.get(DRAWN);
-  const single = leversOf(design);
-  const alone = pulledOnTop([], single, design, known);
+  const alone = pulledAlone(design, known);
   if (drawn === undefined || alone === null)
-    return wants([jobOf([], design, words), ...single.map((lever) => jobOf([lever], design, words))]);
+    return wants([
+      jobOf([], design, words),
+      ...leversOf(design).map((lever) => jobOf([lever], design, words)),
+    ]);
+  const pulled: PulledLevers = { drawn, pulled: alone };
   const steps: Pulled[] = [];
   let tried = alone;
   let before: Pick<Pulled, 'figures' | 'days'> = { figures: drawn, days: 0 };
@@ -97,15 +112,16 @@ export function helpSoFar(
     if (best === null) break;
     steps.push(best);
     before = best;
-    if (steps.length === MOST_STEPS) break;
+    const left = MOST_STEPS - steps.length;
+    if (left === 0) break;
     const taken = steps.map(({ lever }) => lever);
-    const { figures } = best;
-    const left = leversLeft(taken, design).filter(({ id }) =>
-      isPromising(id, figures, { drawn, pulled: alone }),
-    );
-    const next = pulledOnTop(taken, left, design, known);
-    if (next === null) return wants(left.map((lever) => jobOf([...taken, lever], design, words)));
-    tried = next;
+    const hopes = hopesOnTop(taken, best.figures, pulled, design);
+    if (isEnoughWhateverFollows(steps, hopes, drawn, { share: ENOUGH_SHARE, left, weights })) break;
+    const isRun = (lever: Lever) => known.has(idOf([...taken, lever]));
+    tried = pulledOf(taken, hopes, known);
+    const isTold = isToldAfter(best, weights);
+    const next = worthARun(hopes, isRun, bestStep(tried, best, weights), isTold, weights);
+    if (next.length > 0) return wants(next.map((lever) => jobOf([...taken, lever], design, words)));
   }
   const told = enoughOf(steps, drawn, weights);
   const mild = milderOf(told, design);
@@ -117,7 +133,7 @@ export function helpSoFar(
       drawn,
       pulled: alone,
       steps: told,
-      milder: { lever: mild.lever, figures, days: changeBetween(design, madeWith(mild.all, design)).days },
+      milder: { lever: mild.lever, figures, days: workOf(mild.all, design) },
       weights,
     },
     wanted: [],
@@ -131,11 +147,17 @@ function bestStep(
   weights: Weights,
 ): Pulled | null {
   const calm = isCalm(before.figures);
-  const sum = calm ? burdenBesideHours : burden;
-  const of = ({ figures, days = 0 }: Pick<Pulled, 'figures' | 'days'>) => sum(figures, days, weights);
   const best = bestOf(calm ? tried.filter(({ figures }) => isCalm(figures)) : tried, weights);
-  if (best === null) return null;
-  return of(before) - of(best) >= leastWon(of(before)) ? best : null;
+  return best !== null && isToldAfter(before, weights)(best) ? best : null;
+}
+
+/** Whether a change is worth a word after what stands before it. */
+function isToldAfter(before: Pick<Pulled, 'figures' | 'days'>, weights: Weights) {
+  const sum = isCalm(before.figures) ? burdenBesideHours : burden;
+  const of = ({ figures, days = 0 }: WeighedChange) => sum(figures, days, weights);
+  const now = of(before);
+  const least = leastWon(now);
+  return (change: WeighedChange) => now - of(change) >= least;
 }
 
 /** The steps as far as they are worth the work: one that does nearly all of it stands alone. */
@@ -161,6 +183,19 @@ function milderOf(
     lever,
     all: steps.map((step) => (step.lever.id === lever.milderThan ? lever : step.lever)),
   };
+}
+
+/** By design, of its levers by their ids: counted once, since every round asks for all of it [days of one person]. */
+const works = new WeakMap<Design, Map<string, number>>();
+
+/** Work of levers pulled on top of each other [days of one person]. */
+function workOf(levers: readonly Lever[], design: Design): number {
+  const known = works.get(design) ?? new Map<string, number>();
+  works.set(design, known);
+  const id = idOf(levers);
+  const days = known.get(id) ?? changeBetween(design, madeWith(levers, design)).days;
+  known.set(id, days);
+  return days;
 }
 
 function idOf(levers: readonly Lever[]): string {
@@ -199,19 +234,39 @@ function isPromising(id: string, left: Figures, { drawn, pulled }: PulledLevers)
   );
 }
 
-/** Levers on top of others, with their figures and the work of all; null while one is not in. */
-function pulledOnTop(
+/** Levers that may do something on top of others, each with what it may do at best. */
+function hopesOnTop(
   taken: readonly Lever[],
-  left: readonly Lever[],
+  left: Figures,
+  pulled: PulledLevers,
   design: Design,
+): readonly Hope[] {
+  return leversLeft(taken, design)
+    .filter(({ id }) => isPromising(id, left, pulled))
+    .map((lever) => ({
+      lever,
+      figures: hopedFigures(lever.id, left, pulled),
+      days: workOf([...taken, lever], design),
+    }));
+}
+
+/** Those of the hopes that have been run. */
+function pulledOf(
+  taken: readonly Lever[],
+  hopes: readonly Hope[],
   known: ReadonlyMap<string, Figures>,
-): readonly Pulled[] | null {
-  const at = madeWith(taken, design);
-  const all = left.map((lever): Pulled | null => {
+): readonly Pulled[] {
+  return hopes.flatMap(({ lever, days }): Pulled[] => {
     const figures = known.get(idOf([...taken, lever]));
-    return figures === undefined
-      ? null
-      : { lever, figures, days: changeBetween(design, lever.apply(at)).days };
+    return figures === undefined ? [] : [{ lever, figures, days }];
+  });
+}
+
+/** Levers alone, with their figures and work; null while one is not in. */
+function pulledAlone(design: Design, known: ReadonlyMap<string, Figures>): readonly Pulled[] | null {
+  const all = leversOf(design).map((lever): Pulled | null => {
+    const figures = known.get(idOf([lever]));
+    return figures === undefined ? null : { lever, figures, days: workOf([lever], design) };
   });
   return all.some((entry) => entry === null) ? null : (all as Pulled[]);
 }
