@@ -5,7 +5,7 @@ import { RunPool } from './run-pool.ts';
 import { serviceThreadOf } from './worker-thread.ts';
 
 /** Workers stay this long without work [ms]: a person looks at the house, reads an answer, and makes the next change. */
-const IDLE_MS = 120_000;
+const IDLE_MS = 600_000;
 
 /**
  * A pool of simulation workers.

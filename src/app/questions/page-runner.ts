@@ -6,6 +6,7 @@ import { startSimulationThread } from '../../../workers/simulation-thread.ts';
 import type { Design } from '../../design/design.ts';
 import type { Runner } from '../../questions/runner.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
+import { withKnownRuns } from './known-runs.ts';
 
 let pool: RunPool | null = null;
 
@@ -15,9 +16,9 @@ export function warmRunner(design: Design, climateKey: string, year: TypicalYear
   void pool?.warm(climateKey, { id: 'warm', label: 'as drawn', design, at: {} });
 }
 
-/** A runner in a climate, on every core the machine has. */
+/** A runner in a climate, on every core the machine has; what was run before is known. */
 export function pageRunner(climateKey: string, year: TypicalYear): Runner {
   pool ??= createPagePool(startSimulationThread);
   pool.keepClimate(climateKey, year);
-  return pool.runner(climateKey);
+  return withKnownRuns(pool.runner(climateKey), year);
 }

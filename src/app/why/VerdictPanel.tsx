@@ -25,7 +25,7 @@ const FOLD_KEY = 'daystone-acts';
 const FOLDED = 'folded';
 
 /** The hand has left the design when nothing has moved for so long [ms]. */
-const REST_MS = 400;
+const REST_MS = 250;
 
 const TRY = ['Try it', 'Try both', 'Try all three'] as const;
 const TRIED = ['Tried', 'Tried with the one before it', 'Tried with the two before it'] as const;

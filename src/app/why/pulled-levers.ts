@@ -58,11 +58,12 @@ export function helpOf(
   });
 }
 
-/** How far the headline figures may lie from those told. */
+/** How far the headline figures may lie from those told; runs nothing before what helps the design most is in. */
 export function sureOf(design: Design, year: TypicalYear, signal?: StopSignal): Promise<HowSure> {
-  return remembered(sures, design, () =>
-    howSureOf(design, pageRunner(design.climate, year), year.madeFrom !== undefined, signal),
-  );
+  return remembered(sures, design, async () => {
+    await helps.get(design)?.catch(() => {});
+    return howSureOf(design, pageRunner(design.climate, year), year.madeFrom !== undefined, signal);
+  });
 }
 
 /** What failed is run anew when it is asked for again. */

@@ -1,6 +1,6 @@
 // What is run for a design, as a component wants it: asked for when what it is of changes, dropped when late.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import type { Design } from '../../design/design.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
@@ -20,7 +20,7 @@ export interface NewestRun<K, T> {
  *
  * @param key what it is of; always of one length
  * @param isReady nothing is run before
- * @param restMs nothing has moved for so long when it begins [ms]
+ * @param restMs what it is of has not moved for so long when it begins [ms]; waiting to be ready counts
  * @param run may end early once the signal is aborted; what it then gives is dropped
  * @returns null while nothing is in
  */
@@ -32,13 +32,21 @@ export function useRunAtRest<const K extends readonly unknown[], T extends objec
 ): NewestRun<K, T> | null {
   const [found, setFound] = useState<{ readonly key: K; readonly result: T | null } | null>(null);
   const current = found?.key.every((part, i) => Object.is(part, key[i])) ? found : null;
+  const movedAt = useRef(0);
+  useEffect(() => {
+    movedAt.current = performance.now();
+  }, key);
   useEffect(() => {
     if (!isReady || current?.result) return;
     const stop = new AbortController();
     const settle = (result: T | null) => {
       if (!stop.signal.aborted) setFound({ key, result });
     };
-    const timer = setTimeout(() => run(stop.signal).then(settle, () => settle(null)), restMs);
+    const rested = performance.now() - movedAt.current;
+    const timer = setTimeout(
+      () => run(stop.signal).then(settle, () => settle(null)),
+      Math.max(0, restMs - rested),
+    );
     return () => {
       clearTimeout(timer);
       stop.abort();
