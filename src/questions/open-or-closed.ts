@@ -3,6 +3,8 @@
 
 import type { Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
+import { changeBetween } from '../quantities/change.ts';
+import { DAYS_SAY } from '../quantities/words.ts';
 import { bestHouse, choiceRule } from './choice-of-houses.ts';
 import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
@@ -10,15 +12,17 @@ import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
 import { varied, withGlassAsArea } from './variation.ts';
-import { countInWords, hoursInWords } from './words.ts';
+import { countInWords, hoursInWords, lowered } from './words.ts';
 
-/** A difference below this share is none worth a sentence. */
+/** A difference below this share, or this much heat [kWh], is none worth a sentence. */
 const SMALL_SHARE = 0.02;
+const SMALL_KWH = 5;
 
 const WAYS = ['by-need', 'open', 'shut', 'left-open', 'none'] as const;
 type Way = (typeof WAYS)[number];
 /** The plainest first. */
 const CHOICES = ['none', 'by-need', 'open'] as const;
+type Choice = (typeof CHOICES)[number];
 
 const LABELS: Readonly<Record<Way, string>> = {
   'by-need': 'closed, door opened when the rooms want heat',
@@ -39,13 +43,15 @@ export const openOrClosed: Question = {
       design: houseOf(way, withGlassAsArea(design)),
       at: { way },
     })),
-  doubt: ({ weights }, runs) => {
-    const best = bestHouse(CHOICES, (way) => runAt(runs, way).figures, weights);
+  doubt: (basis, runs) => {
+    const bestOf = chooserAmong(basis);
+    const best = bestOf((way) => runAt(runs, way).figures);
     const order = [best, ...CHOICES.filter((way) => way !== best)];
+    const advice = adviceFor(basis.design);
     return {
       houses: order.map((way) => houseOfRun(way, runAt(runs, way))),
-      advice: (figuresOf) => ADVICE[bestHouse(CHOICES, figuresOf, weights)].turned,
-      subject: ADVICE[best].subject,
+      advice: (figuresOf) => lowered(advice[bestOf(figuresOf)]),
+      subject: HOUSES[best].subject,
     };
   },
   answer,
@@ -56,6 +62,14 @@ function houseOf(way: Way, drawn: Design): Design {
   if (way === 'none' || way === 'open') return varied(drawn, { 'sunspace.join': way });
   const doorRule = way === 'left-open' ? 'open' : way;
   return varied(varied(drawn, { 'sunspace.join': 'closed' }), { 'sunspace.doorRule': doorRule });
+}
+
+/** The choice between them, the work of each over the house as drawn counted in. */
+function chooserAmong({ design, weights }: Basis) {
+  const drawn = withGlassAsArea(design);
+  const days = new Map(CHOICES.map((way) => [way, changeBetween(drawn, houseOf(way, drawn)).days]));
+  return (figuresOf: (way: Choice) => Figures) =>
+    bestHouse(CHOICES, figuresOf, (way) => days.get(way)!, weights);
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
@@ -98,6 +112,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         : []),
       'The door moves by the same hands as the vents. Vents stay as drawn, and so do plants where there is a sunspace.',
       choiceRule(basis.weights),
+      DAYS_SAY,
     ],
     proposal: null,
   };
@@ -130,57 +145,80 @@ function finding(basis: Basis, runs: Runs): Sentence {
     noneHumidHours: none.humidHours,
     limitC: criterion.aboveC,
   };
-  const best = bestHouse(CHOICES, of, basis.weights);
-  const { advice, house } = ADVICE[best];
-  const told = (way: (typeof CHOICES)[number]) => {
-    const { tooHotHours, humidHours, heatingKWh } = of(way);
-    return `${hoursInWords(tooHotHours)}, ${countInWords(humidHours)} and ${words.energy(heatingKWh)}`;
-  };
+  const best = chooserAmong(basis)(of);
+  const told = ({ tooHotHours, humidHours, heatingKWh }: Figures) =>
+    `too hot for ${hoursInWords(tooHotHours)}, damp for ${countInWords(humidHours)}, and ${words.energy(heatingKWh)} of heat`;
   const { tooHotHours, humidHours, heatingKWh } = of(best);
   const others = CHOICES.filter((way) => way !== best);
+  const hot =
+    tooHotHours > criterion.hours
+      ? ` Only ${countInWords(criterion.hours)} of those hours are allowed, so ask too how much glass it carries.`
+      : '';
+  const first =
+    design.sunspace.join === 'none' && best !== 'none'
+      ? ' Before you build one, ask what helps most: less may do as much.'
+      : '';
   const bed =
     design.plants.bedM2 > 0 && design.sunspace.join !== 'none' ? ' Left out, its plants go with it.' : '';
   return {
     figures,
     text:
-      `${advice}: ${house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)} of back-up heat. ` +
-      `${others.map((way) => `${ADVICE[way].otherwise} it would be ${told(way)}.`).join(' ')}${bed} ` +
+      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)} of back-up heat.${hot}${first} ` +
+      `${others.map((way) => `${HOUSES[way].otherwise} it is ${told(of(way))}.`).join(' ')}${bed} ` +
       doorInWords(basis, closed, shut, leftOpen),
   };
 }
 
-const ADVICE = {
+const HOUSES: Readonly<Record<Choice, Readonly<Record<'house' | 'otherwise' | 'subject', string>>>> = {
   none: {
-    advice: 'Leave the sunspace out',
     house: 'with the glass upright in its own wall the house',
     otherwise: 'Left out,',
     subject: 'The house without a sunspace',
-    turned: 'leave the sunspace out',
   },
   'by-need': {
-    advice: 'Close the sunspace off with a door',
     house: 'with the door used well the house',
     otherwise: 'Closed off,',
     subject: 'The house with it closed off',
-    turned: 'close the sunspace off',
   },
   open: {
-    advice: 'Leave the sunspace open to the rooms',
     house: 'the house',
     otherwise: 'Open to the rooms,',
     subject: 'The house with it open',
-    turned: 'leave the sunspace open',
   },
-} as const;
+};
+
+/** What to do with what is drawn. */
+function adviceFor({ sunspace }: Design): Readonly<Record<Choice, string>> {
+  switch (sunspace.join) {
+    case 'none':
+      return {
+        none: 'Build no sunspace',
+        'by-need': 'Build a sunspace closed off with a door',
+        open: 'Build a sunspace open to the rooms',
+      };
+    case 'closed':
+      return {
+        none: 'Leave the sunspace out',
+        'by-need': 'Keep the sunspace closed off',
+        open: 'Open the sunspace to the rooms',
+      };
+    default:
+      return {
+        none: 'Leave the sunspace out',
+        'by-need': 'Close the sunspace off with a door',
+        open: 'Leave the sunspace open to the rooms',
+      };
+  }
+}
 
 /** What the door brings, used well and badly. */
 function doorInWords({ words }: Basis, well: Figures, shut: Figures, leftOpen: Figures): string {
   const saved = shut.heatingKWh - well.heatingKWh;
   const used =
-    Math.abs(saved) < SMALL_SHARE * shut.heatingKWh
+    Math.abs(saved) < Math.max(SMALL_KWH, SMALL_SHARE * shut.heatingKWh)
       ? 'A door opened when the rooms want heat saves no more than one left shut'
       : saved > 0
         ? `Opening the door when the rooms want heat saves ${words.energy(saved)} over leaving it shut`
         : `The door used as drawn costs ${words.energy(-saved)} more than leaving it shut`;
-  return `${used}; always open, it is ${hoursInWords(leftOpen.tooHotHours)}, ${countInWords(leftOpen.humidHours)} and ${words.energy(leftOpen.heatingKWh)}.`;
+  return `${used}; always open, it is too hot for ${hoursInWords(leftOpen.tooHotHours)}, damp for ${countInWords(leftOpen.humidHours)}, and ${words.energy(leftOpen.heatingKWh)} of heat.`;
 }

@@ -4,7 +4,6 @@
 // and snow stand beside the figures: model building codes call glass sloped when it is more than 15° from upright.
 
 import { geometryOf } from '../design/geometry.ts';
-import { ACCEPTABLE_DAMP_HOURS } from '../outcomes/acceptable-hours.ts';
 import { MONTH_NAMES } from '../outcomes/calendar.ts';
 import { highSunMonths, lowSunMonths, sumOver } from '../weather/seasons.ts';
 import { hotInWords } from './criterion.ts';
@@ -14,7 +13,7 @@ import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } f
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { varied, withGlassAsArea, withGlassM2 } from './variation.ts';
-import { burden, weightsInWords } from './weights.ts';
+import { areAllDamp, burden, weightsBetween, weightsInWords } from './weights.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
 
 const TILTS = [90, 45, 75, 60, 30] as const;
@@ -250,14 +249,14 @@ function comparedRuns({ design }: Basis, runs: Runs): { upright: Run; leaning: R
   };
 }
 
-/** Whether leaning weighs less, its leaks and safety glass counted in; damp that neither cures decides nothing. */
-function isLeaningBetter(basis: Basis, upright: Figures, leaning: Figures): boolean {
-  const weights = areBothDamp(upright, leaning) ? { ...basis.weights, damp: 0, mould: 0 } : basis.weights;
-  return burden(leaning, 0, weights) + SLOPE_HOURS < burden(upright, 0, weights);
+/** What leaning takes off the weight of the house, its leaks and safety glass not counted [hours]. */
+function leaningSaves(basis: Basis, upright: Figures, leaning: Figures): number {
+  const weights = weightsBetween([upright, leaning], basis.weights);
+  return burden(upright, 0, weights) - burden(leaning, 0, weights);
 }
 
-function areBothDamp(one: Figures, other: Figures): boolean {
-  return Math.min(one.humidHours, other.humidHours) > ACCEPTABLE_DAMP_HOURS;
+function isLeaningBetter(basis: Basis, upright: Figures, leaning: Figures): boolean {
+  return leaningSaves(basis, upright, leaning) > SLOPE_HOURS;
 }
 
 /** What to do, and what it costs: hours too hot, damp, heat, and the leaks of a slope. */
@@ -275,15 +274,20 @@ function adviceInWords(basis: Basis, upright: Run, leaning: Run, leanDeg: number
         ? `The price is ${words.energy(heat)} more back-up heat a year, ${words.energy(heatingKWh)} in all`
         : `It saves ${words.energy(-heat)} of back-up heat a year, and takes ${words.energy(heatingKWh)}`;
   const slope =
-    best === upright
-      ? 'It also spares the leaks and the safety glass of a slope.'
-      : 'The price is a slope: safety glass, drained bars, leaks and snow.';
-  const damp = areBothDamp(best.figures, other.figures)
+    best === leaning
+      ? ' The price is a slope: safety glass, drained bars, leaks and snow.'
+      : ' It also spares the leaks and the safety glass of a slope.';
+  // The figures speak for the slope, and the slope itself against it.
+  const isSlopeDecisive = best === upright && leaningSaves(basis, upright.figures, leaning.figures) > 0;
+  const reason = isSlopeDecisive
+    ? 'Leaning gains too little to pay for the leaks and the safety glass of a slope. '
+    : '';
+  const damp = areAllDamp([best.figures, other.figures])
     ? ' Both are too damp, and damp is cured where the water starts, not by the tilt.'
     : '';
   return (
     `${advice}: the rooms are then ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year instead of ${countInWords(other.figures.tooHotHours)}, and damp for ${countInWords(humidHours)} instead of ${countInWords(other.figures.humidHours)}. ` +
-    `${price}.${damp} ${slope}`
+    `${reason}${price}.${damp}${isSlopeDecisive ? '' : slope}`
   );
 }
 

@@ -111,6 +111,16 @@ export function lightestFirst<T extends WeighedChange>(
   return [...changes].sort((one, other) => weighs(one, weights) - weighs(other, weights));
 }
 
+/** Whether every one of some houses is damp for longer than people mind. */
+export function areAllDamp(houses: readonly Pick<Weighed, 'humidHours'>[]): boolean {
+  return houses.every(({ humidHours }) => humidHours > ACCEPTABLE_DAMP_HOURS);
+}
+
+/** The weights between houses: damp that none of them cures decides nothing, since it is cured where the water starts. */
+export function weightsBetween(houses: readonly Pick<Weighed, 'humidHours'>[], weights: Weights): Weights {
+  return areAllDamp(houses) ? { ...weights, damp: 0, mould: 0 } : weights;
+}
+
 /** The weights in a sentence. */
 export function weightsInWords(weights: Weights): string {
   const told = WEIGHT_KEYS.map((key) => WEIGHT_WORDS[key]);

@@ -12,7 +12,7 @@ import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { quantile, sampled } from './unknowns.ts';
 import { varied, withGlassAsArea } from './variation.ts';
-import { countInWords, hoursInWords, type Words } from './words.ts';
+import { countInWords, hoursInWords, lowered, type Words } from './words.ts';
 
 const DRAWN = 'as drawn';
 const SAMPLE = 'sample';
@@ -251,8 +251,4 @@ function hottestInWords(basis: Basis, ranked: readonly Effect[], name: (effect: 
   const first = `For heat, ${name(most)} matters most: it moves ${hours} by ${countInWords(most.span.tooHotHours)}.`;
   if (then.length === 0) return `${first} Nothing else moves them.`;
   return `${first} Then ${then.length === 1 ? 'comes' : 'come'} ${then.map(name).join(' and ')}.`;
-}
-
-function lowered(label: string): string {
-  return label.charAt(0).toLowerCase() + label.slice(1);
 }

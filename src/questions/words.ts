@@ -42,6 +42,11 @@ export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** Without one, to stand inside a sentence. */
+export function lowered(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** A count of hours, to the hour, as every table and the head of the page have it. */
 export function countInWords(hours: number): string {
   return String(Math.round(hours));

@@ -44,19 +44,66 @@ test.each([
 ])('a door that saves %i kWh is told so', async (saving, words) => {
   const { finding } = await ask(openOrClosed, madeBasis(EXAMPLES[1]!.design), madeRunner(formula(saving)));
   expect(finding!.text).toContain(words);
-  expect(finding!.text).toContain('Close the sunspace off with a door:');
+  expect(finding!.text).toContain('Keep the sunspace closed off:');
 });
 
 test('where open is drier, it is told to stay open', async () => {
   const { finding } = await ask(
     openOrClosed,
-    madeBasis(EXAMPLES[1]!.design),
+    madeBasis(EXAMPLES[0]!.design),
     madeRunner(({ sunspace }) => ({
       overheatedHours: 10,
       humidHours: sunspace.join === 'open' ? 5 : 900,
     })),
   );
   expect(finding!.text).toContain('Leave the sunspace open');
+});
+
+test('damp that no way cures decides nothing: no sunspace is built for the damp of a wet climate', async () => {
+  const { finding } = await ask(
+    openOrClosed,
+    madeBasis(EXAMPLES[2]!.design),
+    madeRunner(({ sunspace }) => ({
+      overheatedHours: 0,
+      humidHours: sunspace.join === 'open' ? 620 : 1540,
+      heatingKWh: sunspace.join === 'open' ? 8540 : 5590,
+    })),
+  );
+  expect(finding!.text).toContain('Build no sunspace:');
+});
+
+test('the work of building one counts: a little less heat is no reason to', async () => {
+  // 38 hours beyond the limit, against some weeks of building at three hours a day of work.
+  const formula: Formula = ({ sunspace }) => ({
+    overheatedHours: sunspace.join === 'none' ? 300 : 250,
+    heatingKWh: 500,
+  });
+  const modest = await ask(openOrClosed, madeBasis(EXAMPLES[2]!.design), madeRunner(formula));
+  expect(modest.finding!.text).toContain('Build no sunspace:');
+  const drawn = await ask(openOrClosed, madeBasis(EXAMPLES[1]!.design), madeRunner(formula));
+  expect(drawn.finding!.text).toContain('Leave the sunspace out:');
+});
+
+test('where one is worth building, smaller changes are named first; and what is allowed, where it is passed', async () => {
+  const formula: Formula = ({ sunspace }) => ({
+    overheatedHours: sunspace.join === 'none' ? 1700 : 700,
+    heatingKWh: 500,
+  });
+  const { finding } = await ask(openOrClosed, madeBasis(EXAMPLES[2]!.design), madeRunner(formula));
+  expect(finding!.text).toMatch(/^Build a sunspace/);
+  expect(finding!.text).toContain(
+    'Only 262 of those hours are allowed, so ask too how much glass it carries.',
+  );
+  expect(finding!.text).toContain('Before you build one, ask what helps most');
+});
+
+test('a door that saves nothing of nothing costs nothing', async () => {
+  const formula: Formula = ({ sunspace }) => ({
+    overheatedHours: 10,
+    heatingKWh: sunspace.doorRule === 'shut' ? 0 : 0.3,
+  });
+  const { finding } = await ask(openOrClosed, madeBasis(EXAMPLES[1]!.design), madeRunner(formula));
+  expect(finding!.text).toContain('saves no more than one left shut');
 });
 
 test('where it is best left out, it is told so, and so where all are alike', async () => {
