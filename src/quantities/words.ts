@@ -24,6 +24,14 @@ export function daysInWords(days: number): string {
   return `${days < 0 ? 'saves ' : ''}${count} of work`;
 }
 
+/** A range of days: "2 to 6 days", "17 days", "a day at most". */
+export function dayRangeInWords([low, high]: readonly [number, number]): string {
+  const [least, most] = [Math.round(low), Math.round(high)];
+  if (least === 0) return most <= 1 ? 'a day at most' : `${most} days at most`;
+  if (least === most) return most === 1 ? '1 day' : `${most} days`;
+  return `${least} to ${most} days`;
+}
+
 /** Money with its currency, to three digits: "EUR 1,230". */
 export function moneyInWords(money: number, currency: string): string {
   const size = Math.abs(money);

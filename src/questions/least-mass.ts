@@ -3,12 +3,16 @@
 
 import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
+import { dayRangeInWords } from '../quantities/words.ts';
 import { ALL_WAYS, type BuildingWork, buildingWork, type WayToBuild } from './building-work.ts';
 import { hotInWords } from './criterion.ts';
 import { bracketFor, byArea, mosts } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
-import { burden } from './weights.ts';
+import { burden, type Weights } from './weights.ts';
 import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
+
+/** Less heat than this share of it is no reason to build. House rule. */
+const WORTH_SHARE = 0.05;
 
 interface LeastMass {
   readonly way: WayToBuild;
@@ -101,7 +105,7 @@ export function massFinding(basis: Basis, runs: Runs): Sentence {
     },
     text:
       `${drawnM2 > 0 ? `What is drawn gives ${hoursInWords(drawn.tooHotHours)} a year ${hotInWords(basis)}, and no` : 'No'} extra mass ${hoursInWords(bare)}${drawnM2 > 0 ? '' : ` a year ${hotInWords(basis)}`}; ${countInWords(criterion.hours)} are allowed. ` +
-      `The least work that keeps to it is ${builtInWords(easiest, words)}: ${work!.days[0].toFixed(0)} to ${work!.days[1].toFixed(0)} days of one person, ${words.weight(work!.weightKg)}, ${words.volume(work!.volumeM3)}. ` +
+      `The least work that keeps to it is ${builtInWords(easiest, words)}: ${dayRangeInWords(work!.days)} of one person, ${words.weight(work!.weightKg)}, ${words.volume(work!.volumeM3)}. ` +
       others.map((row) => `${otherwiseInWords(row, lightest, smallest, words)} `).join('') +
       `Back-up heat then goes from ${words.energy(without.heatingKWh)} to ${words.energy(withIt.heatingKWh)}, and damp from ${countInWords(without.humidHours)} to ${hoursInWords(withIt.humidHours)}. Days are those of a first-timer, by labour norms of different worth.`,
   };
@@ -152,9 +156,13 @@ function otherwiseInWords(row: LeastMass, lightest: LeastMass, smallest: LeastMa
   return `${best} is ${builtInWords(row, words)}: ${words.weight(weightKg)}, ${words.volume(volumeM3)}.`;
 }
 
-/** Enough without: what mass would still do for warmth, damp and swing, and whether that is worth its work. */
+/**
+ * Enough without: what mass would still do for warmth and swing, and whether its heat alone is worth its work. What it does to
+ * damp does not call for it: damp is cured where the water starts.
+ */
 function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): Sentence {
-  const { criterion, words, weights } = basis;
+  const { criterion, words } = basis;
+  const weights: Weights = { ...basis.weights, damp: 0, mould: 0 };
   const bare = runs.get('none')!.figures;
   const tried = ALL_WAYS.flatMap((way) =>
     byArea(way, runs).map((run) => {
@@ -163,7 +171,8 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     }),
   ).filter(({ run }) => run.job.id !== 'none');
   const best = tried.reduce((one, other) => (other.weighs < one.weighs ? other : one));
-  const pays = best.weighs < burden(bare, 0, weights);
+  const saved = bare.heatingKWh - best.run.figures.heatingKWh;
+  const pays = best.weighs < burden(bare, 0, weights) && saved >= WORTH_SHARE * bare.heatingKWh;
   const told = pays
     ? best.run
     : mosts(ALL_WAYS, runs).reduce((one, other) =>
@@ -185,7 +194,7 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     },
     text:
       `This glass asks for no extra mass against heat: without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare.tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed. ` +
-      `${pays ? 'For its warmth some is worth its work' : 'Nor is any worth its work'}: ${pays ? '' : 'the most we tried is '}${told.job.label}, ${work.days[0].toFixed(0)} to ${work.days[1].toFixed(0)} days of one person. With it back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`,
+      `${pays ? 'For its warmth some is worth its work:' : 'Nor does any save heat worth its work. The best is'} ${told.job.label}, ${dayRangeInWords(work.days)} of one person. With it back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`,
   };
 }
 

@@ -43,6 +43,36 @@ test('glass that asks for no mass is told so', async () => {
   expect(answer.finding!.text).toContain('40 hours');
 });
 
+describe('where none is needed against heat', () => {
+  const answered = async (formula: Formula) =>
+    (await ask(howMuchMass, madeBasis(MODEST), madeRunner(formula))).finding!.text;
+
+  test('mass that saves heat for little work is worth it', async () => {
+    const text = await answered(({ mass }) => ({
+      overheatedHours: 0,
+      heatingKWh: Math.round(700 - 400 * Math.min(1, (mass.areaM2 * mass.thicknessM) / 8)),
+    }));
+    expect(text).toContain('For its warmth some is worth its work');
+  });
+
+  test('mass that saves none is not, however much it does for a damp house', async () => {
+    const text = await answered(({ mass }) => ({
+      overheatedHours: 0,
+      heatingKWh: 2144 + mass.areaM2 / 30,
+      humidHours: 3000 - 10 * mass.areaM2,
+    }));
+    expect(text).toContain('Nor does any save heat worth its work');
+  });
+
+  test('nor is a hundredth of the heat, however light the work', async () => {
+    const text = await answered(({ mass }) => ({
+      overheatedHours: 0,
+      heatingKWh: mass.areaM2 > 0 ? 16_500 : 16_650,
+    }));
+    expect(text).toContain('Nor does any save heat worth its work');
+  });
+});
+
 describe('where no mass is enough', () => {
   const hot =
     (withVents: number, withShade: number): Formula =>
