@@ -149,13 +149,15 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const limit = words.temperature(limitC);
   const peak = drawn!.figures.heatingPeakW;
   const needs = peak > 0 ? ` As drawn its heat gives ${words.power(peak)} at most.` : '';
-  const lasts = (failure: Failure) =>
-    failure.warmHours === null ? 'all along' : `for ${hoursInWords(failure.warmHours)}`;
+  const lasts = ({ warmHours }: Failure, stay: string, within: string) =>
+    warmHours === 0
+      ? `${within} within the hour`
+      : `${stay} ${warmHours === null ? 'all along' : `for ${hoursInWords(warmHours)}`}`;
   const told =
     spell === undefined
       ? ''
-      : ` If its heat fails on the eve of the coldest days, the rooms stay above ${limit} ${lasts(spell.noHeat)}, and it is ${words.temperature(spell.noHeat.nextMorningC, 1)} next morning. ` +
-        `In a power cut they stay so ${lasts(spell.noPower)}. ` +
+      : ` If its heat fails on the eve of the coldest days, ${lasts(spell.noHeat, `the rooms stay above ${limit}`, `it is below ${limit} in some room`)}, and it is ${words.temperature(spell.noHeat.nextMorningC, 1)} next morning. ` +
+        `In a power cut ${lasts(spell.noPower, spell.noHeat.warmHours === 0 ? 'all stay above it' : 'they stay so', 'it is so in some room')}. ` +
         (spell.noHeat.unfrozenHours === null
           ? 'Its coldest corner does not freeze in that time.'
           : `Its coldest corner freezes after ${hoursInWords(spell.noHeat.unfrozenHours)}: pipes there must be drained.`);
@@ -178,8 +180,9 @@ function finding(basis: Basis, runs: Runs): Sentence {
       }),
     },
     text:
-      `${verdict} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest. ` +
-      `Insulated more, half as leaky and covered at night that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.${sure.text}${needs}${told}`,
+      `${verdict} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest.` +
+      // Where it is never too cold, nothing is left to be built against it.
+      `${underheatedHours === 0 ? '' : ` Insulated more, half as leaky and covered at night that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.`}${sure.text}${needs}${told}`,
   };
 }
 
@@ -209,7 +212,7 @@ function sureOf(basis: Basis, runs: Runs, verdict: string) {
     drawn: runAt(runs, house).figures,
     turned: unknowns.map((unknown) => ({ unknown, design, figures: figuresOver(unknown, house) })),
   });
-  const [none, all] = [sure(NONE), sure(ALL)];
+  const [none, all] = [sure(NONE), sure(ALL)] as const;
   const hours = (of: HowSure) => rangeOf('underheatedHours', of);
   const coldest = (of: HowSure) => rangeOf('coldestC', of);
   const celsius = (value: number) => words.temperature(value, 1);
@@ -241,8 +244,10 @@ function sureOf(basis: Basis, runs: Runs, verdict: string) {
   return {
     text:
       ` How sure? Hours too cold with none: ${rangeInWords(hours(none), countInWords, words)}. ` +
-      `At the coldest: ${rangeInWords(coldest(none), celsius, words)}. ` +
-      `Hours too cold with all three: ${rangeInWords(hours(all), countInWords, words)}.` +
+      `At the coldest: ${rangeInWords(coldest(none), celsius, words)}.` +
+      (none.drawn.underheatedHours === 0
+        ? ''
+        : ` Hours too cold with all three: ${rangeInWords(hours(all), countInWords, words)}.`) +
       (turned.length === 0 ? ` The verdict holds in all ${unknowns.length} trials.` : turned.join('')),
     figures,
   };

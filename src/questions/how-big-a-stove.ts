@@ -271,6 +271,25 @@ function sizesOf(kind: StoveKind, runs: Runs) {
   return { does: shortOf(least) <= SHORT_HOURS, least, tooBig };
 }
 
+/** Whether a year goes by in which nobody lights it. */
+function isNeverLit({ result }: Run): boolean {
+  return result.outcome.fuel?.kg === 0;
+}
+
+/** Of a stove that is never lit: what over which it would be. */
+function litInWords(basis: Basis, runs: Runs, { job }: Run): string {
+  const unknowns = unknownsTried(basis);
+  const lit = unknowns.flatMap((unknown) => {
+    const run = runs.get(overId(unknown, Number(job.at.kW)));
+    return run === undefined || isNeverLit(run)
+      ? []
+      : [`${unknown.when(basis.words)}, on ${run.result.outcome.fuel!.daysWithFire} days`];
+  });
+  return lit.length === 0
+    ? ` How sure? Nor is it in any of ${unknowns.length} trials.`
+    : ` How sure? It is lit ${lit.join('; ')}.`;
+}
+
 function finding(basis: Basis, runs: Runs): Sentence {
   const { design, words } = basis;
   const [first, second] = kindsTried(design) as [StoveKind, StoveKind];
@@ -281,12 +300,16 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const wood = fuel?.kg
     ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${fuel.daysWithFire} days, and is fed ${timesInWords(fuel.loadsOnBusiestDay!)} on the busiest.`
     : '';
+  const unneeded = own.does && isNeverLit(least);
+  const isSmallestMade = Number(least.job.at.kW) === LEAST_STOVE_KW[first];
   const head = own.does
-    ? `The smallest that does is ${KIND_WORDS[first]} of ${power(least)}: the rooms fall short for ${hoursInWords(shortOf(least))} a year.`
+    ? `${isSmallestMade ? `The smallest made does, ${KIND_WORDS[first]} of ${power(least)}` : `The smallest that does is ${KIND_WORDS[first]} of ${power(least)}`}: the rooms fall short for ${hoursInWords(shortOf(least))} a year.`
     : `No size of ${KIND_WORDS[first].replace(/^a /, '')} does: at ${power(least)} the rooms still fall short for ${hoursInWords(shortOf(least))} a year. ${cureOf(design)}`;
   const big =
     tooBig === undefined
-      ? ' None that we tried is too big.'
+      ? first === 'masonry'
+        ? ' None that we tried is too big.'
+        : ' A bigger one does not overheat the rooms, but burns low on most days, and that soots its flue.'
       : ` One of ${power(tooBig)} is too big: it makes ${countInWords(tooBig.figures.tooHotHours)} hours too hot rather than ${countInWords(least.figures.tooHotHours)}.`;
   const instead = other.does
     ? ` As ${KIND_WORDS[second]} it would be ${power(other.least)}${other.tooBig ? `, and too big from ${power(other.tooBig)} on` : ''}.`
@@ -298,7 +321,9 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const kWOver = (id: Unknown['id']) => over.find((one) => one.id === id)?.kW ?? null;
   const sizes = over.flatMap(({ kW }) => (kW === null ? [] : [kW]));
   return {
-    text: `${head}${wood}${big}${instead}${sureInWords(basis, runs, own.does ? Number(least.job.at.kW) : null)}`,
+    text: unneeded
+      ? `No stove is needed in a year like this one: ${KIND_WORDS[first]} of ${power(least)}, the smallest tried, is never lit.${litInWords(basis, runs, least)}`
+      : `${head}${wood}${big}${instead}${sureInWords(basis, runs, own.does ? Number(least.job.at.kW) : null)}`,
     figures: {
       kW: Number(least.job.at.kW),
       shortHours: shortOf(least),

@@ -13,6 +13,7 @@ const TOLD: Readonly<Record<string, readonly number[]>> = {
   'hotter-year': [0, -1],
   'what-helps': [0, 1],
   'glass-and-mass-map': [1, 2],
+  'do-without': [0, 1],
   'how-much-mass': [0, 1, 2],
   'upright-or-leaning': [0, 1, 2],
   'what-matters-most': [0, 1],

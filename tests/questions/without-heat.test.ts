@@ -115,11 +115,53 @@ test('the smallest stove is tried over what nobody can know, size by size until 
   expect(tried('cold-year')).toEqual([3.5, 3]);
 });
 
+test('where the smallest made is never lit, no stove is asked for, and what would light it is told', async () => {
+  const design = heatedBy(MODEST, USUAL_STOVE);
+  const made = madeRunner(plausible);
+  const { finding } = await ask(howBigAStove, madeBasis(design), {
+    run: async (jobs, { onResult } = {}) => {
+      const results = (await made.run(jobs)).map(({ outcome, ...result }, i) => {
+        const isCold = jobs[i]!.at.doubt === 'cold-year';
+        const fuel = { ...outcome.fuel!, kg: isCold ? 20 : 0, daysWithFire: isCold ? 5 : 0 };
+        return { ...result, outcome: { ...outcome, heating: { ...outcome.heating, shortHours: 0 }, fuel } };
+      });
+      for (const result of results) onResult?.(result);
+      return results;
+    },
+  });
+  expect(finding!.text).toMatch(
+    /^No stove is needed in a year like this one: a light steel stove of 3\.0 kW/,
+  );
+  expect(finding!.text).toMatch(/It is lit in a year 1\.5 °C colder, on 5 days\.$/);
+  expect(finding!.text).not.toMatch(/smallest that does|too big/);
+});
+
 test('a stove is too big from where it makes plainly more hours too hot than the smallest that does', async () => {
   const runner = madeRunner(({ heating }) => ({ overheatedHours: heating.capacityKW < 6 ? 30 : 130 }));
   const { finding } = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), runner);
   expect(finding!.figures).toMatchObject({ tooBigKW: 7.5, tooBigHotHours: 130 });
   expect(finding!.text).toMatch(/One of 7\.5 kW is too big: it makes 130 hours too hot rather than 30\./);
+});
+
+test('a house that is never too cold is told of nothing to build, and a room cold at once is told so', async () => {
+  const made = madeRunner((design, job) => ({ ...plausible(design, job), underheatedHours: 0 }));
+  const { finding } = await ask(doWithout, madeBasis(MODEST), {
+    run: async (jobs, { onResult } = {}) => {
+      const results = (await made.run(jobs)).map((result) => ({
+        ...result,
+        ...(result.coldSpell && {
+          coldSpell: { ...result.coldSpell, noHeat: { ...result.coldSpell.noHeat, warmHours: 0 } },
+        }),
+      }));
+      for (const result of results) onResult?.(result);
+      return results;
+    },
+  });
+  expect(finding!.text).toContain('It can do without back-up heat');
+  expect(finding!.text).not.toMatch(/Insulated more|all three/);
+  expect(finding!.text).toMatch(
+    /coldest days, it is below 16 °C in some room within the hour, and it is 12\.6 °C next morning\. In a power cut all stay above it all along\./,
+  );
 });
 
 test('what doing without takes is tried on houses without any heat, and the failure is told of the house as drawn', async () => {
