@@ -7,14 +7,15 @@ import type { Room } from '../design/room.ts';
 import { roomPlanOf } from '../design/room-plan.ts';
 import { dividedBy, usualPreset } from '../design/room-presets.ts';
 import { mayBurn } from '../findings/rules/heat-source.ts';
-import { ACCEPTABLE_DAMP_HOURS, FEW_COLD_HOURS, fewHotHours } from '../outcomes/acceptable-hours.ts';
 import { worstIn } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures, RoomOutcome } from '../outcomes/outcome.ts';
-import { MOULD_INDEX_LIMIT } from '../physics/mould-index.ts';
+import { DAYS_SAY } from '../quantities/words.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
+import { helpAgainst, hoursOf, isMore, TROUBLES, type Trouble, WORTH_SHARE } from './room-help.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { varied } from './variation.ts';
+import { type Weights, weightsInWords } from './weights.ts';
 import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
 
 const DRAWN = 'divided';
@@ -25,14 +26,8 @@ const MORE_WINDOWS = 2;
 const LEAST_WINDOW_M2 = 1;
 /** Blinds or leaves that keep out so much in summer; common practice, no source. */
 const SHADE = 0.8;
-/** A change must take off this share of the hours, and a day of them, to be advised. House rule. */
-const WORTH_SHARE = 0.1;
-const WORTH_HOURS = 24;
 /** Less heat more than this goes untold. House rule. */
 const LEAST_HEAT_KWH = 50;
-
-type Trouble = 'hot' | 'cold' | 'damp';
-const TROUBLES: readonly Trouble[] = ['hot', 'cold', 'damp'];
 
 export const whichRoom: Question = {
   id: 'which-room',
@@ -75,6 +70,7 @@ function helpsFor(
   const room = rooms.list[i]!;
   const plan = roomPlanOf(design)!;
   const hasWay = plan.ways.some((way) => way.room === i);
+  const hasStove = design.heating.capacityKW > 0 && design.heating.source?.kind === 'stove';
   const changed = (own: Partial<Room>, others: Partial<Room> = {}): Design =>
     varied(
       {
@@ -108,9 +104,16 @@ function helpsFor(
     {
       words: 'the stove in it',
       design: changed({ heated: true }, { heated: false }),
+      // Nobody is told to light a fire where people sleep.
       when:
-        design.heating.capacityKW > 0 &&
+        hasStove &&
+        room.use !== 'bedroom' &&
         !(room.heated && rooms.list.filter(({ heated }) => heated).length === 1),
+    },
+    {
+      words: 'a heater in it too',
+      design: changed({ heated: true }),
+      when: design.heating.capacityKW > 0 && !hasStove && !room.heated,
     },
     {
       words: 'the extra mass in it alone',
@@ -141,20 +144,13 @@ function helpsFor(
       design: varied(design, { 'vents.extractAch': EXTRACT_ACH }),
       when: design.vents.extractAch < EXTRACT_ACH,
     },
+    {
+      words: 'cooking under a hood and drying the washing outdoors',
+      design: varied(design, { 'people.living': 'dry' }),
+      when: design.people.count > 0 && design.people.living !== 'dry',
+    },
   ];
   return made.filter(({ when }) => when).map(({ words, design: next }) => ({ words, design: next }));
-}
-
-function hoursOf(room: RoomOutcome, trouble: Trouble): number {
-  if (trouble === 'hot') return room.tooHot.hours;
-  return trouble === 'cold' ? room.lived.underheatedHours : room.humidHours;
-}
-
-/** Whether so many hours are worth a change. */
-function isTrouble(room: RoomOutcome, trouble: Trouble): boolean {
-  if (trouble === 'hot') return room.tooHot.hours > fewHotHours(room.tooHot.limitHours);
-  if (trouble === 'cold') return room.lived.underheatedHours > FEW_COLD_HOURS;
-  return room.humidHours > ACCEPTABLE_DAMP_HOURS || room.mouldIndexMax >= MOULD_INDEX_LIMIT;
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
@@ -169,12 +165,14 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
         ? []
         : [
             roomTable(rooms),
-            ...(complete ? helpTable(drawn.result.outcome, changes) : []),
+            ...(complete ? helpTable(drawn, changes, basis.weights) : []),
             ...(changes.length > 0 ? [changeTable(changes)] : []),
           ],
     map: null,
     notes: [
       'Heat and cold count in bedrooms from 22 to 7 o’clock, in other rooms while people are up; damp counts at all hours.',
+      `Of the changes that help a room, that one is told with which the worst rooms, the heat and the work weigh least. ${weightsInWords(basis.weights)}`,
+      DAYS_SAY,
       'Each change is tried alone. A wide opening and a shut door are plain; a fan between rooms may ask for a fire check of your code.',
       ...(basis.design.heating.capacityKW > 0 && mayBurn(basis.design.heating.source)
         ? [
@@ -241,10 +239,10 @@ function changeTable(changes: readonly Run[]): Table {
 
 function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence {
   const { outcome } = drawn.result;
-  const told = TROUBLES.map((trouble) => troubleOf(trouble, outcome, changes, basis.words));
-  const open =
+  const told = TROUBLES.map((trouble) => troubleOf(trouble, drawn, changes, basis));
+  const divides =
     basis.design.rooms === undefined
-      ? 'The house is drawn as one room, and was divided for this answer. '
+      ? ' The house is drawn as one room, and was divided for this answer.'
       : '';
   const text = told.map(({ sentence }) => sentence).filter((sentence) => sentence !== '');
   const count = divided(basis.design).rooms!.list.length;
@@ -257,48 +255,27 @@ function findingOf(basis: Basis, drawn: Run, changes: readonly Run[]): Sentence 
     ...told.map((one) => one.figures),
   );
   const calm = `None of the ${count} rooms is too hot, too cold or too damp for longer than people mind.`;
-  return { text: `${open}${text.length === 0 ? calm : text.join(' ')}`, figures };
+  return { text: `${text.length === 0 ? calm : text.join(' ')}${divides}`, figures };
 }
 
 const TROUBLE_WORDS: Readonly<Record<Trouble, string>> = { hot: 'hottest', cold: 'coldest', damp: 'dampest' };
 const SUFFERS: Readonly<Record<Trouble, string>> = { hot: 'too hot', cold: 'too cold', damp: 'too damp' };
 
-/** A change that takes hours off a room, and what it leaves. */
-interface Help {
-  readonly room: RoomOutcome;
-  readonly before: number;
-  readonly best: { readonly run: Run; readonly hours: number } | null;
-}
-
-/** The worst room in a respect and the change that takes most of its hours off; null where nobody minds. */
-function helpAgainst(trouble: Trouble, outcome: OutcomeFigures, changes: readonly Run[]): Help | null {
-  const room = worstIn(outcome, trouble);
-  if (room === null || !isTrouble(room, trouble)) return null;
-  const before = hoursOf(room, trouble);
-  const best = changes
-    .filter(({ job }) => job.at.room === room.id)
-    .flatMap((run) => {
-      const after = run.result.outcome.rooms?.find(({ id }) => id === room.id);
-      return after === undefined ? [] : [{ run, hours: hoursOf(after, trouble) }];
-    })
-    .reduce<Help['best']>((found, one) => (found === null || one.hours < found.hours ? one : found), null);
-  return { room, before, best: best !== null && isMore(before, best.hours) ? best : null };
-}
-
-/** So many hours more that a person would notice. */
-function isMore(hours: number, than: number): boolean {
-  return hours - than >= Math.max(WORTH_HOURS, WORTH_SHARE * hours);
-}
-
 /** The worst room in a respect, its hours, the change that takes most of them off, and what that costs elsewhere. */
-function troubleOf(trouble: Trouble, outcome: OutcomeFigures, changes: readonly Run[], words: Words) {
-  const help = helpAgainst(trouble, outcome, changes);
+function troubleOf(trouble: Trouble, drawn: Run, changes: readonly Run[], basis: Basis) {
+  const { outcome } = drawn.result;
+  const help = helpAgainst(trouble, drawn, changes, basis.weights);
   if (help === null) return { sentence: '', figures: {} };
   const { room, before, best } = help;
   const opening = `The ${TROUBLE_WORDS[trouble]} room is "${room.name}": ${SUFFERS[trouble]} for ${hoursInWords(before)} a year.`;
   const figures = { [`${trouble}Room`]: room.name, [`${trouble}Hours`]: before };
-  if (best === null) return { sentence: `${opening} No single change tried here helps it much.`, figures };
-  const price = priceOf(trouble, outcome, best.run.result.outcome, words);
+  if (best === null) {
+    const none = help.helps
+      ? 'What helps it costs as much in other hours or in heat.'
+      : 'No single change tried here helps it much.';
+    return { sentence: `${opening} ${none}`, figures };
+  }
+  const price = priceOf(trouble, outcome, best.run.result.outcome, basis.words);
   return {
     sentence: `${opening} ${capitalised(String(best.run.job.at.change))} leaves ${countInWords(best.hours)}.${price.sentence}`,
     figures: { ...figures, [`${trouble}HelpHours`]: best.hours, ...price.figures },
@@ -336,9 +313,9 @@ function priceOf(trouble: Trouble, before: OutcomeFigures, after: OutcomeFigures
 }
 
 /** The change that helps most against each trouble, to be drawn at once. */
-function helpTable(outcome: OutcomeFigures, changes: readonly Run[]): Table[] {
+function helpTable(drawn: Run, changes: readonly Run[], weights: Weights): Table[] {
   const told = TROUBLES.flatMap((trouble) => {
-    const help = helpAgainst(trouble, outcome, changes);
+    const help = helpAgainst(trouble, drawn, changes, weights);
     return help === null || help.best === null ? [] : [{ ...help, best: help.best, trouble }];
   });
   if (told.length === 0) return [];

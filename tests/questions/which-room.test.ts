@@ -1,5 +1,6 @@
 // The question of the worst room on outcomes made by hand: it finds the rooms, tries what could help each, and names the best.
 import { expect, test } from 'vitest';
+import { USUAL_STOVE } from '../../src/design/heat-source.ts';
 import type { RoomOutcome } from '../../src/outcomes/outcome.ts';
 import { worstRooms } from '../../src/outcomes/room-outcomes.ts';
 import { ask } from '../../src/questions/ask.ts';
@@ -53,17 +54,50 @@ const runner = () => {
 test('names the coldest and the dampest room and what helps each most', async () => {
   const { finding, tables } = await ask(whichRoom, madeBasis(fourRooms({ door: 'shut' })), runner());
   expect(finding!.text).toContain('The coldest room is "Back bedroom": too cold for 2005 hours a year.');
-  expect(finding!.text).toContain('The stove in it leaves 5.');
+  expect(finding!.text).toContain('A heater in it too leaves 5.');
   expect(finding!.text).toContain('The dampest room is "Kitchen"');
   expect(finding!.text).toContain('An extract fan in kitchen and bath, 0.4 air changes an hour leaves 50.');
   expect(finding!.figures).toMatchObject({ coldHours: 2005, coldHelpHours: 5, dampHours: 5000 });
   expect(tables.map(({ id }) => id)).toEqual(['rooms', 'helps', 'changes']);
 });
 
+test('nobody is told to light a stove where people sleep', async () => {
+  const made = runner();
+  const stove = { ...fourRooms({ door: 'shut' }) };
+  const design = { ...stove, heating: { ...stove.heating, capacityKW: 6, source: USUAL_STOVE } };
+  const { finding } = await ask(whichRoom, madeBasis(design), made);
+  expect(finding!.text).toContain('The coldest room is "Back bedroom"');
+  expect(made.ran.filter(({ at }) => /stove|heater/.test(String(at.change)) && at.room === 'room-4')).toEqual(
+    [],
+  );
+  expect(made.ran.some(({ at }) => at.change === 'the stove in it' && at.room === 'room-2')).toBe(true);
+});
+
+test('a change that costs more than it helps is not told, and hours that are allowed are no trouble', async () => {
+  // An extract fan takes the damp of the kitchen off, and here asks for forty thousand kilowatt hours.
+  const made = runner();
+  const dear = {
+    run: async (jobs: readonly RunJob[], { onResult }: { onResult?: (result: RunResult) => void } = {}) => {
+      const results = (await made.run(jobs)).map((result, i) => {
+        const energyKWh = jobs[i]!.design.vents.extractAch > 0 ? 50_000 : 1000;
+        const { outcome } = result;
+        return { ...result, outcome: { ...outcome, heating: { ...outcome.heating, energyKWh } } };
+      });
+      for (const result of results) onResult?.(result);
+      return results;
+    },
+  };
+  const { finding } = await ask(whichRoom, madeBasis(fourRooms({ door: 'wide' })), dear);
+  expect(finding!.text).toContain(
+    'too damp for 5000 hours a year. What helps it costs as much in other hours',
+  );
+  expect(finding!.text).not.toContain('hottest');
+});
+
 test('a house of one room is divided for the answer, and that is said', async () => {
   const made = runner();
   const { finding, notes } = await ask(whichRoom, madeBasis(example('modest')), made);
   expect(made.ran[0]!.design.rooms?.list).toHaveLength(2);
-  expect(finding!.text).toContain('drawn as one room');
+  expect(finding!.text).toMatch(/was divided for this answer\.$/);
   expect(notes.at(-1)).toContain('drawn as one room');
 });
