@@ -154,15 +154,20 @@ function finding(basis: Basis, map: GlassMassMap, runs: Runs): Sentence {
   if (massive === null) {
     return {
       figures,
-      text: `The limit is ${limit}, and no point of this map keeps to it, with any glass or with any mass up to ${most}. Change the vents or the shade first.`,
+      text: `No point of this map keeps to ${limit}, with any glass or with any mass up to ${most}. Change the vents or the shade first.`,
+    };
+  }
+  const kept = `The limit is ${limit}.`;
+  if (bare === massive) {
+    const whole = massive >= geometryOf(design).largestGlassM2 - 1e-6;
+    return {
+      figures,
+      text: `Without extra mass as with ${most} of it, ${whole ? 'the whole front may be glass' : 'the house carries the same'}: ${share(massive)}. ${kept}`,
     };
   }
   const without =
     bare === null
-      ? 'Without extra mass no glass keeps to it.'
+      ? 'Without extra mass no glass keeps to the limit.'
       : `Without extra mass the house carries ${share(bare)}.`;
-  return {
-    figures,
-    text: `The limit is ${limit}. ${without} With ${most} of extra mass it carries ${share(massive)}.`,
-  };
+  return { figures, text: `${without} With ${most} of extra mass it carries ${share(massive)}. ${kept}` };
 }

@@ -7,7 +7,7 @@ import { NO_CHANGE, withHotter } from '../design/hotter.ts';
 import { seasonalShift } from '../weather/hotter-year.ts';
 import { hotInWords } from './criterion.ts';
 import { houseOfRun } from './in-doubt.ts';
-import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
+import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt, runTable } from './run-table.ts';
 import { countInWords, hoursInWords } from './words.ts';
@@ -64,10 +64,7 @@ export const hotterYear: Question = {
     // In a year made hotter still the runs are no houses to draw.
     if (basis.design.hotter !== undefined) return null;
     return {
-      houses: [
-        houseOfRun('now', runAt(runs, 'as it is')),
-        houseOfRun('worst', runAt(runs, 'seasons and wave')),
-      ],
+      houses: [houseOfRun('now', runAt(runs, 'as it is')), houseOfRun('worst', worstOf(runs))],
       // The years are what this question turns over itself.
       over: (unknown) => unknown !== 'hot-year' && unknown !== 'cold-year',
       advice: (figuresOf) =>
@@ -81,6 +78,13 @@ export const hotterYear: Question = {
   },
   answer,
 };
+
+/** Of the hotter years the one with most hours too hot. */
+function worstOf(runs: Runs): Run {
+  return [...runs.values()]
+    .filter(({ job }) => job.at.doubt === undefined)
+    .reduce((worst, run) => (run.figures.tooHotHours > worst.figures.tooHotHours ? run : worst));
+}
 
 /** The house in a hotter year, as a design of its own; one that asks for a hotter year already is run in that year made hotter still. */
 function madeHotter(design: Design, hotter: Hotter, latitudeDeg: number): Pick<RunJob, 'design' | 'change'> {
@@ -156,18 +160,23 @@ function finding(basis: Basis, runs: Runs): Sentence {
     limitC: criterion.aboveC,
   };
   const within = (hours: number) => hours <= criterion.hours;
-  const verdict = within(figures.worstHours)
+  const verdict = within(worstOf(runs).figures.tooHotHours)
     ? 'It keeps to the limit in every hotter year we tried.'
     : within(figures.plusTwoHours)
       ? 'It keeps to the limit in the warmer years, but not in the worst of them.'
       : within(figures.nowHours)
         ? 'It keeps to the limit today and not then: plan the shade and the vents now, while they are cheap.'
         : 'It passes the limit already today; mend that first.';
+  // People who live in a warmer year are used to more, by the limit that follows the weather.
+  const fewer =
+    criterion.limit.kind === 'adaptive' && two.tooHotHours < now.tooHotHours
+      ? 'The limit follows the weather, so a warmer year can count fewer. '
+      : '';
   return {
     figures,
     text:
       `Today the house is ${hotInWords(basis)} for ${hoursInWords(now.tooHotHours)} a year. ` +
-      `With every month ${words.degrees(2)} warmer it is ${countInWords(two.tooHotHours)}, while back-up heat goes from ${words.energy(now.heatingKWh)} to ${words.energy(two.heatingKWh)}. ` +
+      `With every month ${words.degrees(2)} warmer it is ${countInWords(two.tooHotHours)}, while back-up heat goes from ${words.energy(now.heatingKWh)} to ${words.energy(two.heatingKWh)}. ${fewer}` +
       `In a heat wave the rooms reach ${words.temperature(wave.warmestC, 1)}; hotter seasons with that wave give ${hoursInWords(worst.tooHotHours)}. ${verdict}`,
   };
 }

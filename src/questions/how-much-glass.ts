@@ -13,7 +13,7 @@ import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-a
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { varied, withGlassM2 } from './variation.ts';
-import { countInWords, hoursInWords, percentInWords } from './words.ts';
+import { countInWords, hoursInWords, percentInWords, type Words } from './words.ts';
 
 /** Steps of the coarse sweep from none to the whole front. */
 const STEPS = 8;
@@ -25,6 +25,9 @@ const PLACES = 3;
 const RESOLUTION = 1 / 64;
 /** Hours without any front glass worth a sentence, as a share of those with it. House rule. */
 const OTHERS_SHARE = 0.25;
+/** More back-up heat than this, and such a share of it, is worth a sentence. House rules. */
+const DEARER_KWH = 50;
+const DEARER_SHARE = 0.05;
 /** Shares of the most glass, tried where what nobody can know goes against the house. */
 const SAFER = [0.85, 0.7, 0.5, 0.3] as const;
 const HANDBOOK = ['sun-tempered', 'direct-gain', 'all-passive'] as const;
@@ -259,7 +262,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   const { tooHotHours, overheatedHours, humidHours } = at.figures;
   const damp =
     humidHours > ACCEPTABLE_DAMP_HOURS
-      ? ` This judges heat alone: the rooms are then also above ${percentInWords(design.comfort.humidLimit)} humidity for ${hoursInWords(humidHours)} a year.`
+      ? ` This judges hours too hot alone: the rooms are then also above ${percentInWords(design.comfort.humidLimit)} humidity for ${hoursInWords(humidHours)} a year.`
       : '';
   const withoutGlassHours = ofAmount(runs, amount)[0]!.figures.tooHotHours;
   // What the other windows do is not the front's fault.
@@ -267,6 +270,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     withoutGlassHours > OTHERS_SHARE * tooHotHours && withoutGlassHours > 0
       ? ` With no glass to the sun at all it would still be ${countInWords(withoutGlassHours)}: that part comes by the other windows and from within.`
       : '';
+  const cold = leastHeatInWords(ofAmount(runs, amount), at, words);
   const mass = massInWords(amount, design, words);
   const shares = (areaM2: number) =>
     `That is ${percentInWords(areaM2 / design.house.floorAreaM2)} of the floor, or ${percentInWords(areaM2 / equatorWallM2)} of the equator-facing wall.`;
@@ -294,7 +298,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   if (bracket.after === null) {
     return {
       figures,
-      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed.${others}${damp}`,
+      text: `With ${mass}, the whole front may be glass: ${words.area(bracket.before)}. ${shares(bracket.before)} The rooms are then ${above} for ${hoursInWords(tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed.${others}${cold}${damp}`,
     };
   }
   if (bracket.before < LEAST_GLASS_M2) {
@@ -309,8 +313,19 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
       : `You have drawn ${words.area(glassM2)}, so there is room for ${words.area(bracket.before - glassM2)} more.`;
   return {
     figures,
-    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(tooHotHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${others}${damp}`,
+    text: `With ${mass}, stop at about ${words.area(bracket.before)} of glass. ${shares(bracket.before)} It gives ${hoursInWords(tooHotHours)} a year ${above}; ${countInWords(criterion.hours)} are allowed. ${drawn}${others}${cold}${damp}`,
   };
+}
+
+/** Less glass that asks for plainly less back-up heat; nothing where the most glass asks for the least. */
+function leastHeatInWords(all: readonly Run[], most: Run, words: Words): string {
+  const least = all
+    .filter((run) => glassOf(run) <= glassOf(most))
+    .reduce((best, run) => (run.figures.heatingKWh < best.figures.heatingKWh ? run : best));
+  const [less, more] = [least.figures.heatingKWh, most.figures.heatingKWh];
+  if (more - less < Math.max(DEARER_KWH, DEARER_SHARE * more)) return '';
+  const area = glassOf(least) > 0 ? words.area(glassOf(least)) : 'none at all';
+  return ` The least back-up heat is that of ${area}: ${words.energy(less)} a year, and ${words.energy(more)} with the most.`;
 }
 
 function proposal(basis: Basis, runs: Runs): AnswerBody['proposal'] {

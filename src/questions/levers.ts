@@ -215,7 +215,7 @@ export function leversOf(design: Design): readonly Lever[] {
       { 'ventilation.recoveryAch': freshM3H / houseVolumeM3, 'vents.extractAch': 0 },
       ({ volume }) => `${volume(freshM3H)} an hour`,
     ),
-    ...lever('dry-living', people.living !== 'dry', 'cook under a hood and dry the washing outdoors', {
+    ...lever('dry-living', people.living !== 'dry', 'cook under a hood and dry no washing in the rooms', {
       'people.living': 'dry',
     }),
     ...lever(

@@ -251,10 +251,14 @@ function finding(help: Help, basis: Basis, runs: Runs): Sentence {
         : `No single change that we tried helps much: as drawn it has ${told(drawn)}. Change several together.`,
     };
   const [first, ...more] = steps as [Pulled, ...Pulled[]];
+  const hotter =
+    first.figures.tooHotHours > Math.max(drawn.tooHotHours, first.figures.tooHotLimitHours)
+      ? ` By itself it makes the rooms hotter than is allowed${more.length > 0 ? ', so do the next with it' : ': ask too how much glass they carry'}.`
+      : '';
   return {
     figures,
     text:
-      `${capitalised(leverWords(first.lever, words))}. That alone gives ${told(first.figures)}. As drawn it is ${told(drawn)}. ${asksFor(0)}` +
+      `${capitalised(leverWords(first.lever, words))}. That alone gives ${told(first.figures)}. As drawn it is ${told(drawn)}. ${asksFor(0)}${hotter}` +
       more
         .map(
           ({ lever, figures: then }, i) =>

@@ -12,7 +12,7 @@ import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { quantile, sampled } from './unknowns.ts';
 import { varied, withGlassAsArea } from './variation.ts';
-import { countInWords, hoursInWords, lowered, type Words } from './words.ts';
+import { capitalised, countInWords, hoursInWords, lowered, type Words } from './words.ts';
 
 const DRAWN = 'as drawn';
 const SAMPLE = 'sample';
@@ -215,7 +215,7 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
     [quantile(samplesOf(runs, key), 0.1), quantile(samplesOf(runs, key), 0.9)] as const;
   const [hotLow, hotHigh] = spread('tooHotHours');
   const [heatLow, heatHigh] = spread('heatingKWh');
-  const name = ({ input }: Effect) => lowered(input.label);
+  const name = ({ input }: Effect) => saidOf(input);
   const figures = {
     hottestInput: hot.input.path,
     hottestSpanHours: hot.span.tooHotHours,
@@ -238,9 +238,40 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
     text:
       `${hottestInWords(basis, [hot, second, third], name)} ` +
       `For back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
-      `Nobody can know everything beforehand: in eight cases of ten expect ${countInWords(hotLow)} to ${hoursInWords(hotHigh)} ${hotInWords(basis)}, and ${words.energy(heatLow)} to ${words.energy(heatHigh)} of heat. ` +
+      `Nobody can know everything beforehand: in eight cases of ten expect ${spanInWords(hotLow, hotHigh, hoursInWords)} ${hotInWords(basis)}, and ${spanInWords(heatLow, heatHigh, words.energy)} of heat. ` +
       `As drawn it is ${hoursInWords(drawn.tooHotHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
+}
+
+/** "4 hours to 535 hours"; once where both ends read the same. */
+function spanInWords(low: number, high: number, inWords: (value: number) => string): string {
+  return inWords(low) === inWords(high) ? inWords(low) : `${inWords(low)} to ${inWords(high)}`;
+}
+
+/** Inputs that stand otherwise in a sentence than over a field. */
+const SAID: Readonly<Record<string, string>> = {
+  'house.storeys': 'the number of storeys',
+  'house.turnDeg': 'how far the house is turned',
+  'glass.otherShareOfFloor': 'the area of the other windows',
+  'sunspace.commonGlassM2': 'the area of windows in the common wall',
+  'mass.areaM2': 'the area of extra mass',
+  'mass.thicknessM': 'the thickness of extra mass',
+  'envelope.bermShare': 'the earth berm',
+  'vents.sunspaceM2': 'the area of the sunspace vents',
+  'vents.houseM2': 'the area of windows that open',
+  'vents.opensAboveC': 'the temperature above which vents open',
+  'ventilation.airedMinutes': 'how long rooms are aired',
+  'ventilation.airedTimes': 'how often rooms are aired',
+  'ventilation.extractHumidity': 'the humidity at which the extract fan runs in full',
+  'ventilation.fanWPerM3H': 'the power of the fans',
+  'people.appliancesW': 'the heat of lights and appliances',
+  'people.awayWorkdays': 'whether people are away on workdays',
+  'plants.leafAreaIndex': 'how leafy the plants are',
+};
+
+function saidOf({ path, label }: MovedInput): string {
+  const said = lowered(label);
+  return SAID[path] ?? (/^(who|how|when) /.test(said) ? said : `the ${said}`);
 }
 
 /** What moves the hours too hot, the inputs that move them most first; those that do not are not named. */
@@ -248,7 +279,7 @@ function hottestInWords(basis: Basis, ranked: readonly Effect[], name: (effect: 
   const [most, ...then] = ranked.filter(({ span }) => span.tooHotHours > 0);
   const hours = `the hours ${hotInWords(basis)}`;
   if (most === undefined) return `Nothing that we moved changes ${hours}.`;
-  const first = `For heat, ${name(most)} matters most: it moves ${hours} by ${countInWords(most.span.tooHotHours)}.`;
+  const first = `${capitalised(name(most))} moves ${hours} most: by ${countInWords(most.span.tooHotHours)}.`;
   if (then.length === 0) return `${first} Nothing else moves them.`;
   return `${first} Then ${then.length === 1 ? 'comes' : 'come'} ${then.map(name).join(' and ')}.`;
 }

@@ -145,7 +145,7 @@ function helpsFor(
       when: design.vents.extractAch < EXTRACT_ACH,
     },
     {
-      words: 'cooking under a hood and drying the washing outdoors',
+      words: 'cooking under a hood and drying no washing in the rooms',
       design: varied(design, { 'people.living': 'dry' }),
       when: design.people.count > 0 && design.people.living !== 'dry',
     },

@@ -5,6 +5,7 @@ import type { Habit } from '../design/design.ts';
 import { valueAt } from '../design/design-path.ts';
 import { limitOf } from '../design/limits.ts';
 import { hotInWords } from './criterion.ts';
+import type { Figures } from './figures.ts';
 import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence } from './question.ts';
 import { runAt, runTable } from './run-table.ts';
@@ -15,6 +16,10 @@ const HABITS: readonly Habit[] = ['attentive', 'never', 'automatic', 'away', 'fo
 const TIMES = [1, 0.5, 2] as const;
 /** Vents tried where none are drawn [m²]. */
 const USUAL_VENT_M2 = 2;
+
+/** So many damp hours more, and such a share of them, are worth a sentence. House rules. */
+const DAMPER_HOURS = 100;
+const DAMPER_SHARE = 0.1;
 
 const HABIT_WORDS: Readonly<Record<Habit, string>> = {
   automatic: 'an automatic opener',
@@ -121,7 +126,10 @@ function ventOf({ job }: Run): number {
 /** As it is told, and as it is told where it turns. */
 function verdictOf(never: number, automatic: number, { criterion }: Basis) {
   if (never <= criterion.hours)
-    return { verdict: 'The house does not hang on its vents.', turned: 'it does not hang on its vents' };
+    return {
+      verdict: `Unopened too it keeps to the ${hoursInWords(criterion.hours)} allowed.`,
+      turned: 'it keeps to the limit with its vents unopened',
+    };
   if (automatic <= criterion.hours)
     return {
       verdict: 'If nobody will do that every day, fit an automatic opener.',
@@ -131,6 +139,17 @@ function verdictOf(never: number, automatic: number, { criterion }: Basis) {
     verdict: 'Vents alone do not bring it within the limit; take away glass or add shade.',
     turned: 'vents alone are not enough',
   };
+}
+
+function sameCount(one: Figures, other: Figures): boolean {
+  return countInWords(one.tooHotHours) === countInWords(other.tooHotHours);
+}
+
+/** Shut windows keep in what people and plants breathe out: told where a house is plainly damper for it. */
+function dampInWords(never: Figures, attentive: Figures): string {
+  return never.humidHours - attentive.humidHours < Math.max(DAMPER_HOURS, DAMPER_SHARE * never.humidHours)
+    ? ''
+    : `Unopened it is damp for ${hoursInWords(never.humidHours)}, and with someone at home for ${countInWords(attentive.humidHours)}. `;
 }
 
 function finding(basis: Basis, runs: Runs): Sentence {
@@ -148,13 +167,18 @@ function finding(basis: Basis, runs: Runs): Sentence {
     twiceAutomaticHours: twice.tooHotHours,
     limitHours: criterion.hours,
     limitC: criterion.aboveC,
+    neverHumidHours: never.humidHours,
+    attentiveHumidHours: attentive.humidHours,
   };
   const { verdict } = verdictOf(never.tooHotHours, automatic.tooHotHours, basis);
   return {
     figures,
     text:
       `If nobody opens the vents, the house is ${hotInWords(basis)} for ${hoursInWords(never.tooHotHours)} a year. ` +
-      `Someone at home who looks every hour brings that to ${countInWords(attentive.tooHotHours)}, at ${attentive.ventMovesPerDay.toFixed(1)} moves a day in the busiest month. ` +
-      `Away on workdays it is ${countInWords(away.tooHotHours)}. An automatic opener gives ${countInWords(automatic.tooHotHours)}, and ${countInWords(twice.tooHotHours)} with twice the area. ${verdict}`,
+      (never.tooHotHours === 0
+        ? ''
+        : `Someone at home who looks every hour brings that to ${countInWords(attentive.tooHotHours)}, at ${Math.round(attentive.ventMovesPerDay)} moves a day in the busiest month. ` +
+          `Away on workdays it is ${countInWords(away.tooHotHours)}. An automatic opener gives ${countInWords(automatic.tooHotHours)}${sameCount(automatic, twice) ? '' : `, and ${countInWords(twice.tooHotHours)} with twice the area`}. `) +
+      `${dampInWords(never, attentive)}${verdict}`,
   };
 }

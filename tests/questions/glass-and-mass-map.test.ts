@@ -4,7 +4,7 @@ import { geometryOf } from '../../src/design/geometry.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { designAt, glassAndMassMap } from '../../src/questions/glass-and-mass-map.ts';
 import { howMuchGlass } from '../../src/questions/how-much-glass.ts';
-import { madeBasis, madeRunner, plausible } from './made-runner.ts';
+import { type Formula, madeBasis, madeRunner, plausible } from './made-runner.ts';
 
 const MODEST = EXAMPLES[2]!.design;
 
@@ -86,4 +86,22 @@ test('the most glass it tells is the one that "how much glass" tells', async () 
   expect(mostGlassWithoutMassM2).toBeGreaterThan(0);
   expect(mostGlassWithoutMassM2).toBe(limitOf('none'));
   expect(mostGlassWithMostMassM2).toBe(limitOf('plenty'));
+});
+
+test('where mass changes nothing that is said once, and where it does both ends are told', async () => {
+  const told = async (formula: Formula) =>
+    (await ask(glassAndMassMap, madeBasis(MODEST, { mapSide: 5 }), madeRunner(formula))).finding!.text;
+  const whole = await told(() => ({ overheatedHours: 10 }));
+  expect(whole).toMatch(
+    /^Without extra mass as with 88 m² of it, the whole front may be glass: 35 m² of glass/,
+  );
+  expect(whole.match(/m² of glass/g)).toHaveLength(1);
+  const none = await told(() => ({ overheatedHours: 900 }));
+  expect(none).toMatch(/^No point of this map keeps to 262 hours a year too hot/);
+  const some = await told((design) => ({
+    overheatedHours: design.mass.areaM2 > 80 ? 10 * geometryOf(design).glassM2 : 900,
+  }));
+  expect(some).toMatch(
+    /^Without extra mass no glass keeps to the limit\. With 88 m² of extra mass it carries/,
+  );
 });

@@ -39,6 +39,18 @@ test('a design that asks for a hotter year already is tried in that year made ho
   expect(answer.proposals).toEqual([]);
 });
 
+test('it keeps to the limit in every year only where the worst of all does, whichever that is', async () => {
+  const formula: Formula = ({ hotter }) => ({ overheatedHours: hotter?.winterK === 3 ? 300 : 50 });
+  const { finding } = await ask(hotterYear, madeBasis(), madeRunner(formula));
+  expect(finding!.text).toContain('but not in the worst of them.');
+});
+
+test('fewer hours too hot in a warmer year are explained by the limit that follows the weather', async () => {
+  const formula: Formula = ({ hotter }) => ({ overheatedHours: 51 - 5 * (hotter?.summerK ?? 0) });
+  const { finding } = await ask(hotterYear, madeBasis(), madeRunner(formula));
+  expect(finding!.text).toContain('The limit follows the weather, so a warmer year can count fewer.');
+});
+
 test.each([
   [10, 'It keeps to the limit in every hotter year we tried.'],
   [50, 'but not in the worst of them.'],

@@ -95,7 +95,26 @@ test('an answer on heat says so where the rooms are damp at that glass, and only
   const damp = await told(3000);
   expect(damp.figures.humidHours).toBe(3000);
   expect(damp.text).toContain(
-    'This judges heat alone: the rooms are then also above 70 % humidity for 3000 hours a year.',
+    'This judges hours too hot alone: the rooms are then also above 70 % humidity for 3000 hours a year.',
   );
   expect((await told(300)).text).not.toContain('humidity');
+});
+
+test('less glass that asks for plainly less heat is told, and nothing where the most glass asks for the least', async () => {
+  const told = async (kWhPerM2: number) =>
+    (
+      await ask(
+        howMuchGlass,
+        madeBasis(),
+        madeRunner((design) => ({
+          overheatedHours: 0,
+          heatingKWh: 5000 + kWhPerM2 * geometryOf(design).glassM2,
+        })),
+      )
+    ).finding!.text;
+  // 35.1 m² in a wall of 13.5 m by 2.6 m.
+  expect(await told(100)).toContain(
+    'The least back-up heat is that of none at all: 5000 kWh a year, and 8510 kWh with the most.',
+  );
+  expect(await told(-100)).not.toContain('back-up heat');
 });

@@ -22,7 +22,8 @@ test('five habits with half, drawn and twice the vents: the sunspace vents, or t
 });
 
 test.each([
-  [100, 100, 'does not hang on its vents'],
+  [100, 100, 'Unopened too it keeps to the 262 hours allowed.'],
+  [0, 0, 'too hot for 0 hours a year. Unopened too it keeps'],
   [900, 100, 'fit an automatic opener'],
   [900, 800, 'take away glass or add shade'],
 ])('with %i hours when nobody opens and %i with an opener, it says so', async (never, automatic, words) => {
@@ -32,4 +33,13 @@ test.each([
   const { finding } = await ask(whoOpensTheVents, madeBasis(EXAMPLES[1]!.design), madeRunner(formula));
   expect(finding!.text).toContain(words);
   expect(finding!.figures).toMatchObject({ neverHours: never, automaticHours: automatic });
+});
+
+test('vents that bring no heat but damp when nobody opens them are told so', async () => {
+  const formula: Formula = ({ vents }) => ({
+    overheatedHours: 0,
+    humidHours: vents.habit === 'never' ? 5000 : 800,
+  });
+  const { finding } = await ask(whoOpensTheVents, madeBasis(EXAMPLES[1]!.design), madeRunner(formula));
+  expect(finding!.text).toContain('Unopened it is damp for 5000 hours, and with someone at home for 800.');
 });
