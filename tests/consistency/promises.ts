@@ -61,12 +61,19 @@ export function answerFor(question: Question, design: Design, set: Partial<Basis
   return ask(question, basisOf(design, climate.year.site, set), runnerIn(design.climate));
 }
 
-/** Figures of a design as a file gives them when it is run. */
+const anew = new Map<string, Figures>();
+
+/** Figures of a design as a file gives them when it is run; a house that several answers propose is run once. */
 function figuresAnew(design: unknown): Figures {
-  const parsed = parseDesign(JSON.parse(JSON.stringify(design)));
+  const file = JSON.stringify(design);
+  const known = anew.get(file);
+  if (known !== undefined) return known;
+  const parsed = parseDesign(JSON.parse(file));
   if (!parsed.ok) throw new Error(`a proposed house is no design: ${JSON.stringify(parsed.faults)}`);
   const climate = climateOfDesign(parsed.design, climateById(parsed.design.climate));
-  return figuresOf(runYear(parsed.design, climate).outcome);
+  const figures = figuresOf(runYear(parsed.design, climate).outcome);
+  anew.set(file, figures);
+  return figures;
 }
 
 /**
@@ -80,9 +87,9 @@ export function brokenPromises(answer: Answer, most = Number.POSITIVE_INFINITY):
   const rerun = proposals
     .filter((_, i) => i % stride === 0)
     .flatMap(({ words, design, figures }) => {
-      const anew = figuresAnew(design);
-      return KEYS.filter((key) => anew[key] !== figures[key]).map(
-        (key) => `${words}: ${key} is promised as ${figures[key]}, run anew it is ${anew[key]}`,
+      const found = figuresAnew(design);
+      return KEYS.filter((key) => found[key] !== figures[key]).map(
+        (key) => `${words}: ${key} is promised as ${figures[key]}, run anew it is ${found[key]}`,
       );
     });
   return [...rerun, ...brokenTables(answer), ...brokenCurves(answer), ...unproved(answer)];
