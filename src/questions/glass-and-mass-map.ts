@@ -19,7 +19,7 @@ import { howMuchGlass, mostGlass } from './how-much-glass.ts';
 import { type MassAmount, massAmounts } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
-import { varied, withGlassM2 } from './variation.ts';
+import { largestGlassOf, varied, withGlassM2 } from './variation.ts';
 import { hoursInWords, percentInWords } from './words.ts';
 
 export const glassAndMassMap: Question = {
@@ -86,7 +86,7 @@ export function placeOnMap(design: Design): GlassMassMap['drawn'] {
 function axes(design: Design, side: number): Pick<GlassMassMap, 'glassM2' | 'massM2'> {
   const along = (most: number) => Array.from({ length: side }, (_, i) => (most * i) / (side - 1));
   const plenty = massAmounts(design).at(-1)!.areaM2;
-  return { glassM2: along(geometryOf(design).largestGlassM2), massM2: along(plenty) };
+  return { glassM2: along(largestGlassOf(design)), massM2: along(plenty) };
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
@@ -159,7 +159,7 @@ function finding(basis: Basis, map: GlassMassMap, runs: Runs): Sentence {
   }
   const kept = `The limit is ${limit}.`;
   if (bare === massive) {
-    const whole = massive >= geometryOf(design).largestGlassM2 - 1e-6;
+    const whole = massive >= largestGlassOf(design) - 1e-6;
     return {
       figures,
       text: `Without extra mass as with ${most} of it, ${whole ? 'the whole front may be glass' : 'the house carries the same'}: ${share(massive)}. ${kept}`,

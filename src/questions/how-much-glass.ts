@@ -12,7 +12,7 @@ import { houseOfRun } from './in-doubt.ts';
 import { drawnAmount, type MassAmount, massAmounts, massInWords } from './mass-amounts.ts';
 import type { AnswerBody, Basis, Chart, Mark, Question, Run, Runs, Sentence } from './question.ts';
 import type { RunJob } from './run-job.ts';
-import { varied, withGlassM2 } from './variation.ts';
+import { largestGlassOf, varied, withGlassM2 } from './variation.ts';
 import { countInWords, hoursInWords, percentInWords, type Words } from './words.ts';
 
 /** Steps of the coarse sweep from none to the whole front. */
@@ -84,9 +84,8 @@ export const howMuchGlass: Question = {
   answer,
 };
 
-/** The most equator-facing glass [m²]: what the front holds at the drawn tilt. */
 function largestGlass({ design }: Basis): number {
-  return geometryOf(design).largestGlassM2;
+  return largestGlassOf(design);
 }
 
 /** 0, n, n/2, then the rest: ends and middle first. */
@@ -254,7 +253,7 @@ function limitMark(basis: Basis, amount: MassAmount, runs: Runs): Mark[] {
 
 function finding(basis: Basis, runs: Runs): Sentence | null {
   const { design, words, criterion } = basis;
-  const { equatorWallM2, glassM2, largestGlassM2 } = geometryOf(design);
+  const { equatorWallM2, glassM2 } = geometryOf(design);
   const amount = drawnMass(basis);
   const bracket = bracketFor(basis, amount, runs);
   if (bracket === null) return null;
@@ -285,7 +284,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     limitC: criterion.aboveC,
     withoutGlassHours,
     drawnM2: glassM2,
-    largestM2: largestGlassM2,
+    largestM2: largestGlass(basis),
     firstFailingM2: bracket.after,
   };
   const above = hotInWords(basis);

@@ -28,15 +28,32 @@ export function varied(design: Design, changes: Changes): Design {
   return designThatFits(withCarried(design, next).design);
 }
 
-/** The same design with its equator-facing glass given as an area, so that other changes leave it alone. */
+/** The same design with its equator-facing glass given as an area where it may be one, so that other changes leave it alone. */
 export function withGlassAsArea(design: Design): Design {
   const { glassM2 } = geometryOf(design);
-  return { ...design, glass: { ...design.glass, basis: 'area', value: glassM2 } };
+  return { ...design, glass: glassOf(design, glassM2) };
 }
 
 /** The design with so much equator-facing glass [m²], or as much as fits its front. */
 export function withGlassM2(design: Design, areaM2: number): Design {
-  return designThatFits({ ...design, glass: { ...design.glass, basis: 'area', value: areaM2 } });
+  return designThatFits({ ...design, glass: glassOf(design, areaM2) });
+}
+
+/** The most equator-facing glass that can be drawn [m²]: what the front holds at the drawn tilt. */
+export function largestGlassOf(design: Design): number {
+  const { largestGlassM2, equatorWallM2 } = geometryOf(design);
+  return Math.min(largestGlassM2, Math.max(limitOf('glass.value').max, equatorWallM2));
+}
+
+/** As an area; of a great hall more than an area may be is a share of the wall. */
+function glassOf(design: Design, areaM2: number): Design['glass'] {
+  return areaM2 <= limitOf('glass.value').max
+    ? { ...design.glass, basis: 'area', value: areaM2 }
+    : {
+        ...design.glass,
+        basis: 'share-of-wall',
+        value: Math.min(1, areaM2 / geometryOf(design).equatorWallM2),
+      };
 }
 
 function held(path: string, value: number | string | boolean): number | string | boolean {

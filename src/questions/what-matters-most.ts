@@ -237,10 +237,19 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
     figures,
     text:
       `${hottestInWords(basis, [hot, second, third], name)} ` +
-      `For back-up heat it is ${name(cold)} (${words.energy(cold.span.heatingKWh)}), for damp ${name(damp)} (${hoursInWords(damp.span.humidHours)}). ` +
+      `${othersInWords(cold, damp, name, words)} ` +
       `Nobody can know everything beforehand: in eight cases of ten expect ${spanInWords(hotLow, hotHigh, hoursInWords)} ${hotInWords(basis)}, and ${spanInWords(heatLow, heatHigh, words.energy)} of heat. ` +
       `As drawn it is ${hoursInWords(drawn.tooHotHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
+}
+
+/** What moves heat and damp most; nothing is named that moves neither. */
+function othersInWords(cold: Effect, damp: Effect, name: (effect: Effect) => string, words: Words): string {
+  const heat =
+    cold.span.heatingKWh >= 0.5 ? `${name(cold)} (${words.energy(cold.span.heatingKWh)})` : 'nothing';
+  const wet =
+    damp.span.humidHours >= 0.5 ? `${name(damp)} (${hoursInWords(damp.span.humidHours)})` : 'nothing';
+  return `For back-up heat it is ${heat}, for damp ${wet}.`;
 }
 
 /** "4 hours to 535 hours"; once where both ends read the same. */

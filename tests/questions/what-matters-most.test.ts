@@ -60,6 +60,9 @@ test('what moves no hour too hot is not named for it', async () => {
   expect(await told(() => ({ overheatedHours: 40 }))).toMatch(/^Nothing that we moved changes the hours/);
   const one: Formula = ({ vents }) => ({ overheatedHours: 1000 - 10 * vents.opensAboveC });
   expect(await told(one)).toContain('Nothing else moves them.');
+  expect(await told(() => ({ overheatedHours: 0 }))).toContain(
+    'For back-up heat it is nothing, for damp nothing.',
+  );
   // Names are those of a sentence, and a range with one end is one figure.
   expect(await told(one)).toMatch(/^The temperature above which vents open moves the hours too hot most: by/);
   expect(await told(() => ({ overheatedHours: 0 }))).toMatch(/expect 0 hours too hot, and 1000 kWh of heat/);
