@@ -1,6 +1,7 @@
 // The least mass of each way to build that keeps to the limit, in cubic metres, tonnes, pieces and days, and the
 // sentence that sums it up: enough already, so much more, or no mass is enough and what would be.
 
+import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import { criterionInWords } from '../findings/hot-words.ts';
 import { dayRangeInWords } from '../quantities/words.ts';
@@ -184,6 +185,12 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     sunspaceColdestC === null
       ? ''
       : ` The coldest hour of the sunspace goes from ${words.temperature(bare.sunspaceColdestC!, 1)} to ${words.temperature(sunspaceColdestC, 1)}.`;
+  const worth = pays
+    ? 'For its warmth some is worth its work:'
+    : 'Nor does any save heat worth its work. The best is';
+  const savesHeat =
+    `${worth} ${told.job.label}, ${dayRangeInWords(work.days)} of one person. ` +
+    `With it back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`;
   return {
     figures: {
       ...figures,
@@ -194,7 +201,7 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     },
     text:
       `This glass asks for no extra mass against heat: without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare.tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed. ` +
-      `${pays ? 'For its warmth some is worth its work:' : 'Nor does any save heat worth its work. The best is'} ${told.job.label}, ${dayRangeInWords(work.days)} of one person. With it back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`,
+      `${heatingKWh > bare.heatingKWh - 0.5 ? 'Nor does any that we tried save heat.' : savesHeat}`,
   };
 }
 
@@ -206,7 +213,7 @@ function noMassIsEnough(basis: Basis, runs: Runs, bare: number, figures: Sentenc
   const { enough, best } = insteadOf(basis, runs);
   const instead =
     enough === undefined
-      ? `Vents and shade do not do it either: the best of them leaves ${countInWords(best.figures.tooHotHours)}. Take away glass.`
+      ? `Vents and shade do not do it either: the best of them leaves ${countInWords(best.figures.tooHotHours)}. ${geometryOf(basis.design).glassM2 > 0 ? 'Take away glass.' : 'Look to the other windows, and to what gives heat within.'}`
       : `${insteadInWords(enough)} would do it, with ${countInWords(enough.figures.tooHotHours)}.`;
   return {
     figures: {

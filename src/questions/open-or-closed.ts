@@ -147,7 +147,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
   };
   const best = chooserAmong(basis)(of);
   const told = ({ tooHotHours, humidHours, heatingKWh }: Figures) =>
-    `too hot for ${hoursInWords(tooHotHours)}, damp for ${countInWords(humidHours)}, and ${words.energy(heatingKWh)} of heat`;
+    `too hot for ${hoursInWords(tooHotHours)}, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)}`;
   const { tooHotHours, humidHours, heatingKWh } = of(best);
   const others = CHOICES.filter((way) => way !== best);
   const hot =
@@ -220,5 +220,5 @@ function doorInWords({ words }: Basis, well: Figures, shut: Figures, leftOpen: F
       : saved > 0
         ? `Opening the door when the rooms want heat saves ${words.energy(saved)} over leaving it shut`
         : `The door used as drawn costs ${words.energy(-saved)} more than leaving it shut`;
-  return `${used}; always open, it is too hot for ${hoursInWords(leftOpen.tooHotHours)}, damp for ${countInWords(leftOpen.humidHours)}, and ${words.energy(leftOpen.heatingKWh)} of heat.`;
+  return `${used}; always open, it is too hot for ${hoursInWords(leftOpen.tooHotHours)}, damp for ${countInWords(leftOpen.humidHours)}, and takes ${words.energy(leftOpen.heatingKWh)}.`;
 }

@@ -286,9 +286,14 @@ function adviceInWords(basis: Basis, upright: Run, leaning: Run, leanDeg: number
     ? ' Both are too damp, and damp is cured where the water starts, not by the tilt.'
     : '';
   return (
-    `${advice}: the rooms are then ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year instead of ${countInWords(other.figures.tooHotHours)}, and damp for ${countInWords(humidHours)} instead of ${countInWords(other.figures.humidHours)}. ` +
+    `${advice}: the rooms are then ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year${beside(tooHotHours, other.figures.tooHotHours)}, and damp for ${countInWords(humidHours)}${beside(humidHours, other.figures.humidHours)}. ` +
     `${reason}${price}.${damp}${isSlopeDecisive ? '' : slope}`
   );
+}
+
+function beside(hours: number, others: number): string {
+  const [count, other] = [countInWords(hours), countInWords(others)];
+  return count === other ? ' either way' : ` instead of ${other}`;
 }
 
 /** Null where there is nothing to compare with: no sun in a polar night, no loss without a night. */
