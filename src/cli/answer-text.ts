@@ -21,13 +21,14 @@ export function answerText(answer: Answer): string {
   return blocks.join('\n\n');
 }
 
-function tableText({ title, columns, rows, rowDigits }: Table): string {
+function tableText({ title, columns, rows, rowDigits, rowRuns, advised }: Table): string {
   const head = columns.map(({ label, unit }) => (unit === '' ? label : `${label} ${unit}`));
   const printed = rows.map((row, r) =>
-    row.map(
-      (cell, column): Cell =>
-        typeof cell === 'number' ? cell.toFixed(rowDigits?.[r] ?? columns[column]!.digits) : (cell ?? '–'),
-    ),
+    row.map((cell, column): Cell => {
+      const text =
+        typeof cell === 'number' ? cell.toFixed(rowDigits?.[r] ?? columns[column]!.digits) : (cell ?? '–');
+      return column === 0 && advised !== undefined && rowRuns?.[r] === advised ? `${text} (advised)` : text;
+    }),
   );
   return `${title}\n${textTable([head, ...printed])}`;
 }

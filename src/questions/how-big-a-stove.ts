@@ -202,7 +202,10 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             : [],
       },
     ],
-    tables: kinds.map((kind) => sizeTable(kind, bySize(kind, runs))),
+    tables: kinds.map((kind) => {
+      const { does, least } = complete ? sizesOf(kind, runs) : { does: false, least: null };
+      return sizeTable(kind, bySize(kind, runs), does && !isNeverLit(least!) ? least!.job.id : null);
+    }),
     map: null,
     notes: [
       ...(design.heating.source?.kind === 'stove'
@@ -217,8 +220,9 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
   };
 }
 
-function sizeTable(kind: StoveKind, runs: readonly Run[]): Table {
+function sizeTable(kind: StoveKind, runs: readonly Run[], advised: string | null): Table {
   return {
+    ...(advised !== null && { advised }),
     id: `sizes-${kind}`,
     title: `${capitalised(KIND_WORDS[kind])} by size`,
     columns: [

@@ -33,7 +33,9 @@ function leastMass(basis: Basis, runs: Runs): LeastMass[] {
 /** The least mass by material, and what it takes. */
 export function leastMassTable(basis: Basis, runs: Runs): Table {
   const column = (label: string, unit: string, digits = 0) => ({ label, unit, digits });
+  const advised = massAdvised(basis, runs).job;
   return {
+    ...(advised.at.way !== undefined && advised.id !== 'none' && { advised: advised.id }),
     id: 'least-mass',
     title: `Least extra mass for ${criterionInWords(basis.criterion, basis.words)}`,
     columns: [

@@ -10,7 +10,7 @@ import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
 import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
-import { runAt, runTable } from './run-table.ts';
+import { advisedTable, runAt } from './run-table.ts';
 import { varied, withGlassAsArea } from './variation.ts';
 import { countInWords, hoursInWords, lowered } from './words.ts';
 
@@ -81,7 +81,8 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     finding: complete ? finding(basis, runs) : null,
     charts: [],
     tables: [
-      runTable(
+      advisedTable(
+        complete ? chooserAmong(basis)((way) => runAt(runs, way).figures) : null,
         'by-join',
         'The house by how the sunspace joins it',
         'sunspace',

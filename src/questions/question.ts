@@ -157,6 +157,8 @@ export interface Table {
   readonly id: string;
   /** id of the run that each row tells of; null for none */
   readonly rowRuns?: readonly (string | null)[];
+  /** id of the run that the closing sentence advises; absent where it advises none of the rows */
+  readonly advised?: string;
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];

@@ -25,6 +25,11 @@ export function runTable(
   };
 }
 
+/** The same with the row marked that the closing sentence advises; null before there is one. */
+export function advisedTable(advised: string | null, ...table: Parameters<typeof runTable>): Table {
+  return { ...runTable(...table), ...(advised !== null && { advised }) };
+}
+
 /** The run at a place of the plan; throws when it is not in, which only a bug can cause. */
 export function runAt(runs: Runs, id: string): Run {
   const run = runs.get(id);

@@ -11,7 +11,7 @@ import type { Figures } from './figures.ts';
 import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Chart, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
-import { runAt, runTable } from './run-table.ts';
+import { advisedTable, runAt } from './run-table.ts';
 import { varied, withGlassAsArea, withGlassM2 } from './variation.ts';
 import { areAllDamp, burden, weightsBetween, weightsInWords } from './weights.ts';
 import { countInWords, hoursInWords, percentInWords } from './words.ts';
@@ -114,7 +114,8 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
     finding: complete ? finding(basis, runs) : null,
     charts: [chart],
     tables: [
-      runTable(
+      advisedTable(
+        complete && held > 0 ? bestOf(basis, runs).job.id : null,
         'by-tilt',
         `${words.area(held)} of glass at each tilt`,
         'tilt',
@@ -253,6 +254,12 @@ function comparedRuns({ design }: Basis, runs: Runs): { upright: Run; leaning: R
 function leaningSaves(basis: Basis, upright: Figures, leaning: Figures): number {
   const weights = weightsBetween([upright, leaning], basis.weights);
   return burden(upright, 0, weights) - burden(leaning, 0, weights);
+}
+
+/** Upright or leaning, whichever is advised. */
+function bestOf(basis: Basis, runs: Runs): Run {
+  const { upright, leaning } = comparedRuns(basis, runs);
+  return isLeaningBetter(basis, upright.figures, leaning.figures) ? leaning : upright;
 }
 
 function isLeaningBetter(basis: Basis, upright: Figures, leaning: Figures): boolean {

@@ -162,7 +162,8 @@ function coldKeys({ shortHours }: Figures) {
 function aloneTable(help: Help, basis: Basis, runs: Runs): Table {
   const { drawn } = help;
   const all = help.pulled.map((entry) => costed(entry, runAt(runs, entry.lever.id).job.design, basis));
-  return rowsTable(
+  const first = help.steps[0]?.lever.id;
+  const table = rowsTable(
     'alone',
     `Each change alone, ${ORDER_WORDS[basis.order]}`,
     [
@@ -176,6 +177,7 @@ function aloneTable(help: Help, basis: Basis, runs: Runs): Table {
     basis,
     drawn,
   );
+  return { ...table, ...(first !== undefined && { advised: first }) };
 }
 
 function stepsTable({ drawn, steps, milder }: Help, basis: Basis, runs: Runs): Table[] {

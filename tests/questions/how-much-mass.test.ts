@@ -33,6 +33,21 @@ test('the least mass of every way to build is within one step of the true one, a
   }
 });
 
+test('the row of the least work is marked, and none where no mass is needed', async () => {
+  const basis = madeBasis(MODEST);
+  const { tables, finding } = await ask(howMuchMass, basis, madeRunner(byMass));
+  const least = tables.find(({ id }) => id === 'least-mass')!;
+  const marked = least.rows.filter((_, r) => least.rowRuns![r] === least.advised);
+  expect(marked).toHaveLength(1);
+  expect(marked[0]![2]).toBe(finding!.figures.areaM2);
+  const cool = await ask(
+    howMuchMass,
+    basis,
+    madeRunner(() => ({ overheatedHours: 40 })),
+  );
+  expect(cool.tables.find(({ id }) => id === 'least-mass')!.advised).toBeUndefined();
+});
+
 test('glass that asks for no mass is told so', async () => {
   const answer = await ask(
     howMuchMass,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { answerText } from '../../src/cli/answer-text.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { ask } from '../../src/questions/ask.ts';
 import { openOrClosed } from '../../src/questions/open-or-closed.ts';
@@ -107,10 +108,15 @@ test('a door that saves nothing of nothing costs nothing', async () => {
 });
 
 test('where it is best left out, it is told so, and so where all are alike', async () => {
-  const { finding } = await ask(
+  const answer = await ask(
     openOrClosed,
     madeBasis(EXAMPLES[1]!.design),
     madeRunner(() => ({ overheatedHours: 10, humidHours: 20, heatingKWh: 900 })),
   );
-  expect(finding!.text).toContain('Leave the sunspace out:');
+  expect(answer.finding!.text).toContain('Leave the sunspace out:');
+  // The row that the sentence advises is marked, and no other.
+  expect(answer.tables[0]!.advised).toBe('none');
+  expect(answerText(answer).match(/^.*\(advised\).*$/gm)).toEqual([
+    expect.stringMatching(/^no sunspace, the glass upright in the house wall \(advised\) /),
+  ]);
 });

@@ -70,6 +70,7 @@ test('the smallest stove that does is found, of the kind drawn and of the other'
   // 1000/(1 + kW²) hours short: 100 at 3 kW, 75 at 3.5 kW.
   const answer = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), madeRunner(plausible));
   expect(answer.finding!.figures).toMatchObject({ kW: 3.5, shortHours: 75, otherKW: 3.5, woodKg: 310 });
+  expect(answer.tables.map(({ advised }) => advised)).toEqual(['steel, 3.5 kW', 'masonry, 3.5 kW']);
   expect(answer.notes.join(' ')).not.toMatch(/No stove is drawn/);
   const none = await ask(howBigAStove, madeBasis(MODEST), madeRunner(plausible));
   expect(none.notes[0]).toMatch(/^No stove is drawn/);

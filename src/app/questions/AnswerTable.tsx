@@ -13,7 +13,7 @@ interface AnswerTableProps {
 }
 
 export function AnswerTable({ table, system, drawerOf }: AnswerTableProps) {
-  const { columns, rowUnits, rowDigits, rowRuns } = table;
+  const { columns, rowUnits, rowDigits, rowRuns, advised } = table;
   const drawers = table.rows.map((_, r) => {
     const run = rowRuns?.[r] ?? null;
     return run === null ? null : drawerOf(run);
@@ -60,7 +60,11 @@ export function AnswerTable({ table, system, drawerOf }: AnswerTableProps) {
                       key={`${i} ${column.label}`}
                       class={typeof cell === 'string' ? 'is-words' : undefined}
                     >
-                      {text ?? '—'}
+                      {i === 0 && advised !== undefined && rowRuns?.[r] === advised ? (
+                        <strong>{text} (advised)</strong>
+                      ) : (
+                        (text ?? '—')
+                      )}
                     </td>
                   );
                 })}
