@@ -9,7 +9,7 @@ export interface AnsweredFor {
 
 /** Sentences of an answer that are told here, counted from its start or, below zero, from its end. */
 const TOLD: Readonly<Record<string, readonly number[]>> = {
-  'who-opens-the-vents': [0, -1],
+  'who-opens-the-vents': [0, -2, -1],
   'hotter-year': [0, -1],
   'what-helps': [0, 1],
   'glass-and-mass-map': [0, 1],
@@ -23,7 +23,7 @@ const TOLD: Readonly<Record<string, readonly number[]>> = {
 const HEAD = [
   '# What it answers',
   '',
-  'Every question, asked of the sample houses in the climates named. Written by `npm run answers -- --write`; no figure here is typed by hand. Each line is the head of an answer: page and command line tell it whole, with its tables, its cautions and a house to draw for every figure.',
+  'Every question, asked of the sample houses in the climates named. Written by `npm run answers -- --write`; no figure here is typed by hand. Each line is the head of an answer: page and command line tell it whole, with its tables, its cautions and a house to draw for every figure. Hours are those of a year; damp are those above 70 % relative humidity; of a divided house the worst room counts.',
   '',
   'The range is that of the hours too hot, over what nobody can know: a year 1.5 °C hotter or colder, airtightness, habits, the ground, one at a time. "Holds" says in how many of those trials the advice stays the same. Where it turns, ask the question: it says what turns it.',
   '',
