@@ -12,6 +12,7 @@ import { houseOfRun } from './in-doubt.ts';
 import type { AnswerBody, Basis, Question, Runs, Sentence } from './question.ts';
 import { advisedTable, runAt } from './run-table.ts';
 import { varied, withGlassAsArea } from './variation.ts';
+import { areAllDamp } from './weights.ts';
 import { countInWords, hoursInWords, lowered } from './words.ts';
 
 /** A difference below this share, or this much heat [kWh], is none worth a sentence. */
@@ -155,6 +156,9 @@ function finding(basis: Basis, runs: Runs): Sentence {
     tooHotHours > criterion.hours
       ? ` Only ${countInWords(criterion.hours)} of those hours are allowed, so ask too how much glass it carries.`
       : '';
+  const damp = areAllDamp(CHOICES.map(of))
+    ? ' All ways are too damp, and damp is cured where the water starts.'
+    : '';
   const first =
     design.sunspace.join === 'none' && best !== 'none'
       ? ' Before you build one, ask what helps most: less may do as much.'
@@ -164,7 +168,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
   return {
     figures,
     text:
-      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)} of back-up heat.${hot}${first} ` +
+      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)} of back-up heat.${hot}${damp}${first} ` +
       `${others.map((way) => `${HOUSES[way].otherwise} it is ${told(of(way))}.`).join(' ')}${bed} ` +
       doorInWords(basis, closed, shut, leftOpen),
   };

@@ -71,6 +71,7 @@ test('damp that no way cures decides nothing: no sunspace is built for the damp 
     })),
   );
   expect(finding!.text).toContain('Build no sunspace:');
+  expect(finding!.text).toContain('All ways are too damp, and damp is cured where the water starts.');
 });
 
 test('the work of building one counts: a little less heat is no reason to', async () => {
