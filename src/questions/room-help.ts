@@ -27,7 +27,7 @@ export function isMore(hours: number, than: number): boolean {
 }
 
 /** Whether there are more of such hours than are allowed or than people mind. */
-function isTrouble(room: RoomOutcome, trouble: Trouble): boolean {
+export function isTrouble(room: RoomOutcome, trouble: Trouble): boolean {
   if (trouble === 'hot') return room.tooHot.hours > room.tooHot.limitHours;
   if (trouble === 'cold') return room.lived.underheatedHours > FEW_COLD_HOURS;
   return room.humidHours > ACCEPTABLE_DAMP_HOURS || room.mouldIndexMax >= MOULD_INDEX_LIMIT;

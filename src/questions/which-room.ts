@@ -11,7 +11,7 @@ import { worstIn } from '../outcomes/judged-house.ts';
 import type { OutcomeFigures, RoomOutcome } from '../outcomes/outcome.ts';
 import { DAYS_SAY } from '../quantities/words.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
-import { helpAgainst, hoursOf, isMore, TROUBLES, type Trouble, WORTH_SHARE } from './room-help.ts';
+import { helpAgainst, hoursOf, isMore, isTrouble, TROUBLES, type Trouble, WORTH_SHARE } from './room-help.ts';
 import type { RunJob } from './run-job.ts';
 import { runAt } from './run-table.ts';
 import { varied } from './variation.ts';
@@ -88,7 +88,8 @@ function helpsFor(
     {
       words: 'a wide opening in place of its door',
       design: changed({ door: 'wide' }),
-      when: hasWay && room.door !== 'wide',
+      // Who sleeps there wants a door to shut.
+      when: hasWay && room.door !== 'wide' && room.use !== 'bedroom',
     },
     {
       words: 'a low and a high grille by its shut door',
@@ -287,7 +288,7 @@ function priceOf(trouble: Trouble, before: OutcomeFigures, after: OutcomeFigures
   const worse = TROUBLES.filter((other) => other !== trouble).flatMap((other) => {
     const [was, is] = [worstIn(before, other)!, worstIn(after, other)!];
     const [from, to] = [hoursOf(was, other), hoursOf(is, other)];
-    return isMore(to, from) ? [{ other, room: is.name, from, to }] : [];
+    return isTrouble(is, other) && isMore(to, from) ? [{ other, room: is.name, from, to }] : [];
   });
   const heat = { from: before.heating.energyKWh, to: after.heating.energyKWh };
   const dearer = heat.to - heat.from >= Math.max(LEAST_HEAT_KWH, WORTH_SHARE * heat.from);

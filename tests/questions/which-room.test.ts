@@ -71,6 +71,9 @@ test('nobody is told to light a stove where people sleep', async () => {
     [],
   );
   expect(made.ran.some(({ at }) => at.change === 'the stove in it' && at.room === 'room-2')).toBe(true);
+  // Nor to sleep without a door.
+  const wide = made.ran.filter(({ at }) => /wide opening/.test(String(at.change)));
+  expect(wide.map(({ at }) => at.room)).toEqual(['room-2']);
 });
 
 test('a change that costs more than it helps is not told, and hours that are allowed are no trouble', async () => {
