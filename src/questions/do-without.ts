@@ -180,7 +180,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
       }),
     },
     text:
-      `${verdict} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest.` +
+      `${verdictInWords(verdict, sure.figures)} With none it is below ${limit} for ${hoursInWords(underheatedHours)} a year, and ${words.temperature(coldestC, 1)} at its coldest.` +
       // Where it is never too cold, nothing is left to be built against it.
       `${underheatedHours === 0 ? '' : ` Insulated more, half as leaky and covered at night that is ${hoursInWords(best.underheatedHours)} and ${words.temperature(best.coldestC, 1)}.`}${sure.text}${needs}${told}`,
   };
@@ -194,6 +194,13 @@ function verdictOf(none: Figures, all: Figures, limitC: number): string {
   const isFine = ({ underheatedHours, coldestC }: Figures) =>
     underheatedHours <= FEW_COLD_HOURS && coldestC >= limitC - SHORT_COLD_K;
   return isFine(none) ? CAN : isFine(all) ? COULD : CANNOT;
+}
+
+/** The verdict; that it can do without is told with the trials in which it cannot. */
+function verdictInWords(verdict: string, { trials, turnedTrials }: { trials: number; turnedTrials: number }) {
+  return verdict === CAN && turnedTrials > 0
+    ? `It can do without back-up heat in this year, but not in ${turnedTrials} of ${trials} trials: keep a small heater.`
+    : verdict;
 }
 
 /** As it follows what would turn a verdict into it. */
@@ -224,7 +231,9 @@ function sureOf(basis: Basis, runs: Runs, verdict: string) {
   const turned = [...turns].map(
     ([then, when]) => ` ${capitalised([...when].join(', or '))}, ${TURNED[then]}.`,
   );
-  const figures: Record<string, number> = {
+  const turnedTrials = [...turns.values()].reduce((sum, when) => sum + when.size, 0);
+  const figures: Record<string, number> & { trials: number; turnedTrials: number } = {
+    turnedTrials,
     noneLeastHours: hours(none).least,
     noneMostHours: hours(none).most,
     noneLowestC: coldest(none).least,

@@ -281,16 +281,18 @@ function isNeverLit({ result }: Run): boolean {
 }
 
 /** Of a stove that is never lit: what over which it would be. */
-function litInWords(basis: Basis, runs: Runs, { job }: Run): string {
-  const unknowns = unknownsTried(basis);
-  const lit = unknowns.flatMap((unknown) => {
+function litOver(basis: Basis, runs: Runs, { job }: Run): readonly string[] {
+  return unknownsTried(basis).flatMap((unknown) => {
     const run = runs.get(overId(unknown, Number(job.at.kW)));
     return run === undefined || isNeverLit(run)
       ? []
       : [`${unknown.when(basis.words)}, on ${run.result.outcome.fuel!.daysWithFire} days`];
   });
+}
+
+function litInWords(lit: readonly string[], trials: number): string {
   return lit.length === 0
-    ? ` How sure? Nor is it in any of ${unknowns.length} trials.`
+    ? ` How sure? Nor is it in any of ${trials} trials.`
     : ` How sure? It is lit ${lit.join('; ')}.`;
 }
 
@@ -323,11 +325,13 @@ function finding(basis: Basis, runs: Runs): Sentence {
     kW: sizeOver(basis, runs, unknown).kW ?? null,
   }));
   const kWOver = (id: Unknown['id']) => over.find((one) => one.id === id)?.kW ?? null;
+  const lit = unneeded ? litOver(basis, runs, least) : [];
+  const told = own.does ? Number(least.job.at.kW) : null;
   const sizes = over.flatMap(({ kW }) => (kW === null ? [] : [kW]));
   return {
     text: unneeded
-      ? `No stove is needed in a year like this one: ${KIND_WORDS[first]} of ${power(least)}, the smallest tried, is never lit.${litInWords(basis, runs, least)}`
-      : `${head}${wood}${big}${instead}${sureInWords(basis, runs, own.does ? Number(least.job.at.kW) : null)}`,
+      ? `No stove is needed in a year like this one: ${KIND_WORDS[first]} of ${power(least)}, the smallest tried, is never lit.${litInWords(lit, over.length)}`
+      : `${head}${wood}${big}${instead}${sureInWords(basis, runs, told)}`,
     figures: {
       kW: Number(least.job.at.kW),
       shortHours: shortOf(least),
@@ -344,6 +348,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
       coldYearKW: kWOver('cold-year'),
       leakyKW: kWOver('leaky'),
       trials: over.length,
+      turnedTrials: unneeded ? lit.length : over.filter(({ kW }) => kW !== told).length,
       leastKW: sizes.length === 0 ? null : Math.min(...sizes),
       mostKW: over.some(({ kW }) => kW === null) ? null : Math.max(...sizes),
     },

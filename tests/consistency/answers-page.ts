@@ -68,13 +68,12 @@ function sureOf({ sure, finding }: Answer): readonly [string, string] {
     const value = figures[key];
     return typeof value === 'number' ? String(Math.round(value)) : '–';
   };
+  const { trials, turnedTrials: turned } = figures;
+  const holds =
+    typeof trials === 'number' && typeof turned === 'number' ? `${trials - turned} of ${trials}` : '–';
   if (sure === null)
     return 'hoursLow' in figures
-      ? [`${count('drawnHours')} (${count('hoursLow')} to ${count('hoursHigh')})`, '–']
-      : ['–', '–'];
-  const [trials, turned] = [figures.trials, figures.turnedTrials] as [number, number];
-  return [
-    `${count('hours')} (${count('hoursLeast')} to ${count('hoursMost')})`,
-    `${trials - turned} of ${trials}`,
-  ];
+      ? [`${count('drawnHours')} (${count('hoursLow')} to ${count('hoursHigh')})`, holds]
+      : ['–', holds];
+  return [`${count('hours')} (${count('hoursLeast')} to ${count('hoursMost')})`, holds];
 }

@@ -106,6 +106,7 @@ test('the smallest stove is tried over what nobody can know, size by size until 
     leastKW: 3,
     mostKW: 7.5,
     trials: unknowns.length,
+    turnedTrials: 2,
   });
   expect(finding!.text).toContain(
     ` How sure? If it is built a third tighter, it takes 3.0 kW. If it is built twice as leaky, it takes 7.5 kW. It is the same in the other ${unknowns.length - 2} of ${unknowns.length} trials.`,
@@ -135,6 +136,7 @@ test('where the smallest made is never lit, no stove is asked for, and what woul
   );
   expect(finding!.text).toMatch(/It is lit in a year 1\.5 °C colder, on 5 days\.$/);
   expect(finding!.text).not.toMatch(/smallest that does|too big/);
+  expect(finding!.figures.turnedTrials).toBe(1);
 });
 
 test('a stove is too big from where it makes plainly more hours too hot than the smallest that does', async () => {
@@ -142,6 +144,17 @@ test('a stove is too big from where it makes plainly more hours too hot than the
   const { finding } = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), runner);
   expect(finding!.figures).toMatchObject({ tooBigKW: 7.5, tooBigHotHours: 130 });
   expect(finding!.text).toMatch(/One of 7\.5 kW is too big: it makes 130 hours too hot rather than 30\./);
+});
+
+test('that a house can do without is told with the trials in which it cannot', async () => {
+  const runner = madeRunner((design, job) => ({
+    ...plausible(design, job),
+    underheatedHours: design.air.ach50 > MODEST.air.ach50 ? 900 : 3,
+  }));
+  const { finding } = await ask(doWithout, madeBasis(MODEST), runner);
+  const { trials } = finding!.figures;
+  expect(finding!.text).toContain(`but not in 1 of ${trials} trials: keep a small heater.`);
+  expect(finding!.figures.turnedTrials).toBe(1);
 });
 
 test('a house that is never too cold is told of nothing to build, and a room cold at once is told so', async () => {
