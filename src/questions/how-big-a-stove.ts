@@ -10,6 +10,7 @@ import { bracketOf } from './bracket.ts';
 import { changeOf } from './how-sure.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
+import { withHeatedRoom } from './stove-levers.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
 import { capitalised, countInWords, hoursInWords } from './words.ts';
 
@@ -152,13 +153,7 @@ function withStove(design: Design, kind: StoveKind, capacityKW: number): Design 
   const drawn: StoveSource = source?.kind === 'stove' ? source : USUAL_STOVE;
   const { efficiency: _, ...rest } = drawn;
   const stove: StoveSource = kind === drawn.stove ? drawn : { ...rest, stove: kind };
-  const rooms = design.rooms && {
-    ...design.rooms,
-    list: design.rooms.list.some(({ heated }) => heated)
-      ? design.rooms.list
-      : design.rooms.list.map((room, i) => ({ ...room, heated: i === 0 })),
-  };
-  return { ...design, ...(rooms && { rooms }), heating: { ...design.heating, capacityKW, source: stove } };
+  return { ...withHeatedRoom(design), heating: { ...design.heating, capacityKW, source: stove } };
 }
 
 function bySize(kind: string, runs: Runs): Run[] {

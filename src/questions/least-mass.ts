@@ -7,6 +7,7 @@ import { criterionInWords } from '../findings/hot-words.ts';
 import { dayRangeInWords } from '../quantities/words.ts';
 import { ALL_WAYS, type BuildingWork, buildingWork, type WayToBuild } from './building-work.ts';
 import { hotInWords } from './criterion.ts';
+import type { Figures } from './figures.ts';
 import { bracketFor, byArea, mosts } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
 import { burden, type Weights } from './weights.ts';
@@ -174,12 +175,15 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     }),
   ).filter(({ run }) => run.job.id !== 'none');
   const best = tried.reduce((one, other) => (other.weighs < one.weighs ? other : one));
-  const saved = bare.heatingKWh - best.run.figures.heatingKWh;
-  const pays = best.weighs < burden(bare, 0, weights) && saved >= WORTH_SHARE * bare.heatingKWh;
+  // Of a house without heat the hours too cold stand for it.
+  const isHeated = basis.design.heating.capacityKW > 0;
+  const wanting = ({ heatingKWh, underheatedHours }: Figures) => (isHeated ? heatingKWh : underheatedHours);
+  const saved = wanting(bare) - wanting(best.run.figures);
+  const pays = best.weighs < burden(bare, 0, weights) && saved >= WORTH_SHARE * wanting(bare);
   const told = pays
     ? best.run
     : mosts(ALL_WAYS, runs).reduce((one, other) =>
-        other.figures.heatingKWh < one.figures.heatingKWh ? other : one,
+        wanting(other.figures) < wanting(one.figures) ? other : one,
       );
   const { work } = tried.find(({ run }) => run === told)!;
   const { heatingKWh, swingK, sunspaceColdestC } = told.figures;
@@ -189,10 +193,10 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
       : ` The coldest hour of the sunspace goes from ${words.temperature(bare.sunspaceColdestC!, 1)} to ${words.temperature(sunspaceColdestC, 1)}.`;
   const worth = pays
     ? 'For its warmth some is worth its work:'
-    : 'Nor does any save heat worth its work. The best is';
+    : `Nor does any ${isHeated ? 'save heat' : 'bring warmth'} worth its work. The best is`;
   const savesHeat =
     `${worth} ${told.job.label}, ${dayRangeInWords(work.days)} of one person. ` +
-    `With it back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`;
+    `With it ${isHeated ? `back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}` : `the rooms are too cold for ${hoursInWords(told.figures.underheatedHours)} instead of ${countInWords(bare.underheatedHours)}`}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`;
   return {
     figures: {
       ...figures,
@@ -203,7 +207,7 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     },
     text:
       `This glass asks for no extra mass against heat: without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare.tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed. ` +
-      `${heatingKWh > bare.heatingKWh - 0.5 ? 'Nor does any that we tried save heat.' : savesHeat}`,
+      `${wanting(told.figures) > wanting(bare) - 0.5 ? `Nor does any that we tried ${isHeated ? 'save heat' : 'make it warmer'}.` : savesHeat}`,
   };
 }
 

@@ -121,7 +121,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
 }
 
 function finding(basis: Basis, runs: Runs): Sentence {
-  const { words, criterion, design } = basis;
+  const { criterion, design } = basis;
   const of = (way: Way) => runAt(runs, way).figures;
   const [closed, open, shut, leftOpen, none] = [
     of('by-need'),
@@ -148,9 +148,8 @@ function finding(basis: Basis, runs: Runs): Sentence {
     limitC: criterion.aboveC,
   };
   const best = chooserAmong(basis)(of);
-  const told = ({ tooHotHours, humidHours, heatingKWh }: Figures) =>
-    `too hot for ${hoursInWords(tooHotHours)}, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)}`;
-  const { tooHotHours, humidHours, heatingKWh } = of(best);
+  const { tooHotHours, humidHours } = of(best);
+  const backUp = design.heating.capacityKW > 0 ? ' of back-up heat' : '';
   const others = CHOICES.filter((way) => way !== best);
   const hot =
     tooHotHours > criterion.hours
@@ -168,8 +167,8 @@ function finding(basis: Basis, runs: Runs): Sentence {
   return {
     figures,
     text:
-      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and takes ${words.energy(heatingKWh)} of back-up heat.${hot}${damp}${first} ` +
-      `${others.map((way) => `${HOUSES[way].otherwise} it is ${told(of(way))}.`).join(' ')}${bed} ` +
+      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and ${warmthInWords(basis, of(best))}${backUp}.${hot}${damp}${first} ` +
+      `${others.map((way) => `${HOUSES[way].otherwise} it is ${toldOf(basis, of(way))}.`).join(' ')}${bed} ` +
       doorInWords(basis, closed, shut, leftOpen),
   };
 }
@@ -216,8 +215,21 @@ function adviceFor({ sunspace }: Design): Readonly<Record<Choice, string>> {
   }
 }
 
+/** Back-up heat, or the hours too cold of a house that has none. */
+function warmthInWords({ design, words }: Basis, { heatingKWh, underheatedHours }: Figures): string {
+  return design.heating.capacityKW > 0
+    ? `takes ${words.energy(heatingKWh)}`
+    : `too cold for ${countInWords(underheatedHours)}`;
+}
+
+function toldOf(basis: Basis, figures: Figures): string {
+  return `too hot for ${hoursInWords(figures.tooHotHours)}, damp for ${countInWords(figures.humidHours)}, and ${warmthInWords(basis, figures)}`;
+}
+
 /** What the door brings, used well and badly. */
-function doorInWords({ words }: Basis, well: Figures, shut: Figures, leftOpen: Figures): string {
+function doorInWords(basis: Basis, well: Figures, shut: Figures, leftOpen: Figures): string {
+  const { words, design } = basis;
+  if (design.heating.capacityKW <= 0) return `With the door always open it is ${toldOf(basis, leftOpen)}.`;
   const saved = shut.heatingKWh - well.heatingKWh;
   const used =
     Math.abs(saved) < Math.max(SMALL_KWH, SMALL_SHARE * shut.heatingKWh)
@@ -225,5 +237,5 @@ function doorInWords({ words }: Basis, well: Figures, shut: Figures, leftOpen: F
       : saved > 0
         ? `Opening the door when the rooms want heat saves ${words.energy(saved)} over leaving it shut`
         : `The door used as drawn costs ${words.energy(-saved)} more than leaving it shut`;
-  return `${used}; always open, it is too hot for ${hoursInWords(leftOpen.tooHotHours)}, damp for ${countInWords(leftOpen.humidHours)}, and takes ${words.energy(leftOpen.heatingKWh)}.`;
+  return `${used}; always open, it is ${toldOf(basis, leftOpen)}.`;
 }

@@ -1,5 +1,5 @@
-// Changes to a stove that are worth a try: its size, its kind, its hours, the air of its fire. A design in, levers out; none
-// where no stove gives the heat.
+// Changes to what gives the heat that are worth a try: of a stove its size, its kind, its hours, the air of its fire; of a house
+// without any, a heater. A design in, levers out; none where a thermostat gives the heat.
 
 import type { Design } from '../design/design.ts';
 import { LEAST_STOVE_KW, type StoveSource } from '../design/heat-source.ts';
@@ -14,10 +14,15 @@ const STEP_KW = 0.5;
 /** A masonry heater gives by day and night what a light stove gives in the hours it is fed: so much of its output. House rule. */
 const MASONRY_SHARE = 0.5;
 
-/** Levers of the stove; each is applied to a design that has one. */
-export function stoveLevers({ heating }: Design): readonly Lever[] {
-  const { source, capacityKW } = heating;
-  if (source?.kind !== 'stove' || capacityKW <= 0) return [];
+/** A heater for a house that has none: by floor [W/m²], and the least [kW]. House rules. */
+const HEATER_W_PER_M2 = 50;
+const LEAST_HEATER_KW = 1;
+
+/** Levers of the heat; those of a stove are applied to a design that has one. */
+export function stoveLevers(design: Design): readonly Lever[] {
+  const { source, capacityKW } = design.heating;
+  if (capacityKW <= 0) return design.people.count > 0 ? [heaterLever(design)] : [];
+  if (source?.kind !== 'stove') return [];
   const isMasonry = source.stove === 'masonry';
   const least = LEAST_STOVE_KW[source.stove];
   const { max } = limitOf('heating.capacityKW');
@@ -67,6 +72,27 @@ export function stoveLevers({ heating }: Design): readonly Lever[] {
     ),
     ...lever('fire-air', source.air === 'room', `give the fire air by a pipe of its own`, { air: 'own' }),
   ];
+}
+
+function heaterLever({ house }: Design): Lever {
+  const stepped = STEP_KW * Math.round((HEATER_W_PER_M2 * house.floorAreaM2) / 1000 / STEP_KW);
+  const kW = Math.min(limitOf('heating.capacityKW').max, Math.max(LEAST_HEATER_KW, stepped));
+  return {
+    id: 'heater',
+    words: 'give the house a heater',
+    size: ({ power }) => power(1000 * kW),
+    apply: (to) => ({ ...withHeatedRoom(to), heating: { ...to.heating, capacityKW: kW } }),
+  };
+}
+
+/** Of a divided house at least the first room is heated. */
+export function withHeatedRoom(design: Design): Design {
+  const { rooms } = design;
+  if (rooms === undefined || rooms.list.some(({ heated }) => heated)) return design;
+  return {
+    ...design,
+    rooms: { ...rooms, list: rooms.list.map((room, i) => ({ ...room, heated: i === 0 })) },
+  };
 }
 
 /** Another kind burns as is usual for its kind; all else about the stove stays. */

@@ -275,11 +275,13 @@ function adviceInWords(basis: Basis, upright: Run, leaning: Run, leanDeg: number
   const { tooHotHours, humidHours, heatingKWh } = best.figures;
   const heat = heatingKWh - other.figures.heatingKWh;
   const price =
-    Math.round(heat) === 0
-      ? 'Back-up heat is the same'
-      : heat > 0
-        ? `The price is ${words.energy(heat)} more back-up heat a year, ${words.energy(heatingKWh)} in all`
-        : `It saves ${words.energy(-heat)} of back-up heat a year, and takes ${words.energy(heatingKWh)}`;
+    basis.design.heating.capacityKW <= 0
+      ? `They are too cold for ${hoursInWords(best.figures.underheatedHours)}${beside(best.figures.underheatedHours, other.figures.underheatedHours)}`
+      : Math.round(heat) === 0
+        ? 'Back-up heat is the same'
+        : heat > 0
+          ? `The price is ${words.energy(heat)} more back-up heat a year, ${words.energy(heatingKWh)} in all`
+          : `It saves ${words.energy(-heat)} of back-up heat a year, and takes ${words.energy(heatingKWh)}`;
   const slope =
     best === leaning
       ? ' The price is a slope: safety glass, drained bars, leaks and snow.'

@@ -88,6 +88,22 @@ describe('where none is needed against heat', () => {
   });
 });
 
+test('in a house without heat, mass is judged by the hours too cold', async () => {
+  const unheated = { ...MODEST, heating: { ...MODEST.heating, capacityKW: 0 } };
+  const { finding } = await ask(
+    howMuchMass,
+    madeBasis(unheated),
+    madeRunner(({ mass }) => ({
+      overheatedHours: 0,
+      heatingKWh: 0,
+      underheatedHours: Math.round(2000 - 1200 * Math.min(1, (mass.areaM2 * mass.thicknessM) / 8)),
+    })),
+  );
+  expect(finding!.text).toMatch(
+    /For its warmth some is worth its work: .* With it the rooms are too cold for \d+ hours instead of 2000/,
+  );
+});
+
 describe('where no mass is enough', () => {
   const hot =
     (withVents: number, withShade: number): Formula =>

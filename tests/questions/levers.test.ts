@@ -51,6 +51,25 @@ describe('levers', () => {
   });
 });
 
+test('a house that has none can be given a heater, of several rooms the first one', () => {
+  const heatOf = (design: Design) => leversOf(design).filter(({ id }) => id === 'heater');
+  for (const { design } of EXAMPLES) {
+    expect(heatOf(design)).toEqual([]);
+    const cold = { ...design, heating: { ...design.heating, capacityKW: 0 } };
+    const none = cold.rooms && {
+      ...cold,
+      rooms: { ...cold.rooms, list: cold.rooms.list.map((room) => ({ ...room, heated: false })) },
+    };
+    for (const one of none ? [cold, none] : [cold]) {
+      const [heater] = heatOf(one);
+      const made = heater!.apply(one);
+      // 50 W/m² in steps of half a kilowatt.
+      expect(made.heating.capacityKW).toBe(design.house.floorAreaM2 === 96 ? 5 : 5.5);
+      expect(parseDesign(made).ok).toBe(true);
+    }
+  }
+});
+
 test('a stove can be bigger, smaller, of masonry, lit at other hours and have air of its own; a thermostat offers none of it', () => {
   const modest = EXAMPLES.find(({ id }) => id === 'modest')!.design;
   const drawn = (source: object, capacityKW = 6): Design => ({

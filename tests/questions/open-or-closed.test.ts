@@ -121,3 +121,18 @@ test('where it is best left out, it is told so, and so where all are alike', asy
     expect.stringMatching(/^no sunspace, the glass upright in the house wall \(advised\) /),
   ]);
 });
+
+test('a house without heat is told by its hours too cold', async () => {
+  const { design } = EXAMPLES[1]!;
+  const unheated = { ...design, heating: { ...design.heating, capacityKW: 0 } };
+  const { finding } = await ask(
+    openOrClosed,
+    madeBasis(unheated),
+    madeRunner(({ sunspace }) => ({
+      overheatedHours: 0,
+      underheatedHours: sunspace.join === 'closed' ? 900 : 3000,
+    })),
+  );
+  expect(finding!.text).toMatch(/^Keep the sunspace closed off: .* damp for 100, and too cold for 900\./);
+  expect(finding!.text).not.toContain('kWh');
+});

@@ -42,6 +42,16 @@ test.each([
   },
 );
 
+test('a house without heat is told by its hours too cold', async () => {
+  const unheated = { ...LEANING, heating: { ...LEANING.heating, capacityKW: 0 } };
+  const { finding } = await ask(
+    uprightOrLeaning,
+    madeBasis(unheated),
+    madeRunner(({ glass }) => ({ overheatedHours: 0, underheatedHours: glass.tiltDeg === 90 ? 400 : 1200 })),
+  );
+  expect(finding!.text).toMatch(/^Stand it upright: .* They are too cold for 400 hours instead of 1200\./);
+});
+
 test('the advice follows the weights a person has moved, and the notes say which', async () => {
   const formula: Formula = ({ glass }) => ({
     overheatedHours: glass.tiltDeg === 90 ? 300 : 900,
