@@ -291,7 +291,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
   if (!bracket.passesAtStart) {
     return {
       figures,
-      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}. Even with none they are so for ${hoursInWords(withoutGlassHours)} a year. Look to vents and shade first.`,
+      text: `With ${mass}, no amount of glass keeps to ${hoursInWords(criterion.hours)} ${above}. Even with none the rooms are ${above} for ${hoursInWords(withoutGlassHours)} a year. Look to vents and shade first.`,
     };
   }
   if (bracket.after === null) {

@@ -104,7 +104,7 @@ function instead({ design }: Basis): RunJob[] {
   const tried: readonly (readonly [string, string, Changes])[] = [
     ['vents', 'twice the vents, opened by an automatic opener', airing],
     ['shade', 'a seasonal shade that keeps out 70 % of the summer sun', shading],
-    ['both', 'both', { ...airing, ...shading }],
+    ['both', 'twice the vents with an automatic opener, and a seasonal shade', { ...airing, ...shading }],
   ];
   return tried.map(([id, label, changes]) => ({
     id: `instead: ${id}`,

@@ -65,12 +65,21 @@ function houseOf(way: Way, drawn: Design): Design {
   return varied(varied(drawn, { 'sunspace.join': 'closed' }), { 'sunspace.doorRule': doorRule });
 }
 
-/** The choice between them, the work of each over the house as drawn counted in. */
+/**
+ * The choice between them, the work of each over the house as drawn counted in. Nobody builds a sunspace against heat, which
+ * shade takes away for less: where none is drawn and it is too hot without, hours too hot decide nothing.
+ */
 function chooserAmong({ design, weights }: Basis) {
   const drawn = withGlassAsArea(design);
   const days = new Map(CHOICES.map((way) => [way, changeBetween(drawn, houseOf(way, drawn)).days]));
-  return (figuresOf: (way: Choice) => Figures) =>
-    bestHouse(CHOICES, figuresOf, (way) => days.get(way)!, weights);
+  return (figuresOf: (way: Choice) => Figures) => {
+    const fair = isHotWithout(design, figuresOf('none')) ? { ...weights, hot: 0 } : weights;
+    return bestHouse(CHOICES, figuresOf, (way) => days.get(way)!, fair);
+  };
+}
+
+function isHotWithout({ sunspace }: Design, none: Figures): boolean {
+  return sunspace.join === 'none' && none.tooHotHours > none.tooHotLimitHours;
 }
 
 function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
@@ -162,12 +171,15 @@ function finding(basis: Basis, runs: Runs): Sentence {
     design.sunspace.join === 'none' && best !== 'none'
       ? ' Before you build one, ask what helps most: less may do as much.'
       : '';
+  const shade = isHotWithout(design, none)
+    ? ' A sunspace keeps sun from the rooms, and so does shade, for less work.'
+    : '';
   const bed =
     design.plants.bedM2 > 0 && design.sunspace.join !== 'none' ? ' Left out, its plants go with it.' : '';
   return {
     figures,
     text:
-      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and ${warmthInWords(basis, of(best))}${backUp}.${hot}${damp}${first} ` +
+      `${adviceFor(design)[best]}: ${HOUSES[best].house} is ${hotInWords(basis)} for ${hoursInWords(tooHotHours)} a year, damp for ${countInWords(humidHours)}, and ${warmthInWords(basis, of(best))}${backUp}.${hot}${shade}${damp}${first} ` +
       `${others.map((way) => `${HOUSES[way].otherwise} it is ${toldOf(basis, of(way))}.`).join(' ')}${bed} ` +
       doorInWords(basis, closed, shut, leftOpen),
   };

@@ -88,8 +88,8 @@ test('the work of building one counts: a little less heat is no reason to', asyn
 
 test('where one is worth building, smaller changes are named first; and what is allowed, where it is passed', async () => {
   const formula: Formula = ({ sunspace }) => ({
-    overheatedHours: sunspace.join === 'none' ? 1700 : 700,
-    heatingKWh: 500,
+    overheatedHours: 700,
+    heatingKWh: sunspace.join === 'none' ? 6000 : 500,
   });
   const { finding } = await ask(openOrClosed, madeBasis(EXAMPLES[2]!.design), madeRunner(formula));
   expect(finding!.text).toMatch(/^Build a sunspace/);
@@ -97,6 +97,19 @@ test('where one is worth building, smaller changes are named first; and what is 
     'Only 262 of those hours are allowed, so ask too how much glass it carries.',
   );
   expect(finding!.text).toContain('Before you build one, ask what helps most');
+});
+
+test('no sunspace is built against heat, which shade takes away for less', async () => {
+  const formula: Formula = ({ sunspace }) => ({
+    overheatedHours: sunspace.join === 'none' ? 1700 : 100,
+    heatingKWh: 500,
+  });
+  const built = await ask(openOrClosed, madeBasis(EXAMPLES[2]!.design), madeRunner(formula));
+  expect(built.finding!.text).toMatch(
+    /^Build no sunspace: .* keeps sun from the rooms, and so does shade, for less work\./,
+  );
+  const drawn = await ask(openOrClosed, madeBasis(EXAMPLES[1]!.design), madeRunner(formula));
+  expect(drawn.finding!.text).not.toMatch(/shade|Leave the sunspace out:/);
 });
 
 test('a door that saves nothing of nothing costs nothing', async () => {
