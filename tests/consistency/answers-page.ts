@@ -1,10 +1,13 @@
 // docs/answers.md: what every question answers for the examples in the climates asked, a line each. Answers in, Markdown out.
 import type { Answer } from '../../src/questions/question.ts';
 
+/** What the page needs of an answer. */
+export type ToldAnswer = Pick<Answer, 'question' | 'title' | 'finding' | 'sure'>;
+
 export interface AnsweredFor {
   readonly climate: string;
   readonly house: string;
-  readonly answer: Answer;
+  readonly answer: ToldAnswer;
 }
 
 /** Sentences of an answer that are told here, counted from its start or, below zero, from its end. */
@@ -56,13 +59,13 @@ function questionLines(title: string, ofHouse: readonly AnsweredFor[]): readonly
 }
 
 /** The sentences that are told of an answer. */
-export function toldOf({ question, finding }: Answer): string {
+export function toldOf({ question, finding }: ToldAnswer): string {
   const sentences = (finding?.text ?? '').split(/(?<=[.:])\s+(?=[A-Z])/);
   const told = (TOLD[question] ?? [0]).map((place) => sentences.at(place) ?? '');
   return [...new Set(told)].join(' ').replaceAll('|', '\\|');
 }
 
-function sureOf({ sure, finding }: Answer): readonly [string, string] {
+function sureOf({ sure, finding }: ToldAnswer): readonly [string, string] {
   const figures = sure?.figures ?? finding?.figures ?? {};
   const count = (key: string) => {
     const value = figures[key];
