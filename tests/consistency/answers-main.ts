@@ -1,7 +1,8 @@
 // `npm run answers`: prints docs/answers.md, every question over the examples in six climates; with `-- --write` it
 // writes the file. `[CLIMATE …]` asks in some of them. `--kept FILE` keeps each answer as a line of a file and asks none
 // that is there already: so it can be stopped and go on, and several can work side by side, each in climates of its own,
-// before one puts the page together; after a change of questions or engine begin another file. About forty minutes on one core. Standard error tells where it is.
+// before one puts the page together; after a change of questions or engine begin another file. About forty minutes on one
+// core. Standard error tells where it is.
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { EXAMPLES } from '../../src/design/examples.ts';
