@@ -113,7 +113,12 @@ export type PeriodSeries =
       readonly cause: string;
       readonly values: ArrayLike<number>;
     }
-  | { readonly kind: 'people' | 'held'; readonly zone: string; readonly values: ArrayLike<number> }
+  /** people there; air held [°C]; heat of the zone's heater [W]; wood put on its stove [kg] */
+  | {
+      readonly kind: 'people' | 'held' | 'heat' | 'wood';
+      readonly zone: string;
+      readonly values: ArrayLike<number>;
+    }
   | {
       readonly kind: 'opening';
       readonly opening: string;

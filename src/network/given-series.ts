@@ -1,9 +1,9 @@
-// What is known of the days that are run, in place of a schedule or a rule: heat and water measured, people counted, a
-// zone's air held as it was, openings as they stood. Where a value is NaN nothing is known and the schedule or rule
+// What is known of the days that are run, in place of a schedule or a rule: heat and water measured, fires written down,
+// people counted, a zone's air held as it was, openings as they stood. Where a value is NaN nothing is known and the schedule or rule
 // decides. A run without any pays nothing: an hour's known amounts are written over the hour's own place in the tables
 // of schedules, which every load writes anew, and positions of openings are asked for only where there are events.
 
-import type { Model, Schedule } from '../model/model.ts';
+import type { Model, Schedule, Zone } from '../model/model.ts';
 import { always } from '../model/schedule.ts';
 import { addToTable, type Moment, SCHEDULE_LENGTH } from './hour/clock.ts';
 
@@ -16,6 +16,10 @@ export type RowSeries =
       readonly gain: string;
       readonly values: Float64Array;
     }
+  /** heat that a zone's heater gives, to air or heated floor as it does, whatever it is set to [W, not below 0] */
+  | { readonly kind: 'heat'; readonly zone: string; readonly values: Float64Array }
+  /** wood put on a zone's stove within the hour, whoever is at home [kg, not below 0] */
+  | { readonly kind: 'wood'; readonly zone: string; readonly values: Float64Array }
   /** water given off by one of a zone's causes [g/h] */
   | {
       readonly kind: 'moisture';
@@ -59,20 +63,42 @@ interface Overwritten {
   readonly factor: number;
 }
 
+/** What heaters are known to have given in the hour that runs, by zone; NaN where it is not known. */
+export interface GivenHeat {
+  /** [W] */
+  readonly watt: Float64Array;
+  /** put on the stove [kg] */
+  readonly woodKg: Float64Array;
+}
+
+export function blankGivenHeat(zones: number): GivenHeat {
+  const unknown = () => new Float64Array(zones).fill(Number.NaN);
+  return { watt: unknown(), woodKg: unknown() };
+}
+
 /** No position is known. */
 const BY_RULE = Number.NaN;
 
 /** Heat enough to hold any air [W]. */
 export const HOLDING_W = 1e9;
+/** No air is as warm; a heater that aims at it gives all it may [°C]. */
+export const OUT_OF_REACH_C = 1000;
 
 /**
  * Series of a run, with room for so many zones; load() before use.
  *
  * @param openShare by opening, written: share open in the hour or step that begins, NaN by rule
+ * @param heat written: of the hour that begins
  */
-export function createGivenSeries(zonesMost: number, tables: ScheduleTables, openShare: Float64Array) {
+export function createGivenSeries(
+  zonesMost: number,
+  tables: ScheduleTables,
+  openShare: Float64Array,
+  heat: GivenHeat,
+) {
   let overwritten: readonly Overwritten[] = [];
   let held: { zone: number; values: Float64Array }[] = [];
+  let heats: { zone: number; into: Float64Array; values: Float64Array }[] = [];
   let positions: readonly (readonly OpeningEvent[] | null)[] = [];
   /** air held in the hour, by zone [°C]; NaN where it is not */
   const heldC = new Float64Array(Math.max(9, zonesMost)).fill(Number.NaN);
@@ -111,13 +137,21 @@ export function createGivenSeries(zonesMost: number, tables: ScheduleTables, ope
     heldC.fill(Number.NaN);
     openShare.fill(BY_RULE);
     eventAt.fill(-1);
+    heat.watt.fill(Number.NaN);
+    heat.woodKg.fill(Number.NaN);
     held = [];
+    heats = [];
     overwritten = series.flatMap((one): Overwritten[] => {
       if (one.kind === 'opening') return [];
       const z = zoneOf(one.zone);
       const zone = model.zones[z]!;
       if (one.kind === 'held') {
         held.push({ zone: z, values: one.values });
+        return [];
+      }
+      if (one.kind === 'heat' || one.kind === 'wood') {
+        checkHeat(one, zone);
+        heats.push({ zone: z, into: one.kind === 'heat' ? heat.watt : heat.woodKg, values: one.values });
         return [];
       }
       if (one.kind === 'people')
@@ -155,14 +189,18 @@ export function createGivenSeries(zonesMost: number, tables: ScheduleTables, ope
 
   /** What is known of an hour: into the tables, and what is held. */
   function beginHour({ hour, scheduleIndex }: Moment): void {
+    // Two series may share a place, as people and appliances of one zone do.
     for (let i = 0; i < overwritten.length; i++) {
-      const { table, from, whole, own, values, factor } = overwritten[i]!;
+      const { table, from, whole } = overwritten[i]!;
+      table[from + scheduleIndex] = whole[scheduleIndex]!;
+    }
+    for (let i = 0; i < overwritten.length; i++) {
+      const { table, from, own, values, factor } = overwritten[i]!;
       const value = values[hour]!;
-      const at = from + scheduleIndex;
-      table[at] = whole[scheduleIndex]!;
-      if (!Number.isNaN(value)) table[at]! += value * factor - own[scheduleIndex]!;
+      if (!Number.isNaN(value)) table[from + scheduleIndex]! += value * factor - own[scheduleIndex]!;
     }
     for (let i = 0; i < held.length; i++) heldC[held[i]!.zone] = held[i]!.values[hour]!;
+    for (let i = 0; i < heats.length; i++) heats[i]!.into[heats[i]!.zone] = heats[i]!.values[hour]!;
   }
 
   /** Where openings stand at an hour since the start of the period. */
@@ -193,13 +231,31 @@ export function createGivenSeries(zonesMost: number, tables: ScheduleTables, ope
     beginHour,
     readPositions,
     /** whether any is known at all */
-    any: () => overwritten.length + held.length > 0 || positions.some((events) => events !== null),
-    holds: () => held.length > 0,
+    any: () =>
+      overwritten.length + held.length + heats.length > 0 || positions.some((events) => events !== null),
+    holds: () => held.length + heats.length > 0,
     moves: () => positions.some((events) => events !== null),
   };
 }
 
 const NOTHING = always(0);
+
+/** A fire needs a stove, other heat a heater that is none; neither is below 0. */
+function checkHeat(
+  one: Extract<RowSeries, { kind: 'heat' | 'wood' }>,
+  { id, stove, thermostat }: Zone,
+): void {
+  const isFire = one.kind === 'wood';
+  if (isFire !== (stove !== undefined) || (!isFire && thermostat === null)) {
+    const has = stove !== undefined ? 'a stove' : thermostat === null ? 'nothing that heats' : 'a heater';
+    throw new RangeError(
+      `series of ${one.kind} of zone '${id}', which has ${has}; allowed: wood for a stove, heat for a heater`,
+    );
+  }
+  const negative = one.values.find((value) => value < 0);
+  if (negative !== undefined)
+    throw new RangeError(`series of ${one.kind} of zone '${id}' has ${negative}; allowed: 0 or more`);
+}
 
 function names(all: readonly { readonly id: string }[]): string {
   return all.map(({ id }) => `'${id}'`).join(', ') || 'none';

@@ -13,7 +13,7 @@ import { createHeatedOpen } from './books/heated-open.ts';
 import { createHourlySums } from './books/hourly-sums.ts';
 import { createRecorder } from './books/recorder.ts';
 import { createCovers } from './covers/covers.ts';
-import { createGivenSeries, type RowSeries } from './given-series.ts';
+import { blankGivenHeat, createGivenSeries, type RowSeries } from './given-series.ts';
 import { createHeaters } from './heaters/heaters.ts';
 import { createThermostats } from './heaters/thermostats.ts';
 import { blankMoment, momentOf } from './hour/clock.ts';
@@ -145,7 +145,8 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** what the network answers to the trial temperatures in zoneC [°C] */
   const answerC = new Float64Array(capacity.zones);
   const search = createTemperatureSearch(capacity, zoneC, answerC);
-  const heaters = createHeaters(capacity, stepper, will, air);
+  const givenHeat = blankGivenHeat(Math.max(9, capacity.zones));
+  const heaters = createHeaters(capacity, stepper, will, air, givenHeat);
   const sums = createHourlySums(capacity, stepper, flows, moisture, gains, heaters.watt);
   const heatedOpen = createHeatedOpen(capacity, stepper, flows, will.rooms.isRoom, will.rooms.fireW);
   const recorder = createRecorder(capacity, stepper, flows, moisture, gains, sums, heatedOpen, co2Ppm);
@@ -187,8 +188,9 @@ function createEngine(capacity: EngineCapacity): Engine {
     capacity.zones,
     { ...gains.schedules, moisture: moisture.scheduled, breath: recorder.breath },
     openAsGiven,
+    givenHeat,
   );
-  const thermostats = createThermostats(capacity.zones, stepper, will, heaters.own, given);
+  const thermostats = createThermostats(capacity.zones, stepper, will, heaters.own, given, givenHeat);
   let anyGiven = false;
   let anyHeater = false;
   let outage: Outage | null = null;

@@ -1,6 +1,7 @@
 // Series in place of schedules and rules: what is given is what the run has, to the last watt and minute, and where nothing
 // is given the schedule decides as ever. A period of a whole year is the year.
 import { describe, expect, test } from 'vitest';
+import type { Stove } from '../../src/model/model.ts';
 import type { RowSeries } from '../../src/network/given-series.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
@@ -8,6 +9,7 @@ import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../src/weather/typical-year.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
+import { always } from './always.ts';
 import { smallHouse } from './small-house.ts';
 
 const climate = prepareClimate(yearOf(readBundle(climateText('santa-fe'))));
@@ -18,6 +20,20 @@ const inFortnight = (column: Float64Array) =>
 const sumOf = (column: Float64Array) => inFortnight(column).reduce((a, b) => a + b, 0);
 const runFortnight = (series: readonly RowSeries[] = []) =>
   simulate(smallHouse(), climate, { period: fortnight, warmUpDays: 28, series });
+const STOVE: Stove = {
+  woodJPerKg: 4 * 3.6e6,
+  loadKg: 2,
+  leastLoad: 0.5,
+  burnH: 1,
+  efficiency: 0.78,
+  floorShare: 0,
+  atOnce: 0.3,
+  coolingH: 0.5,
+  radiantShare: 0.6,
+  mayFeed: always(1),
+  fedHourly: true,
+  byHabit: false,
+};
 const openingOf = (year: Year, id: string) => year.openings.find((one) => one.id === id)!;
 
 describe('periods', () => {
@@ -72,6 +88,90 @@ describe('what is given', () => {
     const expectedJ = 3600 * (givenWh + 250 * (fortnight.hours - 48));
     expect(gains.monthJ.reduce((a, b) => a + b, 0) / expectedJ).toBeCloseTo(1, 12);
     expect(Math.abs(year.books.heatResidual)).toBeLessThan(1e-9);
+  });
+
+  test('two gains of one zone are both as given, and neither keeps anything of its schedule', () => {
+    const [living] = smallHouse().zones[0]!.gains;
+    const house = smallHouse();
+    const twoGains = {
+      ...house,
+      zones: house.zones.map((zone, z) =>
+        z === 0 ? { ...zone, gains: [living!, { ...living!, id: 'cooking' }] } : zone,
+      ),
+    };
+    const of = (gain: string, watt: number): RowSeries => ({
+      kind: 'gain',
+      zone: 'house',
+      gain,
+      values: unknown().fill(watt),
+    });
+    const year = simulate(twoGains, climate, {
+      period: fortnight,
+      warmUpDays: 28,
+      series: [of('living', 0), of('cooking', 40)],
+    });
+    const gains = year.heat.find(({ zone, cause }) => zone === 'house' && cause === 'people and appliances')!;
+    const givenJ = 40 * 3600 * fortnight.hours;
+    expect(gains.monthJ.reduce((a, b) => a + b, 0) / givenJ).toBeCloseTo(1, 12);
+  });
+
+  test('a heater gives what is known to the watt, nothing where that is nothing, and by its rule elsewhere', () => {
+    const from = fortnight.firstRow;
+    const values = unknown();
+    for (let hour = 0; hour < 96; hour++) values[from + hour] = hour % 3 === 0 ? 700 : 0;
+    const year = runFortnight([{ kind: 'heat', zone: 'house', values }]);
+    const rule = runFortnight();
+    const { heatingW } = year.zones[0]!;
+    for (let hour = 0; hour < 96; hour++) expect(heatingW[from + hour]).toBeCloseTo(values[from + hour]!, 6);
+    expect(sumOf(rule.zones[0]!.heatingW)).toBeGreaterThan(0);
+    expect(Math.abs(year.books.heatResidual)).toBeLessThan(1e-9);
+  });
+
+  test('heat read off a run by the rule gives that run again', () => {
+    // In the dark, so that the thermostat holds its air all along: heat that sets in within a step is not even over it.
+    const house = smallHouse({ moved: false, glass: false });
+    const options = { period: fortnight, warmUpDays: 28, stepsPerHour: 1 };
+    const rule = simulate(house, climate, options);
+    const values = unknown();
+    values.set(inFortnight(rule.zones[0]!.heatingW), fortnight.firstRow);
+    const again = simulate(house, climate, { ...options, series: [{ kind: 'heat', zone: 'house', values }] });
+    inFortnight(again.zones[0]!.airC).forEach((airC, hour) => {
+      expect(Math.abs(airC - inFortnight(rule.zones[0]!.airC)[hour]!)).toBeLessThan(1e-3);
+    });
+  });
+
+  test('wood put on a stove is the wood that burns there, and its heat that of the books', () => {
+    const house = smallHouse();
+    const withStove = {
+      ...house,
+      zones: house.zones.map((zone, z) => (z === 0 ? { ...zone, stove: STOVE } : zone)),
+    };
+    const values = unknown().fill(0, fortnight.firstRow, fortnight.firstRow + fortnight.hours);
+    for (const hour of [18, 19, 42, 70]) values[fortnight.firstRow + hour] = 1.5;
+    const year = simulate(withStove, climate, {
+      period: fortnight,
+      warmUpDays: 28,
+      series: [{ kind: 'wood', zone: 'house', values }],
+    });
+    const [stove] = year.stoves!;
+    expect(sumOf(stove!.loadKg)).toBeCloseTo(6, 12);
+    expect([17, 18, 19, 20].map((hour) => inFortnight(stove!.loadKg)[hour])).toEqual([0, 1.5, 1.5, 0]);
+    const roomKWh = sumOf(stove!.roomW) / 1000;
+    // What the body held as the days began comes on top; it cools within hours.
+    expect(roomKWh).toBeGreaterThan(0.99 * 6 * 4 * 0.78);
+    expect(roomKWh).toBeLessThan(6 * 4 * 0.78 + 4);
+    expect(Math.abs(year.books.heatResidual)).toBeLessThan(1e-9);
+  });
+
+  test('heat and wood where nothing can give them are refused, with what there is', () => {
+    const zeros = unknown().fill(0);
+    expect(() => runFortnight([{ kind: 'wood', zone: 'house', values: zeros }])).toThrow(/has a heater/);
+    expect(() => runFortnight([{ kind: 'heat', zone: 'sunspace', values: zeros }])).toThrow(
+      /nothing that heats/,
+    );
+    expect(() => runFortnight([{ kind: 'heat', zone: 'house', values: unknown().fill(-5) }])).toThrow(
+      /has -5; allowed: 0 or more/,
+    );
   });
 
   test('water measured is the water given off', () => {

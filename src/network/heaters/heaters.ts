@@ -4,6 +4,7 @@
 import type { Model } from '../../model/model.ts';
 import { clamp01 } from '../../physics/clamp.ts';
 import { FLOOR_LIMIT_C } from '../../physics/floor-output.ts';
+import type { GivenHeat } from '../given-series.ts';
 import type { Moment } from '../hour/clock.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
@@ -57,6 +58,7 @@ export function createHeaters(
   stepper: Stepper,
   will: Will,
   { zoneC }: ZoneAir,
+  given: GivenHeat,
 ): Heaters {
   const own = new Float64Array(capacity.zones);
   const watt = new Float64Array(capacity.zones);
@@ -114,13 +116,17 @@ export function createHeaters(
     }
     for (const fire of fires) {
       const { stove, zone } = fire;
-      burnHour(fire, moment, will, isOn);
+      burnHour(fire, moment, will, isOn, given.woodKg[zone]!);
       if (stove.store !== undefined) runStore(fire, stove.store.pipesPerM2);
       watt[zone]! += fire.roomW;
       burning[zone] = (fire.burntW * stove.burnH * 3600) / (stove.loadKg * stove.woodJPerKg || 1);
       if (stove.store === undefined) for (const floor of floors) floor.watt += floor.shareOfAll * fire.floorW;
     }
-    if (isOn) for (const heat of floorHeat) runHeatedFloor(heat);
+    for (const heat of floorHeat) {
+      const givenW = given.watt[heat.zone]!;
+      if (!Number.isNaN(givenW)) giveFloor(heat.zone, givenW);
+      else if (isOn) runHeatedFloor(heat);
+    }
     for (const floor of floors) watt[floor.zone]! += floor.watt;
     for (let z = 0; z < zones; z++) fireW[z] = watt[z]! > LITTLE_W ? watt[z]! : 0;
     // Nobody minds what a store loses.
@@ -155,6 +161,10 @@ export function createHeaters(
       if (floor.zone !== zone) continue;
       floor.watt += floor.shareOfZone * mostW * wanted * allowedHeat(floor, maxC);
     }
+  }
+
+  function giveFloor(zone: number, givenW: number): void {
+    for (const floor of floors) if (floor.zone === zone) floor.watt += floor.shareOfZone * givenW;
   }
 
   function wantedHeat(zone: number): number {

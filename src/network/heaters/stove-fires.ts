@@ -80,11 +80,14 @@ function blankStoveYear(zone: string, { woodJPerKg }: Stove): StoveYear {
  * One hour of a stove.
  *
  * @param isFed false where nobody may light it, whatever the rooms are like
+ * @param givenKg wood that was put on, NaN where nobody wrote it down
  */
-export function burnHour(fire: StoveFire, moment: Moment, will: Will, isFed: boolean): void {
+export function burnHour(fire: StoveFire, moment: Moment, will: Will, isFed: boolean, givenKg: number): void {
   const { stove, zone } = fire;
   const mayFeed = isFed && scheduled(stove.mayFeed, moment) > 0;
-  fire.loadKg = stove.loadKg * loadShare(stove, mayFeed, fire.burntW > 0, will, zone);
+  fire.loadKg = Number.isNaN(givenKg)
+    ? stove.loadKg * loadShare(stove, mayFeed, fire.burntW > 0, will, zone)
+    : givenKg;
   if (fire.loadKg > 0) {
     fire.fireJ += fire.loadKg * stove.woodJPerKg;
     fire.burningW = fire.fireJ / (stove.burnH * HOUR_S);

@@ -3,7 +3,7 @@
 // moment and set-points in; the stepper's holds out.
 
 import type { Model } from '../../model/model.ts';
-import { HOLDING_W } from '../given-series.ts';
+import { type GivenHeat, HOLDING_W, OUT_OF_REACH_C } from '../given-series.ts';
 import { type Moment, scheduled, scheduledWithin } from '../hour/clock.ts';
 import { airHub } from '../layout/layout.ts';
 import type { Will } from '../people/will.ts';
@@ -26,7 +26,7 @@ export interface Thermostats {
    * @param allCold no heater gives anything
    */
   set(moment: Moment, n: number, steps: number, allCold: boolean): void;
-  /** Air that is held as it was measured; no longer where that is not known. After set(). */
+  /** Air that is held, and heat that is given, as it was measured; no longer where that is not known. After set(). */
   holdGiven(): void;
 }
 
@@ -38,6 +38,7 @@ export function createThermostats(
   /** 1 for zones whose air no thermostat warms */
   own: Float64Array,
   given: HeldAir,
+  heat: GivenHeat,
 ): Thermostats {
   /** whose heating follows its schedule within the hour */
   const ramps = new Float64Array(capacity);
@@ -87,6 +88,12 @@ export function createThermostats(
     for (let z = 0; z < count; z++) {
       const hub = airHub(z, count);
       const isHeld = !Number.isNaN(heldC[z]!);
+      const givenW = own[z] === 1 ? Number.NaN : heat.watt[z]!;
+      if (!isHeld && !Number.isNaN(givenW)) {
+        hold(hub, OUT_OF_REACH_C, Infinity, givenW, 0);
+        stepper.holdRamps[hub] = 0;
+        continue;
+      }
       if (!isHeld && zones[z]!.thermostat !== null) continue;
       if (isHeld) hold(hub, heldC[z]!, heldC[z]!, HOLDING_W, -HOLDING_W);
       else hold(hub, -Infinity, Infinity, 0, 0);
