@@ -51,26 +51,28 @@ const OTHER =
   /dew|taupunkt|batter|volt|\bno\.?$|^#|index|serial|\bid\b|dpt|heat ?index|vpd|absolut|co2|lux|press/i;
 /** Above this a room's reading without a unit is in °F; no living room's mean is 45 °C. */
 const FAHRENHEIT_ABOVE = 45;
-const MISSING = /^(|na|n\/a|nan|null|none|-+|\?|err(or)?|----|logged|end of file)$/i;
+const MISSING = /^(|#.*|na|n\/a|nan|null|none|-+|\?|err(or)?|----|logged|end of file)$/i;
 
 /** Read a logger's file. */
 export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
-  const table = tableTextOf(text, MOST_DATED_ROWS);
+  const whole = tableTextOf(text, MOST_DATED_ROWS);
   const refuse = (line: number | null, column: string, value: string, expected: string): LoggerResult => ({
     ok: false,
     faults: [describeFault({ line, column, value, expected })],
   });
-  if (table === null)
+  if (whole === null)
     return refuse(
       1,
       '',
       text.trim().slice(0, 60),
       'a line of column names, and below it rows of times and numbers',
     );
-  if (table.tooLong)
+  if (whole.tooLong)
     return refuse(null, '', `more than ${MOST_DATED_ROWS} rows`, 'at most that many; cut the file');
-  const guesses = guessColumns(table).filter(({ role }) => role !== null && TIME_ROLES.includes(role));
-  const walls = wallClocks(withoutTail(table), guesses);
+  const guesses = guessColumns(whole).filter(({ role }) => role !== null && TIME_ROLES.includes(role));
+  const timeAt = new Set(guesses.map(({ index }) => index));
+  const { table, note: strayNote } = withoutStray(whole, timeAt);
+  const walls = wallClocks(table, guesses);
   if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
   const { clock, order, ms, stepMs } = rowMoments(walls, choices.clock, choices.utcOffsetH);
   if (!(stepMs >= 1000 && stepMs <= HOUR_MS))
@@ -80,7 +82,6 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
       `rows ${stepMs / 60_000} minutes apart`,
       'readings up to 60 minutes apart',
     );
-  const timeAt = new Set(guesses.map(({ index }) => index));
   const kinds = table.header.map((header, index) => (timeAt.has(index) ? null : kindOf(header, choices)));
   if (kinds.every((kind) => kind === null))
     return refuse(
@@ -97,7 +98,7 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
       `${Math.round(grid.hours / 24)} days from first to last reading`,
       'at most three years; check the dates',
     );
-  const notes = [clock.note];
+  const notes = [clock.note, ...(strayNote === null ? [] : [strayNote])];
   const dateOf = (moment: number) => dateOfMoment(moment, choices.utcOffsetH);
   const columns = kinds.flatMap((kind, index): LoggerColumn[] => {
     if (kind === null) return [];
@@ -133,18 +134,35 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
   };
 }
 
-/** Lines below the last reading (“end of file”) have no date; up to three of them are let go. */
-function withoutTail(table: TableText): TableText {
-  let count = table.rows.length;
-  while (
-    count > 1 &&
-    table.rows.length - count < 3 &&
-    !table.rows[count - 1]!.some((cell) => /\d{1,4}[-/.: ]\d|\d{10}/.test(cell))
-  )
-    count--;
-  return count === table.rows.length
-    ? table
-    : { ...table, rows: table.rows.slice(0, count), lines: table.lines.slice(0, count) };
+/** Of lines, so many may be no readings, and a few of any file: a low battery, a heading within, what a table program made #### of. */
+const STRAY_SHARE = 0.01;
+const STRAY_LINES = 5;
+const HAS_TIME = /\d{1,4}[-/.: ]\d|\d{9}/;
+
+/** Lines without a time or without any reading are let go and counted, if they are few. */
+function withoutStray(
+  table: TableText,
+  timeAt: ReadonlySet<number>,
+): { readonly table: TableText; readonly note: string | null } {
+  const isReading = (row: readonly string[]) =>
+    row.some((cell, i) => timeAt.has(i) && HAS_TIME.test(cell)) &&
+    row.some((cell, i) => !timeAt.has(i) && /\d/.test(cell));
+  const kept = [...table.rows.keys()].filter((i) => isReading(table.rows[i]!));
+  const stray = table.rows.length - kept.length;
+  if (stray === 0 || stray > Math.max(STRAY_LINES, STRAY_SHARE * table.rows.length) || kept.length === 0)
+    return { table, note: null };
+  // The first that is missing among those kept, which are in order.
+  const gap = kept.findIndex((row, i) => row !== i);
+  const first = gap < 0 ? kept.length : gap;
+  const words = table.rows[first]!.join(', ').replace(/[^\p{L}\p{N}\p{P}\p{S} ]/gu, '');
+  const where = `line ${table.lines[first]}, “${words.slice(0, 40)}”`;
+  return {
+    table: { ...table, rows: kept.map((i) => table.rows[i]!), lines: kept.map((i) => table.lines[i]!) },
+    note:
+      stray === 1
+        ? `One line has no time or no reading and is passed over: ${where}.`
+        : `${stray} lines have no time or no reading and are passed over, the first of them ${where}.`,
+  };
 }
 
 function kindOf(header: string, { kinds = {} }: LoggerChoices): LoggerColumn['kind'] | null {

@@ -217,3 +217,23 @@ describe('what is no logger’s file', () => {
     if (!result.ok) expect(result.faults.join(' ')).toContain(word);
   });
 });
+
+test.each([
+  ['a heading within', ['Date,Temp °C'], /2 lines .*line 102, “Date, Temp °C”/],
+  ['what a table program made of a date too wide', ['########,20.1'], /line 102, “########, 20\.1”/],
+  ['a low battery', ['\u0000\u0001ERR low battery'], /line 102, “ERR low battery”/],
+  ['an error in place of a reading', ['2026-01-13 09:10,#VALUE!'], /line 102, “2026-01-13 09:10, #VALUE!”/],
+  ['three of them', ['end', 'start', 'end'], /4 lines .*line 102, “end”/],
+])('few lines that are no readings are passed over and named: %s', async (_, stray, said) => {
+  const line = (i: number) =>
+    `${new Date(Date.UTC(2026, 0, 13) + i * 600_000).toISOString().slice(0, 16).replace('T', ' ')},${20 + (i % 7) / 10}`;
+  const rows = Array.from({ length: 200 }, (_, i) => line(i));
+  const text = ['Date,Temp °C', ...rows.slice(0, 100), ...stray, ...rows.slice(100), '2026-01-1'].join('\n');
+  const read = readLogger(text, { utcOffsetH: -7 });
+  if (!read.ok) throw new Error(read.faults.join());
+  // A last line that was cut off, “2026-01-1”, is no reading of an earlier day.
+  expect(read.file.hours).toBe(34);
+  expect(read.file.columns[0]!.readings).toBe(200);
+  const note = read.file.notes.find((one) => one.includes('passed over'))!;
+  expect(note).toMatch(said);
+});

@@ -59,13 +59,29 @@ export async function gunzip(
   return whole;
 }
 
-/** Bytes as text: UTF-16 where its mark is there, else UTF-8, else (any byte is a letter) Windows-1252. */
+/** Bytes of a plain text that are looked at to tell UTF-16 without its mark. */
+const LOOKED_AT = 400;
+
+/** Bytes as text: UTF-16 where its mark or its noughts are there, else UTF-8, else (any byte is a letter) Windows-1252. */
 export function textOf(bytes: Uint8Array): string {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new platform.TextDecoder('utf-16le').decode(bytes);
+  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || isPlainUtf16(bytes))
+    return new platform.TextDecoder('utf-16le').decode(bytes);
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return new platform.TextDecoder('utf-16be').decode(bytes);
   try {
     return new platform.TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     return new platform.TextDecoder('windows-1252').decode(bytes);
   }
+}
+
+/** Every second byte is nought, as in plain letters and digits of UTF-16, the low byte first. */
+function isPlainUtf16(bytes: Uint8Array): boolean {
+  const head = bytes.subarray(0, LOOKED_AT);
+  const second = head.filter((_, i) => i % 2 === 1);
+  const first = head.filter((_, i) => i % 2 === 0);
+  return (
+    second.length > 8 &&
+    second.filter((byte) => byte === 0).length > 0.9 * second.length &&
+    !first.includes(0)
+  );
 }
