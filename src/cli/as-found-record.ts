@@ -85,33 +85,39 @@ export async function recordFrom(
   if ('fault' in shut) return { faults: [shut.fault] };
   const away = stretchesFrom(args, 'away', utcOffsetH);
   if ('fault' in away) return { faults: [away.fault] };
-  const diary = await diaryFrom(args, utcOffsetH, loggerClock as RowClock);
-  if ('faults' in diary) return diary;
-  notes.push(...diary.notes);
+  const written: Diary[] = [];
+  for (const flag of ['diary', 'heat'] as const) {
+    const diary = await diaryFrom(args, flag, utcOffsetH, loggerClock as RowClock);
+    if ('faults' in diary) return diary;
+    written.push(diary);
+  }
+  notes.push(...written.flatMap((diary) => diary.notes));
   const made = recordOfFiles({
     design,
     weather: record,
     period,
     columns: indoors,
     told: { shut, away },
-    diary: diary.lines,
+    diary: written.flatMap(({ lines }) => lines),
   });
   return { ...made, notes: [...notes, ...made.notes] };
 }
 
-/** What was written down of openings, by the loggers' clock. */
+/** What was written down of openings and fires, or metered of heat, by the loggers' clock. */
 async function diaryFrom(
   { values }: ParsedArguments,
+  flag: 'diary' | 'heat',
   utcOffsetH: number,
   clock: RowClock,
 ): Promise<Diary | { readonly faults: readonly string[] }> {
-  const path = values.get('diary');
+  const path = values.get(flag);
   if (path === undefined) return { lines: [], notes: [] };
-  const content = await textIn(path, 'a diary of what was opened');
+  const content = await textIn(path, flag === 'diary' ? 'a diary' : 'a table of heat');
   if (!content.ok) return content;
   // It brings a library for tables that nobody else needs.
   const { readDiary } = await import('../loggers/diary-file.ts');
-  const read = readDiary(content.text, { utcOffsetH, clock });
+  const { readHeat } = await import('../loggers/heat-file.ts');
+  const read = (flag === 'diary' ? readDiary : readHeat)(content.text, { utcOffsetH, clock });
   if (!read.ok) return { faults: read.faults.map((fault) => `${path}: ${fault}`) };
   return { ...read.diary, notes: read.diary.notes.map((note) => `${basename(path)}: ${note}`) };
 }

@@ -3,7 +3,14 @@
 import type { HouseRecord } from '../matching/house-record.ts';
 import type { Match } from '../matching/match.ts';
 import { daysOf } from '../matching/record-of-files.ts';
-import { heatLossWords, heldWords, tieWords, unknownWords, verdictWords } from '../matching/words.ts';
+import {
+  draughtWords,
+  heatLossWords,
+  heldWords,
+  tieWords,
+  unknownWords,
+  verdictWords,
+} from '../matching/words.ts';
 import { csvCell } from '../outcomes/csv-cell.ts';
 import { VERSION } from '../outcomes/version.ts';
 import { dateOfMoment, HOUR_MS } from '../weather/moments.ts';
@@ -23,6 +30,7 @@ export function matchText(
   const words = {
     verdict: verdictWords(match),
     heatLoss: heatLossWords(match),
+    draughts: draughtWords(match),
     unknowns: match.unknowns.map((found) => unknownWords(found)),
     held: match.held.map(heldWords),
     ties: match.ties.map(tieWords),
@@ -57,7 +65,7 @@ export function matchText(
     '',
     words.verdict,
     '',
-    ...section('What the house seems to be', [words.heatLoss, ...words.unknowns]),
+    ...section('What the house seems to be', [words.heatLoss, words.draughts, ...words.unknowns]),
     ...section('What the record could not tell', [...words.ties, ...words.held]),
     ...section('What is left', words.patterns),
     table,

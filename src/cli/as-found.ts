@@ -21,7 +21,7 @@ import { wholeNumberOf } from './whole-number.ts';
 export const asFoundCommand: Command = {
   name: 'as-found',
   usage:
-    'as-found DESIGN --weather FILE --logger PLACE=FILE [--climate ID] [--from DATE] [--until DATE] [--shut DATE..DATE] [--away DATE..DATE] [--diary FILE] [--hourly OUT.csv] [--keep OUT.json] [--workers N] [--json]',
+    'as-found DESIGN --weather FILE --logger PLACE=FILE [--climate ID] [--from DATE] [--until DATE] [--shut DATE..DATE] [--away DATE..DATE] [--diary FILE] [--heat FILE] [--hourly OUT.csv] [--keep OUT.json] [--workers N] [--json]',
   line: 'what a house that stands seems to be, by a logger’s record of its days',
   valued: [
     'weather',
@@ -35,6 +35,7 @@ export const asFoundCommand: Command = {
     'logger-clock',
     'plane',
     'diary',
+    'heat',
     'hourly',
     'keep',
     'workers',
@@ -46,7 +47,8 @@ export const asFoundCommand: Command = {
     '--logger PLACE=FILE: a logger’s file; PLACE is house, sunspace, a room or outdoors; once for each',
     '--shut DATE..DATE: days on which windows, vents and the sunspace’s door stayed shut, first and last; the surest record',
     '--away DATE..DATE: days on which nobody was at home and all stood shut',
-    '--diary FILE: a table from, until, what of windows, vents and doors opened meanwhile, to the minute',
+    '--diary FILE: a table from, until, what, amount of windows, vents and doors opened meanwhile, to the minute, and of fires (8 kg, 6 logs)',
+    '--heat FILE: a table of time and heat that the house was given: kW, kWh, kg of wood or logs; nothing else is taken to heat on its days',
     '--climate ID: the typical year for the time before and for what was not measured; that of the design unless said',
     '--clock, --logger-clock standard | summer | utc | ZONE (as Europe/Rome): which clock the tables go by',
     '--protocol: the page for the people of the house, what to hang where and what to write down; needs no design',

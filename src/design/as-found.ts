@@ -8,6 +8,7 @@ export const UNKNOWN_IDS = [
   'mass',
   'gains',
   'stove',
+  'fires',
   'opensAbove',
   'ventArea',
   'moisture',

@@ -10,6 +10,7 @@ export const UNKNOWN_WORDS: Readonly<Record<UnknownId, string>> = {
   mass: 'mass of furniture and inner walls',
   gains: 'heat of people and appliances',
   stove: 'warmth that is heated to',
+  fires: 'heat of what was written down as burnt',
   opensAbove: 'warmth at which windows are opened',
   ventArea: 'size of what is opened',
   moisture: 'water given off by living',

@@ -1,5 +1,5 @@
-// A diary of what stood open, as a table with a line of names: from when, until when, what, and if somebody wrote it, how far
-// (share, %). A date may stand once a line, in a column of its own or before the first time. Stretches in moments out, or one
+// A diary of what stood open and of fires, as a table with a line of names: from when, until when, what, and if somebody wrote
+// it, how far (share, %) or how much was burnt (amount: kg, logs, kWh, kW). A date may stand once a line, in a column of its own or before the first time. Stretches in moments out, or one
 // line a fault; nothing throws.
 
 import Papa from 'papaparse';
@@ -9,6 +9,7 @@ import { type RowClock, rowMoments } from '../weather/real/row-clock.ts';
 import { type TableText, tableNumber } from '../weather/table/table-text.ts';
 import { wallClocks } from '../weather/table/table-time.ts';
 import { withoutByteOrderMark } from '../weather/text/byte-order-mark.ts';
+import { amountIn, amountUnder, type HeatAmount } from './heat-amount.ts';
 
 export interface DiaryLine {
   readonly fromMs: number;
@@ -18,6 +19,8 @@ export interface DiaryLine {
   readonly what: string;
   /** how far it stood open, 0…1 */
   readonly share: number;
+  /** wood or heat, where some was written down */
+  readonly amount?: HeatAmount;
 }
 
 export interface Diary {
@@ -42,6 +45,7 @@ const COLUMNS = {
   until: /^(to|until|till|end|shut|closed|bis)\b/i,
   what: /^(what|which|opened|opening|where|was)\b/i,
   share: /^(share|how far|percent)\b/i,
+  amount: /^(amount|how much|wood|heat|logs|kg|kwh|kw|menge|holz)\b/i,
 } as const;
 type Column = keyof typeof COLUMNS;
 const SEPARATORS = [',', ';', '\t', '|'] as const;
@@ -71,7 +75,13 @@ export function readDiary(text: string, { utcOffsetH, clock }: DiaryChoices): Di
   const dated = (row: readonly string[], time: string) =>
     HAS_DATE.test(time) ? time : `${cell(row, 'date') || datePart(cell(row, 'from'))} ${time}`;
   // Both ends as one column, so that day and month are told apart by all dates together.
-  const ends = rows.flatMap((row) => [dated(row, cell(row, 'from')), dated(row, cell(row, 'until'))]);
+  // A load of wood is put on at a moment; where a line has an amount and no end, that is all that is known.
+  const amounts = rows.map(
+    (row) => amountUnder(header[at.amount ?? -1] ?? '', cell(row, 'amount')) ?? amountIn(cell(row, 'what')),
+  );
+  const endOf = (row: readonly string[], i: number) =>
+    cell(row, 'until') || (amounts[i] ? cell(row, 'from') : '');
+  const ends = rows.flatMap((row, i) => [dated(row, cell(row, 'from')), dated(row, endOf(row, i))]);
   const table: TableText = {
     separator: ',',
     decimalComma: false,
@@ -92,17 +102,25 @@ export function readDiary(text: string, { utcOffsetH, clock }: DiaryChoices): Di
   const read: DiaryLine[] = [];
   for (const [i, row] of rows.entries()) {
     const fromMs = settled.ms[2 * i]!;
-    const [what, until, shareText] = [cell(row, 'what'), cell(row, 'until'), cell(row, 'share')];
+    const [what, until, shareText] = [cell(row, 'what'), endOf(row, i), cell(row, 'share')];
+    const amount = amounts[i]!;
     let untilMs = settled.ms[2 * i + 1]!;
     // Past midnight, where the date stands once.
     if (!HAS_DATE.test(until) && untilMs < fromMs) untilMs += DAY_MS;
-    if (!(untilMs > fromMs)) return refuse(lines[i]!, header[at.until!]!, until, 'a moment after the first');
-    if (what === '') return refuse(lines[i]!, header[at.what!]!, '', 'what was opened');
+    const isMoment = amount !== null && untilMs === fromMs;
+    if (isMoment && amount.unit === 'kW')
+      return refuse(lines[i]!, header[at.until!]!, '', 'until when it gave so many kW');
+    if (!(untilMs > fromMs) && !isMoment)
+      return refuse(lines[i]!, header[at.until!]!, until, 'a moment after the first');
+    if (what === '') return refuse(lines[i]!, header[at.what!]!, '', 'what was opened, or the stove');
+    const amountText = cell(row, 'amount');
+    if (amount === null && amountText !== '')
+      return refuse(lines[i]!, header[at.amount!]!, amountText, 'a number with kg, logs, kWh or kW');
     const percent =
       shareText === '' ? 100 : tableNumber(shareText.replace(/\s*%$/, '').replace(',', '.'), false);
     if (!(percent >= 0 && percent <= 100))
       return refuse(lines[i]!, header[at.share!]!, shareText, '0 to 100 %');
-    read.push({ fromMs, untilMs, what, share: percent / 100 });
+    read.push({ fromMs, untilMs, what, share: percent / 100, ...(amount && { amount }) });
   }
   return { ok: true, diary: { lines: read, notes: [settled.note] } };
 }

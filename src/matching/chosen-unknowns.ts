@@ -27,6 +27,10 @@ export function chooseUnknowns(record: HouseRecord, windows: Windows, judged: Ui
   const mean = (of: (hour: number) => number) =>
     known.reduce((sum, hour) => sum + of(hour), 0) / known.length;
   const difference = mean((hour) => measured[hour]! - outdoorC(hour));
+  const heat = record.series.find(({ kind }) => kind === 'heat' || kind === 'wood');
+  const isWritten = heat !== undefined && heat.kind !== 'opening';
+  /** hours of the period in which nobody wrote down what was heated */
+  const isUntold = !isWritten || Array.from(heat.values).some(Number.isNaN);
   const isHeated = design.heating.capacityKW > 0 && mean(outdoorC) < design.heating.dayC - 5;
   const fitted: UnknownId[] = [];
   const considered: UnknownId[] = [];
@@ -44,7 +48,8 @@ export function chooseUnknowns(record: HouseRecord, windows: Windows, judged: Ui
   use('sun', hasSun, 'the sun was not measured');
   use('insulation', Math.abs(difference) >= 5, 'inside and outside were less than 5 K apart');
   use('mass', hasSun, 'the sun was not measured');
-  act('stove', isHeated, 'nothing was heated');
+  act('stove', isHeated && isUntold, isHeated ? 'what was burnt is written down' : 'nothing was heated');
+  if (isWritten) fitted.push('fires');
   use('gains', hasSun, 'the sun was not measured');
   if (windows === 'guessed') {
     const isWarm = known.some((hour) => measured[hour]! > design.vents.opensAboveC - 1);
@@ -57,7 +62,7 @@ export function chooseUnknowns(record: HouseRecord, windows: Windows, judged: Ui
     'humidity was not logged',
   );
   use('ground', hours >= 24 * 90, 'less than three months say nothing of it');
-  // Whatever the station says, the wind at the house is another; it shares the blame with the cracks.
-  fitted.push('wind');
+  // Whatever the station says, the wind at the house is another. Fitted beside the leaks it takes up what the loggers drift.
+  use('wind', false, 'the record cannot tell it from the leaks; it is taken as the station has it');
   return { fitted, considered, held };
 }

@@ -42,7 +42,7 @@ export function openedBy(design: Design, what: string): Opened | null {
 /** Why words of a diary are not used: a sentence. */
 export function notUsedWords(what: string): string {
   return FIRE.test(what)
-    ? `The diary’s “${what}” is not used: fires cannot be given by the minute, the warmth that is heated to is found instead.`
+    ? `The diary’s “${what}” is not used, for it does not say how much was burnt: write an amount, as 8 kg, 6 logs or 5 kW, in a column “amount”.`
     : `The diary’s “${what}” is no window, vent or sunspace door of this house; it is not used. Write windows or vents, with the room’s name before them, or door.`;
 }
 

@@ -43,6 +43,8 @@ export interface MatchJob {
   readonly values: UnknownValues;
   /** who opens the windows; absent as drawn */
   readonly habit?: Habit;
+  /** by target, the zone it hung in; absent as it was said */
+  readonly zones?: readonly string[];
 }
 
 /** By target, what it would have read, by hour. */
@@ -64,18 +66,28 @@ export function rowOf(record: HouseRecord, hour: number): number {
 }
 
 /** One run. */
-export function runMatch(record: HouseRecord, { values, habit }: MatchJob): MatchResult {
+export function runMatch(record: HouseRecord, { values, habit, zones: hung }: MatchJob): MatchResult {
   const { design, weather, startMs, hours, series, warmUpDays, targets } = record;
   const vents = habit === undefined ? design.vents : { ...design.vents, habit };
   const { zones } = runPeriod({ ...design, vents }, weather, {
     from: startMs,
     until: startMs + hours * HOUR_MS,
-    series,
+    series: firesTimes(series, values.fires ?? 1),
     warmUpDays,
     lend: true,
     model: (drawn) => modelWith(drawn, values),
   });
-  return targets.map((target) => readingOf(target, zones));
+  return targets.map((target, t) => readingOf({ ...target, zone: hung?.[t] ?? target.zone }, zones));
+}
+
+/** Series with what was written down as burnt times so much. */
+function firesTimes(series: readonly PeriodSeries[], times: number): readonly PeriodSeries[] {
+  if (times === 1) return series;
+  return series.map((one) =>
+    one.kind === 'heat' || one.kind === 'wood'
+      ? { ...one, values: Float64Array.from(one.values, (value) => value * times) }
+      : one,
+  );
 }
 
 /** What a logger reads of a zone, by hour. */

@@ -13,7 +13,9 @@ const MOST_NAME = 120;
 /** The drawing as it was found. A block that it carries already is built upon, not replaced. */
 export function keptDesign(design: Design, match: Match, period: { from: string; until: string }): Design {
   const earlier = design.asFound?.unknowns ?? [];
-  const found = match.unknowns.map(({ id, value, low, high }): FoundNumber => {
+  // How much heat a diary's wood gave is of those days, not of the house.
+  const ofHouse = match.unknowns.filter(({ id }) => id !== 'fires');
+  const found = ofHouse.map(({ id, value, low, high }): FoundNumber => {
     const known = earlier.find((one) => one.id === id);
     if (known === undefined) return { id, value, low, high };
     const on = (one: number) => (SHIFTS.includes(id) ? known.value + one : known.value * one);

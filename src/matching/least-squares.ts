@@ -30,6 +30,8 @@ export interface Estimate {
   readonly covariance: readonly (readonly number[])[];
   /** to be added to it for what was not fitted but may be off */
   readonly considered: readonly (readonly number[])[];
+  /** by unknown and by what was not fitted: by how much it comes out less for each standard deviation the other is more */
+  readonly blamed: readonly (readonly number[])[];
   /** less is likelier: −2 log of the posterior, with the noise at its best, but for a constant */
   readonly unlikeliness: number;
 }
@@ -221,7 +223,7 @@ function stepOf({ matrix, right, count }: NormalEquations, damping: number): num
 function spreadOf(
   { matrix, count }: NormalEquations,
   fitted: number,
-): Pick<Estimate, 'covariance' | 'considered'> {
+): Pick<Estimate, 'covariance' | 'considered' | 'blamed'> {
   const [own, others] = [
     [...Array(matrix.rows).keys()].filter((i) => i < fitted || i >= count),
     [...Array(matrix.rows).keys()].filter((i) => i >= fitted && i < count),
@@ -230,9 +232,14 @@ function spreadOf(
   const part = (full: Matrix) => full.to2DArray().slice(0, fitted);
   const square = (full: Matrix) => part(full).map((row) => row.slice(0, fitted));
   const covariance = square(solver.solve(Matrix.eye(own.length, own.length)));
-  if (others.length === 0) return { covariance, considered: covariance.map((row) => row.map(() => 0)) };
+  if (others.length === 0)
+    return {
+      covariance,
+      considered: covariance.map((row) => row.map(() => 0)),
+      blamed: covariance.map(() => []),
+    };
   const moved = solver.solve(matrix.selection(own, others));
-  return { covariance, considered: square(moved.mmul(moved.transpose())) };
+  return { covariance, considered: square(moved.mmul(moved.transpose())), blamed: part(moved) };
 }
 
 /** What a logger's own errors add to its reading, for a standard deviation of each. */

@@ -6,11 +6,20 @@ import type { UnknownId } from '../design/as-found.ts';
 import type { Habit } from '../design/design.ts';
 import { type UnknownValues, valueAt } from '../model/unknowns.ts';
 import { chooseUnknowns, type Held } from './chosen-unknowns.ts';
-import { type HeatLoss, heatLossOf } from './heat-loss.ts';
+import { type HeatLoss, type HeatLosses, heatLossesOf } from './heat-loss.ts';
 import type { HouseRecord, MatchResult, MatchRunner, Windows } from './house-record.ts';
+import { hungElsewhere, hungWords } from './hung-elsewhere.ts';
 import { intervals, NORMAL_90, type Tie, tiesOf, WIDEST } from './intervals.ts';
 import { judgedHours, split, type Unseen } from './judged-hours.ts';
-import { leastSquares, NO_ERROR, type OwnError, ownErrors, readBy, residualOf } from './least-squares.ts';
+import {
+  type Estimate,
+  leastSquares,
+  NO_ERROR,
+  type OwnError,
+  ownErrors,
+  readBy,
+  residualOf,
+} from './least-squares.ts';
 import { among } from './noise.ts';
 import { type Pattern, patternsOf } from './patterns.ts';
 import { populationOf } from './population.ts';
@@ -46,6 +55,8 @@ export interface Match {
   readonly patterns: readonly Pattern[];
   /** heat lost by walls, roof and draughts together, as a factor of the drawing: told better than its parts */
   readonly heatLoss: HeatLoss | null;
+  /** the draughts of it, by leaks and by wind, which a record cannot tell apart */
+  readonly draughts: HeatLoss | null;
   readonly windows: Windows;
   /** who seems to open them, where it was guessed */
   readonly habit: Habit | null;
@@ -128,6 +139,18 @@ export async function matchHouse(
   ] as const;
   const estimate = ways[0].unlikeliness <= ways[1].unlikeliness ? ways[0] : ways[1];
   const other = await estimateOn('every-fourth', estimate.places, 0);
+  const elsewhere =
+    population === null
+      ? await hungElsewhere(runner, record, {
+          unknowns: chosen,
+          considered,
+          fitted: fittedLast,
+          estimate,
+          jobOf,
+          isEnough,
+        })
+      : [];
+  if (elsewhere.length > 0) notes.push(hungWords(elsewhere));
   const isCutShort = isEnough();
   if (isCutShort)
     notes.push('The search was ended early, so the intervals are wider than this record’s need be.');
@@ -177,16 +200,23 @@ export async function matchHouse(
       WIDEST,
       widening * (population === null ? sds[i]! : Math.max(sds[i]!, population.sd[i]!)),
     );
-    const learnt = sd < LEARNT && id !== 'wind';
+    // However the loggers hung, as far as the record tells.
+    const ends = [
+      [places[i]!, sd] as const,
+      ...elsewhere.map((way) => [way.estimate.places[i]!, widening * spreadAt(way.estimate, i)] as const),
+    ];
+    const low = Math.min(...ends.map(([place, own]) => place - NORMAL_90 * own));
+    const high = Math.max(...ends.map(([place, own]) => place + NORMAL_90 * own));
+    const learnt = (high - low) / 2 / NORMAL_90 < LEARNT;
     const at = (place: number) => valueAt(id, place);
-    return {
-      id,
-      value: at(places[i]!),
-      low: at(places[i]! - NORMAL_90 * sd),
-      high: at(places[i]! + NORMAL_90 * sd),
-      learnt,
-    };
+    return { id, value: at(places[i]!), low: at(low), high: at(high), learnt };
   });
+  const losses: (HeatLosses | null)[] = [
+    heatLossesOf(record, chosen, considered, places, estimate, widening),
+    ...elsewhere.map((way) =>
+      heatLossesOf(record, chosen, considered, way.estimate.places, way.estimate, widening),
+    ),
+  ];
   const { lateH } = own[lead]!;
   const clockOffH = Math.abs(lateH) < LATE_H ? 0 : -Math.round(lateH) || -Math.sign(lateH);
   if (clockOffH !== 0)
@@ -208,7 +238,8 @@ export async function matchHouse(
     held,
     ties: tiesOf(chosen, estimate),
     patterns,
-    heatLoss: heatLossOf(record, chosen, places, estimate, widening),
+    heatLoss: spanOf(losses.map((one) => one?.together ?? null)),
+    draughts: spanOf(losses.map((one) => one?.draughts ?? null)),
     windows,
     habit,
     clockOffH,
@@ -216,5 +247,22 @@ export async function matchHouse(
     readings: readings.map((reading, t) => readBy(reading, own[t]!)),
     values: Object.fromEntries(found.map(({ id, value }) => [id, value])),
     runs: runner.runs,
+  };
+}
+
+/** Standard deviation of an unknown, in those of its prior. */
+function spreadAt({ covariance, considered }: Estimate, i: number): number {
+  return Math.min(WIDEST, Math.sqrt(covariance[i]![i]! + considered[i]![i]!));
+}
+
+/** The first, as wide as all of them. */
+function spanOf(losses: readonly (HeatLoss | null)[]): HeatLoss | null {
+  const all = losses.filter((one) => one !== null);
+  const [first] = all;
+  if (first === undefined) return null;
+  return {
+    value: first.value,
+    low: Math.min(...all.map(({ low }) => low)),
+    high: Math.max(...all.map(({ high }) => high)),
   };
 }

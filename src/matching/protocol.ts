@@ -31,7 +31,7 @@ export const BEFORE_DIARY: readonly ProtocolPart[] = [
 export const DIARY_TITLE = 'Diary';
 export const DIARY_COLUMNS: readonly string[] = [
   'day',
-  'stove lit from … to …, wood',
+  'stove lit from … to …, wood in kg',
   'opened: what, from … to …',
   'who was away',
 ];

@@ -13,6 +13,7 @@ import { notUsedWords, openedStretches } from './diary-openings.ts';
 import { type HouseRecord, hoursBefore, type Target, type Windows } from './house-record.ts';
 import { columnOver } from './shared-days.ts';
 import { type ToldDays, toldSeries, windowsTold } from './told-days.ts';
+import { toldHeat } from './told-fires.ts';
 
 /** A logger on a shelf sees the walls: own choice, see docs/as-found.md. */
 const RADIANT_SHARE = 0.3;
@@ -34,7 +35,7 @@ export interface FilesOfDays {
   readonly period: HourGrid;
   readonly columns: readonly PlacedColumn[];
   readonly told: ToldDays;
-  /** what was written down of openings */
+  /** what was written down of openings and of heat */
   readonly diary?: readonly DiaryLine[];
 }
 
@@ -104,7 +105,13 @@ export function recordOfFiles({
     notes.push(
       `Of the diary ${diary.length - inDays.length} of ${diary.length} lines are of other days and are not used.`,
     );
-  const { opened, strange } = openedStretches(design, model, inDays);
+  const heat = toldHeat(design, model, inDays, period, weather.year.site.utcOffsetH);
+  notes.push(...heat.notes);
+  const { opened, strange } = openedStretches(
+    design,
+    model,
+    inDays.filter(({ amount }) => amount === undefined),
+  );
   notes.push(...strange.map(notUsedWords));
   const whole = { ...told, opened };
   const record: HouseRecord = {
@@ -113,7 +120,7 @@ export function recordOfFiles({
     startMs: period.startMs,
     hours: period.hours,
     targets,
-    series: toldSeries(model, whole, period),
+    series: [...toldSeries(model, whole, period), ...heat.series],
     warmUpDays: DAYS_BEFORE,
   };
   const before = hoursBefore(record);

@@ -64,6 +64,13 @@ export function heatLossWords({ heatLoss }: Match): string | null {
   return `Heat lost by walls, roof and draughts together: ${factorWords(value)}, likely ${factorWords(low)} to ${factorWords(high)}.`;
 }
 
+/** The part of it that goes with the wind and the cold: leaks and the wind at the house are told together. */
+export function draughtWords({ draughts }: Match): string | null {
+  if (draughts === null) return null;
+  const { value, low, high } = draughts;
+  return `Of it by draughts, which are leaks and the wind at the house in one: ${factorWords(value)}, likely ${factorWords(low)} to ${factorWords(high)}.`;
+}
+
 export function tieWords({ between, correlation }: Tie): string {
   const [a, b] = between.map((id) => UNKNOWN_WORDS[id]) as [string, string];
   const how =

@@ -105,6 +105,8 @@ export const UNKNOWNS: Readonly<Record<UnknownId, Unknown>> = {
           : zone,
       ),
   },
+  // Of the days, not of the house: it acts on what was written down, which is no part of a model.
+  fires: { id: 'fires', scale: 'factor', priorSd: 0.2, change: (model) => model },
   opensAbove: {
     id: 'opensAbove',
     scale: 'shift',

@@ -11,15 +11,19 @@ import { twinOf } from '../matching/twin-records.ts';
 import { faultsOf, outputOf } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'daystone-as-found-'));
-const [weather, room, stray, diary] = ['weather.csv', 'front-room.csv', 'letter.txt', 'diary.csv'].map(
-  (name) => join(folder, name),
-) as [string, string, string, string];
+const [weather, room, stray, diary, heat] = [
+  'weather.csv',
+  'front-room.csv',
+  'letter.txt',
+  'diary.csv',
+  'heat.csv',
+].map((name) => join(folder, name)) as [string, string, string, string, string];
 const HOUR = 3_600_000;
 
 beforeAll(() => {
   const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
   if (!read.ok) throw new Error('the climate does not read');
-  const { record } = twinOf(TWIN_CASES['winter, stove, shut, air']![0], read.year, 7);
+  const { record } = twinOf(TWIN_CASES['winter, stove, its heat written down, shut, air']![0], read.year, 7);
   const { year, firstRow, startMs, hours } = record.weather;
   const wall = (ms: number) =>
     new Date(ms + year.site.utcOffsetH * HOUR).toISOString().slice(0, 16).replace('T', ' ');
@@ -44,6 +48,12 @@ beforeAll(() => {
   });
   writeFileSync(room, ['Datum;Uhrzeit;Temperatur [°C]', ...logged].join('\r\n'));
   writeFileSync(diary, 'from,until,what\n2021-03-01 07:00,07:20,windows\n2021-01-20 07:00,07:20,roof hatch');
+  const given = record.series.flatMap((one) => (one.kind === 'heat' ? [Array.from(one.values)] : []))[0]!;
+  const metered = given.map((watt, hour) => {
+    const [date, clock] = wall(record.startMs + hour * HOUR).split(' ') as [string, string];
+    return `${date} ${clock};${(watt / 1000).toFixed(3).replace('.', ',')}`;
+  });
+  writeFileSync(heat, ['Zeit;Leistung [kW]', ...metered].join('\n'));
   writeFileSync(stray, 'Dear neighbour,\nthe house is too cold.');
 });
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -60,6 +70,8 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
     '2021-01-15..2021-01-28',
     '--diary',
     diary,
+    '--heat',
+    heat,
   ];
   const answer = JSON.parse(
     await outputOf(asFoundCommand, ...words, '--workers', '1', '--hourly', hourly, '--json'),
@@ -70,6 +82,12 @@ test('a record becomes a verdict, numbers with intervals, words, and hours', asy
   for (const { low, value, high, learnt } of answer.unknowns)
     if (learnt) expect(low <= value && value <= high).toBe(true);
   expect(answer.unknowns.length).toBeGreaterThan(3);
+  const ids = answer.unknowns.map(({ id }: { id: string }) => id);
+  expect(ids).toContain('fires');
+  expect(ids).not.toContain('stove');
+  expect(answer.words.held.join(' ')).toContain('what was burnt is written down');
+  expect(answer.words.draughts).toContain('leaks and the wind at the house in one');
+  expect(answer.notes.join(' ')).toMatch(/kWh to the house, from 2021-01-15 to 2021-01-28/);
   expect(answer.words.verdict).toMatch(/unseen|not seen/);
   expect(answer.notes.join(' ')).toContain('standard time');
   expect(answer.notes.join(' ')).toMatch(/Of the diary 1 of 2 lines are of other days.*roof hatch.*not used/);
@@ -108,6 +126,11 @@ describe('what is wrong with it is said', () => {
       'a letter for a diary',
       ['modest', '--weather', weather, '--logger', `house=${room}`, '--diary', stray],
       'from, until and what',
+    ],
+    [
+      'a letter for a table of heat',
+      ['modest', '--weather', weather, '--logger', `house=${room}`, '--heat', stray],
+      'rows of times and amounts',
     ],
     [
       'a clock nobody knows',

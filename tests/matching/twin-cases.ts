@@ -9,6 +9,7 @@ import type { TwinCase } from './twin-records.ts';
 
 const unheated = (design: Design): Design => ({ ...design, heating: { ...design.heating, capacityKW: 0 } });
 const automatic = (design: Design): Design => ({ ...design, vents: { ...design.vents, habit: 'automatic' } });
+const forgetful = (design: Design): Design => ({ ...design, vents: { ...design.vents, habit: 'forgetful' } });
 const HOUSE = [{ zone: 'house', kind: 'temperature' }] as const;
 const ALL = [
   ...HOUSE,
@@ -66,6 +67,16 @@ export const TWIN_CASES: Readonly<Record<string, readonly [TwinCase, Windows]>> 
     },
     'shut',
   ],
+  'winter, stove, its heat written down, shut, air': [
+    {
+      design: 'modest',
+      ...winter,
+      truth: [...FREE, 'stove'],
+      targets: HOUSE,
+      heatWritten: true,
+    },
+    'shut',
+  ],
   'winter, closed sunspace, shut, all loggers': [
     {
       design: 'closed',
@@ -80,9 +91,33 @@ export const TWIN_CASES: Readonly<Record<string, readonly [TwinCase, Windows]>> 
     { design: 'modest', from: '2021-07-05', days: 14, shut: true, truth: FREE, targets: HOUSE },
     'shut',
   ],
-  'summer, forgetful or attentive, nobody wrote it down': [
+  'summer, closed, automatic, rooms and sunspace': [
+    {
+      design: 'closed',
+      changed: automatic,
+      from: '2021-07-05',
+      days: 14,
+      shut: false,
+      truth: [...FREE, 'opensAbove', 'ventArea'],
+      targets: ALL.slice(0, 2),
+    },
+    'guessed',
+  ],
+  'summer, attentive, nobody wrote it down': [
     {
       design: 'modest',
+      from: '2021-07-05',
+      days: 14,
+      shut: false,
+      truth: [...FREE, 'opensAbove', 'ventArea'],
+      targets: HOUSE,
+    },
+    'guessed',
+  ],
+  'summer, forgetful, nobody wrote it down': [
+    {
+      design: 'modest',
+      built: forgetful,
       from: '2021-07-05',
       days: 14,
       shut: false,

@@ -7,6 +7,7 @@ import {
   EXAMPLES,
   type PeriodSeries,
   recordOf,
+  runPeriod,
   type WeatherRecord,
 } from '../../src/daystone.ts';
 import type { UnknownId } from '../../src/design/as-found.ts';
@@ -18,7 +19,7 @@ import {
 } from '../../src/matching/house-record.ts';
 import { modelOfDays } from '../../src/matching/record-of-files.ts';
 import { toldSeries } from '../../src/matching/told-days.ts';
-import { UNKNOWNS, type UnknownValues, valueAt } from '../../src/model/unknowns.ts';
+import { modelWith, UNKNOWNS, type UnknownValues, valueAt } from '../../src/model/unknowns.ts';
 import { momentOfDate } from '../../src/weather/moments.ts';
 import { randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 import type { TypicalYear } from '../../src/weather/typical-year.ts';
@@ -36,6 +37,8 @@ export interface TwinCase {
   readonly hung?: string;
   /** windows and vents stood shut */
   readonly shut: boolean;
+  /** what the heater gave was written down, by the day within a tenth */
+  readonly heatWritten?: boolean;
   /** what the run that fits is given, in place of what the truth had */
   readonly seen?: (weather: WeatherRecord) => WeatherRecord;
   readonly readings?: (reading: Float64Array, target: Target, random: () => number) => Float64Array;
@@ -107,10 +110,12 @@ export function twinOf(made: TwinCase, typical: TypicalYear, seed: number): Twin
     targets: targets.map((target) => ({ ...target, zone: made.hung ?? target.zone })),
   };
   const readings = runMatch(house, { values: truth });
+  const heat = made.heatWritten ? writtenHeat(house, truth, random.normal) : [];
   return {
     truth,
     record: {
       ...record,
+      series: [...record.series, ...heat],
       weather: made.seen?.(weather) ?? weather,
       targets: targets.map((target, t) => {
         const seen = made.readings?.(readings[t]!, target, random.uniform) ?? readings[t]!;
@@ -124,6 +129,28 @@ export function twinOf(made: TwinCase, typical: TypicalYear, seed: number): Twin
 function shutSeries(design: Design, weather: WeatherRecord, startMs: number, hours: number): PeriodSeries[] {
   const all = { fromMs: startMs, untilMs: startMs + hours * 3_600_000 };
   return toldSeries(modelOfDays(design, weather), { shut: [all], away: [] }, { startMs, hours });
+}
+
+/** Heat of the true house by hour [W], off by a tenth from day to day. */
+function writtenHeat(
+  { design, weather, startMs, hours, series, warmUpDays }: HouseRecord,
+  truth: UnknownValues,
+  normal: () => number,
+): PeriodSeries[] {
+  const { zones, model } = runPeriod(design, weather, {
+    from: startMs,
+    until: startMs + hours * 3_600_000,
+    series,
+    warmUpDays,
+    model: (drawn) => modelWith(drawn, truth),
+  });
+  const ofDay = Array.from({ length: Math.ceil(hours / 24) }, () => Math.exp(0.1 * normal()));
+  return model.zones.flatMap(({ id, thermostat }): PeriodSeries[] => {
+    if (thermostat === null) return [];
+    const { heatingW } = zones.find((zone) => zone.id === id)!;
+    const values = heatingW.map((watt, hour) => watt * ofDay[Math.floor(hour / 24)]!);
+    return [{ kind: 'heat', zone: id, values }];
+  });
 }
 
 /** What a logger makes of a reading: drift over hours, jitter, a constant error, rounding. */

@@ -1,49 +1,40 @@
-// `npm run twins [-- DRAWS [CASE]]`: what matches give back of houses whose truth is known, case by case, as the table of
-// docs/as-found.md.
-import { readFileSync } from 'node:fs';
+// `npm run twins -- [--draws 12] [--case WORDS] [--seconds N] --kept FILE`: what matches give back of houses whose truth is
+// known. Each draw is a line of FILE as soon as it is done, and one that stands there is not made again, so that it can be
+// done in parts; then the tables of docs/as-found.md are printed from all of FILE.
+import { appendFileSync, existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { readBundle } from '../../src/daystone.ts';
-import { matchHouse } from '../../src/matching/match.ts';
+import { acceptanceTable } from './twin-acceptance.ts';
 import { TWIN_CASES } from './twin-cases.ts';
-import { errorOf, plainMatchRunner, twinOf } from './twin-records.ts';
+import { type TwinDraw, twinDraw } from './twin-draw.ts';
+import { casesTable } from './twin-tables.ts';
 
-const [draws = '12', only = ''] = process.argv.slice(2);
+const FIRST_SEED = 100;
+const { values } = parseArgs({
+  options: {
+    draws: { type: 'string', default: '12' },
+    case: { type: 'string', default: '' },
+    seconds: { type: 'string', default: 'Infinity' },
+    kept: { type: 'string' },
+  },
+});
+if (values.kept === undefined) throw new Error('no --kept; allowed: --kept FILE, made if it is not there');
 const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
 if (!read.ok) throw new Error('the climate does not read');
-const rms = (values: readonly number[]) =>
-  Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
-const mean = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length;
-
-console.log(
-  '| case | misfit fitted / unseen / as drawn / yesterday [K] | intervals that held | error where learnt | said |',
-);
-console.log('| --- | --- | --- | --- | --- |');
-for (const [name, [made, windows]] of Object.entries(TWIN_CASES)) {
-  if (!name.includes(only)) continue;
-  const misfits: number[][] = [];
-  const errors = new Map<string, number[]>();
-  const said = new Map<string, number>();
-  let [held, all] = [0, 0];
-  const say = (word: string) => said.set(word, (said.get(word) ?? 0) + 1);
-  for (let draw = 0; draw < Number(draws); draw++) {
-    const { record, truth } = twinOf(made, read.year, 100 + draw);
-    const match = await matchHouse(record, plainMatchRunner(record), { windows });
-    misfits.push([match.misfitK, match.unseenMisfitK, match.drawnMisfitK, match.yesterdayMisfitK]);
-    say(match.verdict);
-    if (match.clockOffH !== 0) say(`clock ${match.clockOffH} h`);
-    for (const pattern of match.patterns.slice(0, 1)) say(`pattern of ${pattern.with}`);
-    for (const { id, value, low, high, learnt } of match.unknowns) {
-      const true_ = truth[id];
-      if (true_ === undefined) continue;
-      all++;
-      if (true_ >= low && true_ <= high) held++;
-      if (learnt) errors.set(id, [...(errors.get(id) ?? []), errorOf(id, value, true_)]);
-    }
+const path = values.kept;
+const lines = existsSync(path) ? readFileSync(path, 'utf8').split('\n').filter(Boolean) : [];
+const draws = lines.map((line) => JSON.parse(line) as TwinDraw);
+const until = Date.now() + 1000 * Number(values.seconds);
+const wanted = Object.keys(TWIN_CASES).filter((name) => name.includes(values.case));
+for (let draw = 0; draw < Number(values.draws); draw++) {
+  for (const name of wanted) {
+    const seed = FIRST_SEED + draw;
+    if (Date.now() > until || draws.some((one) => one.name === name && one.seed === seed)) continue;
+    const made = await twinDraw(name, read.year, seed);
+    draws.push(made);
+    appendFileSync(path, `${JSON.stringify(made)}\n`);
   }
-  const columns = [0, 1, 2, 3].map((i) => mean(misfits.map((one) => one[i]!)).toFixed(2));
-  const told = [...errors].map(([id, values]) => `${id} ${rms(values).toFixed(2)} (${values.length})`);
-  const words = [...said].map(([word, count]) => `${word} ${count}`);
-  console.log(
-    `| ${name} | ${columns.join(' / ')} | ${Math.round((100 * held) / all)} % of ${all} | ${told.join(', ')} | ${words.join(', ')} |`,
-  );
 }
+console.log(casesTable(draws));
+console.log(acceptanceTable(draws));

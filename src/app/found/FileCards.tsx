@@ -106,7 +106,8 @@ export function FileCard({ brought, design, typical, system, isOverruled }: Card
             >
               <option value="logger">what a logger wrote</option>
               <option value="weather">weather outdoors</option>
-              <option value="diary">a diary of what was opened</option>
+              <option value="diary">a diary of what was opened and burnt</option>
+              <option value="heat">a table of heat or wood</option>
             </select>
           </label>
           <label>
@@ -164,15 +165,24 @@ interface DiaryProps {
 function DiaryLines({ diary: { lines }, design, utcOffsetH }: DiaryProps) {
   const from = Math.min(...lines.map(({ fromMs }) => fromMs));
   const until = Math.max(...lines.map(({ untilMs }) => untilMs));
-  const strange = [...new Set(lines.map(({ what }) => what))].filter(
+  const fires = lines.filter(({ amount }) => amount !== undefined);
+  const openings = lines.filter(({ amount }) => amount === undefined);
+  const strange = [...new Set(openings.map(({ what }) => what))].filter(
     (what) => openedBy(design, what) === null,
   );
+  const counts = [
+    ...(openings.length > 0 ? [`${openings.length} openings`] : []),
+    ...(fires.length > 0 ? [`${fires.length} lines of heat${totalOf(fires)}`] : []),
+  ];
   return (
     <>
       <p>
-        <b>Diary</b> of {lines.length} openings, {dateOfMoment(from, utcOffsetH)} to{' '}
-        {dateOfMoment(until, utcOffsetH)}. Paint the days it covers as shut: on them all stood shut but for
-        what it says.
+        <b>Diary</b> of {counts.join(' and ')}, {dateOfMoment(from, utcOffsetH)} to{' '}
+        {dateOfMoment(until, utcOffsetH)}.
+        {openings.length > 0 &&
+          ' Paint the days it covers as shut: on them all stood shut but for what it says.'}
+        {fires.length > 0 &&
+          ' On these days nothing else is taken to heat; a line with 0 kg at either end makes them more.'}
       </p>
       {strange.map((what) => (
         <p key={what} class="found-caution">
@@ -181,6 +191,15 @@ function DiaryLines({ diary: { lines }, design, utcOffsetH }: DiaryProps) {
       ))}
     </>
   );
+}
+
+/** Wood and heat in all, as ": 84 kg of wood"; nothing for power alone. */
+function totalOf(lines: Diary['lines']): string {
+  const sums = (['kg', 'kWh'] as const).flatMap((unit) => {
+    const sum = lines.reduce((all, { amount }) => all + (amount?.unit === unit ? amount.value : 0), 0);
+    return sum > 0 ? [`${Math.round(sum)} ${unit === 'kg' ? 'kg of wood' : 'kWh'}`] : [];
+  });
+  return sums.length > 0 ? ` (${sums.join(', ')})` : '';
 }
 
 function NoteList({ notes }: { notes: readonly string[] }) {

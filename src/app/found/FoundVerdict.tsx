@@ -3,6 +3,7 @@
 
 import type { MatchAnswer } from '../../../workers/match-desk.ts';
 import {
+  draughtWords,
   heatLossWords,
   heldWords,
   inUnits,
@@ -34,6 +35,7 @@ export function FoundVerdict({
 }: VerdictProps) {
   const say = (sentence: string) => unbroken(inUnits(sentence, system));
   const heat = heatLossWords(match);
+  const draughts = draughtWords(match);
   const misfits = [
     ['days it was fitted on', match.misfitK],
     ['days it had not seen, at the end', match.unseenMisfitK],
@@ -60,6 +62,7 @@ export function FoundVerdict({
             <b>{unbroken(heat)}</b>
           </li>
         )}
+        {draughts !== null && <li>{unbroken(draughts)}</li>}
         {match.unknowns.map((found) => (
           <li key={found.id} data-unknown={found.id} data-learnt={found.learnt}>
             {unbroken(unknownWords(found, system))}

@@ -201,8 +201,8 @@ const WHAT_TO_BRING = [
     'a station’s table with the air temperature at least. With the sun, and from four weeks before the readings, much more can be told. A logger outdoors will do where there is none.',
   ],
   [
-    'A diary, where something was opened:',
-    'a table from, until, what, as “2026-01-13 07:05, 2026-01-13 07:20, kitchen window”.',
+    'A diary, where something was opened or burnt:',
+    'a table from, until, what, amount, as “2026-01-13 07:05, 2026-01-13 07:20, kitchen window” or “2026-01-13 17:30, 2026-01-13 22:00, stove, 8 kg”. A table of time and kW, kWh, kg of wood or logs does for heat alone.',
   ],
 ] as const;
 
@@ -225,7 +225,7 @@ function Chooser({ take }: { take: (files: Iterable<File>) => void }) {
     <div class="found-drop">
       <p>
         Drop files here: one or more loggers’ files, a table of the weather, and a diary where something was
-        opened.
+        opened or burnt.
       </p>
       <button
         type="button"
