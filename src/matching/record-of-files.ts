@@ -98,20 +98,27 @@ export function recordOfFiles({
     .filter((target) => !targets.includes(target))
     .map(({ name }) => `${name} has no reading in these days and is not used; check its year and clock.`);
   const model = modelOfDays(design, weather);
-  const inDays = diary.filter(
-    ({ fromMs, untilMs }) => untilMs > period.startMs && fromMs < period.startMs + period.hours * HOUR_MS,
-  );
-  if (inDays.length < diary.length)
-    notes.push(
-      `Of the diary ${diary.length - inDays.length} of ${diary.length} lines are of other days and are not used.`,
-    );
-  const heat = toldHeat(design, model, inDays, period, weather.year.site.utcOffsetH);
-  notes.push(...heat.notes);
-  const { opened, strange } = openedStretches(
+  const isInDays = ({ fromMs, untilMs }: DiaryLine) =>
+    Math.max(untilMs, fromMs + 1) > period.startMs && fromMs < period.startMs + period.hours * HOUR_MS;
+  const fires = diary.filter(({ amount }) => amount !== undefined);
+  const openings = diary.filter(({ amount }) => amount === undefined);
+  for (const [what, lines] of [
+    ['the diary', openings],
+    ['the heat written down', fires],
+  ] as const) {
+    const others = lines.filter((line) => !isInDays(line)).length;
+    if (others > 0)
+      notes.push(`Of ${what} ${others} of ${lines.length} lines are of other days and are not used.`);
+  }
+  const heat = toldHeat(
     design,
     model,
-    inDays.filter(({ amount }) => amount === undefined),
+    fires.some(isInDays) ? fires : [],
+    period,
+    weather.year.site.utcOffsetH,
   );
+  notes.push(...heat.notes);
+  const { opened, strange } = openedStretches(design, model, openings.filter(isInDays));
   notes.push(...strange.map(notUsedWords));
   const whole = { ...told, opened };
   const record: HouseRecord = {

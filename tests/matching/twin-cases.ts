@@ -58,6 +58,10 @@ export const TWIN_CASES: Readonly<Record<string, readonly [TwinCase, Windows]>> 
     { design: 'modest', changed: unheated, ...winter, truth: FREE, targets: HOUSE },
     'shut',
   ],
+  'winter, no heating, shut, air; the house’s wind is another': [
+    { design: 'modest', changed: unheated, ...winter, truth: [...FREE, 'wind'], targets: HOUSE },
+    'shut',
+  ],
   'winter, stove, shut, air': [
     {
       design: 'modest',
