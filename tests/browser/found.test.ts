@@ -24,6 +24,7 @@ const files = {
   lastYear: '',
   letter: 'Dear neighbour,\nthe house is too cold.',
   empty: '',
+  wood: 'time,wood [kg]\n2021-01-16 17:30,8\n2021-01-17 18:00,4',
   diary:
     'from,until,what\n2021-01-16 07:10,07:25,windows\n2021-01-17 12:00,12:10,roof hatch of the barn door',
 };
@@ -92,6 +93,13 @@ test('from files to a version kept, by keyboard where it matters', async () => {
   await bring(page, 'room', 'diary');
   expect(await kindOf(page, 'diary')).toBe('diary');
   expect(await page.textContent('[data-file="diary.csv"]')).toMatch(/2 openings.*roof hatch.*not used/);
+  // A table of wood is told by its column; it is taken away again, for this house was heated by its heater.
+  await bring(page, 'wood');
+  expect(await kindOf(page, 'wood')).toBe('diary');
+  expect(await page.textContent('[data-file="wood.csv"]')).toMatch(
+    /2 lines of heat \(12 kg of wood\).*nothing else is taken to heat/,
+  );
+  await page.click('[data-file="wood.csv"] header button');
   expect(await page.inputValue('[data-place="room.csv: Temperature [°C]"]')).toBe('house');
   await page.waitForSelector('.day-cell');
   expect(await page.locator('.found-lacks').count()).toBe(0);

@@ -12,7 +12,7 @@ import type { TypicalYear } from '../../weather/typical-year.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import type { BroughtFile } from './brought.ts';
 import { describeSpan } from './days.ts';
-import { place, readAgain, takeAway } from './found-state.ts';
+import { files, place, readAgain, takeAway } from './found-state.ts';
 import { placesIn } from './places.ts';
 import { ReadingsStrip } from './ReadingsStrip.tsx';
 import { SunMeterFields } from './SunMeterFields.tsx';
@@ -106,8 +106,8 @@ export function FileCard({ brought, design, typical, system, isOverruled }: Card
             >
               <option value="logger">what a logger wrote</option>
               <option value="weather">weather outdoors</option>
-              <option value="diary">a diary of what was opened and burnt</option>
-              <option value="heat">a table of heat or wood</option>
+              <option value="diary">a diary of openings, fires</option>
+              <option value="heat">heat or wood by time</option>
             </select>
           </label>
           <label>
@@ -162,7 +162,8 @@ interface DiaryProps {
   readonly utcOffsetH: number;
 }
 
-function DiaryLines({ diary: { lines }, design, utcOffsetH }: DiaryProps) {
+function DiaryLines({ diary, design, utcOffsetH }: DiaryProps) {
+  const { lines } = diary;
   const from = Math.min(...lines.map(({ fromMs }) => fromMs));
   const until = Math.max(...lines.map(({ untilMs }) => untilMs));
   const fires = lines.filter(({ amount }) => amount !== undefined);
@@ -184,12 +185,28 @@ function DiaryLines({ diary: { lines }, design, utcOffsetH }: DiaryProps) {
         {fires.length > 0 &&
           ' On these days nothing else is taken to heat; a line with 0 kg at either end makes them more.'}
       </p>
+      {fires.length > 0 && toldElsewhere(diary) && (
+        <p class="found-caution">
+          Another file tells of heat too. What both tell of one day is added up; if it is the same fire, take
+          one away.
+        </p>
+      )}
       {strange.map((what) => (
         <p key={what} class="found-caution">
           {notUsedWords(what)}
         </p>
       ))}
     </>
+  );
+}
+
+/** Whether another file on the desk tells of heat. */
+function toldElsewhere(diary: Diary): boolean {
+  return files.value.some(
+    ({ taken }) =>
+      taken?.kind === 'diary' &&
+      taken.diary !== diary &&
+      taken.diary.lines.some(({ amount }) => amount !== undefined),
   );
 }
 
