@@ -58,6 +58,20 @@ export const TWIN_CASES: Readonly<Record<string, readonly [TwinCase, Windows]>> 
     { design: 'modest', changed: unheated, ...winter, truth: FREE, targets: HOUSE },
     'shut',
   ],
+  'winter, no heating, shut, four weeks of air': [
+    { design: 'modest', changed: unheated, ...winter, days: 28, truth: FREE, targets: HOUSE },
+    'shut',
+  ],
+  'winter, no heating, shut, air and humidity': [
+    {
+      design: 'modest',
+      changed: unheated,
+      ...winter,
+      truth: [...FREE, 'moisture'],
+      targets: [...HOUSE, { zone: 'house', kind: 'humidity' }],
+    },
+    'shut',
+  ],
   'winter, no heating, shut, air; the house’s wind is another': [
     { design: 'modest', changed: unheated, ...winter, truth: [...FREE, 'wind'], targets: HOUSE },
     'shut',
