@@ -32,17 +32,30 @@ export interface VentClass {
 /** How its nights go: held warm by pipes with vents as by day, or left to themselves, vents shut, with a screen drawn or none. */
 export type Nights = 'heated' | 'shut' | 'shut under a screen';
 
+/** What is not known of it and stands at the values below, so that each can be moved. */
+export interface Unknown {
+  /** held by night [°C] */
+  readonly nightC: number;
+  /** a screen drawn by night over a heated house */
+  readonly screen: boolean;
+  /** at 5 m/s and 10 K [1/h] */
+  readonly leakPerH: number;
+  /** [m²/m²] */
+  readonly leafArea: number;
+  /** by night beside what plants and soil give in the dark: crop under lamps, mist, a wet floor [g/h by m² of floor] */
+  readonly moreWater: number;
+  /** of glass */
+  readonly sheets: 1 | 2;
+}
+
 const FLOOR_M2 = 96;
 const BED_M2 = 62.5;
 const HEIGHT_M = 4.5;
 const SLOPE_DEG = 23;
-const LEAF_AREA = 2.25;
 /** Of what clear glass lets in at these angles, so that half of the light outside comes in [–]. */
 const LIGHT = 0.66;
 /** Of the sun outside, taken up by bars, gutters and screens and given to the air [–]. */
 const STRUCTURE_HEAT = 0.1;
-/** At 5 m/s and 10 K [1/h]. */
-const LEAK_PER_H = 0.4;
 /** Unventilated layer of air, heat flowing up (ISO 6946) [m²K/W]. */
 const SCREEN_RESISTANCE = 0.16;
 const COMPUTED: Film = { kind: 'computed' };
@@ -55,10 +68,10 @@ const CONCRETE: Layer = {
 };
 const SOIL: Layer = { name: 'soil', thicknessM: 1, conductivity: 1.3, density: 1500, specificHeat: 1800 };
 const SLABS: Layer = { name: 'slabs', thicknessM: 0.1, conductivity: 0.6, density: 700, specificHeat: 3800 };
-/** Cucumbers are kept so warm by night, until the sun is up (common practice, no source) [°C], [h]. */
-const NIGHT_C = 20;
+/** Cucumbers are kept warm by night until the sun is up (common practice, no source) [h]. */
 const HEATED_UNTIL_H = 8;
 const HEATED_FROM_H = 17;
+const TAKEN: Unknown = { nightC: 20, screen: false, leakPerH: 0.4, leafArea: 2.25, moreWater: 0, sheets: 1 };
 const isNight = (hour: number) => hour < HEATED_UNTIL_H || hour >= HEATED_FROM_H;
 /** A lower sun is taken to stand so high [–]. */
 const LOWEST_SINE = 0.1;
@@ -87,7 +100,12 @@ function face(lit: ZoneFace['lit']): ZoneFace {
   };
 }
 
-function modelOf({ from, to, wind, sun }: VentClass, ventShare: number, nights: Nights): Model {
+function modelOf(
+  { from, to, wind, sun }: VentClass,
+  ventShare: number,
+  nights: Nights,
+  { nightC, screen, leakPerH, leafArea, moreWater, sheets }: Unknown,
+): Model {
   const floor = (id: string, areaM2: number, top: Layer): Element => {
     return { id, areaM2, layers: [SOIL, top], a: { kind: 'adiabatic' }, b: face('floor') };
   };
@@ -97,7 +115,7 @@ function modelOf({ from, to, wind, sun }: VentClass, ventShare: number, nights: 
     frameShare: 0,
     frameUValue: 0,
     glass: {
-      sheets: 1,
+      sheets,
       sheetM: 0.004,
       sheetConductivity: 1,
       gapM: 0.01,
@@ -114,7 +132,7 @@ function modelOf({ from, to, wind, sun }: VentClass, ventShare: number, nights: 
     shading: null,
     filmOutside: { kind: 'fixed', convection: 2.8 + 1.2 * wind, radiation: 'computed' },
     filmInside: COMPUTED,
-    nightResistance: nights === 'shut under a screen' ? SCREEN_RESISTANCE : 0,
+    nightResistance: screen || nights === 'shut under a screen' ? SCREEN_RESISTANCE : 0,
     lightRoom: null,
     dirt: LIGHT,
   });
@@ -158,7 +176,7 @@ function modelOf({ from, to, wind, sun }: VentClass, ventShare: number, nights: 
     kind: 'cracks',
     id: 'leak',
     zone: 'greenhouse',
-    leakageCm2: (LEAK_PER_H * FLOOR_M2 * HEIGHT_M) / 3.6 / Math.sqrt(0.000145 * 10 + 0.000319 * 25),
+    leakageCm2: (leakPerH * FLOOR_M2 * HEIGHT_M) / 3.6 / Math.sqrt(0.000145 * 10 + 0.000319 * 25),
     stackCoefficient: 0.000145,
     windCoefficient: 0.000319,
   };
@@ -172,7 +190,7 @@ function modelOf({ from, to, wind, sun }: VentClass, ventShare: number, nights: 
         furnitureCapacity: 0,
         furnitureMoisture: 0,
         thermostat: {
-          heatC: byHour((hour) => (nights === 'heated' && isNight(hour) ? NIGHT_C : -50)),
+          heatC: byHour((hour) => (nights === 'heated' && isNight(hour) ? nightC : -50)),
           coolC: null,
           heatCapacityW: 50_000,
           coolCapacityW: 0,
@@ -184,10 +202,10 @@ function modelOf({ from, to, wind, sun }: VentClass, ventShare: number, nights: 
             radiantShare: 0,
           },
         ],
-        moisture: [],
+        moisture: [{ cause: 'other', rate: byHour((hour) => (isNight(hour) ? moreWater * FLOOR_M2 : 0)) }],
         planting: {
           bedM2: BED_M2,
-          leafAreaIndex: LEAF_AREA,
+          leafAreaIndex: leafArea,
           boundaryResistance: 275,
           albedo: 0.23,
           soil: 'mulched',
@@ -247,8 +265,9 @@ export interface GreenhouseDay {
   /** hours of daylight above 95 %, of so many */
   readonly above95: number;
   readonly daylightHours: number;
-  /** by the crop [L/(m² of bed · day)]; latent heat of that over the light that came in by m² of floor */
+  /** by the crop [L/(m² of bed · day)]; light that came in by m² of floor [MJ/day]; latent heat of the one over the other */
   readonly cropLitres: number;
+  readonly lightMJ: number;
   readonly latentShare: number;
   /** dew at night [g/(m² of glass · h)] */
   readonly nightDew: number;
@@ -256,9 +275,14 @@ export interface GreenhouseDay {
 }
 
 /** A class lived for autumn days, with so much of vents wide open by floor [m²/m²]. */
-export function liveClass(of: VentClass, ventShare: number, nights: Nights = 'heated'): GreenhouseDay {
+export function liveClass(
+  of: VentClass,
+  ventShare: number,
+  nights: Nights = 'heated',
+  unlike: Partial<Unknown> = {},
+): GreenhouseDay {
   const climate = climateOf(of);
-  const year = simulate(modelOf(of, ventShare, nights), climate);
+  const year = simulate(modelOf(of, ventShare, nights, { ...TAKEN, ...unlike }), climate);
   const zone = year.zones[0]!;
   const hours = Array.from({ length: JUDGED.days * 24 }, (_, i) => JUDGED.from * 24 + i);
   const { globalHorizontal, dryBulbC } = climate.year;
@@ -279,6 +303,7 @@ export function liveClass(of: VentClass, ventShare: number, nights: Nights = 'he
     above95: day.filter((hour) => zone.relativeHumidity[hour]! > 0.95).length,
     daylightHours: day.length,
     cropLitres: litres,
+    lightMJ: sunJ / FLOOR_M2 / 1e6,
     latentShare: (litres * 2.45e6) / (sunJ / FLOOR_M2),
     nightDew:
       night.reduce((sum, hour) => sum + Math.max(0, zone.condensationG[hour]!), 0) / night.length / 104,
