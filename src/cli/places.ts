@@ -34,7 +34,7 @@ export const placesCommand: Command = {
     if (!found.ok) return refused(`places: ${found.fault}`);
     if (found.places.length === 0)
       return refused(
-        `places: ${name.length > 60 ? `${name.slice(0, 57)}…` : name} is not among the places known; allowed: a place of some 500 people or more by name, or coordinates such as "46.2, 7.4"`,
+        `places: ${name.length > 60 ? `${name.slice(0, 57)}…` : name} is not among the places known; allowed: a place of some 500 people or more by name, alone or with its state or country behind it, or coordinates such as "46.2, 7.4"`,
       );
     const rows = found.places.map(
       ({ name, region, country, countryCode, latitudeDeg, longitudeDeg, elevationM }) => ({

@@ -19,6 +19,9 @@ const LETTERS: Readonly<Record<string, string>> = {
   ħ: 'h',
   ŧ: 't',
 };
+/** Latin letters and signs as wide as those of Chinese and Japanese, and how far they stand from the usual ones. */
+const WIDE = /[\uff01-\uff5e]/g;
+const WIDE_FROM_USUAL = 0xfee0;
 const SILENT = /['’‘ʻʼ`´ʹʺʿʾ.·"“”]/g;
 const GAPS = /[ \-\u2010-\u2015\u00a0\u3000_/,;()[\]・＝=]+/g;
 
@@ -29,6 +32,7 @@ const GAPS = /[ \-\u2010-\u2015\u00a0\u3000_/,;()[\]・＝=]+/g;
  */
 export function foldedName(name: string): string {
   return name
+    .replace(WIDE, (letter) => String.fromCharCode(letter.charCodeAt(0) - WIDE_FROM_USUAL))
     .toLowerCase()
     .normalize('NFD')
     .replace(MARKS, '')

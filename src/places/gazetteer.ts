@@ -2,6 +2,7 @@
 // knows, with a region or country behind it if need be. The names stand in one long folded text, a line a place, its
 // spellings apart by tabs; a search runs through it once and keeps the best.
 
+import { countryName, countryWords, regionLetters } from './country-words.ts';
 import { distanceKm, type Position } from './earth.ts';
 import { foldedName, isLatin } from './folded-name.ts';
 import type { Packed } from './packed.ts';
@@ -32,19 +33,6 @@ const WORTH = { name: 6, otherName: 4, beginsName: 1.5, beginsOtherName: 0, word
 /** Longest query looked for [characters]. */
 const LONGEST = 80;
 
-/** Names of countries beside those the platform knows. */
-const ALSO_CALLED: Readonly<Record<string, string>> = {
-  usa: 'US',
-  america: 'US',
-  uk: 'GB',
-  britain: 'GB',
-  uae: 'AE',
-  holland: 'NL',
-  turkey: 'TR',
-  burma: 'MM',
-  'ivory coast': 'CI',
-};
-
 interface Match {
   readonly i: number;
   readonly score: number;
@@ -56,8 +44,9 @@ interface Region {
   readonly countryCode: string;
   readonly code: string;
   readonly name: string;
-  /** what may stand behind a place's name, folded */
+  /** what may stand behind a place's name, folded; of its country shared by its regions */
   readonly words: readonly string[];
+  readonly countryWords: readonly string[];
   /** its first place and the one after its last */
   readonly from: number;
   readonly to: number;
@@ -83,20 +72,19 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
     };
   }
 
-  /** The best places for a name, of those whose region or country begins with the words behind it. */
+  /** The best places for a name, of those whose region and country the words behind it may mean. */
   function search(name: string, behind: readonly string[], most: number): Match[] {
     const text = isLatin(name) ? latin : scripts;
     if (text === null || name === '') return [];
     const best: Match[] = [];
-    const fits = (i: number) => {
-      const { words } = regions[regionOf(regions, i)]!;
-      return behind.every((part) => words.some((word) => word.startsWith(part)));
-    };
-    for (const spelling of saintly(name)) {
+    const meant =
+      behind.length === 0 ? null : regions.map((region) => behind.every((part) => means(part, region)));
+    if (meant?.includes(true) === false) return [];
+    for (const spelling of shortAndLong(name)) {
       eachMatch(text, spelling, (i, worth) => {
         const score = worth + inhabitants![i]! / 100;
         const last = best[most - 1];
-        if ((last && score <= last.score) || (behind.length > 0 && !fits(i))) return;
+        if ((last && score <= last.score) || meant?.[regionOf(regions, i)] === false) return;
         const before = best.findIndex((match) => match.i === i);
         if (before >= 0) {
           if (best[before]!.score >= score) return;
@@ -110,7 +98,7 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
     return best;
   }
 
-  /** "paris texas": the words behind may be a region or a country. */
+  /** "paris texas", "paris texas usa": the words behind may be a region, a country, or both. */
   function searchSplit(name: string, most: number): Match[] {
     const words = name.split(' ');
     for (let cut = words.length - 1; cut > 0; cut--) {
@@ -151,13 +139,44 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
   };
 }
 
-/** A name with "St", spelled in full and short. */
-function saintly(name: string): readonly string[] {
-  const parts = name.split(/\b(?:st|saint|sankt)\b/);
-  return parts.length === 2 ? SAINTS.map((saint) => parts.join(saint)) : [name];
+/** Whether words behind a name mean a region or its country, or one after the other; a word that is begun will do. */
+function means(part: string, region: Region): boolean {
+  if (meansOne(part, region)) return true;
+  for (let gap = part.indexOf(' '); gap >= 0; gap = part.indexOf(' ', gap + 1)) {
+    if (meansOne(part.slice(0, gap), region) && meansOne(part.slice(gap + 1), region)) return true;
+  }
+  return false;
 }
 
-const SAINTS = ['st', 'saint', 'sankt'];
+function meansOne(part: string, { words, countryWords }: Region): boolean {
+  const begins = (word: string) => word.startsWith(part) || word.includes(` ${part}`);
+  return words.some(begins) || countryWords.some(begins);
+}
+
+/** Words of names that are written in full or short; those of the second kind where a name begins. */
+const SHORTENED = [
+  ['st', 'saint', 'sankt'],
+  ['ste', 'sainte'],
+  ['mt', 'mount'],
+  ['ft', 'fort'],
+];
+const SHORTENED_FIRST = [
+  ['n', 'north'],
+  ['s', 'south'],
+  ['e', 'east'],
+  ['w', 'west'],
+];
+
+/** A name with "St", "Mt", "Ft" or a side of the sky, spelled in full and short. */
+function shortAndLong(name: string): readonly string[] {
+  const words = name.split(' ');
+  for (const [at, word] of words.entries()) {
+    const known = at === 0 ? [...SHORTENED, ...SHORTENED_FIRST] : SHORTENED;
+    const same = words.length > 1 ? known.find((spellings) => spellings.includes(word)) : undefined;
+    if (same) return same.map((spelling) => words.with(at, spelling).join(' '));
+  }
+  return [name];
+}
 
 interface Haystack {
   readonly text: string;
@@ -229,10 +248,9 @@ function regionsOf(text: string): Region[] {
   let from = 0;
   return text.split('\n').map((row) => {
     const [countryCode = '', code = '', name = '', count = '0'] = row.split('\t');
-    const also = Object.keys(ALSO_CALLED).filter((word) => ALSO_CALLED[word] === countryCode);
-    const words = [name, code, countryName(countryCode), countryCode].map(foldedName);
+    const words = [name, code, ...regionLetters(countryCode, name)].map(foldedName);
     const to = from + Number(count);
-    const region = { countryCode, code, name, words: [...words, ...also], from, to };
+    const region = { countryCode, code, name, words, countryWords: countryWords(countryCode), from, to };
     from = to;
     return region;
   });
@@ -247,24 +265,4 @@ function regionOf(regions: readonly Region[], place: number): number {
     else high = middle;
   }
   return low;
-}
-
-interface Names {
-  readonly of: (code: string) => string | undefined;
-}
-const platform = globalThis as unknown as {
-  readonly Intl: { readonly DisplayNames: new (language: string, options: { type: 'region' }) => Names };
-};
-let countries: Names | undefined;
-const known = new Map<string, string>();
-
-/** The country's English name as the platform knows it. */
-function countryName(code: string): string {
-  let name = known.get(code);
-  if (name === undefined) {
-    countries ??= new platform.Intl.DisplayNames('en', { type: 'region' });
-    name = /^[A-Z]{2}$/.test(code) ? (countries.of(code) ?? code) : '';
-    known.set(code, name);
-  }
-  return name;
 }

@@ -6,6 +6,7 @@ import { distanceKm } from '../../src/places/earth.ts';
 import { foldedName } from '../../src/places/folded-name.ts';
 import { placesFor } from '../../src/places/looked-up.ts';
 import { FIFTY_NAMES } from './fifty-names.ts';
+import { ODD_SPELLINGS } from './odd-spellings.ts';
 
 let files: PlaceFiles;
 beforeAll(async () => {
@@ -15,12 +16,13 @@ beforeAll(async () => {
 /** A town is wide, and atlases put its point where they like [km]. */
 const WITHIN_KM = 25;
 
-test('there are more than a hundred thousand places, and fifty names to try', () => {
+test('there are more than a hundred thousand places, and a hundred names to try', () => {
   expect(files.gazetteer.size).toBeGreaterThan(100_000);
   expect(FIFTY_NAMES).toHaveLength(50);
+  expect(ODD_SPELLINGS).toHaveLength(50);
 });
 
-test.each(FIFTY_NAMES)('%s is found first', (name, latitudeDeg, longitudeDeg) => {
+test.each([...FIFTY_NAMES, ...ODD_SPELLINGS])('%s is found first', (name, latitudeDeg, longitudeDeg) => {
   const [first] = files.gazetteer.find(name, 5);
   expect(first).toBeDefined();
   expect(distanceKm(first!, { latitudeDeg, longitudeDeg })).toBeLessThan(WITHIN_KM);
