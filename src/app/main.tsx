@@ -20,6 +20,7 @@ import { startSimulationThread } from '../../workers/simulation-thread.ts';
 import { serviceThreadOf } from '../../workers/worker-thread.ts';
 import { EXAMPLES } from '../design/examples.ts';
 import { climateText } from './climate/climate-texts.ts';
+import { PLACE_ADDRESSES } from './climate/place-files.ts';
 import { keepSheet, readKept, SHEET_KEY } from './keeping/autosave.ts';
 import { browserStore } from './keeping/browser-store.ts';
 import { keepOfflineCopy } from './keeping/offline-copy.ts';
@@ -108,7 +109,7 @@ window.addEventListener('storage', ({ key }) => {
   keeper.heed();
   tellOfOtherTab();
 });
-keepOfflineCopy((change) =>
+keepOfflineCopy(PLACE_ADDRESSES, (change) =>
   session.offer('A newer version of this page is ready. Your sheet is kept.', 'Change to it', () => {
     keepNow();
     change();

@@ -165,8 +165,20 @@ test('with the network gone the page opens again, computes another place, and fi
     const kept = await (await caches.open('places')).keys();
     return kept.some(({ url }) => url.endsWith('.bin'));
   });
+  // beside it, a list that only an older page knew
+  const older = await page.evaluate(async () => {
+    const lists = await caches.open('places');
+    const [list] = await lists.keys();
+    const address = new URL('places-older.bin', list!.url).href;
+    await lists.put(address, new Response('older'));
+    return address;
+  });
   await page.context().setOffline(true);
   await page.reload();
+  await page.waitForFunction(
+    async (address) => (await (await caches.open('places')).match(address)) === undefined,
+    older,
+  );
   const before = await settledFigure(page, 'house-overheated');
   await findPlace();
   await page.selectOption('select[data-path="climate"]', 'helena');

@@ -6,6 +6,8 @@ const TEXTS = import.meta.glob<string>('../../../climates/places/*.bin', {
   eager: true,
 });
 
+export const PLACE_ADDRESSES: readonly string[] = [];
+
 export const NO_PLACES: string | null = null;
 
 export async function placeFile(name: string): Promise<Uint8Array> {

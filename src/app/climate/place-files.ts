@@ -1,11 +1,14 @@
 // The lists of places and stations, fetched when first asked for. The build gives each file its own address beside the
-// page, and the offline copy keeps it once it was fetched.
+// page, made of what is in it, and the offline copy keeps it once it was fetched.
 
 const ADDRESSES = import.meta.glob<string>('../../../climates/places/*.bin', {
   query: '?url',
   import: 'default',
   eager: true,
 });
+
+/** Where this page's lists lie. */
+export const PLACE_ADDRESSES: readonly string[] = Object.values(ADDRESSES);
 
 /** Why places cannot be searched here; null where they can. */
 export const NO_PLACES: string | null = null;
