@@ -2,7 +2,7 @@
 // is first used. What is chosen, a place or a climate near it, goes to the one who asked.
 
 import '../style/places.css';
-import { useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { titleOf } from '../../places/local-normals.ts';
 import type { FoundPlace } from '../../places/looked-up.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
@@ -41,15 +41,24 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(0);
   const newest = useRef(0);
+  const looking = useRef<Promise<Found>>(Promise.resolve(NOTHING));
+  const list = useRef<HTMLDivElement>(null);
+  // a long list is moved under the keys
+  useEffect(() => {
+    if (open) list.current?.children[at]?.scrollIntoView({ block: 'nearest' });
+  }, [at, open]);
   if (NO_PLACES !== null) return <p>{NO_PLACES}</p>;
 
   const look = async (asked: string) => {
     const turn = ++newest.current;
-    if (asked.trim() === '') return setFound(NOTHING);
+    looking.current =
+      asked.trim() === ''
+        ? Promise.resolve(NOTHING)
+        : foundFor(asked).catch((reason): Found => ({ choices: [], words: messageOf(reason) }));
     const waiting = setTimeout(() => {
       if (turn === newest.current) setFound({ choices: [], words: 'Fetching the list of places…' });
     }, WAIT_SHOWN_MS);
-    const next = await foundFor(asked).catch((reason): Found => ({ choices: [], words: messageOf(reason) }));
+    const next = await looking.current;
     clearTimeout(waiting);
     if (turn !== newest.current) return;
     setFound(next);
@@ -61,7 +70,15 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
     setText(choice.kind === 'place' ? titleOf(choice.place) : choice.climate.name);
     onChoose(choice);
   };
+  /** What is marked in the list; of a list still on its way, the first. */
+  const chooseMarked = async () => {
+    const turn = newest.current;
+    const { choices } = await looking.current;
+    if (turn === newest.current) choose(choices[choices === found.choices ? at : 0]);
+  };
   const onKeyDown = (event: KeyboardEvent) => {
+    // keys that put a word of another script together are its keyboard's
+    if (event.isComposing) return;
     const last = found.choices.length - 1;
     if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
       event.preventDefault();
@@ -70,7 +87,7 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
     } else if (event.key === 'Enter') {
       // a form around it is not sent off by choosing a place
       event.preventDefault();
-      if (open) choose(found.choices[at]);
+      if (open) void chooseMarked();
     } else if (event.key === 'Escape' && open) {
       event.stopPropagation();
       setOpen(false);
@@ -101,10 +118,19 @@ export function PlaceSearch({ label, onChoose }: PlaceSearchProps) {
           void look(event.currentTarget.value);
         }}
         onFocus={() => void findPlaces('').catch(() => undefined)}
+        // where there are no arrows, a touch brings the list back
+        onClick={() => setOpen(true)}
         onBlur={() => setOpen(false)}
         onKeyDown={onKeyDown}
       />
-      <div id={`${id}-list`} role="listbox" aria-label={label} class="place-list" hidden={!isListed}>
+      <div
+        ref={list}
+        id={`${id}-list`}
+        role="listbox"
+        aria-label={label}
+        class="place-list"
+        hidden={!isListed}
+      >
         {found.choices.map((choice, i) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the field takes the keys
           // biome-ignore lint/a11y/useFocusableInteractive: focus stays in the field
@@ -137,7 +163,7 @@ async function foundFor(asked: string): Promise<Found> {
   const [first] = result.places;
   if (first === undefined) {
     const words =
-      'No such place among those known. Try a larger one nearby, or coordinates such as 46.2, 7.4.';
+      'No such place among those known. Try the name alone, a larger place nearby, or coordinates such as 46.2, 7.4.';
     return { choices: [], words };
   }
   const near = await climatesNear(first);
