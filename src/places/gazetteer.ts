@@ -72,19 +72,27 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
     };
   }
 
+  /** Whether a place's region and country may be what the words behind its name mean; each region is asked once. */
+  function fitting(behind: readonly string[]): (place: number) => boolean {
+    const asked = new Int8Array(behind.length > 0 ? regions.length : 0);
+    return (place) => {
+      const region = regionOf(regions, place);
+      if (asked[region] === 0) asked[region] = behind.every((part) => means(part, regions[region]!)) ? 1 : -1;
+      return asked[region] === 1;
+    };
+  }
+
   /** The best places for a name, of those whose region and country the words behind it may mean. */
   function search(name: string, behind: readonly string[], most: number): Match[] {
     const text = isLatin(name) ? latin : scripts;
     if (text === null || name === '') return [];
     const best: Match[] = [];
-    const meant =
-      behind.length === 0 ? null : regions.map((region) => behind.every((part) => means(part, region)));
-    if (meant?.includes(true) === false) return [];
+    const fits = fitting(behind);
     for (const spelling of shortAndLong(name)) {
       eachMatch(text, spelling, (i, worth) => {
         const score = worth + inhabitants![i]! / 100;
         const last = best[most - 1];
-        if ((last && score <= last.score) || meant?.[regionOf(regions, i)] === false) return;
+        if ((last && score <= last.score) || (behind.length > 0 && !fits(i))) return;
         const before = best.findIndex((match) => match.i === i);
         if (before >= 0) {
           if (best[before]!.score >= score) return;
