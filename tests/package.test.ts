@@ -139,7 +139,9 @@ test.each([['the package', empty] as const, ['a folder of the project', join(ROO
 );
 
 test('a question runs on threads of the package: its answer holds site, limit, the runs behind it and the finding', () => {
-  const answer = JSON.parse(run(COMMAND, ['ask', 'open-or-closed', 'modest', '--workers', '1', '--json'], empty));
+  const answer = JSON.parse(
+    run(COMMAND, ['ask', 'open-or-closed', 'modest', '--workers', '1', '--json'], empty),
+  );
   expect(answer).toMatchObject({
     question: 'open-or-closed',
     design: 'Larkspur Bench, the modest one',
