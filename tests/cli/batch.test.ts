@@ -5,48 +5,22 @@ import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { batchCommand } from '../../src/cli/batch.ts';
 import { answerOnThreads } from '../../src/cli/batch-threads.ts';
-import { EXAMPLES } from '../../src/design/examples.ts';
+import { answersById, BATCH_DESIGN, BATCH_LINES } from './batch-lines.ts';
 import { faultsOf, runCommand } from './run-command.ts';
 
-const design = EXAMPLES[2]!.design;
-const LINES = [
-  JSON.stringify({ id: 'a', design, climate: 'tucson' }),
-  'not json',
-  '',
-  JSON.stringify({ id: 'b', design: { ...design, house: { ...design.house, storeys: 9 } } }),
-  JSON.stringify({ id: 'c', design, climate: 'atlantis' }),
-  JSON.stringify({ id: 'd', design, weather: 'x' }),
-  JSON.stringify([design]),
-  JSON.stringify({ design: 'modest' }),
-];
-
-async function answers(...words: string[]): Promise<Map<unknown, Record<string, unknown>>> {
-  const { written } = await runCommand(batchCommand, words, LINES);
-  const rows = written
-    .trimEnd()
-    .split('\n')
-    .map((line) => JSON.parse(line) as Record<string, unknown>);
-  expect(rows).toHaveLength(7);
-  return new Map(rows.map((row) => [row.id, row]));
-}
-
 describe('a batch', () => {
-  const inPlace = answers();
-
+  // That threads give the same is held where they are started, in package.test.ts.
   it('answers each line, faults among them, and goes on', async () => {
-    const rows = await inPlace;
-    expect(rows.get('a')).toMatchObject({ design: design.name });
+    const { written } = await runCommand(batchCommand, [], BATCH_LINES);
+    const rows = answersById(written);
+    expect(rows.get('a')).toMatchObject({ design: BATCH_DESIGN.name });
     expect((rows.get('a') as { site: { name: string } }).site.name).toContain('Tucson');
     expect(rows.get(2)?.error).toContain('"not json"');
     expect(rows.get('b')?.error).toContain('house.storeys is 9');
     expect(rows.get('c')?.error).toContain('atlantis; allowed: denver');
     expect(rows.get('d')?.error).toContain('weather; allowed: the keys id, design, climate');
     expect(rows.get(7)?.error).toContain('allowed: an object');
-    expect(rows.get(8)).toMatchObject({ design: design.name });
-  });
-
-  it('gives the same answers on two threads', async () => {
-    expect(await answers('--workers', '2')).toEqual(await inPlace);
+    expect(rows.get(8)).toMatchObject({ design: BATCH_DESIGN.name });
   });
 
   it('refuses a number of workers that is none', async () => {
