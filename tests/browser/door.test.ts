@@ -29,6 +29,8 @@ test('in use the page asks for nothing but its own files, and the policy has not
   const asked: string[] = [];
   const { page, complaints, close } = await openPage(served, {
     path: 'index.html?fresh',
+    // The house whose years take least.
+    left: 'modest',
     watch: (page) => page.context().on('request', (request: Request) => asked.push(request.url())),
     before: () => {
       const said: string[] = [];
@@ -38,9 +40,6 @@ test('in use the page asks for nothing but its own files, and the policy has not
   });
   await settledFigure(page, 'house-overheated');
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  // The house whose years take least.
-  await page.selectOption('.head-example select', 'modest');
-  await settledFigure(page, 'house-overheated');
   for (const id of ['hot-week', 'cold-week', 'year']) {
     await page.locator(`#${id}`).evaluate((section) => section.scrollIntoView());
   }
@@ -83,7 +82,7 @@ test('in use the page asks for nothing but its own files, and the policy has not
 });
 
 test('what the policy forbids is forbidden: a foreign request, a script in the page, code from text', async () => {
-  const { page, close } = await openPage(served, { serviceWorkers: 'block' });
+  const { page, close } = await openPage(served, { left: 'modest', serviceWorkers: 'block' });
   const forbidden = await page.evaluate(async () => {
     const said: string[] = [];
     const allSaid = new Promise<void>((resolve) => {
