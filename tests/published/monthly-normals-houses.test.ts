@@ -24,8 +24,12 @@ const STATED = {
 };
 
 const SOURCE = 'Houses in years from monthly normals, real against made';
-/** Beyond what is stated of made years, and known: so many hours. The made summer of Denver has too many warm evenings, its
- * made winter too few dry spells for a house that is damp anyway. */
+/**
+ * Beyond what is stated of made years, and known: so many hours. Of the modest house in Denver the made air brings 60 to 90
+ * hours too hot, the made wind 50, and made rain, which is none, takes 40; at the other places made years have the fewer hot
+ * hours but for one house, so no mechanism holds for all. Denver's clouded afternoons, after an early warmest hour, are not in
+ * twelve normals. Of the leaning one the made spring has too few dry days: its dew points stray by 3.4 K in place of 4.3.
+ */
 const MISSED: Record<string, number> = {
   'denver, modest, overheated hours': 100,
   'denver, leaning, humid hours': 500,

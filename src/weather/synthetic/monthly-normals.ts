@@ -42,7 +42,7 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     sun,
     random,
   );
-  const windSpeed = syntheticWind(site, normals.windSpeed, random);
+  const windSpeed = syntheticWind(site, normals.windSpeed, normals, random);
   const parts = completeComponents(
     { global: sun.globalHorizontal, beam: null, diffuse: null },
     { site, monthYears, sunMinute: 'mean' },
