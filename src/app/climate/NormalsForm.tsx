@@ -100,7 +100,8 @@ export function NormalsForm({ looked, onExposure, staysFolded }: NormalsFormProp
       </p>
       <p class="normals-error">
         A made year is no measured one: its monthly means are yours, its days and hours are made up.{' '}
-        {NORMALS_ERROR} It knows no wind direction, no snow and no habit of the place such as morning fog.{' '}
+        {NORMALS_ERROR} It knows no wind direction, no rain, for which vents are shut, no snow and no habit of
+        the place such as morning fog.{' '}
         {draft.sunAs === 'sunshineHours' &&
           'Radiation out of sunshine hours is an estimate of its own, 10 % and more off at single places.'}
       </p>

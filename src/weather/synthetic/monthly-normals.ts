@@ -70,7 +70,7 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
     albedo: null,
     rainMm: null,
     notes: [
-      'This year is made: its monthly means are those given, its days and hours are invented from published statistics. It has no wind direction, no snow and no local habit such as morning fog.',
+      'This year is made: its monthly means are those given, its days and hours are invented from published statistics. It has no wind direction, no rain, for which vents are shut, no snow and no local habit such as morning fog.',
       NORMALS_ERROR,
       ...(normals.from?.notes ?? []),
     ],
