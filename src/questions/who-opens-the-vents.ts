@@ -132,7 +132,7 @@ function verdictOf(never: number, automatic: number, { criterion }: Basis) {
     };
   if (automatic <= criterion.hours)
     return {
-      verdict: 'If nobody will do that every day, fit an automatic opener.',
+      verdict: 'If nobody will open them every day, fit an automatic opener.',
       turned: 'it wants an automatic opener or a faithful hand',
     };
   return {
