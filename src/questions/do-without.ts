@@ -16,6 +16,8 @@ import { capitalised, countInWords, hoursInWords, type Words } from './words.ts'
 
 /** How far below too cold the coldest hour may be, where it is so for few [K]. House rule. */
 const SHORT_COLD_K = 2;
+/** A load that is worth a word [W]. */
+const LEAST_PEAK_W = 50;
 /** What people do build against the cold. House rules. */
 const WALL_RESISTANCE = 6;
 const ROOF_RESISTANCE = 10;
@@ -148,7 +150,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const spell = drawn!.result.coldSpell;
   const limit = words.temperature(limitC);
   const peak = drawn!.figures.heatingPeakW;
-  const needs = peak > 0 ? ` As drawn its heat gives ${words.power(peak)} at most.` : '';
+  const needs = peak >= LEAST_PEAK_W ? ` As drawn its heat gives ${words.power(peak)} at most.` : '';
   const lasts = ({ warmHours }: Failure, stay: string, within: string) =>
     warmHours === 0
       ? `${within} within the hour`

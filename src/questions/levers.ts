@@ -7,6 +7,7 @@ import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import type { FigureKey, Figures } from './figures.ts';
 import type { Lever, Pulled } from './lever.ts';
+import { roomForMass } from './room-for-mass.ts';
 import { roomLevers } from './room-levers.ts';
 import { stoveLevers } from './stove-levers.ts';
 import { type Changes, varied, withGlassM2 } from './variation.ts';
@@ -17,7 +18,9 @@ const LESS_GLASS = 0.7;
 const OVERHANG_M = 0.6;
 const SUMMER_SHADE = 0.7;
 const NIGHT_RESISTANCE = 1;
+/** or what the house has room for, from so much on [m²] */
 const MORE_MASS_M2 = 30;
+const LEAST_MORE_MASS_M2 = 5;
 const PURGE_ACH = 5;
 /** air at people below a fan at middling speed [m/s]: 0.5 to 0.8, common practice, no source */
 const FAN_MS = 0.6;
@@ -44,6 +47,7 @@ export function leversOf(design: Design): readonly Lever[] {
   const hasSunspace = sunspace.join !== 'none';
   const { glassM2, houseVolumeM3 } = geometryOf(design);
   const openableM2 = OPENABLE_SHARE * house.floorAreaM2;
+  const moreMassM2 = Math.min(MORE_MASS_M2, roomForMass(house, mass.thicknessM) - mass.areaM2);
   const freshM3H = FRESH_M3H_EACH * people.count;
   const fansM3H = (vents.extractAch + ventilation.recoveryAch) * houseVolumeM3;
   const lever = (
@@ -114,13 +118,13 @@ export function leversOf(design: Design): readonly Lever[] {
     ),
     ...lever(
       'more-mass',
-      mass.areaM2 < 60,
+      mass.areaM2 < 60 && moreMassM2 >= LEAST_MORE_MASS_M2,
       mass.areaM2 > 0 && mass.place === 'shaded'
         ? 'move the mass into the sun, and add to it'
         : 'add mass where the sun falls',
-      { 'mass.place': 'sunlit', 'mass.areaM2': mass.areaM2 + MORE_MASS_M2 },
+      { 'mass.place': 'sunlit', 'mass.areaM2': mass.areaM2 + moreMassM2 },
       ({ area, thickness }) =>
-        `${area(MORE_MASS_M2)} more, ${thickness(mass.thicknessM)} of ${materialById(mass.material).name.toLowerCase()}`,
+        `${area(moreMassM2)} more, ${thickness(mass.thicknessM)} of ${materialById(mass.material).name.toLowerCase()}`,
     ),
     ...lever(
       'bare-floor',

@@ -3,17 +3,11 @@
 import { type Bracket, bracketOf } from './bracket.ts';
 import type { WayToBuild } from './building-work.ts';
 import type { Basis, Run, Runs } from './question.ts';
-
-/** Faces that can be found in a house at most, for each m² of its floor. House rule. */
-const MOST_PER_FLOOR = 1.5;
-/** What stands on the floor is built so high [m] and is given so much of the floor at most. House rules. */
-export const STANDS_M = 2;
-export const FLOOR_GIVEN = 0.1;
+import { roomForMass } from './room-for-mass.ts';
 
 /** Most face area tried of one way to build [m²]: what the house has room for, or what is drawn where that is more. */
 export function mostArea({ design: { house, mass } }: Basis, { thicknessM }: WayToBuild): number {
-  const onTheFloorM2 = (FLOOR_GIVEN * house.floorAreaM2 * STANDS_M) / thicknessM;
-  return Math.max(Math.min(MOST_PER_FLOOR * house.floorAreaM2, onTheFloorM2), mass.areaM2);
+  return Math.max(roomForMass(house, thicknessM), mass.areaM2);
 }
 
 /** Runs of one way to build, by rising area; the run without mass belongs to all. */

@@ -51,6 +51,23 @@ describe('levers', () => {
   });
 });
 
+test('mass is added where the house has room for it, and no more', () => {
+  const { design } = EXAMPLES[2]!;
+  const added = (one: Design) =>
+    leversOf(one)
+      .find(({ id }) => id === 'more-mass')
+      ?.apply(one).mass.areaM2;
+  expect(added(design)).toBe(design.mass.areaM2 + 30);
+  const hut = (floorAreaM2: number, areaM2: number) => ({
+    ...design,
+    house: { ...design.house, floorAreaM2, equatorWallM: 4 },
+    mass: { ...design.mass, areaM2, thicknessM: 0.2 },
+  });
+  // A tenth of 14 m² carries 7 m of walls 0.2 m thick and 2 m high.
+  expect(added(hut(14, 4))).toBeCloseTo(14, 9);
+  expect(added(hut(14, 10))).toBeUndefined();
+});
+
 test('a house that has none can be given a heater, of several rooms the first one', () => {
   const heatOf = (design: Design) => leversOf(design).filter(({ id }) => id === 'heater');
   for (const { design } of EXAMPLES) {
