@@ -306,8 +306,9 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const head = own.does
     ? `${isSmallestMade ? `The smallest made does, ${KIND_WORDS[first]} of ${power(least)}` : `The smallest that does is ${KIND_WORDS[first]} of ${power(least)}`}: the rooms fall short for ${hoursInWords(shortOf(least))} a year.`
     : `No size of ${KIND_WORDS[first].replace(/^a /, '')} does: at ${power(least)} the rooms still fall short for ${hoursInWords(shortOf(least))} a year. ${cureOf(design)}`;
-  const big =
-    tooBig === undefined
+  const big = !own.does
+    ? ''
+    : tooBig === undefined
       ? first === 'masonry'
         ? ' None that we tried is too big.'
         : ' A bigger one does not overheat the rooms, but burns low on most days, and that soots its flue.'

@@ -117,6 +117,15 @@ test('the smallest stove is tried over what nobody can know, size by size until 
   expect(tried('cold-year')).toEqual([3.5, 3]);
 });
 
+test('where no size does, nothing is said of a bigger one but to insulate', async () => {
+  const runner = madeRunner((design, job) => ({ ...plausible(design, job), heatTimes: 100 }));
+  const { finding } = await ask(howBigAStove, madeBasis(heatedBy(MODEST, USUAL_STOVE)), runner);
+  expect(finding!.text).toMatch(
+    /^No size of light steel stove does: .* Insulate before you buy a bigger one\./,
+  );
+  expect(finding!.text).not.toMatch(/A bigger one does not|too big/);
+});
+
 test('where the smallest made is never lit, no stove is asked for, and what would light it is told', async () => {
   const design = heatedBy(MODEST, USUAL_STOVE);
   const made = madeRunner(plausible);
