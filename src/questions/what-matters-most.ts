@@ -238,7 +238,7 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
     text:
       `${hottestInWords(basis, [hot, second, third], name)} ` +
       `${othersInWords(cold, damp, name, words)} ` +
-      `Nobody can know everything beforehand: in eight cases of ten expect ${spanInWords(hotLow, hotHigh, hoursInWords)} ${hotInWords(basis)}, and ${spanInWords(heatLow, heatHigh, words.energy)} of heat. ` +
+      `Nobody can know everything beforehand: in eight cases of ten expect ${spanInWords(hotLow, hotHigh, hoursInWords, countInWords)} ${hotInWords(basis)}, and ${spanInWords(heatLow, heatHigh, words.energy, words.energy)} of heat. ` +
       `As drawn it is ${hoursInWords(drawn.tooHotHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
 }
@@ -252,9 +252,14 @@ function othersInWords(cold: Effect, damp: Effect, name: (effect: Effect) => str
   return `For back-up heat it is ${heat}, for damp ${wet}.`;
 }
 
-/** "4 hours to 535 hours"; once where both ends read the same. */
-function spanInWords(low: number, high: number, inWords: (value: number) => string): string {
-  return inWords(low) === inWords(high) ? inWords(low) : `${inWords(low)} to ${inWords(high)}`;
+/** "4 to 535 hours"; once where both ends read the same. */
+function spanInWords(
+  low: number,
+  high: number,
+  inWords: (value: number) => string,
+  firstInWords: (value: number) => string,
+): string {
+  return inWords(low) === inWords(high) ? inWords(low) : `${firstInWords(low)} to ${inWords(high)}`;
 }
 
 /** Inputs that stand otherwise in a sentence than over a field. */
