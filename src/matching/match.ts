@@ -212,7 +212,7 @@ export async function matchHouse(
     return { id, value: at(places[i]!), low: at(low), high: at(high), learnt };
   });
   const losses: (HeatLosses | null)[] = [
-    heatLossesOf(record, chosen, considered, places, estimate, widening),
+    heatLossesOf(record, chosen, considered, places, asWide(estimate, sds), widening),
     ...elsewhere.map((way) =>
       heatLossesOf(record, chosen, considered, way.estimate.places, way.estimate, widening),
     ),
@@ -264,5 +264,18 @@ function spanOf(losses: readonly (HeatLoss | null)[]): HeatLoss | null {
     value: first.value,
     low: Math.min(...all.map(({ low }) => low)),
     high: Math.max(...all.map(({ high }) => high)),
+  };
+}
+
+/** An estimate with its own covariance as wide as unknowns were found to be known, by their standard deviations. */
+function asWide(estimate: Estimate, sds: readonly number[]): Pick<Estimate, 'covariance' | 'blamed'> {
+  const { covariance, considered, blamed } = estimate;
+  const times = sds.map((sd, i) => {
+    const own = covariance[i]![i]!;
+    return Math.sqrt(Math.max(1, (sd * sd - considered[i]![i]!) / own));
+  });
+  return {
+    covariance: covariance.map((row, i) => row.map((value, k) => value * times[i]! * times[k]!)),
+    blamed,
   };
 }
