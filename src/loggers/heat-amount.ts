@@ -1,7 +1,7 @@
 // How much heat a line of a diary or a table tells of: a number with a unit, in the cell or in the column's name. Wood in kg or
 // in logs, heat in kWh, power in kW or W.
 
-import { tableNumber } from '../weather/table/table-text.ts';
+import { numberOf } from '../weather/text/text-lines.ts';
 
 /** Wood put on [kg], heat given [kWh], or power [kW]. */
 export interface HeatAmount {
@@ -46,7 +46,7 @@ export function unitOf(header: string): string | null {
 }
 
 function amountOf(number: string, word: string): HeatAmount | null {
-  const value = tableNumber(number.trim().replace(',', '.'), false);
+  const value = numberOf(number.trim().replace(',', '.'));
   const unit = UNITS.find(([pattern]) => pattern.test(word));
   if (unit === undefined || !(value >= 0)) return null;
   return { unit: unit[1], value: value * unit[2], isCounted: COUNTED.test(word) };
