@@ -261,7 +261,7 @@ export function createAirFlow(
   }
 
   function beginStep(moment: Moment, isQuarter: boolean, secondsGone: number): void {
-    const { zoneOf, otherOf, openBefore, movable, isVent, opensItself, isKept, easesDoor } = byOpening;
+    const { zoneOf, openBefore, movable, isVent, opensItself, isKept } = byOpening;
     const { zoneC } = air;
     const { isRoom, feltC } = will.rooms;
     const all = openings;
@@ -279,10 +279,7 @@ export function createAirFlow(
         continue;
       }
       if (isVent[i] === 0) {
-        if (isKept[i] === 1) continue;
-        const door = all[i] as DoorOpening;
-        if (isQuarter && easesDoor[i] === 1) wantDoor(door, state, moment, air, will, zone, otherOf[i]!);
-        setDoor(door, state, doorEase);
+        if (isKept[i] === 0) setDoor(all[i] as DoorOpening, state, doorEase);
         continue;
       }
       const vent = all[i] as VentOpening;

@@ -107,19 +107,6 @@ describe('who heats does not cool', () => {
   });
 });
 
-test('a door that opens itself lets the sunspace warm the rooms within the hour', () => {
-  const closed = houseOf('closed', { habit: 'automatic' });
-  // Without plants the sunspace is never the damper.
-  const { year } = runYear({ ...closed, plants: { ...closed.plants, bedM2: 0 } }, climateOf('denver'));
-  const [rooms, sunspace] = year.zones.map(({ airC }) => airC) as [Float64Array, Float64Array];
-  const { open } = openingOf(year, 'door');
-  const asked = [...open.keys()].filter(
-    (hour) => hour < 59 * 24 && rooms[hour]! < 21.5 && sunspace[hour]! > rooms[hour]! + 3,
-  );
-  expect(asked.length).toBeGreaterThan(50);
-  expect(asked.filter((hour) => open[hour]! < 0.05)).toEqual([]);
-});
-
 describe('nobody who lives there', () => {
   const isNight = (hour: number) => hour % 24 < 7 || hour % 24 >= 22;
 
