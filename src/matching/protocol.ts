@@ -21,7 +21,7 @@ export const BEFORE_DIARY: readonly ProtocolPart[] = [
   {
     title: 'Loggers',
     points: [
-      'One in each room, on an inner wall, at breast height, in the shade, away from stove, lamp and screen.',
+      'One in each room, best of a kind that writes humidity too, which tells leaks: on an inner wall, at breast height, in the shade, away from stove, lamp and screen.',
       'One outdoors, in the shade and out of the rain.',
       'A reading every 10 to 30 minutes. Set all clocks by one watch, and leave them alone when summer time comes or goes.',
     ],

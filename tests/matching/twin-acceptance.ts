@@ -23,14 +23,14 @@ const NEAR: readonly (readonly [UnknownId, number])[] = [
 export function acceptanceTable(draws: readonly TwinDraw[]): string {
   const rows: string[] = [];
   const ask = (name: string, asked: string, got: string, count: number, isMet: boolean) => {
-    if (count > 0) rows.push(row([name, asked, got, count, isMet ? 'yes' : 'no']));
+    if (count > 0) rows.push(row([name, asked, got, count, (isMet ? 'yes' : 'no') + soFar(count)]));
   };
   for (const name of Object.keys(TWIN_CASES)) {
     const own = draws.filter((one) => one.name === name);
     if (own.length === 0) continue;
     const told = own.flatMap(({ unknowns }) => unknowns);
     const held = told.filter(isHeld).length / told.length;
-    const percent = `${Math.round(100 * held)} %`;
+    const percent = `${(100 * held).toFixed(1)} %`;
     const unseenK = mean(own.map(({ misfitsK }) => misfitsK[1]));
     if (MEASURED.includes(name)) {
       ask(
@@ -69,6 +69,7 @@ export function acceptanceTable(draws: readonly TwinDraw[]): string {
       const isGuessed = own.every(({ habit }) => habit !== null);
       if (name.startsWith('summer'))
         ask(name, 'unseen at most 0.70 K', `${unseenK.toFixed(2)} K`, own.length, unseenK <= 0.7);
+      if (!name.startsWith('summer')) continue;
       ask(
         name,
         isGuessed
@@ -92,6 +93,11 @@ export function acceptanceTable(draws: readonly TwinDraw[]): string {
   }
   return table(['case', 'asked', 'got', 'draws', 'met'], rows);
 }
+
+const ASKED_DRAWS = 12;
+
+/** Fewer draws than asked settle nothing. */
+const soFar = (count: number) => (count < ASKED_DRAWS ? ' so far' : '');
 
 /** Whether something says that not all is right. */
 function isShown({ verdict, clockOffH, patterns, notes }: TwinDraw): boolean {
