@@ -30,11 +30,11 @@ import { airHub, type Layout, layOut, radiantHub } from './layout/layout.ts';
 import { markWeekendAway } from './people/occupant-control.ts';
 import { createWill } from './people/will.ts';
 import type { ZoneAir } from './people/zone-air.ts';
+import { endB, slotOf } from './solver/network-index.ts';
 import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
 import { createBeds } from './water/beds.ts';
-import { createHeldVapour } from './water/held-vapour.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
 import { createMoistureBalance } from './water/moisture-balance.ts';
 import { moistureCauses } from './water/moisture-sources.ts';
@@ -125,7 +125,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   const flows = createAirFlow(capacity, air, will, openAsGiven);
   const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
-  const heldVapour = createHeldVapour(capacity, covers.drawn);
+  const paneFilm = new Float64Array(capacity.panes);
   const water: MoistureInputs = {
     moment,
     weather,
@@ -137,7 +137,7 @@ function createEngine(capacity: EngineCapacity): Engine {
     ratio: zoneRatio,
     humidity: zoneHumidity,
     paneC,
-    paneOpen: heldVapour.share,
+    paneFilm,
   };
   const waterState = createMoistureState(capacity);
   const beds = createBeds(capacity, stepper, water, waterState);
@@ -241,7 +241,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** Conductances of the hour, once its sun is written, which opens leaves. */
   function renewFilms(): void {
     films.renew(weather);
-    heldVapour.renew(weather.darkShare);
+    for (let p = 0; p < panes; p++) paneFilm[p] = stepper.endHubG[slotOf(endB(paneChain[p]!), 0)]!;
     beds.renew(withWater);
     latent.renewFaces(withWater);
     stepper.refreshEnds();
@@ -398,7 +398,6 @@ function createEngine(capacity: EngineCapacity): Engine {
     const startC = options.startC ?? START_C;
     stepper.load(layout.network, water.stepS, startC);
     films.load(model, layout);
-    heldVapour.load(layout);
     beds.load(model, layout);
     gains.load(model, layout, climate);
     covers.load(layout, gains.paneLight());

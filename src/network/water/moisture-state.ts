@@ -2,12 +2,11 @@
 // engine. Written by moisture-balance.ts and its parts (moisture-sources.ts, pane-condensation.ts), read by whoever it hands them to.
 
 import type { Model } from '../../model/model.ts';
-import { clamp01 } from '../../physics/clamp.ts';
-import { GAS_CONSTANT_VAPOUR, LATENT_HEAT } from '../../physics/constants.ts';
+import { LATENT_HEAT } from '../../physics/constants.ts';
 import { expm1 } from '../../physics/elementary.ts';
 import { saturationPressure } from '../../physics/moist-air.ts';
 import { bufferCapacity } from '../../physics/moisture-buffer.ts';
-import { massTransferCoefficient, PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
+import { PANE_FILM_G_M2 } from '../../physics/surface-condensation.ts';
 import type { Moment } from '../hour/clock.ts';
 import type { HourWeather } from '../hour/hour-weather.ts';
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
@@ -16,16 +15,6 @@ import type { Layout } from '../layout/layout.ts';
 /** Exchange of surfaces with room air [h]: between paper (1) and thick plaster (8); common practice, no source. */
 const BUFFER_HOURS = 4;
 const BUFFER_S = BUFFER_HOURS * 3600;
-/**
- * Convection at the inner face of a pane that water condenses on [W/(m²K)]: ISO 6946, heat that flows level (glass within 30°
- * of upright) and upward (glass that lies flatter than 30°), by a straight line between them.
- */
-const LEVEL_CONVECTION = 2.5;
-const UPWARD_CONVECTION = 5;
-function paneConvection(tiltDeg: number): number {
-  const leans = clamp01((60 - tiltDeg) / 30);
-  return LEVEL_CONVECTION + leans * (UPWARD_CONVECTION - LEVEL_CONVECTION);
-}
 export const START_HUMIDITY = 0.5;
 /** Saturation grows by this share for each kelvin at 15 to 30 °C, and buffers' humidity: they only steady the step. */
 const SATURATION_GROWTH_PER_K = 0.06;
@@ -46,9 +35,9 @@ export interface MoistureInputs {
   readonly ratio: Float64Array;
   /** relative humidity of each zone over water as a step begins, 0…1 */
   readonly humidity: Float64Array;
-  /** inner face of each pane, mean of the step [°C]; share of the vapour's way to it that covers leave, 0…1 */
+  /** inner face of each pane, mean of the step [°C]; its convection to the room in the hour, past what covers it [W/K] */
   readonly paneC: Float64Array;
-  readonly paneOpen: Float64Array;
+  readonly paneFilm: Float64Array;
 }
 
 export type MoistureState = ReturnType<typeof createMoistureState>;
@@ -116,8 +105,6 @@ export function createMoistureState(capacity: EngineCapacity) {
       mostFilm: perPane(),
       /** latent heat to the inner node [W] */
       paneW: perPane(),
-      /** vapour it takes up by the pascal, times its kelvins [kg·K/(s·Pa)] */
-      transfer: perPane(),
       /** panes that water meets in the step; 1 while it follows the air's vapour, 2 once the film's last drop dries */
       wet: new Int32Array(capacity.panes),
       mode: perPane(),
@@ -146,9 +133,8 @@ export function loadMoistureState(
   model.zones.forEach(({ volumeM3 }, z) => {
     zone.airKg[z] = volumeM3 * layout.roomDensity;
   });
-  layout.panes.forEach(({ zoneTo, glassM2, pane: { tiltDeg } }, p) => {
+  layout.panes.forEach(({ zoneTo, glassM2 }, p) => {
     pane.zoneOf[p] = zoneTo;
-    pane.transfer[p] = (massTransferCoefficient(paneConvection(tiltDeg)) * glassM2) / GAS_CONSTANT_VAPOUR;
     pane.mostFilm[p] = (glassM2 * PANE_FILM_G_M2) / 1000;
   });
   setStateStep(state, stepS, model.zones.length);

@@ -1,11 +1,16 @@
-// Condensation on the panes, step by step, as the moisture balance (moisture-balance.ts) sees it: panes' temperatures and
+// Condensation on the panes, step by step, as the moisture balance (moisture-balance.ts) sees it: panes' temperatures, the
+// convection their heat has in the hour (past covers: what stands before the glass holds vapour back as it does heat), and
 // the zones' vapour in; what each pane takes or gives as terms of the balance, then films, run-off and latent heat, out.
 // Method: Lewis relation, src/physics/surface-condensation.ts; a pane follows its zone's vapour while its film lasts, and
 // gives the last of it as a rate.
 
-import { LATENT_HEAT, ZERO_CELSIUS_K } from '../../physics/constants.ts';
+import { GAS_CONSTANT_VAPOUR, LATENT_HEAT, ZERO_CELSIUS_K } from '../../physics/constants.ts';
 import { dewPointUnchecked, saturationPressureHeld } from '../../physics/moist-air.ts';
+import { massTransferCoefficient } from '../../physics/surface-condensation.ts';
 import type { MoistureInputs, MoistureState } from './moisture-state.ts';
+
+/** Vapour by the pascal and kelvin that goes with a convective conductance to the air [kg·K/(s·Pa) by W/K]. */
+const VAPOUR_BY_HEAT = massTransferCoefficient(1) / GAS_CONSTANT_VAPOUR;
 
 /** How a wet pane goes through a step: after the air's vapour, or giving all it has. */
 const FOLLOWS = 1;
@@ -55,11 +60,11 @@ export function createPaneCondensation(state: MoistureState, inputs: MoistureInp
 
   /** Condensation, or drying of what is there, as a conductance to the pane's saturation; drying the last drop as a rate. */
   function meetPane(p: number): void {
-    const { zoneOf, film, transfer, wet, mode, exchange, paneSaturationPa } = state.pane;
-    const { stepS, paneC, paneOpen } = inputs;
+    const { zoneOf, film, wet, mode, exchange, paneSaturationPa } = state.pane;
+    const { stepS, paneC, paneFilm } = inputs;
     const saturation = saturationPressureHeld(paneC[p]!);
     paneSaturationPa[p] = saturation;
-    const perPa = (paneOpen[p]! * transfer[p]!) / (paneC[p]! + ZERO_CELSIUS_K);
+    const perPa = (VAPOUR_BY_HEAT * paneFilm[p]!) / (paneC[p]! + ZERO_CELSIUS_K);
     const drying = perPa * (saturation - state.zone.vapourPa[zoneOf[p]!]!);
     wet[wets++] = p;
     if (film[p]! >= drying * stepS) {
