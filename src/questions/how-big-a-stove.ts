@@ -12,7 +12,7 @@ import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './
 import type { RunJob } from './run-job.ts';
 import { withHeatedRoom } from './stove-levers.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
-import { capitalised, countInWords, hoursInWords } from './words.ts';
+import { capitalised, countInWords, daysInWords, hoursInWords } from './words.ts';
 
 /** Output by floor area [W/m²]: from a superinsulated house in a mild winter to an old one in a hard one. House rule. */
 const W_PER_M2 = [5, 10, 15, 20, 30, 45, 70, 110] as const;
@@ -281,7 +281,7 @@ function litOver(basis: Basis, runs: Runs, { job }: Run): readonly string[] {
     const run = runs.get(overId(unknown, Number(job.at.kW)));
     return run === undefined || isNeverLit(run)
       ? []
-      : [`${unknown.when(basis.words)}, on ${run.result.outcome.fuel!.daysWithFire} days`];
+      : [`${unknown.when(basis.words)}, on ${daysInWords(run.result.outcome.fuel!.daysWithFire!)}`];
   });
 }
 
@@ -299,7 +299,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const { least, tooBig } = own;
   const { fuel } = least.result.outcome;
   const wood = fuel?.kg
-    ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${fuel.daysWithFire} days, and is fed ${timesInWords(fuel.loadsOnBusiestDay!)} on the busiest.`
+    ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${daysInWords(fuel.daysWithFire!)}, and is fed ${timesInWords(fuel.loadsOnBusiestDay!)} on the busiest.`
     : '';
   const unneeded = own.does && isNeverLit(least);
   const isSmallestMade = Number(least.job.at.kW) === LEAST_STOVE_KW[first];
