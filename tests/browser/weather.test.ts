@@ -177,6 +177,7 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   const opened = await sheet();
   const { page, complaints } = opened;
   const before = await settledFigure(page, 'house-overheated');
+  const heatBefore = await settledFigure(page, 'heating');
   await page.click('.version-keep button');
   await openClimate(opened);
   const scrolled = () => page.evaluate(() => Math.round(scrollY));
@@ -190,7 +191,9 @@ test('a hotter year is named beside every result, undone in one step, and kept i
   await page.waitForSelector('.glance[aria-busy="false"]');
   // The panel keeps its pictures meanwhile, so nothing jumps under the hand.
   expect(Math.abs((await scrolled()) - place)).toBeLessThan(150);
-  expect(hotter).toBeGreaterThan(before);
+  // The limit of what is too hot follows the weather, so of hours there may be as many; heat is needed less.
+  expect(hotter).toBeGreaterThanOrEqual(before);
+  expect(await settledFigure(page, 'heating')).toBeLessThan(0.9 * heatBefore);
   await page.click('text=Undo');
   expect(await settledFigure(page, 'house-overheated')).toBe(before);
   expect(await page.locator('.hotter-mark').count()).toBe(0);
