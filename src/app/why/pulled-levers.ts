@@ -46,10 +46,7 @@ export function helpOf(
     helpsWeighed = weights;
   }
   return remembered(helps, design, async () => {
-    const runner = pageRunner(design.climate, year);
-    const stoppable: Runner = {
-      run: (jobs, options) => runner.run(jobs, { ...options, signal, gentle: true }),
-    };
+    const stoppable = stoppedGently(pageRunner(design.climate, year), signal);
     const { helpFor, pullLevers } = await loadRuns();
     const known = levers.get(design);
     const pulled = known ? await known : await pullLevers(design, stoppable, outcome && figuresOf(outcome));
@@ -62,8 +59,14 @@ export function helpOf(
 export function sureOf(design: Design, year: TypicalYear, signal?: StopSignal): Promise<HowSure> {
   return remembered(sures, design, async () => {
     await helps.get(design)?.catch(() => {});
-    return howSureOf(design, pageRunner(design.climate, year), year.madeFrom !== undefined, signal);
+    const runner = stoppedGently(pageRunner(design.climate, year), signal);
+    return howSureOf(design, runner, year.madeFrom !== undefined, signal);
   });
+}
+
+/** The next design's runs follow at once, and a thread that is ended takes longer to start anew than to end its years. */
+function stoppedGently(runner: Runner, signal: StopSignal | undefined): Runner {
+  return { run: (jobs, options) => runner.run(jobs, { ...options, signal, gentle: true }) };
 }
 
 /** What failed is run anew when it is asked for again. */
