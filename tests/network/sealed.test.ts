@@ -5,53 +5,24 @@ import { simulate } from '../../src/network/simulate.ts';
 import { saturationPressure } from '../../src/physics/moist-air.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { always } from './always.ts';
+import { boxModel } from './box-model.ts';
 
+/** Over a slab in the open air. */
 function sealed(gramsPerHour: number): Model {
-  return {
-    name: 'sealed room',
-    zones: [
-      {
-        id: 'house',
-        floorAreaM2: 20,
-        volumeM3: 50,
-        furnitureCapacity: 0,
-        furnitureMoisture: 0,
-        thermostat: null,
-        gains: [],
-        moisture: gramsPerHour > 0 ? [{ cause: 'people', rate: always(gramsPerHour) }] : [],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
+  return boxModel({
+    zone: { moisture: gramsPerHour > 0 ? [{ cause: 'people', rate: always(gramsPerHour) }] : [] },
+    floor: {
+      a: {
+        kind: 'outdoors',
+        absorptance: 0.6,
+        emissivity: 0.9,
+        tiltDeg: 180,
+        azimuthDeg: 0,
+        film: { kind: 'computed' },
+        exposed: false,
       },
-    ],
-    elements: [
-      {
-        id: 'floor',
-        areaM2: 20,
-        layers: [{ name: 'slab', thicknessM: 0.1, conductivity: 1.5, density: 2000, specificHeat: 1000 }],
-        a: {
-          kind: 'outdoors',
-          absorptance: 0.6,
-          emissivity: 0.9,
-          tiltDeg: 180,
-          azimuthDeg: 0,
-          film: { kind: 'computed' },
-          exposed: false,
-        },
-        b: {
-          kind: 'zone',
-          zone: 'house',
-          absorptance: 0.6,
-          emissivity: 0.9,
-          film: { kind: 'computed' },
-          lit: 'floor',
-          faceTiltDeg: 0,
-        },
-      },
-    ],
-    panes: [],
-    openings: [],
-  };
+    },
+  });
 }
 
 /** A day that swings, so that relative humidity moves while the vapour stands. */

@@ -6,71 +6,42 @@ import { simulate } from '../../src/network/simulate.ts';
 import { saturationPressure } from '../../src/physics/moist-air.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { always } from './always.ts';
+import { boxModel } from './box-model.ts';
 
 /** Latent heat of water at room temperature [J/kg]: 2.45 MJ/kg, psychrometric tables (from memory, high confidence). */
 const LATENT_HEAT = 2.45e6;
 const SLAB_J_PER_K = 20 * 0.1 * 2000 * 1000;
 const START_C = 20;
 
-interface Box {
+interface RoomOf {
   readonly gramsPerHour?: number;
   /** to the air alone [W] */
-  readonly watt?: number;
-  readonly a: Model['elements'][number]['a'];
-  readonly furnitureMoisture: number;
+  readonly lampW?: number;
+  readonly under: Model['elements'][number]['a'];
 }
 
-/** A room of 50 m³ over a slab, no air to or from it. */
-function box({ gramsPerHour = 0, watt = 0, a, furnitureMoisture }: Box): Model {
-  return {
-    name: 'box',
-    zones: [
-      {
-        id: 'house',
-        floorAreaM2: 20,
-        volumeM3: 50,
-        furnitureCapacity: 0,
-        furnitureMoisture,
-        thermostat: null,
-        gains: [{ id: 'lamp', power: always(watt), radiantShare: 0 }],
-        moisture: [{ cause: 'people', rate: always(gramsPerHour) }],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
-      },
-    ],
-    elements: [
-      {
-        id: 'floor',
-        areaM2: 20,
-        layers: [{ name: 'slab', thicknessM: 0.1, conductivity: 1.5, density: 2000, specificHeat: 1000 }],
-        a,
-        b: {
-          kind: 'zone',
-          zone: 'house',
-          absorptance: 0.6,
-          emissivity: 0.9,
-          film: { kind: 'computed' },
-          lit: 'floor',
-          faceTiltDeg: 0,
-        },
-      },
-    ],
-    panes: [],
-    openings: [],
-  };
+/** A room of 50 m³ over a slab, no air to or from it; furniture takes water up. */
+function room({ gramsPerHour = 0, lampW = 0, under }: RoomOf): Model {
+  return boxModel({
+    zone: {
+      furnitureMoisture: 40,
+      gains: [{ id: 'lamp', power: always(lampW), radiantShare: 0 }],
+      moisture: [{ cause: 'people', rate: always(gramsPerHour) }],
+    },
+    floor: { a: under },
+  });
 }
 
 test('a sealed, insulated room grows warmer by the latent heat of the water that its furniture takes up', () => {
-  const model = box({ gramsPerHour: 1, a: { kind: 'adiabatic' }, furnitureMoisture: 40 });
+  const model = room({ gramsPerHour: 1, under: { kind: 'adiabatic' } });
   const year = simulate(model, madeClimate(), { startC: START_C });
-  const [room] = year.zones;
+  const [zone] = year.zones;
   // 8.76 kg in the year, of which the air keeps little.
   const airKg = (50 * 101325) / (287 * 293);
-  const taken = room!.waterGainKg;
+  const taken = zone!.waterGainKg;
   expect(taken).toBeCloseTo(8.76, 6);
   const kept = airKg * 0.01;
-  const rise = room!.airC.at(-1)! - START_C;
+  const rise = zone!.airC.at(-1)! - START_C;
   const capacity = SLAB_J_PER_K + airKg * 1006;
   expect(rise).toBeLessThan((LATENT_HEAT * taken) / capacity);
   expect(rise).toBeGreaterThan((LATENT_HEAT * (taken - kept)) / capacity - 0.05);
@@ -91,14 +62,14 @@ test('in air warmer than the faces the vapour is that over what they hold at the
     film: { kind: 'computed' },
     exposed: false,
   } as const;
-  const year = simulate(box({ watt: 400, a: outdoors, furnitureMoisture: 40 }), madeClimate());
-  const [room] = year.zones;
+  const year = simulate(room({ lampW: 400, under: outdoors }), madeClimate());
+  const [zone] = year.zones;
   const hour = 8000;
-  const airC = room!.airC[hour]!;
-  const facesC = 2 * room!.operativeC[hour]! - airC;
+  const airC = zone!.airC[hour]!;
+  const facesC = 2 * zone!.operativeC[hour]! - airC;
   expect(airC - facesC).toBeGreaterThan(3);
   // Steady: the buffer stands at the humidity it started from, and no water has anywhere to go.
-  const vapour = room!.relativeHumidity[hour]! * saturationPressure(airC);
+  const vapour = zone!.relativeHumidity[hour]! * saturationPressure(airC);
   const held = vapour / saturationPressure(facesC);
   expect(held).toBeGreaterThan(0.49);
   expect(held).toBeLessThan(0.51);

@@ -3,23 +3,18 @@ import type { Model, Zone } from '../../src/model/model.ts';
 import { dampSpots } from '../../src/outcomes/damp-spots.ts';
 import { freshAir } from '../../src/outcomes/fresh-air.ts';
 import { HOURS } from '../../src/weather/typical-year.ts';
+import { bareZone } from '../network/box-model.ts';
 import { madeZone } from './made-year.ts';
 
-const zone = (planted: boolean): Zone => ({
-  id: 'house',
-  floorAreaM2: 100,
-  volumeM3: 250,
-  furnitureCapacity: 0,
-  furnitureMoisture: 0,
-  thermostat: null,
-  gains: [],
-  moisture: [],
-  planting: planted
-    ? { bedM2: 4, leafAreaIndex: 2, boundaryResistance: 200, albedo: 0.2, soil: 'bare' }
-    : null,
-  people: null,
-  cornerFactor: 0.7,
-});
+const zone = (planted: boolean): Zone =>
+  bareZone('house', {
+    floorAreaM2: 100,
+    volumeM3: 250,
+    planting: planted
+      ? { bedM2: 4, leafAreaIndex: 2, boundaryResistance: 200, albedo: 0.2, soil: 'bare' }
+      : null,
+    cornerFactor: 0.7,
+  });
 const modelWith = (planted: boolean): Model => ({
   name: 'made',
   zones: [zone(planted)],

@@ -8,6 +8,7 @@ import { ventilation } from '../../src/outcomes/ventilation.ts';
 import { preheatRise } from '../../src/physics/heat-recovery.ts';
 import { HOURS } from '../../src/weather/typical-year.ts';
 import { always } from '../network/always.ts';
+import { boxModel } from '../network/box-model.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { check } from './ledger.ts';
 
@@ -21,43 +22,17 @@ const HEAT_WH_M3K = 0.335;
 const ALLOWED = { watt: 1.5, kelvin: 0.02, rate: 0.005, kWh: 0.1 };
 
 function boxWith(openings: readonly Opening[]): Model {
-  return {
-    name: 'box without walls',
-    zones: [
-      {
-        id: 'house',
-        floorAreaM2: 100,
-        volumeM3: VOLUME_M3,
-        furnitureCapacity: 0,
-        furnitureMoisture: 0,
-        thermostat: { heatC: always(INDOOR_C), coolC: null, heatCapacityW: 1e5, coolCapacityW: 0 },
-        gains: [],
-        moisture: [],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
-      },
-    ],
-    elements: [
-      {
-        id: 'floor',
-        areaM2: 100,
-        layers: [{ name: 'slab', thicknessM: 0.05, conductivity: 1.5, density: 2000, specificHeat: 1000 }],
-        a: { kind: 'adiabatic' },
-        b: {
-          kind: 'zone',
-          zone: 'house',
-          absorptance: 0.6,
-          emissivity: 0.9,
-          film: { kind: 'computed' },
-          lit: 'floor',
-          faceTiltDeg: 0,
-        },
-      },
-    ],
-    panes: [],
+  return boxModel({
+    zone: {
+      floorAreaM2: 100,
+      volumeM3: VOLUME_M3,
+      thermostat: { heatC: always(INDOOR_C), coolC: null, heatCapacityW: 1e5, coolCapacityW: 0 },
+    },
+    floor: {
+      layers: [{ name: 'slab', thicknessM: 0.05, conductivity: 1.5, density: 2000, specificHeat: 1000 }],
+    },
     openings,
-  };
+  });
 }
 
 const unit = (

@@ -3,6 +3,7 @@
 
 import { faceIn, layerOf } from '../../src/model/layers.ts';
 import type { Element, Layer, Model, Zone } from '../../src/model/model.ts';
+import { bareZone } from '../network/box-model.ts';
 
 export interface RoofSpace {
   readonly pitchDeg: number;
@@ -79,17 +80,5 @@ export function roofSpace({ pitchDeg, woolM, leakageCm2PerM2 }: RoofSpace): Mode
 }
 
 function zone(id: string, volumeM3: number, furnitureCapacity: number): Zone {
-  return {
-    id,
-    floorAreaM2: CEILING_M2,
-    volumeM3,
-    furnitureCapacity,
-    furnitureMoisture: 0,
-    thermostat: null,
-    gains: [],
-    moisture: [],
-    planting: null,
-    people: null,
-    cornerFactor: 0.8,
-  };
+  return bareZone(id, { floorAreaM2: CEILING_M2, volumeM3, furnitureCapacity });
 }

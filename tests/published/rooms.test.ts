@@ -9,6 +9,7 @@ import type { ZoneAir } from '../../src/network/people/zone-air.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { stairFroude } from '../../src/physics/stairwell.ts';
 import { always } from '../network/always.ts';
+import { bareZone } from '../network/box-model.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { check } from './ledger.ts';
 
@@ -26,19 +27,7 @@ const ALLOWED = {
 const COMPUTED: Film = { kind: 'computed' };
 
 function box(id: string, watt: number): Zone {
-  return {
-    id,
-    floorAreaM2: 20,
-    volumeM3: 50,
-    furnitureCapacity: 0,
-    furnitureMoisture: 0,
-    thermostat: null,
-    gains: [{ id: 'heater', power: always(watt), radiantShare: 0 }],
-    moisture: [],
-    planting: null,
-    people: null,
-    cornerFactor: 0.8,
-  };
+  return bareZone(id, { gains: [{ id: 'heater', power: always(watt), radiantShare: 0 }] });
 }
 
 /** A wall without mass worth speaking of; nothing passes the warm room's. */

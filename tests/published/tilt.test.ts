@@ -2,7 +2,7 @@
 // tilted planes (plane-annual.json), U-value by EN 673:2011, loss on a clear night against a pane solved by hand.
 // A leaning front gathers its surplus in summer and loses more to the sky in winter.
 import { describe, expect, test } from 'vitest';
-import type { Element, Film, GlassSystem, Model, Pane } from '../../src/model/model.ts';
+import type { Film, GlassSystem, Model, Pane } from '../../src/model/model.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
 import { STEFAN_BOLTZMANN } from '../../src/physics/constants.ts';
@@ -13,6 +13,7 @@ import { windAtHeight } from '../../src/physics/wind-profile.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR } from '../../src/weather/typical-year.ts';
 import { always } from '../network/always.ts';
+import { boxModel } from '../network/box-model.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
 import { glazingUValue } from '../reference/whole-formulas.ts';
 import { fileYear } from '../weather/weather-files.ts';
@@ -45,21 +46,6 @@ const GLASS: GlassSystem = {
 /** A heated box whose only way out is glass to the south. */
 function boxWithGlassAt(tiltDeg: number): Model {
   const still: Film = { kind: 'fixed', convection: INSIDE_FILM, radiation: 1e-7 };
-  const floor: Element = {
-    id: 'floor',
-    areaM2: 20,
-    layers: [{ name: 'concrete', thicknessM: 0.1, conductivity: 1.75, density: 2300, specificHeat: 1000 }],
-    a: { kind: 'adiabatic' },
-    b: {
-      kind: 'zone',
-      zone: 'box',
-      absorptance: 0.7,
-      emissivity: 0.9,
-      film: { kind: 'computed' },
-      lit: 'floor',
-      faceTiltDeg: 0,
-    },
-  };
   const front: Pane = {
     id: 'front',
     areaM2: GLASS_M2,
@@ -69,7 +55,7 @@ function boxWithGlassAt(tiltDeg: number): Model {
     tiltDeg,
     azimuthDeg: 180,
     from: 'outdoors',
-    to: 'box',
+    to: 'house',
     shading: null,
     filmOutside: { kind: 'computed' },
     filmInside: still,
@@ -77,32 +63,21 @@ function boxWithGlassAt(tiltDeg: number): Model {
     lightRoom: null,
     dirt: 1,
   };
-  return {
-    name: `glass at ${tiltDeg}°`,
-    zones: [
-      {
-        id: 'box',
-        floorAreaM2: 20,
-        volumeM3: 50,
-        furnitureCapacity: 0,
-        furnitureMoisture: 0,
-        thermostat: {
-          heatC: always(ROOM_C),
-          coolC: null,
-          heatCapacityW: Number.POSITIVE_INFINITY,
-          coolCapacityW: 0,
-        },
-        gains: [],
-        moisture: [],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
+  return boxModel({
+    zone: {
+      thermostat: {
+        heatC: always(ROOM_C),
+        coolC: null,
+        heatCapacityW: Number.POSITIVE_INFINITY,
+        coolCapacityW: 0,
       },
-    ],
-    elements: [floor],
+    },
+    floor: {
+      layers: [{ name: 'concrete', thicknessM: 0.1, conductivity: 1.75, density: 2300, specificHeat: 1000 }],
+    },
+    floorFace: { absorptance: 0.7 },
     panes: [front],
-    openings: [],
-  };
+  });
 }
 
 function monthSums(values: Float64Array): readonly number[] {

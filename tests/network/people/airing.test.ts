@@ -7,6 +7,7 @@ import { simulate } from '../../../src/network/simulate.ts';
 import { GAS_CONSTANT_AIR, ROOM_AIR_K } from '../../../src/physics/constants.ts';
 import { humidityRatio, saturationPressure } from '../../../src/physics/moist-air.ts';
 import { madeClimate } from '../../outcomes/made-climate.ts';
+import { boxModel } from '../box-model.ts';
 
 const NOON = 12;
 const OUTDOOR_C = -10;
@@ -19,46 +20,21 @@ const atNight = (value: number) => ({
 
 /** Air between walls that take neither heat nor water; the floor is there because a zone needs one, and does next to nothing. */
 function room(windowM2: number, airing: Airing, control: 'automatic' | 'attentive' = 'automatic'): Model {
-  return {
-    name: 'a volume of air',
-    zones: [
-      {
-        id: 'room',
-        floorAreaM2: 20,
-        volumeM3: VOLUME_M3,
-        furnitureCapacity: 0,
-        furnitureMoisture: 0,
-        thermostat: null,
-        gains: [{ id: 'warmth', power: atNight(150), radiantShare: 0 }],
-        moisture: [{ cause: 'steam', rate: atNight(60) }],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
-      },
-    ],
-    elements: [
-      {
-        id: 'floor',
-        areaM2: 1e-3,
-        layers: [{ name: 'board', thicknessM: 0.01, conductivity: 0.1, density: 1, specificHeat: 1000 }],
-        a: { kind: 'adiabatic' },
-        b: {
-          kind: 'zone',
-          zone: 'room',
-          absorptance: 0.6,
-          emissivity: 0.9,
-          film: { kind: 'computed' },
-          lit: 'floor',
-          faceTiltDeg: 0,
-        },
-      },
-    ],
-    panes: [],
+  return boxModel({
+    zone: {
+      volumeM3: VOLUME_M3,
+      gains: [{ id: 'warmth', power: atNight(150), radiantShare: 0 }],
+      moisture: [{ cause: 'steam', rate: atNight(60) }],
+    },
+    floor: {
+      areaM2: 1e-3,
+      layers: [{ name: 'board', thicknessM: 0.01, conductivity: 0.1, density: 1, specificHeat: 1000 }],
+    },
     openings: [
       {
         id: 'window',
         kind: 'vent',
-        zone: 'room',
+        zone: 'house',
         lowM2: windowM2,
         highM2: 0,
         stackM: 0,
@@ -78,7 +54,7 @@ function room(windowM2: number, airing: Airing, control: 'automatic' | 'attentiv
         airing,
       },
     ],
-  };
+  });
 }
 
 const BY_HABIT: Airing = { minutes: 10, hours: [NOON], byHabit: true };
