@@ -23,7 +23,7 @@ import { QUESTIONS } from '../src/questions/registry.ts';
 import type { Runner } from '../src/questions/runner.ts';
 import { reportOf } from '../src/report/report.ts';
 import { runExample } from './findings/example-run.ts';
-import { madeBasis, madeRunner, plausible } from './questions/made-runner.ts';
+import { madeBasis, madeResult, madeRunner, plausible, runnerOf } from './questions/made-runner.ts';
 import { order, wordsOf } from './report/report-order.ts';
 
 /** Hours and a limit that are nobody's: 7391 and 7393, which round to 7400; 34 °C is 93.2 °F. */
@@ -58,19 +58,11 @@ function judgedBy(criterion: TooHotChoice, units: 'metric' | 'us' = 'metric'): R
 }
 
 /** Runs by formula, with the traps set in what comes back. */
-function trappedRunner(): Runner {
-  const { run } = madeRunner(plausible);
-  return {
-    run: async (jobs, { onResult, ...options } = {}) => {
-      const results = await run(jobs, options);
-      return results.map((result) => {
-        const changed = { ...result, outcome: withTraps(result.outcome) };
-        onResult?.(changed);
-        return changed;
-      });
-    },
-  };
-}
+const trappedRunner = (): Runner =>
+  runnerOf((job) => {
+    const result = madeResult(job, plausible);
+    return { ...result, outcome: withTraps(result.outcome) };
+  });
 
 describe.each(CHOICES)('by %s', (choice) => {
   const run = judgedBy(choice);

@@ -72,13 +72,18 @@ export function mainJobs({ ran }: MadeRunner): readonly RunJob[] {
 }
 
 export function madeRunner(formula: Formula): MadeRunner {
+  return runnerOf((job) => madeResult(job, formula));
+}
+
+/** A runner that notes its jobs and gives what is said for each. */
+export function runnerOf(resultOf: (job: RunJob) => RunResult): MadeRunner {
   const ran: RunJob[] = [];
   return {
     ran,
     run: async (jobs, { onResult } = {}) =>
       jobs.map((job) => {
         ran.push(job);
-        const result = madeResult(job, formula);
+        const result = resultOf(job);
         onResult?.(result);
         return result;
       }),

@@ -7,7 +7,7 @@ import { ask } from '../../src/questions/ask.ts';
 import type { RunJob, RunResult } from '../../src/questions/run-job.ts';
 import { whichRoom } from '../../src/questions/which-room.ts';
 import { example, fourRooms } from '../design/divided.ts';
-import { madeBasis, madeResult, plausible } from './made-runner.ts';
+import { madeBasis, madeResult, plausible, runnerOf } from './made-runner.ts';
 
 /** Cold grows with every door shut, a fan takes off half, a wide opening more; damp falls with the extract fan alone. */
 function resultOf(job: RunJob): RunResult {
@@ -37,19 +37,7 @@ function resultOf(job: RunJob): RunResult {
   return { ...made, outcome: { ...made.outcome, rooms: outcomes, worst: worstRooms(outcomes) } };
 }
 
-const runner = () => {
-  const ran: RunJob[] = [];
-  return {
-    ran,
-    run: async (jobs: readonly RunJob[], { onResult }: { onResult?: (result: RunResult) => void } = {}) =>
-      jobs.map((job) => {
-        ran.push(job);
-        const result = resultOf(job);
-        onResult?.(result);
-        return result;
-      }),
-  };
-};
+const runner = () => runnerOf(resultOf);
 
 test('names the coldest and the dampest room and what helps each most', async () => {
   const { finding, tables } = await ask(whichRoom, madeBasis(fourRooms({ door: 'shut' })), runner());
@@ -78,18 +66,12 @@ test('nobody is told to light a stove where people sleep', async () => {
 
 test('a change that costs more than it helps is not told, and hours that are allowed are no trouble', async () => {
   // An extract fan takes the damp of the kitchen off, and here asks for forty thousand kilowatt hours.
-  const made = runner();
-  const dear = {
-    run: async (jobs: readonly RunJob[], { onResult }: { onResult?: (result: RunResult) => void } = {}) => {
-      const results = (await made.run(jobs)).map((result, i) => {
-        const energyKWh = jobs[i]!.design.vents.extractAch > 0 ? 50_000 : 1000;
-        const { outcome } = result;
-        return { ...result, outcome: { ...outcome, heating: { ...outcome.heating, energyKWh } } };
-      });
-      for (const result of results) onResult?.(result);
-      return results;
-    },
-  };
+  const dear = runnerOf((job) => {
+    const result = resultOf(job);
+    const energyKWh = job.design.vents.extractAch > 0 ? 50_000 : 1000;
+    const { outcome } = result;
+    return { ...result, outcome: { ...outcome, heating: { ...outcome.heating, energyKWh } } };
+  });
   const { finding } = await ask(whichRoom, madeBasis(fourRooms({ door: 'wide' })), dear);
   expect(finding!.text).toContain(
     'too damp for 5000 hours a year. What helps it costs as much in other hours',

@@ -15,7 +15,7 @@ import { unknownsOf } from '../../src/questions/what-nobody-knows.ts';
 import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { climateText, yearOf } from '../weather/weather-files.ts';
-import { madeBasis, madeRunner, mainJobs, plausible } from './made-runner.ts';
+import { madeBasis, madeResult, madeRunner, mainJobs, plausible, runnerOf } from './made-runner.ts';
 
 const [, , MODEST, DIVIDED] = EXAMPLES.map(({ design }) => design) as [Design, Design, Design, Design];
 const [climate, grey] = ['denver', 'quillayute'].map((id) =>
@@ -128,18 +128,13 @@ test('where no size does, nothing is said of a bigger one but to insulate', asyn
 
 test('where the smallest made is never lit, no stove is asked for, and what would light it is told', async () => {
   const design = heatedBy(MODEST, USUAL_STOVE);
-  const made = madeRunner(plausible);
-  const { finding } = await ask(howBigAStove, madeBasis(design), {
-    run: async (jobs, { onResult } = {}) => {
-      const results = (await made.run(jobs)).map(({ outcome, ...result }, i) => {
-        const isCold = jobs[i]!.at.doubt === 'cold-year';
-        const fuel = { ...outcome.fuel!, kg: isCold ? 20 : 0, daysWithFire: isCold ? 5 : 0 };
-        return { ...result, outcome: { ...outcome, heating: { ...outcome.heating, shortHours: 0 }, fuel } };
-      });
-      for (const result of results) onResult?.(result);
-      return results;
-    },
+  const neverLit = runnerOf((job) => {
+    const { outcome, ...result } = madeResult(job, plausible);
+    const isCold = job.at.doubt === 'cold-year';
+    const fuel = { ...outcome.fuel!, kg: isCold ? 20 : 0, daysWithFire: isCold ? 5 : 0 };
+    return { ...result, outcome: { ...outcome, heating: { ...outcome.heating, shortHours: 0 }, fuel } };
   });
+  const { finding } = await ask(howBigAStove, madeBasis(design), neverLit);
   expect(finding!.text).toMatch(
     /^No stove is needed in a year like this one: a light steel stove of 3\.0 kW/,
   );
@@ -167,19 +162,14 @@ test('that a house can do without is told with the trials in which it cannot', a
 });
 
 test('a house that is never too cold is told of nothing to build, and a room cold at once is told so', async () => {
-  const made = madeRunner((design, job) => ({ ...plausible(design, job), underheatedHours: 0 }));
-  const { finding } = await ask(doWithout, madeBasis(MODEST), {
-    run: async (jobs, { onResult } = {}) => {
-      const results = (await made.run(jobs)).map((result) => ({
-        ...result,
-        ...(result.coldSpell && {
-          coldSpell: { ...result.coldSpell, noHeat: { ...result.coldSpell.noHeat, warmHours: 0 } },
-        }),
-      }));
-      for (const result of results) onResult?.(result);
-      return results;
-    },
+  const runner = runnerOf((job) => {
+    const result = madeResult(job, (design, of) => ({ ...plausible(design, of), underheatedHours: 0 }));
+    const { coldSpell } = result;
+    return coldSpell === undefined
+      ? result
+      : { ...result, coldSpell: { ...coldSpell, noHeat: { ...coldSpell.noHeat, warmHours: 0 } } };
   });
+  const { finding } = await ask(doWithout, madeBasis(MODEST), runner);
   expect(finding!.text).toContain('It can do without back-up heat');
   expect(finding!.text).not.toMatch(/Insulated more|all three/);
   expect(finding!.text).toMatch(
