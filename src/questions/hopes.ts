@@ -1,6 +1,7 @@
 // What changes may do at best on top of others, told before any of it is run: twice what each did alone, or all that is left
-// where half is gone already. So a change that cannot be the best, or cannot be worth a word, needs no run; and where all of them together could
-// add next to nothing, none does. In: what was run. Out: hopes, which of them are worth a run, and whether enough is done.
+// where half is gone already. So a change that cannot be the best, or cannot be worth a word, needs no run; and where all of
+// them together could add next to nothing, none does. In: what was run. Out: hopes, which of them are worth a run, and
+// whether enough is done.
 
 import type { Figures } from './figures.ts';
 import type { Lever, Pulled } from './lever.ts';
@@ -29,10 +30,13 @@ export interface Hope extends WeighedChange {
   readonly days: number;
 }
 
+/** Figures that a change may lessen. */
+type Lessened = Exclude<keyof Weighed, 'tooHotLimitHours'>;
+
 /** The figures that a change cannot better on top of others. */
 export function hopedFigures(id: string, left: Figures, { drawn, pulled }: PulledLevers): Weighed {
   const alone = pulled.find(({ lever }) => lever.id === id)?.figures;
-  const least = (key: 'tooHotHours' | 'humidHours' | 'heatingKWh' | 'underheatedHours' | 'shortHours') => {
+  const least = (key: Lessened) => {
     const [from, to] = [drawn[key], alone?.[key] ?? null];
     if (from === null || to === null) return 0;
     const now = left[key] ?? 0;
@@ -105,10 +109,10 @@ export function isEnoughWhateverFollows(
 /** All hopes fulfilled together, with the work of those that spare most. */
 function allAtOnce(last: Pulled, hopes: readonly Hope[], left: number): WeighedChange {
   const { figures, days = 0 } = last;
-  const least = (key: 'tooHotHours' | 'humidHours' | 'heatingKWh' | 'underheatedHours' | 'worstMouldIndex') =>
-    Math.max(0, figures[key] - hopes.reduce((sum, hope) => sum + figures[key] - hope.figures[key], 0));
-  const { shortHours } = figures;
-  const short = hopes.reduce((sum, hope) => sum + (shortHours ?? 0) - (hope.figures.shortHours ?? 0), 0);
+  const least = (key: Lessened) => {
+    const now = figures[key] ?? 0;
+    return Math.max(0, now - hopes.reduce((sum, hope) => sum + now - (hope.figures[key] ?? 0), 0));
+  };
   const spared = hopes
     .map((hope) => Math.min(0, hope.days - days))
     .sort((one, other) => one - other)
@@ -119,7 +123,7 @@ function allAtOnce(last: Pulled, hopes: readonly Hope[], left: number): WeighedC
       tooHotHours: least('tooHotHours'),
       tooHotLimitHours: figures.tooHotLimitHours,
       humidHours: least('humidHours'),
-      shortHours: shortHours === null ? null : Math.max(0, shortHours - short),
+      shortHours: figures.shortHours === null ? null : least('shortHours'),
       underheatedHours: least('underheatedHours'),
       worstMouldIndex: least('worstMouldIndex'),
       heatingKWh: least('heatingKWh'),

@@ -1,11 +1,10 @@
 // Expected numbers by hand from the rule: twice what a change did alone, no more than is left; all of it where half the hours
-// are gone. Weights are the usual ones: an
-// hour beyond those allowed is one, 10 kWh are one, a day of work is three.
+// are gone. Weights are the usual ones: an hour beyond those allowed is one, 10 kWh are one, a day of work is three.
 import { describe, expect, it } from 'vitest';
 import type { Figures } from '../../src/questions/figures.ts';
 import { type Hope, hopedFigures, isEnoughWhateverFollows, worthARun } from '../../src/questions/hopes.ts';
 import type { Lever, Pulled } from '../../src/questions/lever.ts';
-import { USUAL_WEIGHTS } from '../../src/questions/weights.ts';
+import { USUAL_WEIGHTS, type WeighedChange } from '../../src/questions/weights.ts';
 
 const figures = (tooHotHours: number, humidHours = 0, heatingKWh = 0, more: Partial<Figures> = {}) =>
   ({
@@ -106,13 +105,15 @@ describe('of changes on top of others', () => {
 
   it('the most hopeful are run first, and none that cannot be better than the best that was', () => {
     const hopes = [9, 3, 7, 1, 5, 2].map((n) => hope(`to ${n}00`, figures(100 + 100 * n)));
-    const ids = (run: readonly string[], best: Pulled | null, isTold = told as (of: Hope) => boolean) =>
-      worthARun(hopes, ({ id }) => run.includes(id), best, isTold as typeof told, USUAL_WEIGHTS).map(
-        ({ id }) => id,
-      );
-    expect(ids([], null)).toEqual(['to 100', 'to 200', 'to 300', 'to 500']);
-    expect(ids(['to 100', 'to 200', 'to 300', 'to 500'], pulled('to 100', figures(850)))).toEqual(['to 700']);
-    expect(ids(['to 100', 'to 200', 'to 300', 'to 500'], pulled('to 100', figures(790)))).toEqual([]);
+    const ids = (
+      run: readonly string[],
+      best: Pulled | null,
+      isTold: (change: WeighedChange) => boolean = told,
+    ) => worthARun(hopes, ({ id }) => run.includes(id), best, isTold, USUAL_WEIGHTS).map(({ id }) => id);
+    const first = ['to 100', 'to 200', 'to 300', 'to 500'];
+    expect(ids([], null)).toEqual(first);
+    expect(ids(first, pulled('to 100', figures(850)))).toEqual(['to 700']);
+    expect(ids(first, pulled('to 100', figures(790)))).toEqual([]);
     // Worth a word is only what leaves less than 250 hours beyond those allowed.
     expect(ids([], null, ({ figures: of }) => of.tooHotHours < 350)).toEqual(['to 100', 'to 200']);
   });
