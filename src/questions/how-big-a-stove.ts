@@ -7,10 +7,10 @@ import { limitOf } from '../design/limits.ts';
 import { ACCEPTABLE_SHORT_HOURS as SHORT_HOURS } from '../outcomes/acceptable-hours.ts';
 import { PLAINLY_K } from '../outcomes/short-hours.ts';
 import { bracketOf } from './bracket.ts';
+import { withHeatedRoom } from './heat-levers.ts';
 import { changeOf } from './how-sure.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
-import { withHeatedRoom } from './stove-levers.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
 import { capitalised, countInWords, daysInWords, hoursInWords } from './words.ts';
 

@@ -6,10 +6,10 @@ import type { Cover, Design } from '../design/design.ts';
 import { geometryOf } from '../design/geometry.ts';
 import { materialById } from '../design/materials.ts';
 import type { FigureKey, Figures } from './figures.ts';
+import { heatLevers } from './heat-levers.ts';
 import type { Lever, Pulled } from './lever.ts';
 import { roomForMass } from './room-for-mass.ts';
 import { roomLevers } from './room-levers.ts';
-import { stoveLevers } from './stove-levers.ts';
 import { type Changes, varied, withGlassM2 } from './variation.ts';
 import type { Words } from './words.ts';
 
@@ -92,7 +92,7 @@ export function leversOf(design: Design): readonly Lever[] {
     ),
     ...coverLevers(design),
     ...roomLevers(design),
-    ...stoveLevers(design),
+    ...heatLevers(design),
     ...lever(
       'night-cover',
       glass.nightResistance < 0.5,

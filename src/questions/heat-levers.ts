@@ -19,7 +19,7 @@ const HEATER_W_PER_M2 = 50;
 const LEAST_HEATER_KW = 1;
 
 /** Levers of the heat; those of a stove are applied to a design that has one. */
-export function stoveLevers(design: Design): readonly Lever[] {
+export function heatLevers(design: Design): readonly Lever[] {
   const { source, capacityKW } = design.heating;
   if (capacityKW <= 0) return design.people.count > 0 ? [heaterLever(design)] : [];
   if (source?.kind !== 'stove') return [];
