@@ -24,11 +24,16 @@ export function daysInWords(days: number): string {
   return `${days < 0 ? 'saves ' : ''}${count} of work`;
 }
 
+/** "1 day", "12 days", of a count of whole days. */
+export function dayCountInWords(days: number): string {
+  return days === 1 ? '1 day' : `${days} days`;
+}
+
 /** A range of days: "2 to 6 days", "17 days", "a day at most". */
 export function dayRangeInWords([low, high]: readonly [number, number]): string {
   const [least, most] = [Math.round(low), Math.round(high)];
   if (least === 0) return most <= 1 ? 'a day at most' : `${most} days at most`;
-  if (least === most) return most === 1 ? '1 day' : `${most} days`;
+  if (least === most) return dayCountInWords(most);
   return `${least} to ${most} days`;
 }
 

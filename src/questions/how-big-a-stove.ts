@@ -6,13 +6,14 @@ import { LEAST_STOVE_KW, type StoveKind, type StoveSource, USUAL_STOVE } from '.
 import { limitOf } from '../design/limits.ts';
 import { ACCEPTABLE_SHORT_HOURS as SHORT_HOURS } from '../outcomes/acceptable-hours.ts';
 import { PLAINLY_K } from '../outcomes/short-hours.ts';
+import { dayCountInWords } from '../quantities/words.ts';
 import { bracketOf } from './bracket.ts';
 import { withHeatedRoom } from './heat-levers.ts';
 import { changeOf } from './how-sure.ts';
 import type { AnswerBody, Basis, Question, Run, Runs, Sentence, Table } from './question.ts';
 import type { RunJob } from './run-job.ts';
 import { type Unknown, unknownsOf } from './what-nobody-knows.ts';
-import { capitalised, countInWords, daysInWords, hoursInWords } from './words.ts';
+import { capitalised, countInWords, hoursInWords } from './words.ts';
 
 /** Output by floor area [W/m²]: from a superinsulated house in a mild winter to an old one in a hard one. House rule. */
 const W_PER_M2 = [5, 10, 15, 20, 30, 45, 70, 110] as const;
@@ -197,10 +198,7 @@ function answer(basis: Basis, runs: Runs, complete: boolean): AnswerBody {
             : [],
       },
     ],
-    tables: kinds.map((kind) => {
-      const { does, least } = complete ? sizesOf(kind, runs) : { does: false, least: null };
-      return sizeTable(kind, bySize(kind, runs), does && !isNeverLit(least!) ? least!.job.id : null);
-    }),
+    tables: kinds.map((kind) => sizeTable(kind, bySize(kind, runs), complete ? advisedOf(kind, runs) : null)),
     map: null,
     notes: [
       ...(design.heating.source?.kind === 'stove'
@@ -270,6 +268,12 @@ function sizesOf(kind: StoveKind, runs: Runs) {
   return { does: shortOf(least) <= SHORT_HOURS, least, tooBig };
 }
 
+/** The run of the size that is advised; null where none does, or none is needed. */
+function advisedOf(kind: StoveKind, runs: Runs): string | null {
+  const { does, least } = sizesOf(kind, runs);
+  return does && !isNeverLit(least) ? least.job.id : null;
+}
+
 /** Whether a year goes by in which nobody lights it. */
 function isNeverLit({ result }: Run): boolean {
   return result.outcome.fuel?.kg === 0;
@@ -281,7 +285,7 @@ function litOver(basis: Basis, runs: Runs, { job }: Run): readonly string[] {
     const run = runs.get(overId(unknown, Number(job.at.kW)));
     return run === undefined || isNeverLit(run)
       ? []
-      : [`${unknown.when(basis.words)}, on ${daysInWords(run.result.outcome.fuel!.daysWithFire!)}`];
+      : [`${unknown.when(basis.words)}, on ${dayCountInWords(run.result.outcome.fuel!.daysWithFire!)}`];
   });
 }
 
@@ -299,7 +303,7 @@ function finding(basis: Basis, runs: Runs): Sentence {
   const { least, tooBig } = own;
   const { fuel } = least.result.outcome;
   const wood = fuel?.kg
-    ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${daysInWords(fuel.daysWithFire!)}, and is fed ${timesInWords(fuel.loadsOnBusiestDay!)} on the busiest.`
+    ? ` It burns ${words.weight(fuel.kg)} of wood a year, ${words.stackedWood(fuel.stackedM3!)}, on ${dayCountInWords(fuel.daysWithFire!)}, and is fed ${timesInWords(fuel.loadsOnBusiestDay!)} on the busiest.`
     : '';
   const unneeded = own.does && isNeverLit(least);
   const isSmallestMade = Number(least.job.at.kW) === LEAST_STOVE_KW[first];

@@ -58,9 +58,6 @@ export function hoursInWords(hours: number): string {
   return count === '1' ? '1 hour' : `${count} hours`;
 }
 
-/** "1 day", "12 days", of a count of whole days. */
-export const daysInWords = (days: number) => (days === 1 ? '1 day' : `${days} days`);
-
 /** A share as a whole per cent. */
 export function percentInWords(share: number): string {
   const value = Math.round(100 * share);
