@@ -37,7 +37,7 @@ export const howMuchGlass: Question = {
   title: 'How much glass?',
   asks: 'How much equator-facing glass can this house carry before it overheats?',
   plan: (basis) => {
-    const most = largestGlass(basis);
+    const most = largestGlassOf(basis.design);
     const amounts = massAmounts(basis.design);
     return coarseToFine(STEPS).flatMap((step) =>
       amounts.map((amount) => jobAt(basis, amount, (most * step) / STEPS)),
@@ -47,7 +47,7 @@ export const howMuchGlass: Question = {
     massAmounts(basis.design).flatMap((amount) => {
       const bracket = bracketFor(basis, amount, runs);
       if (bracket === null || !bracket.passesAtStart) return [];
-      return nextPlaces(bracket, PLACES, largestGlass(basis) * RESOLUTION).map((areaM2) =>
+      return nextPlaces(bracket, PLACES, largestGlassOf(basis.design) * RESOLUTION).map((areaM2) =>
         jobAt(basis, amount, areaM2),
       );
     }),
@@ -83,10 +83,6 @@ export const howMuchGlass: Question = {
   },
   answer,
 };
-
-function largestGlass({ design }: Basis): number {
-  return largestGlassOf(design);
-}
 
 /** 0, n, n/2, then the rest: ends and middle first. */
 function coarseToFine(steps: number): readonly number[] {
@@ -284,7 +280,7 @@ function finding(basis: Basis, runs: Runs): Sentence | null {
     limitC: criterion.aboveC,
     withoutGlassHours,
     drawnM2: glassM2,
-    largestM2: largestGlass(basis),
+    largestM2: largestGlassOf(design),
     firstFailingM2: bracket.after,
   };
   const above = hotInWords(basis);

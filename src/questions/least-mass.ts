@@ -10,7 +10,7 @@ import { hotInWords } from './criterion.ts';
 import type { Figures } from './figures.ts';
 import { bracketFor, byArea, mosts } from './mass-runs.ts';
 import type { Basis, Run, Runs, Sentence, Table } from './question.ts';
-import { burden, type Weights } from './weights.ts';
+import { burden, withoutDamp } from './weights.ts';
 import { capitalised, countInWords, hoursInWords, type Words } from './words.ts';
 
 /** Less heat than this share of it is no reason to build. House rule. */
@@ -166,7 +166,7 @@ function otherwiseInWords(row: LeastMass, lightest: LeastMass, smallest: LeastMa
  */
 function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): Sentence {
   const { criterion, words } = basis;
-  const weights: Weights = { ...basis.weights, damp: 0, mould: 0 };
+  const weights = withoutDamp(basis.weights);
   const bare = runs.get('none')!.figures;
   const tried = ALL_WAYS.flatMap((way) =>
     byArea(way, runs).map((run) => {
@@ -194,9 +194,14 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
   const worth = pays
     ? 'For its warmth some is worth its work:'
     : `Nor does any ${isHeated ? 'save heat' : 'bring warmth'} worth its work. The best is`;
-  const savesHeat =
-    `${worth} ${told.job.label}, ${dayRangeInWords(work.days)} of one person. ` +
-    `With it ${isHeated ? `back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}` : `the rooms are too cold for ${hoursInWords(told.figures.underheatedHours)} instead of ${countInWords(bare.underheatedHours)}`}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`;
+  const warmth = isHeated
+    ? `back-up heat goes from ${words.energy(bare.heatingKWh)} to ${words.energy(heatingKWh)}`
+    : `the rooms are too cold for ${hoursInWords(told.figures.underheatedHours)} instead of ${countInWords(bare.underheatedHours)}`;
+  const brings =
+    wanting(told.figures) > wanting(bare) - 0.5
+      ? `Nor does any that we tried ${isHeated ? 'save heat' : 'make it warmer'}.`
+      : `${worth} ${told.job.label}, ${dayRangeInWords(work.days)} of one person. ` +
+        `With it ${warmth}, and the swing of a day from ${words.degrees(bare.swingK)} to ${words.degrees(swingK)}.${sunspace}`;
   return {
     figures: {
       ...figures,
@@ -207,7 +212,7 @@ function noneIsNeeded(basis: Basis, runs: Runs, figures: Sentence['figures']): S
     },
     text:
       `This glass asks for no extra mass against heat: without any, the rooms are ${hotInWords(basis)} for ${hoursInWords(bare.tooHotHours)} a year, and ${countInWords(criterion.hours)} are allowed. ` +
-      `${wanting(told.figures) > wanting(bare) - 0.5 ? `Nor does any that we tried ${isHeated ? 'save heat' : 'make it warmer'}.` : savesHeat}`,
+      brings,
   };
 }
 

@@ -118,7 +118,12 @@ export function areAllDamp(houses: readonly Pick<Weighed, 'humidHours'>[]): bool
 
 /** The weights between houses: damp that none of them cures decides nothing, since it is cured where the water starts. */
 export function weightsBetween(houses: readonly Pick<Weighed, 'humidHours'>[], weights: Weights): Weights {
-  return areAllDamp(houses) ? { ...weights, damp: 0, mould: 0 } : weights;
+  return areAllDamp(houses) ? withoutDamp(weights) : weights;
+}
+
+/** The weights of what is not meant against damp. */
+export function withoutDamp(weights: Weights): Weights {
+  return { ...weights, damp: 0, mould: 0 };
 }
 
 /** The weights in a sentence. */

@@ -215,7 +215,6 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
     [quantile(samplesOf(runs, key), 0.1), quantile(samplesOf(runs, key), 0.9)] as const;
   const [hotLow, hotHigh] = spread('tooHotHours');
   const [heatLow, heatHigh] = spread('heatingKWh');
-  const name = ({ input }: Effect) => saidOf(input);
   const figures = {
     hottestInput: hot.input.path,
     hottestSpanHours: hot.span.tooHotHours,
@@ -236,19 +235,19 @@ function finding(effects: readonly Effect[], runs: Runs, basis: Basis): Sentence
   return {
     figures,
     text:
-      `${hottestInWords(basis, [hot, second, third], name)} ` +
-      `${othersInWords(cold, damp, name, words)} ` +
+      `${hottestInWords(basis, [hot, second, third])} ` +
+      `${othersInWords(cold, damp, words)} ` +
       `Nobody can know everything beforehand: in eight cases of ten expect ${spanInWords(hotLow, hotHigh, hoursInWords, countInWords)} ${hotInWords(basis)}, and ${spanInWords(heatLow, heatHigh, words.energy, words.energy)} of heat. ` +
       `As drawn it is ${hoursInWords(drawn.tooHotHours)} and ${words.energy(drawn.heatingKWh)}.`,
   };
 }
 
 /** What moves heat and damp most; nothing is named that moves neither. */
-function othersInWords(cold: Effect, damp: Effect, name: (effect: Effect) => string, words: Words): string {
+function othersInWords(cold: Effect, damp: Effect, words: Words): string {
   const heat =
-    cold.span.heatingKWh >= 0.5 ? `${name(cold)} (${words.energy(cold.span.heatingKWh)})` : 'nothing';
+    cold.span.heatingKWh >= 0.5 ? `${nameOf(cold)} (${words.energy(cold.span.heatingKWh)})` : 'nothing';
   const wet =
-    damp.span.humidHours >= 0.5 ? `${name(damp)} (${hoursInWords(damp.span.humidHours)})` : 'nothing';
+    damp.span.humidHours >= 0.5 ? `${nameOf(damp)} (${hoursInWords(damp.span.humidHours)})` : 'nothing';
   return `For back-up heat it is ${heat}, for damp ${wet}.`;
 }
 
@@ -283,17 +282,17 @@ const SAID: Readonly<Record<string, string>> = {
   'plants.leafAreaIndex': 'how leafy the plants are',
 };
 
-function saidOf({ path, label }: MovedInput): string {
+function nameOf({ input: { path, label } }: Effect): string {
   const said = lowered(label);
   return SAID[path] ?? (/^(who|how|when) /.test(said) ? said : `the ${said}`);
 }
 
 /** What moves the hours too hot, the inputs that move them most first; those that do not are not named. */
-function hottestInWords(basis: Basis, ranked: readonly Effect[], name: (effect: Effect) => string): string {
+function hottestInWords(basis: Basis, ranked: readonly Effect[]): string {
   const [most, ...then] = ranked.filter(({ span }) => span.tooHotHours > 0);
   const hours = `the hours ${hotInWords(basis)}`;
   if (most === undefined) return `Nothing that we moved changes ${hours}.`;
-  const first = `${capitalised(name(most))} moves ${hours} most: by ${countInWords(most.span.tooHotHours)}.`;
+  const first = `${capitalised(nameOf(most))} moves ${hours} most: by ${countInWords(most.span.tooHotHours)}.`;
   if (then.length === 0) return `${first} Nothing else moves them.`;
-  return `${first} Then ${then.length === 1 ? 'comes' : 'come'} ${then.map(name).join(' and ')}.`;
+  return `${first} Then ${then.length === 1 ? 'comes' : 'come'} ${then.map(nameOf).join(' and ')}.`;
 }
