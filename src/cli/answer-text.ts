@@ -2,6 +2,7 @@
 
 import { FIGURE_NAMES } from '../questions/figures.ts';
 import type { Answer, Chart, Table } from '../questions/question.ts';
+import { isAdvised } from '../questions/run-table.ts';
 import { wrap } from './outcome-table.ts';
 import { type Cell, textTable } from './text-table.ts';
 
@@ -21,13 +22,14 @@ export function answerText(answer: Answer): string {
   return blocks.join('\n\n');
 }
 
-function tableText({ title, columns, rows, rowDigits, rowRuns, advised }: Table): string {
+function tableText(table: Table): string {
+  const { title, columns, rows, rowDigits } = table;
   const head = columns.map(({ label, unit }) => (unit === '' ? label : `${label} ${unit}`));
   const printed = rows.map((row, r) =>
     row.map((cell, column): Cell => {
       const text =
         typeof cell === 'number' ? cell.toFixed(rowDigits?.[r] ?? columns[column]!.digits) : (cell ?? '–');
-      return column === 0 && advised !== undefined && rowRuns?.[r] === advised ? `${text} (advised)` : text;
+      return column === 0 && isAdvised(table, r) ? `${text} (advised)` : text;
     }),
   );
   return `${title}\n${textTable([head, ...printed])}`;

@@ -30,6 +30,11 @@ export function advisedTable(advised: string | null, ...table: Parameters<typeof
   return { ...runTable(...table), ...(advised !== null && { advised }) };
 }
 
+/** Whether the closing sentence advises what a row tells of. */
+export function isAdvised({ advised, rowRuns }: Table, row: number): boolean {
+  return advised !== undefined && rowRuns?.[row] === advised;
+}
+
 /** The run at a place of the plan; throws when it is not in, which only a bug can cause. */
 export function runAt(runs: Runs, id: string): Run {
   const run = runs.get(id);

@@ -1,6 +1,7 @@
 // A table of an answer, in the units on screen.
 
 import type { Table } from '../../questions/question.ts';
+import { isAdvised } from '../../questions/run-table.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { ScrollTable } from '../parts/ScrollTable.tsx';
 import { cellText, unitShown } from './answer-units.ts';
@@ -13,7 +14,7 @@ interface AnswerTableProps {
 }
 
 export function AnswerTable({ table, system, drawerOf }: AnswerTableProps) {
-  const { columns, rowUnits, rowDigits, rowRuns, advised } = table;
+  const { columns, rowUnits, rowDigits, rowRuns } = table;
   const drawers = table.rows.map((_, r) => {
     const run = rowRuns?.[r] ?? null;
     return run === null ? null : drawerOf(run);
@@ -60,11 +61,7 @@ export function AnswerTable({ table, system, drawerOf }: AnswerTableProps) {
                       key={`${i} ${column.label}`}
                       class={typeof cell === 'string' ? 'is-words' : undefined}
                     >
-                      {i === 0 && advised !== undefined && rowRuns?.[r] === advised ? (
-                        <strong>{text} (advised)</strong>
-                      ) : (
-                        (text ?? '—')
-                      )}
+                      {i === 0 && isAdvised(table, r) ? <strong>{text} (advised)</strong> : (text ?? '—')}
                     </td>
                   );
                 })}
