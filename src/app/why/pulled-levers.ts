@@ -5,11 +5,12 @@ import type { Design } from '../../design/design.ts';
 import type { OutcomeFigures } from '../../outcomes/outcome.ts';
 import { figuresOf } from '../../questions/figures.ts';
 import { type HowSure, howSureOf } from '../../questions/how-sure.ts';
-import type { Runner, StopSignal } from '../../questions/runner.ts';
+import type { StopSignal } from '../../questions/runner.ts';
 import type { Help, PulledLevers } from '../../questions/what-helps.ts';
 import type { TypicalYear } from '../../weather/typical-year.ts';
 import { pageRunner } from '../questions/page-runner.ts';
 import { weightsChoice } from '../state/weights-choice.ts';
+import { stoppedGently } from './gentle-runner.ts';
 
 /** The code that runs them is wanted once the first picture stands. */
 const loadRuns = () => import('../../questions/help-runs.ts');
@@ -62,11 +63,6 @@ export function sureOf(design: Design, year: TypicalYear, signal?: StopSignal): 
     const runner = stoppedGently(pageRunner(design.climate, year), signal);
     return howSureOf(design, runner, year.madeFrom !== undefined, signal);
   });
-}
-
-/** The next design's runs follow at once, and a thread that is ended takes longer to start anew than to end its years. */
-function stoppedGently(runner: Runner, signal: StopSignal | undefined): Runner {
-  return { run: (jobs, options) => runner.run(jobs, { ...options, signal, gentle: true }) };
 }
 
 /** What failed is run anew when it is asked for again. */
