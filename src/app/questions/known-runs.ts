@@ -25,10 +25,11 @@ export function withKnownRuns(runner: Runner, year: TypicalYear): Runner {
       const found = new Map<string, RunResult>();
       for (const { id } of jobs) {
         if (signal?.aborted) throw stopped();
-        const result = results.get(keys.get(id)!);
-        if (result === undefined) continue;
-        found.set(id, { ...result, id });
-        onResult?.(found.get(id)!);
+        const before = results.get(keys.get(id)!);
+        if (before === undefined) continue;
+        const result = { ...before, id };
+        found.set(id, result);
+        onResult?.(result);
       }
       const wanted = jobs.filter(({ id }) => !found.has(id));
       const run = await runner.run(wanted, {
