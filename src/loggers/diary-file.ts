@@ -1,6 +1,6 @@
 // A diary of what stood open and of fires, as a table with a line of names: from when, until when, what, and if somebody wrote
-// it, how far (share, %) or how much was burnt (amount: kg, logs, kWh, kW). A date may stand once a line, in a column of its own or before the first time. Stretches in moments out, or one
-// line a fault; nothing throws.
+// it, how far (share, %) or how much was burnt (amount: kg, logs, kWh, kW). A date may stand once a line, in a column of its
+// own or before the first time. Stretches in moments out, or one line a fault; nothing throws.
 
 import Papa from 'papaparse';
 import { DAY_MS } from '../weather/moments.ts';
@@ -74,28 +74,15 @@ export function readDiary(text: string, { utcOffsetH, clock }: DiaryChoices): Di
   const cell = (row: readonly string[], column: Column) => (row[at[column] ?? -1] ?? '').trim();
   const dated = (row: readonly string[], time: string) =>
     HAS_DATE.test(time) ? time : `${cell(row, 'date') || datePart(cell(row, 'from'))} ${time}`;
-  // Both ends as one column, so that day and month are told apart by all dates together.
-  // A load of wood is put on at a moment; where a line has an amount and no end, that is all that is known.
   const amounts = rows.map(
     (row) => amountUnder(header[at.amount ?? -1] ?? '', cell(row, 'amount')) ?? amountIn(cell(row, 'what')),
   );
+  // A load of wood is put on at a moment; where a line has an amount and no end, that is all that is known.
   const endOf = (row: readonly string[], i: number) =>
     cell(row, 'until') || (amounts[i] ? cell(row, 'from') : '');
   const ends = rows.flatMap((row, i) => [dated(row, cell(row, 'from')), dated(row, endOf(row, i))]);
-  const table: TableText = {
-    separator: ',',
-    decimalComma: false,
-    header: ['from, until'],
-    headerLine,
-    rows: ends.map((end) => [end]),
-    lines: lines.flatMap((line) => [line, line]),
-    latitudeDeg: null,
-    longitudeDeg: null,
-    elevationM: null,
-    tooLong: false,
-  };
-  const walls = wallClocks(table, [
-    { index: 0, header: 'from, until', role: 'time', unit: null, reason: '' },
+  const walls = wallClocks(columnOfEnds(ends, cut), [
+    { index: 0, header: ENDS, role: 'time', unit: null, reason: '' },
   ]);
   if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
   const { clock: settled } = rowMoments(walls, clock, utcOffsetH);
@@ -116,13 +103,30 @@ export function readDiary(text: string, { utcOffsetH, clock }: DiaryChoices): Di
     const amountText = cell(row, 'amount');
     if (amount === null && amountText !== '')
       return refuse(lines[i]!, header[at.amount!]!, amountText, 'a number with kg, logs, kWh or kW');
-    const percent =
-      shareText === '' ? 100 : tableNumber(shareText.replace(/\s*%$/, '').replace(',', '.'), false);
+    const percent = shareText === '' ? 100 : tableNumber(shareText.replace(/\s*%$/, ''), true);
     if (!(percent >= 0 && percent <= 100))
       return refuse(lines[i]!, header[at.share!]!, shareText, '0 to 100 %');
     read.push({ fromMs, untilMs, what, share: percent / 100, ...(amount && { amount }) });
   }
   return { ok: true, diary: { lines: read, notes: [settled.note] } };
+}
+
+const ENDS = 'from, until';
+
+/** Both ends of each line as one column, so that day and month are told apart by all dates together. */
+function columnOfEnds(ends: readonly string[], { headerLine, lines }: CutDiary): TableText {
+  return {
+    separator: ',',
+    decimalComma: false,
+    header: [ENDS],
+    headerLine,
+    rows: ends.map((end) => [end]),
+    lines: lines.flatMap((line) => [line, line]),
+    latitudeDeg: null,
+    longitudeDeg: null,
+    elevationM: null,
+    tooLong: false,
+  };
 }
 
 const datePart = (text: string) => text.replace(/[T ].*$/, '');

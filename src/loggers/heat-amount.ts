@@ -14,17 +14,17 @@ export interface HeatAmount {
 
 /** A split log of 33 cm and some 10 cm across, dry; common practice, no source [kg]. */
 export const LOG_KG = 1.3;
-const UNITS = [
-  [/^kwh$/i, 'kWh', 1],
-  [/^wh$/i, 'kWh', 0.001],
-  [/^kw$/i, 'kW', 1],
-  [/^(w|watts?)$/i, 'kW', 0.001],
-  [/^(kg|kilos?)$/i, 'kg', 1],
-  [/^(lbs?|pounds?)$/i, 'kg', 0.45359237],
-  [/^(logs?|pieces?|scheite?|st(ü|ue)ck)$/i, 'kg', LOG_KG],
-] as const;
-const COUNTED = /^(log|piece|scheit|st)/i;
-const UNIT = String.raw`(kWh|Wh|kW|watts?|W|kg|kilos?|lbs?|pounds?|logs?|pieces?|Scheite?|St(?:ü|ue)ck)\b`;
+/** Units as people write them, each with what one of it is. */
+const UNITS: readonly { readonly word: string; readonly unit: HeatAmount['unit']; readonly of: number }[] = [
+  { word: 'kWh', unit: 'kWh', of: 1 },
+  { word: 'Wh', unit: 'kWh', of: 0.001 },
+  { word: 'kW', unit: 'kW', of: 1 },
+  { word: 'W|watts?', unit: 'kW', of: 0.001 },
+  { word: 'kg|kilos?', unit: 'kg', of: 1 },
+  { word: 'lbs?|pounds?', unit: 'kg', of: 0.45359237 },
+  { word: 'logs?|pieces?|Scheite?|St(?:ü|ue)ck', unit: 'kg', of: LOG_KG },
+];
+const UNIT = `(${UNITS.map(({ word }) => word).join('|')})\\b`;
 const NUMBER_AND_UNIT = new RegExp(String.raw`(-?\d+(?:[.,]\d+)?)\s*${UNIT}`, 'i');
 const UNIT_ALONE = new RegExp(String.raw`(?:^|[\s[(/_])${UNIT}`, 'i');
 
@@ -45,9 +45,9 @@ export function unitOf(header: string): string | null {
   return UNIT_ALONE.exec(header)?.[1] ?? null;
 }
 
-function amountOf(number: string, word: string): HeatAmount | null {
-  const value = numberOf(number.trim().replace(',', '.'));
-  const unit = UNITS.find(([pattern]) => pattern.test(word));
-  if (unit === undefined || !(value >= 0)) return null;
-  return { unit: unit[1], value: value * unit[2], isCounted: COUNTED.test(word) };
+function amountOf(number: string, written: string): HeatAmount | null {
+  const value = numberOf(number.replace(',', '.'));
+  const known = UNITS.find(({ word }) => new RegExp(`^(${word})$`, 'i').test(written));
+  if (known === undefined || !(value >= 0)) return null;
+  return { unit: known.unit, value: value * known.of, isCounted: known.of === LOG_KG };
 }
