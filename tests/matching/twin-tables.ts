@@ -1,6 +1,5 @@
 // Draws of twins as a table, a line a case: misfits, intervals that held, errors of what was learnt, what was said.
 
-import type { UnknownId } from '../../src/design/as-found.ts';
 import { UNKNOWN_WORDS } from '../../src/findings/found-words.ts';
 import { TWIN_CASES } from './twin-cases.ts';
 import type { TwinDraw } from './twin-draw.ts';
@@ -50,7 +49,7 @@ function caseRow(name: string, draws: readonly TwinDraw[]): string {
     const errors = told
       .filter((one) => one.id === id && one.learnt)
       .map(({ value, truth }) => errorOf(id, value, truth));
-    return errors.length === 0 ? [] : [`${wordOf(id)} ${rms(errors).toFixed(2)} (${errors.length})`];
+    return errors.length === 0 ? [] : [`${UNKNOWN_WORDS[id]} ${rms(errors).toFixed(2)} (${errors.length})`];
   });
   const counts = new Map<string, number>();
   for (const said of draws.flatMap(saidOf)) counts.set(said, (counts.get(said) ?? 0) + 1);
@@ -74,5 +73,3 @@ function saidOf({ verdict, clockOffH, patterns, habit }: TwinDraw): string[] {
     ...patterns.slice(0, 1).map((one) => `pattern of ${one}`),
   ];
 }
-
-const wordOf = (id: UnknownId) => UNKNOWN_WORDS[id];
