@@ -1,6 +1,5 @@
 // A few of the fine scans, one of each knob and each over part of its range, and a few of the random houses; `npm run scans`
-// runs them all. What is judged
-// and why: scan-faults.ts, no-fight.ts. The sum of a scan's judge is checked on made-up points.
+// runs them all. What is judged and why: scan-faults.ts, no-fight.ts. The sum of a scan's judge is checked on made-up points.
 import { describe, expect, test } from 'vitest';
 import { reasonFor } from './explained.ts';
 import { orderFaults, runHabits } from './habits.ts';
