@@ -23,7 +23,7 @@ export function coverFromLongwave(
   dewPointC: Float64Array,
   pressurePa: Float64Array,
 ): Float64Array {
-  return Float64Array.from({ length: HOURS }, (_, hour) => {
+  return new Float64Array(HOURS).map((_, hour) => {
     const dewC = Math.min(dewPointC[hour]!, dryBulbC[hour]!);
     const clear = clearSkyEmissivity(dewC, (hour % 24) + 0.5, pressurePa[hour]!);
     const seen = skyLongwave[hour]! / (STEFAN_BOLTZMANN * power(dryBulbC[hour]! + ZERO_CELSIUS_K, 4));

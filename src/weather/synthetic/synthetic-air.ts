@@ -114,7 +114,7 @@ function throughDays(site: Site, high: Float64Array, low: Float64Array): Float64
   const noon = (d: number) => d * 24 + solarNoonH(site.longitudeDeg, site.utcOffsetH, day(d));
   const sunrise = (d: number) => noon(d) - half[day(d)]!;
   const rest = exp(-NIGHT_COOLING);
-  return Float64Array.from({ length: HOURS }, (_, hour) => {
+  return new Float64Array(HOURS).map((_, hour) => {
     // an hour's air is its reading at the end, as in measured files
     const time = hour + 1;
     let d = Math.floor(time / 24);

@@ -70,7 +70,7 @@ export function isPossibleClearness(mean: number): boolean {
 
 /** Radiation above the air on the horizontal, mean of each hour [W/m²], from ten-minute steps. */
 export function extraterrestrialRadiation(site: Site, monthYears: readonly number[]): Float64Array {
-  return Float64Array.from({ length: HOURS }, (_, hour) => {
+  return new Float64Array(HOURS).map((_, hour) => {
     let cosine = 0;
     for (let minute = 5; minute < 60; minute += 10)
       cosine += cosZenithAt({ site, monthYears }, hour, minute) / 6;
