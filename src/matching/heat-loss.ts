@@ -3,7 +3,7 @@
 
 import type { UnknownId } from '../design/as-found.ts';
 import { modelOf } from '../model/from-design.ts';
-import { asDrawn, valueAt } from '../model/unknowns.ts';
+import { asDrawn, INSULATES_BELOW, valueAt } from '../model/unknowns.ts';
 import { preparedOnce } from '../weather/prepared/prepared-climate.ts';
 import { type HouseRecord, rowOf } from './house-record.ts';
 import { NORMAL_90 } from './intervals.ts';
@@ -21,8 +21,7 @@ export interface HeatLosses {
   readonly draughts: HeatLoss;
 }
 
-/** Layers that insulate conduct less than this [W/(mK)]; both surface films together [m²K/W]. */
-const INSULATES_BELOW = 0.08;
+/** Both surface films together [m²K/W]. */
 const FILMS = 0.17;
 /** Heat of the air that cracks let through, by their flow as `crackFlow` has it: 1200 J/(m³K) by 1000 cm² [W/K]. */
 const AIR = 1.2;

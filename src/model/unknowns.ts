@@ -18,8 +18,8 @@ export interface Unknown {
   readonly change: (model: Model, value: number) => Model;
 }
 
-/** Layers that insulate [W/(mK)]. */
-const INSULATES_BELOW = 0.08;
+/** Layers that insulate conduct less than this [W/(mK)]. */
+export const INSULATES_BELOW = 0.08;
 
 const withElements = (model: Model, of: (element: Element) => Element): Model => ({
   ...model,
