@@ -7,7 +7,10 @@ import type { NetworkColumns } from './network-columns.ts';
 /** Columns are live: the caller writes inputs, calls refresh* after changing conductances, then step(). */
 export interface Stepper extends Readonly<NetworkColumns> {
   readonly stepS: number;
-  /** step by another length from now on [s]; refreshEnds() and refreshSources() before the next step */
+  /**
+   * Step by another length from now on [s]. Never by itself: refreshEnds() and refreshSources() come before the next step, or
+   * ends and heat inside chains are still those of the length before.
+   */
   setStep(stepS: number): void;
   readonly nodes: number;
   readonly hubs: number;

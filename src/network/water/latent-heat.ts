@@ -1,6 +1,7 @@
 // Latent heat of the water within a step of the thermal network: what moisture-balance.ts says of a tried step in; heat on
-// the air hubs, as a line in their own temperature, on the panes' inner faces, and on walls, floor and ceiling, out. A step is solved again until the heat
-// it was solved with is the heat its water took; the small rest is pending for the next step, so that the books close.
+// the air hubs, as a line in their own temperature, on the panes' inner faces, and on walls, floor and ceiling, out. A step is
+// solved again until the heat it was solved with is the heat its water took; the small rest is pending for the next step, so
+// that the books close.
 
 import type { EngineCapacity } from '../layout/engine-capacity.ts';
 import { airHub, type Layout, radiantHub } from '../layout/layout.ts';
@@ -21,8 +22,9 @@ const LEAST_PENDING_W = 1e-6;
 const LEAST_CHORD_K = 1e-6;
 
 export interface LatentHeat {
-  /** applied to each pane's inner node, and to walls, floor and ceiling of each zone, added up over the steps of the hour [W] */
+  /** applied to each pane's inner node, added up over the steps of the hour [W] */
   readonly paneHourW: Float64Array;
+  /** the same to walls, floor and ceiling of each zone [W] */
   readonly facesHourW: Float64Array;
   /** take a laid-out model in, with nothing pending */
   load(layout: Layout): void;
