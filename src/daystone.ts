@@ -39,6 +39,7 @@ export type { Fault, ReadResult } from './weather/read-result.ts';
 export { type RealHours, recordOf, type WeatherRecord } from './weather/real/weather-record.ts';
 export type { TypicalYear } from './weather/typical-year.ts';
 
+/** How a year is run; absent for a run as the page makes it. */
 export interface RunYearOptions extends SimulateOptions {
   /** units of the findings' sentences; metric unless said */
   readonly units?: Units;
@@ -46,6 +47,7 @@ export interface RunYearOptions extends SimulateOptions {
   readonly seriesOf?: (model: Model) => readonly RowSeries[];
 }
 
+/** A design's year: 8760 rows of hourly means, row 0 the first hour of January in local standard time. */
 export interface YearRun {
   readonly model: Model;
   /** the climate the design stood in: the site's, made hotter where the design asks for it */
@@ -65,6 +67,8 @@ export interface YearRun {
  * @param typicalYear the site's weather as a reader hands it out, prepared once and remembered; or prepared already
  * @param options steps an hour and days of warm-up for convergence checks, history of elements, units of sentences
  * @returns the run; throws RangeError for a model that is none
+ * Error: how far a year is from one of finer steps is told in docs/convergence.md, how far from published cases in
+ *   docs/checks.md.
  */
 export function runYear(
   design: Design,
@@ -101,19 +105,21 @@ export type DateText = string | number;
 
 /** What was measured or counted, in place of a schedule or rule: by hour from the start of the period, NaN where not known. */
 export type PeriodSeries =
+  /** heat of one of a zone's gains, by its id [W] */
   | {
       readonly kind: 'gain';
       readonly zone: string;
       readonly gain: string;
       readonly values: ArrayLike<number>;
     }
+  /** water given off by one of a zone's causes [g/h] */
   | {
       readonly kind: 'moisture';
       readonly zone: string;
       readonly cause: string;
       readonly values: ArrayLike<number>;
     }
-  /** people there; air held [°C]; heat of the zone's heater [W]; wood put on its stove [kg] */
+  /** people there; air held [°C]; heat of the zone's heater [W, 0 or more]; wood put on its stove in the hour [kg, 0 or more] */
   | {
       readonly kind: 'people' | 'held' | 'heat' | 'wood';
       readonly zone: string;
@@ -126,6 +132,7 @@ export type PeriodSeries =
       readonly events: readonly { readonly at: DateText; readonly open: number }[];
     };
 
+/** Which days are run, and what is known of them. */
 export interface RunPeriodOptions
   extends Pick<SimulateOptions, 'stepsPerHour' | 'warmUpDays' | 'startC' | 'water' | 'lend'> {
   /** first hour, and the one after the last; the whole record unless said */
@@ -136,6 +143,7 @@ export interface RunPeriodOptions
   readonly model?: (drawn: Model) => Model;
 }
 
+/** A design's real days, hour by hour. */
 export interface PeriodRun {
   readonly model: Model;
   readonly climate: PreparedClimate;
@@ -158,7 +166,8 @@ const DAYS_BEFORE = 28;
  *
  * @param design a checked design; what it says of hotter years is left out, for these days were as they were
  * @param record weather of real days (`recordOf`)
- * @returns the run; throws RangeError for days the record does not have
+ * @param options the days, after 28 days of warm-up unless said; what was measured or counted in them
+ * @returns the run; throws RangeError for days the record does not have, and for a series of what the model does not have
  */
 export function runPeriod(design: Design, record: WeatherRecord, options: RunPeriodOptions = {}): PeriodRun {
   const { from, until, series = [], model: change = (drawn) => drawn, ...simulation } = options;

@@ -4,13 +4,15 @@
 
 export interface ZoneYear {
   readonly id: string;
+  /** [°C] */
   readonly airC: Float64Array;
-  /** mean of air and mean radiant temperature (air speed below 0.2 m/s) */
+  /** mean of air and mean radiant temperature (air speed below 0.2 m/s) [°C] */
   readonly operativeC: Float64Array;
   /** 0…1, over water */
   readonly relativeHumidity: Float64Array;
   /** sun absorbed inside the zone, first pass and reflections, panes included [W] */
   readonly solarW: Float64Array;
+  /** heat that heaters give the zone, and what cooling takes from it, 0 or more [W] */
   readonly heatingW: Float64Array;
   readonly coolingW: Float64Array;
   /** air changes with outdoors, an hour [1/h] */
@@ -113,6 +115,7 @@ export interface HeatByCause {
 export interface Books {
   /** heat in − out − stored, relative to the year's solar gain (or throughput when there is no sun) */
   readonly heatResidual: number;
+  /** water held more − water received, relative to all that was released (or to what air brought, when nothing was) */
   readonly waterResidual: number;
   /** the same for each zone, in the model's order */
   readonly zoneHeatResidual: readonly number[];

@@ -15,7 +15,7 @@ export const ACCEPTABLE_SHORT_HOURS = 95;
 /** A house this much beyond what is acceptable is still nearly so: what remains is not worth a change. */
 export const NEARLY_ACCEPTABLE = 1.25;
 
-/** Hours too hot that nobody minds: a third of what is allowed. */
+/** Hours too hot that nobody minds: a third of what is allowed [h/year]. */
 export function fewHotHours(limitHours: number): number {
   return limitHours / 3;
 }

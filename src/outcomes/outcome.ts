@@ -9,26 +9,35 @@ import type { FuelOutcome } from './fuel.ts';
 import type { TooHot } from './too-hot.ts';
 import type { Ventilation } from './ventilation.ts';
 
+/** A zone's year, of hourly means: temperatures [°C], hours of the year [h], shares 0…1. */
 export interface ZoneOutcome {
   readonly meanAirC: number;
   readonly maxAirC: number;
   readonly minAirC: number;
   readonly maxOperativeC: number;
   readonly minOperativeC: number;
+  /** operative temperature above `overheatLimitC`, and by how much in all [K·h] */
   readonly overheatedHours: number;
   readonly overheatedDegreeHours: number;
   readonly overheatLimitC: number;
+  /** above the adaptive limit of EN 16798-1, category II, held at the ends of its range in winter too */
   readonly adaptiveOverheatedHours: number;
   /** by what the design counts as too hot; what people are told goes by it */
   readonly tooHot: TooHot;
+  /** operative temperature below `underheatLimitC` */
   readonly underheatedHours: number;
   readonly underheatLimitC: number;
+  /** mean over the days of highest less lowest operative temperature [K] */
   readonly meanDailySwingK: number;
   readonly meanRelativeHumidity: number;
+  /** relative humidity above `humidLimit` */
   readonly humidHours: number;
   readonly humidLimit: number;
+  /** of its coldest corner, 0…6 */
   readonly mouldIndexMax: number;
+  /** formed on the panes in the year; what dried off again is not subtracted */
   readonly condensationKg: number;
+  /** vapour given off in the zone, mean of the year */
   readonly moistureLoadKgPerDay: number;
   /** by cause, kg a day over the year */
   readonly moistureByCause: readonly { readonly cause: string; readonly kgPerDay: number }[];
@@ -44,7 +53,7 @@ export interface ZoneOutcome {
   readonly drainedKg: number;
   /** hours with frost on the inside of a pane of the zone */
   readonly frostHours: number;
-  /** hour of the year of each extreme */
+  /** hour of the year of each extreme of the operative temperature, 0…8759 */
   readonly hottestHour: number;
   readonly coldestHour: number;
 }
@@ -118,6 +127,7 @@ export interface Outcome {
   readonly rooms?: readonly RoomOutcome[];
   readonly worst?: WorstRooms;
   readonly heating: {
+    /** of all zones together: the year's, and the highest hour's */
     readonly energyKWh: number;
     readonly peakW: number;
     /** hours in which people are up and a heated room is plainly colder than they ask for; null where none is heated */
@@ -125,6 +135,7 @@ export interface Outcome {
   };
   /** absent where the design tells no source of its heat */
   readonly fuel?: FuelOutcome;
+  /** of all zones together: the year's, and the highest hour's */
   readonly cooling: { readonly energyKWh: number; readonly peakW: number };
   readonly vents: {
     readonly moves: number;
@@ -148,6 +159,7 @@ export interface Outcome {
     /** hours in which the most neglected cover should have been moved and was not, as a share of the year */
     readonly neglectedShare: number;
   };
+  /** what is left of heat and water in − out − stored, relative (src/network/year.ts) */
   readonly books: { readonly heatResidual: number; readonly waterResidual: number };
   readonly findings: readonly Finding[];
 }

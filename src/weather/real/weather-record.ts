@@ -18,7 +18,10 @@ import { HOUR_MS } from '../moments.ts';
 import { DEFAULT_ALBEDO } from '../prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR, rowOfHour, type Site, type TypicalYear } from '../typical-year.ts';
 
-/** Hourly readings of real days; every column as long as `hours`, NaN where nothing was read. */
+/**
+ * Hourly readings of real days; every column as long as `hours`, NaN where nothing was read; in the units of TypicalYear: [°C],
+ * [Pa], [m/s] at 10 m, [W/m²], [mm].
+ */
 export interface RealHours {
   readonly site: Site;
   /** moment at which the first hour starts [ms since 1970 UTC]; on a full hour of local standard time */
