@@ -141,7 +141,7 @@ export const SOURCE_LIMITS = {
 
 export const WOOD_IDS: readonly WoodId[] = WOODS.map(({ id }) => id);
 
-/** The efficiency of a source, its own or the usual. */
+/** Useful heat over the heat of the fuel, 0…1; the source’s own, or the usual of its kind. */
 export function efficiencyOf(source: HeatSource): number {
   if (source.efficiency !== undefined) return source.efficiency;
   return source.kind === 'stove' ? STOVE_NUMBERS[source.stove].efficiency : FUEL_EFFICIENCY[source.fuel];

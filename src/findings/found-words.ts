@@ -24,6 +24,7 @@ export function foundWords({ id, value, low, high }: FoundNumber, words: Wording
   return `${say(value)}, likely ${say(low)} to ${say(high)}`;
 }
 
+/** A factor on the drawing, to the per cent: "20 % more", "as drawn". */
 export function factorWords(factor: number): string {
   const percent = Math.round(100 * (factor - 1));
   if (percent === 0) return 'as drawn';

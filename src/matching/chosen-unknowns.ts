@@ -29,7 +29,7 @@ export function chooseUnknowns(record: HouseRecord, windows: Windows, judged: Ui
   const difference = mean((hour) => measured[hour]! - outdoorC(hour));
   const heat = record.series.find(({ kind }) => kind === 'heat' || kind === 'wood');
   const isWritten = heat !== undefined && heat.kind !== 'opening';
-  /** hours of the period in which nobody wrote down what was heated */
+  /** there are hours of the period of which nobody wrote down what was heated */
   const isUntold = !isWritten || Array.from(heat.values).some(Number.isNaN);
   const isHeated = design.heating.capacityKW > 0 && mean(outdoorC) < design.heating.dayC - 5;
   const fitted: UnknownId[] = [];

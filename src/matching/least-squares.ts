@@ -322,6 +322,7 @@ export function costOf(
   }, prior);
 }
 
+/** Unknowns at their places, in standard deviations of the prior from the drawing: factors, or shifts [K]. */
 export function valuesAt(unknowns: readonly UnknownId[], places: readonly number[]): UnknownValues {
   return Object.fromEntries(unknowns.map((id, i) => [id, valueAt(id, places[i]!)]));
 }

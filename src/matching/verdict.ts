@@ -25,6 +25,7 @@ export function yesterday(measured: Float64Array, among: Uint8Array): number {
   );
 }
 
+/** The verdict by misfits on hours that nothing was fitted on: of the house as found, as drawn, and of yesterday’s reading [K]. */
 export function verdictOf(unseenK: number, drawnK: number, yesterdayK: number): VerdictId {
   if (!(unseenK <= drawnK) || unseenK > yesterdayK) return 'no-better';
   if (unseenK < MATCHES_K) return 'matches';

@@ -48,7 +48,7 @@ export interface StartedParts {
   solveStep(): void;
 }
 
-/** Lives through the years before a day of the year, from wherever the engine stands. */
+/** Lives through the years before a day of the year, 0…364, from wherever the engine stands; room for so many zones. */
 export function createYearStart(parts: StartedParts, zonesMost: number) {
   const { stepper, covers, gains, flows, moment, weather } = parts;
   const dayPart = blankDayPart(MOST_DAYS_READ);

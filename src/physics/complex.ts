@@ -15,23 +15,28 @@ export interface ComplexMatrix {
   readonly z22: Complex;
 }
 
+/** a + b. */
 export function add(a: Complex, b: Complex): Complex {
   return { re: a.re + b.re, im: a.im + b.im };
 }
 
+/** a · b. */
 export function multiply(a: Complex, b: Complex): Complex {
   return { re: a.re * b.re - a.im * b.im, im: a.re * b.im + a.im * b.re };
 }
 
+/** a times a real factor. */
 export function scale(a: Complex, factor: number): Complex {
   return { re: a.re * factor, im: a.im * factor };
 }
 
+/** a / b; b not 0. */
 export function divide(a: Complex, b: Complex): Complex {
   const size = square(b.re) + square(b.im);
   return { re: (a.re * b.re + a.im * b.im) / size, im: (a.im * b.re - a.re * b.im) / size };
 }
 
+/** |a|. */
 export function modulus(a: Complex): number {
   return Math.sqrt(square(a.re) + square(a.im));
 }

@@ -84,7 +84,7 @@ export function dewPointFromVapourPressure(vapourPressure: number): number {
   return dewPointUnchecked(vapourPressure);
 }
 
-/** dewPointFromVapourPressure for loops that keep to its range themselves: no guard. */
+/** dewPointFromVapourPressure [Pa] → [°C] for loops that keep to its range themselves: no guard. */
 export function dewPointUnchecked(vapourPressure: number): number {
   const x = log(vapourPressure / 611.2);
   return (243.12 * x) / (17.62 - x);
@@ -105,7 +105,7 @@ export function humidityRatio(vapourPressure: number, pressure: number): number 
   return humidityRatioUnchecked(vapourPressure, pressure);
 }
 
-/** humidityRatio for loops that keep to its range themselves: no guard. */
+/** humidityRatio, both [Pa] → [kg/kg], for loops that keep to its ranges themselves: no guard. */
 export function humidityRatioUnchecked(vapourPressure: number, pressure: number): number {
   return (VAPOUR_MASS_RATIO * vapourPressure) / (pressure - vapourPressure);
 }

@@ -39,7 +39,7 @@ export function tm52Limit(runningMeanC: number): number {
   return 0.33 * runningMeanC + 21.8;
 }
 
-/** Excess over the limit in whole K, halves up; negative below the limit. Every time step: no guards. */
+/** Excess of the operative temperature over the limit, both [°C], in whole K, halves up; negative below it. Every time step: no guards. */
 export function tm52Excess(operativeC: number, limitC: number): number {
   return Math.round(operativeC - limitC);
 }

@@ -49,7 +49,12 @@ export function stairExchange(conductance: number, areaM2: number, lowerC: numbe
   return warmerK <= 0 ? stirred : stirred + conductance * rootOfKelvins(warmerK);
 }
 
-/** √ΔT with a straight end below 0.05 K. @param kelvins ≥ 0 */
+/**
+ * √ΔT with a straight end below 0.05 K, so that its slope stays finite at none.
+ *
+ * @param kelvins ΔT [K]; ≥ 0
+ * @returns [√K]
+ */
 export function rootOfKelvins(kelvins: number): number {
   return kelvins < STRAIGHT_BELOW_K ? kelvins / Math.sqrt(STRAIGHT_BELOW_K) : Math.sqrt(kelvins);
 }

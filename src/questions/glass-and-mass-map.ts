@@ -72,7 +72,7 @@ function jobAt({ design, words, mapSide }: Basis, [column, row]: readonly [numbe
   };
 }
 
-/** The design moved to a place on the map. */
+/** The design moved to a place on the map: equator-facing glass and face of extra mass [m²], as much as fits. */
 export function designAt(design: Design, glassM2: number, massM2: number): Design {
   return withGlassM2(varied(design, { 'mass.areaM2': massM2 }), glassM2);
 }

@@ -16,6 +16,7 @@ export const TROUBLES: readonly Trouble[] = ['hot', 'cold', 'damp'];
 export const WORTH_SHARE = 0.1;
 const WORTH_HOURS = 24;
 
+/** Hours a year of a trouble: too hot by the design’s criterion, too cold in the hours that the room is lived in, too damp. */
 export function hoursOf(room: RoomOutcome, trouble: Trouble): number {
   if (trouble === 'hot') return room.tooHot.hours;
   return trouble === 'cold' ? room.lived.underheatedHours : room.humidHours;

@@ -56,7 +56,7 @@ export function hasNothingToWin(drawn: Figures, weights: Weights): boolean {
   return isCalm(drawn) && burdenBesideHours(drawn, 0, weights) < LEAST_HOURS;
 }
 
-/** What a change has to take off what weighs so much, to be worth a word. */
+/** What a change has to take off what weighs so much, to be worth a word; both [hours], above 0. */
 export function leastWon(before: number): number {
   return Math.max(Math.min(LEAST_HOURS, before), LEAST_SHARE * before, Number.MIN_VALUE);
 }

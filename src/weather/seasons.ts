@@ -9,12 +9,12 @@ export function lowSunMonths(latitudeDeg: number): readonly number[] {
   return latitudeDeg >= 0 ? DECEMBER : JUNE;
 }
 
-/** Months round the summer solstice. */
+/** Months round the summer solstice, January = 0. */
 export function highSunMonths(latitudeDeg: number): readonly number[] {
   return latitudeDeg >= 0 ? JUNE : DECEMBER;
 }
 
-/** Sum of monthly values over some months. */
+/** Sum of monthly values over some months, January = 0; in their unit. */
 export function sumOver(monthly: readonly number[], months: readonly number[]): number {
   return months.reduce((sum, month) => sum + monthly[month]!, 0);
 }

@@ -12,6 +12,7 @@ export type PaneRecord = PaneYear & { wetHours: number; frostHours: number };
 /** A column of hours, written in full by a run. */
 export const newColumn = () => new Float64Array(HOURS);
 
+/** A zone's hours, to be written by a run. */
 export function blankZone(id: string, column: () => Float64Array): ZoneRecord {
   return {
     id,
@@ -74,6 +75,11 @@ function scaledSum(parts: readonly Float64Array[], scale: number): Float64Array 
   return sum;
 }
 
+/**
+ * Temperatures in an element, to be written by a run.
+ *
+ * @param depthM of each place that is recorded, from face a [m]
+ */
 export function blankHistory(id: string, depthM: readonly number[]): ElementHistory {
   return { id, depthM, temperatureC: new Float32Array(HOURS * depthM.length) };
 }

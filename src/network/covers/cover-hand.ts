@@ -41,13 +41,15 @@ export interface CoverState {
   readonly movesByDay: Float64Array;
 }
 
+/** A cover that is not drawn, and no hour counted. */
 export function openCover(): CoverState {
   return { drawn: 0, wanted: 0, waitingH: 0, moves: 0, neglectedHours: 0, movesByDay: new Float64Array(365) };
 }
 
 /**
- * Share wanted drawn.
+ * Share of the cover that is wanted drawn, 0…1.
  *
+ * @param month January 0
  * @param isDrawn whether it is wanted drawn already, which holds it to the lower bar
  * @param isLastLook the last look of the day, when people draw for the night
  */

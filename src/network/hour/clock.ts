@@ -56,7 +56,7 @@ export function blankMoment(calendar: Calendar = TYPICAL_CALENDAR) {
   };
 }
 
-/** Add a schedule, times a factor, to the table that begins at `from`; ramps are left out. */
+/** Add a schedule, times a factor, to the SCHEDULE_LENGTH entries of a table from row `from`; in its unit, ramps left out. */
 export function addToTable(table: Float64Array, from: number, schedule: Schedule, factor: number): void {
   const at = { month: 0, weekend: false, hourOfDay: 0 };
   for (let i = 0; i < SCHEDULE_LENGTH; i++) {

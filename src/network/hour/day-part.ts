@@ -49,7 +49,7 @@ export function middleOf({ hours, count }: DayPart, into: Moment): void {
   momentOf(hours[Math.floor(count / PART_H / 2) * PART_H + PART_H / 2]!, into);
 }
 
-/** Mean of a column over a day part. */
+/** Mean of an hourly column over the hours of a day part, in the column's unit. */
 export function meanOver({ hours, count }: DayPart, column: Float64Array): number {
   let sum = 0;
   for (let k = 0; k < count; k++) sum += column[hours[k]!]!;

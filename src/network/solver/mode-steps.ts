@@ -26,7 +26,11 @@ const LONGEST_RISE_S = 3600;
 const storageOf = (share: number) => Math.max(LEAST_STORAGE, share);
 const conductionOf = (share: number) => Math.max(SLOWEST, 1 - storageOf(share));
 
-/** Share of a mode that so many seconds leave. */
+/**
+ * Share of a mode that so many seconds leave, with its ends held, 0…1.
+ *
+ * @param storageShare of the mode's storage in the sum of storage and conduction over REFERENCE_S, 0…1
+ */
 export function shareLeft(storageShare: number, seconds: number): number {
   return exp((-conductionOf(storageShare) / storageOf(storageShare)) * (seconds / REFERENCE_S));
 }

@@ -23,7 +23,7 @@ export type GapTable = Float64Array;
 const known = new Map<string, GapTable>();
 const MOST_KNOWN = 200;
 
-/** The table of a glass system at a tilt; remembered by value. */
+/** Conductance of the gap of a glass system at a tilt [W/(m²K)], row by row as GapTable says; remembered by value. */
 export function gapTable(glass: GlassSystem, tiltDeg: number): GapTable {
   const { gas, gapM, gapEmissivity } = glass;
   const key = `${gas} ${gapM} ${gapEmissivity} ${tiltDeg}`;

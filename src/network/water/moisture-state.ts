@@ -140,7 +140,7 @@ export function loadMoistureState(
   setStateStep(state, stepS, model.zones.length);
 }
 
-/** Storage and exchange of so many zones over a step. */
+/** Storage and exchange of so many zones over a step of `stepS` [s]. */
 export function setStateStep({ zone }: MoistureState, stepS: number, zones: number): void {
   const { airKg, airPerS, bufferKg, bufferExchange, facesWPerK } = zone;
   for (let z = 0; z < zones; z++) {
@@ -150,7 +150,7 @@ export function setStateStep({ zone }: MoistureState, stepS: number, zones: numb
   }
 }
 
-/** Share of the way to the humidity of the air that the buffer goes in a step, while that stands still. */
+/** Share of the way to the humidity of the air that the buffer goes in a step of `stepS` [s] while that stands still, 0…1. */
 export function bufferedInStep(stepS: number): number {
   return -expm1(-stepS / BUFFER_S);
 }

@@ -68,10 +68,12 @@ const POSSIBLE: Readonly<
 /** Radiation meters read a little below zero at night; as far as this it is taken as zero [W/m²]. */
 const NIGHT_OFFSET = -20;
 
+/** A column of the year in which nothing is known: 8760 NaN. */
 export function newColumn(): Float64Array {
   return new Float64Array(HOURS).fill(Number.NaN);
 }
 
+/** Every column of a year, nothing known in any. */
 export function newColumns(): { [key in HourlyColumn]: Float64Array } {
   return {
     dryBulbC: newColumn(),

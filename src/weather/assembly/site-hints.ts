@@ -46,7 +46,13 @@ export function placeOf(
   return { line: null, column: 'latitude and longitude', value: '', expected };
 }
 
-/** Elevation from the file, else the person, else the mean pressure; null when the pressure is no help. */
+/**
+ * Elevation from the file, else the person, else the mean pressure, else sea level; whatever is guessed is told in a note.
+ *
+ * @param stated [m]; one outside −500…9000 counts as none
+ * @param pressurePa [Pa]; readings outside 40 000…110 000 are left out
+ * @returns [m]; of the pressure to the ten, and not below 0
+ */
 export function elevationOf(
   stated: number | null,
   hints: SiteHints,

@@ -47,6 +47,7 @@ export interface ClimateSummary {
   readonly meanPressurePa: number;
 }
 
+/** Months and year of a climate; units stand with each figure of Spell. */
 export function summariseClimate(climate: PreparedClimate): ClimateSummary {
   const months = MONTH_DAYS.map((_, m) => spell(climate, MONTH_START_HOUR[m]!, MONTH_START_HOUR[m + 1]!));
   const clearness = months.map((month) => month.clearness ?? Number.POSITIVE_INFINITY);

@@ -83,6 +83,7 @@ export interface HourlyClearness {
  *   k = λ + ε e^{−κ/sin h},  σ = A e^{B (1 − sin h)},  φ = 0.38 + 0.06 cos(7.4 K − 2.5)
  *
  * @param day clearness K of the day; 0…0.85
+ * @returns mean and scatter as functions of the sine of the sun's height, above 0; clearness and persistence are shares
  */
 export function hourlyClearness(day: number): HourlyClearness {
   const lambda = -0.19 + 1.12 * day + 0.24 * exp(-8 * day);

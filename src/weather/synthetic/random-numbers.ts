@@ -10,6 +10,11 @@ export interface RandomNumbers {
   readonly normal: () => number;
 }
 
+/**
+ * A sequence of its own for each seed.
+ *
+ * @param seed any whole number; its lowest 32 bits count
+ */
 export function randomNumbers(seed: number): RandomNumbers {
   let a = 0x9e3779b9 ^ (seed | 0);
   let b = 0x243f6a88;
@@ -32,7 +37,11 @@ export function randomNumbers(seed: number): RandomNumbers {
   return { uniform: next, normal };
 }
 
-/** A first-order autoregressive sequence of normal values with mean 0 and standard deviation 1. */
+/**
+ * A first-order autoregressive sequence of normal values with mean 0 and standard deviation 1.
+ *
+ * @param lagOne correlation of neighbours, −1…1
+ */
 export function autoregressive(random: RandomNumbers, count: number, lagOne: number): Float64Array {
   const values = new Float64Array(count);
   const fresh = Math.sqrt(1 - square(lagOne));

@@ -38,7 +38,12 @@ const WORDS: Readonly<Record<StampMeaning, string>> = {
   instant: 'the moment of its reading',
 };
 
-/** Settle the clock of a table. */
+/**
+ * Settle the clock of a table.
+ *
+ * @param sunlight by row, global or beam [W/m²]; where clear days are centred tells which meaning of the stamps is right
+ * @param monthYears calendar year of each month, January first
+ */
 export function resolveTableClock(
   sunlight: Float64Array,
   times: RowTimes,
