@@ -210,7 +210,7 @@ function toldElsewhere(diary: Diary): boolean {
   );
 }
 
-/** Wood and heat in all, as ": 84 kg of wood"; nothing for power alone. */
+/** Wood and heat in all, as " (84 kg of wood)"; nothing for power alone. */
 function totalOf(lines: Diary['lines']): string {
   const sums = (['kg', 'kWh'] as const).flatMap((unit) => {
     const sum = lines.reduce((all, { amount }) => all + (amount?.unit === unit ? amount.value : 0), 0);
