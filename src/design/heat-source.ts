@@ -132,6 +132,13 @@ export const USUAL_STOVE: StoveSource = {
   air: 'room',
 };
 
+/** The stove as one of a kind: of another than it was it burns as is usual for its kind, and all else about it stays. */
+export function ofKind(stove: StoveSource, kind: StoveKind): StoveSource {
+  if (kind === stove.stove) return stove;
+  const { efficiency: _, ...rest } = stove;
+  return { ...rest, stove: kind };
+}
+
 export const SOURCE_LIMITS = {
   efficiency: { min: 0.2, max: 1 },
   moisture: { min: 0.08, max: 0.5 },

@@ -2,7 +2,7 @@
 // without any, a heater. A design in, levers out; none where a thermostat gives the heat.
 
 import type { Design } from '../design/design.ts';
-import { LEAST_STOVE_KW, type StoveSource } from '../design/heat-source.ts';
+import { LEAST_STOVE_KW, ofKind, type StoveSource } from '../design/heat-source.ts';
 import { limitOf } from '../design/limits.ts';
 import type { Lever } from './lever.ts';
 import type { Words } from './words.ts';
@@ -26,7 +26,6 @@ export function heatLevers(design: Design): readonly Lever[] {
   const isMasonry = source.stove === 'masonry';
   const least = LEAST_STOVE_KW[source.stove];
   const { max } = limitOf('heating.capacityKW');
-  const stepped = (kW: number) => STEP_KW * Math.round(kW / STEP_KW);
   const bigger = Math.min(max, stepped(BIGGER * capacityKW));
   const smaller = Math.max(least, stepped(SMALLER * capacityKW));
   const masonryKW = Math.max(LEAST_STOVE_KW.masonry, stepped(MASONRY_SHARE * capacityKW));
@@ -75,8 +74,8 @@ export function heatLevers(design: Design): readonly Lever[] {
 }
 
 function heaterLever({ house }: Design): Lever {
-  const stepped = STEP_KW * Math.round((HEATER_W_PER_M2 * house.floorAreaM2) / 1000 / STEP_KW);
-  const kW = Math.min(limitOf('heating.capacityKW').max, Math.max(LEAST_HEATER_KW, stepped));
+  const usualKW = stepped((HEATER_W_PER_M2 * house.floorAreaM2) / 1000);
+  const kW = Math.min(limitOf('heating.capacityKW').max, Math.max(LEAST_HEATER_KW, usualKW));
   return {
     id: 'heater',
     words: 'give the house a heater',
@@ -95,14 +94,13 @@ export function withHeatedRoom(design: Design): Design {
   };
 }
 
-/** Another kind burns as is usual for its kind; all else about the stove stays. */
 function withStove(design: Design, change: Partial<StoveSource>, kW: number | null): Design {
   const { source, capacityKW } = design.heating;
   if (source?.kind !== 'stove') return design;
-  const { efficiency, ...rest } = source;
-  const kept = change.stove === undefined && efficiency !== undefined ? { efficiency } : {};
-  return {
-    ...design,
-    heating: { ...design.heating, capacityKW: kW ?? capacityKW, source: { ...rest, ...kept, ...change } },
-  };
+  const stove = { ...ofKind(source, change.stove ?? source.stove), ...change };
+  return { ...design, heating: { ...design.heating, capacityKW: kW ?? capacityKW, source: stove } };
+}
+
+function stepped(kW: number): number {
+  return STEP_KW * Math.round(kW / STEP_KW);
 }

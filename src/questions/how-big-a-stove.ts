@@ -2,7 +2,7 @@
 // too big for the floor: the smallest that does but for a few hours, and what one too big does to the rooms.
 
 import type { Design } from '../design/design.ts';
-import { LEAST_STOVE_KW, type StoveKind, type StoveSource, USUAL_STOVE } from '../design/heat-source.ts';
+import { LEAST_STOVE_KW, ofKind, type StoveKind, USUAL_STOVE } from '../design/heat-source.ts';
 import { limitOf } from '../design/limits.ts';
 import { ACCEPTABLE_SHORT_HOURS as SHORT_HOURS } from '../outcomes/acceptable-hours.ts';
 import { PLAINLY_K } from '../outcomes/short-hours.ts';
@@ -148,12 +148,10 @@ function sizesFor({ house, heating }: Design, kind: StoveKind): readonly number[
   return [...new Set([...sizes, ...drawn])].sort((one, other) => one - other);
 }
 
-/** Another kind is as usual of its kind; all else about it stays. */
+/** With the stove that is drawn, or else a usual one, of a kind and size. */
 function withStove(design: Design, kind: StoveKind, capacityKW: number): Design {
   const { source } = design.heating;
-  const drawn: StoveSource = source?.kind === 'stove' ? source : USUAL_STOVE;
-  const { efficiency: _, ...rest } = drawn;
-  const stove: StoveSource = kind === drawn.stove ? drawn : { ...rest, stove: kind };
+  const stove = ofKind(source?.kind === 'stove' ? source : USUAL_STOVE, kind);
   return { ...withHeatedRoom(design), heating: { ...design.heating, capacityKW, source: stove } };
 }
 
