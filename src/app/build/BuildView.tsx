@@ -27,7 +27,7 @@ import {
   NO_MONEY_SAYS,
 } from '../../quantities/words.ts';
 import { wantedItems } from '../../questions/wanted-items.ts';
-import { putInAddress } from '../keeping/link-in-address.ts';
+import { copyLink, putInAddress } from '../keeping/link-in-address.ts';
 import { saveFile } from '../keeping/save-file.ts';
 import type { UnitSystem } from '../parts/display-unit.ts';
 import { FilePicker } from '../parts/FilePicker.tsx';
@@ -260,10 +260,7 @@ function PriceTools({ bill, list, system }: { bill: Bill; list: PriceList; syste
     workspace.drafts.takeAll();
     const address = await linkWithPrices(workspace.design.value);
     if (address === null) return tell('trouble', 'So many prices make too long a link. Send the table.');
-    const copied = await navigator.clipboard?.writeText(address).then(
-      () => true,
-      () => false,
-    );
+    const copied = await copyLink(address);
     if (!copied) putInAddress(address, workspace.design);
     tell(
       'news',

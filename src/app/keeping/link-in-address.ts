@@ -1,5 +1,5 @@
-// A link that stands in the address bar, for as long as it is the link of what is on the sheet: after a change the address
-// would bring back what was there before.
+// A link that is handed out: on the clipboard, or in the address bar for as long as it is the link of what is on the sheet.
+// After a change the address would bring back what was there before.
 
 import { effect, type ReadonlySignal } from '@preact/signals';
 import type { Design } from '../../design/design.ts';
@@ -19,4 +19,15 @@ export function putInAddress(address: string, design: ReadonlySignal<Design>): v
     stop();
     if (location.hash === hash) history.replaceState(null, '', location.pathname + location.search);
   });
+}
+
+/** Copy a link; whether the browser let it. */
+export async function copyLink(address: string): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(address);
+    return true;
+  } catch {
+    // Refused, or, on a page that is not served safely, no clipboard at all.
+    return false;
+  }
 }

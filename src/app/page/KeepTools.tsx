@@ -1,7 +1,7 @@
 // Save, open, link, report: what takes the design out of the browser and back in.
 
 import { useRef } from 'preact/hooks';
-import { putInAddress } from '../keeping/link-in-address.ts';
+import { copyLink, putInAddress } from '../keeping/link-in-address.ts';
 import { saveFile } from '../keeping/save-file.ts';
 import { FilePicker } from '../parts/FilePicker.tsx';
 import { useSession } from '../state/session-context.ts';
@@ -22,10 +22,7 @@ export function KeepTools() {
   const share = async () => {
     const address = await session.linkOf(design.value);
     putInAddress(address, design);
-    const copied = await navigator.clipboard?.writeText(address).then(
-      () => true,
-      () => false,
-    );
+    const copied = await copyLink(address);
     session.tell(
       'news',
       copied
@@ -41,10 +38,7 @@ export function KeepTools() {
         'trouble',
         'So many versions make too long a link. Send the files, or remove some.',
       );
-    const copied = await navigator.clipboard?.writeText(address).then(
-      () => true,
-      () => false,
-    );
+    const copied = await copyLink(address);
     if (!copied) putInAddress(address, design);
     session.tell(
       'news',
