@@ -115,9 +115,11 @@ async function diaryFrom(
   const content = await textIn(path, flag === 'diary' ? 'a diary' : 'a table of heat');
   if (!content.ok) return content;
   // It brings a library for tables that nobody else needs.
-  const { readDiary } = await import('../loggers/diary-file.ts');
-  const { readHeat } = await import('../loggers/heat-file.ts');
-  const read = (flag === 'diary' ? readDiary : readHeat)(content.text, { utcOffsetH, clock });
+  const readWritten =
+    flag === 'diary'
+      ? (await import('../loggers/diary-file.ts')).readDiary
+      : (await import('../loggers/heat-file.ts')).readHeat;
+  const read = readWritten(content.text, { utcOffsetH, clock });
   if (!read.ok) return { faults: read.faults.map((fault) => `${path}: ${fault}`) };
   return { ...read.diary, notes: read.diary.notes.map((note) => `${basename(path)}: ${note}`) };
 }
