@@ -1,7 +1,7 @@
 // What is known of the days that are run, in place of a schedule or a rule: heat and water measured, fires written down,
-// people counted, a zone's air held as it was, openings as they stood. Where a value is NaN nothing is known and the schedule or rule
-// decides. A run without any pays nothing: an hour's known amounts are written over the hour's own place in the tables
-// of schedules, which every load writes anew, and positions of openings are asked for only where there are events.
+// people counted, a zone's air held as it was, openings as they stood. Where a value is NaN nothing is known and the schedule
+// or rule decides. A run without any pays nothing: an hour's known amounts are written over the hour's own place in the
+// tables of schedules, which every load writes anew, and positions of openings are asked for only where there are events.
 
 import type { Model, Schedule, Zone } from '../model/model.ts';
 import { always } from '../model/schedule.ts';
@@ -71,6 +71,7 @@ export interface GivenHeat {
   readonly woodKg: Float64Array;
 }
 
+/** Nothing known of any heater, with room for so many zones. */
 export function blankGivenHeat(zones: number): GivenHeat {
   const unknown = () => new Float64Array(zones).fill(Number.NaN);
   return { watt: unknown(), woodKg: unknown() };
@@ -101,7 +102,7 @@ export function createGivenSeries(
   let heats: { zone: number; into: Float64Array; values: Float64Array }[] = [];
   let positions: readonly (readonly OpeningEvent[] | null)[] = [];
   /** air held in the hour, by zone [°C]; NaN where it is not */
-  const heldC = new Float64Array(Math.max(9, zonesMost)).fill(Number.NaN);
+  const heldC = new Float64Array(zonesMost).fill(Number.NaN);
   /** by opening: the event in force */
   const eventAt = new Int32Array(openShare.length);
 
@@ -233,6 +234,7 @@ export function createGivenSeries(
     /** whether any is known at all */
     any: () =>
       overwritten.length + held.length + heats.length > 0 || positions.some((events) => events !== null),
+    /** whether any zone's air is held, or heat given by a heater or a fire */
     holds: () => held.length + heats.length > 0,
     moves: () => positions.some((events) => events !== null),
   };

@@ -121,7 +121,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   const co2Ppm = new Float64Array(capacity.zones);
   const air: ZoneAir = { zoneC, radiantC, zoneRatio, zoneHumidity, co2Ppm, weather };
   const will = createWill(capacity.zones, air);
-  const openAsGiven = new Float64Array(Math.max(9, capacity.openings)).fill(Number.NaN);
+  const openAsGiven = new Float64Array(capacity.openings).fill(Number.NaN);
   const flows = createAirFlow(capacity, air, will, openAsGiven);
   const paneC = new Float64Array(capacity.panes);
   const moment = blankMoment();
@@ -145,7 +145,7 @@ function createEngine(capacity: EngineCapacity): Engine {
   /** what the network answers to the trial temperatures in zoneC [°C] */
   const answerC = new Float64Array(capacity.zones);
   const search = createTemperatureSearch(capacity, zoneC, answerC);
-  const givenHeat = blankGivenHeat(Math.max(9, capacity.zones));
+  const givenHeat = blankGivenHeat(capacity.zones);
   const heaters = createHeaters(capacity, stepper, will, air, givenHeat);
   const sums = createHourlySums(capacity, stepper, flows, moisture, gains, heaters.watt);
   const heatedOpen = createHeatedOpen(capacity, stepper, flows, will.rooms.isRoom, will.rooms.fireW);

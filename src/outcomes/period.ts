@@ -25,9 +25,15 @@ export interface PeriodOutcome {
 
 /** A column of the climate's rows, cut to those of a period; rows go on past the year's end. */
 function periodOf(column: Float64Array, firstRow: number, hours: number): Float64Array {
-  return Float64Array.from({ length: hours }, (_, hour) => column[rowOfHour(firstRow, hour)]!);
+  return new Float64Array(hours).map((_, hour) => column[rowOfHour(firstRow, hour)]!);
 }
 
+/**
+ * Every zone's hourly columns, cut to a period.
+ *
+ * @param firstRow of the period in the climate's rows, 0…8759
+ * @param hours of the period, 1…8760
+ */
 export function zonesOfPeriod(year: Year, firstRow: number, hours: number): ZonePeriod[] {
   return year.zones.map((zone) => {
     const columns = Object.entries(zone).filter(([, value]) => value instanceof Float64Array);
@@ -36,6 +42,12 @@ export function zonesOfPeriod(year: Year, firstRow: number, hours: number): Zone
   });
 }
 
+/**
+ * Plain figures of a period: means, highest and lowest of the air [°C], mean relative humidity [0…1], heat and cooling of all
+ * zones together [kWh].
+ *
+ * @param zones at least one
+ */
 export function summarisePeriod(zones: readonly ZonePeriod[], books: Books): PeriodOutcome {
   const mean = (column: Float64Array) => column.reduce((a, b) => a + b, 0) / column.length;
   const kWh = (key: 'heatingW' | 'coolingW') =>

@@ -46,10 +46,8 @@ interface Hand extends CoverHand {
 
 /** Covers with room for so many; load() before use. */
 export function createCovers(capacity: EngineCapacity, zoneC: Float64Array, radiantC: Float64Array): Covers {
-  // Longer than 64 bytes, as docs/fast-loop.md asks.
-  const places = Math.max(9, capacity.covers);
-  const drawn = new Float64Array(places);
-  const shading = new Float64Array(places);
+  const drawn = new Float64Array(capacity.covers);
+  const shading = new Float64Array(capacity.covers);
   const signs: CoverSigns = { sunW: 0, roomC: 0, takerC: Infinity, outdoorC: 0, windSpeed: 0, isDark: false };
   const at = blankMoment();
   let hands: readonly Hand[] = [];
@@ -155,8 +153,7 @@ function isMotor({ control, rule }: Hand['cover']): boolean {
 /** Sun that meets a window, by what passes its bare glass over what would at normal incidence [W/m²]. */
 function sunThrough(light: PaneLight, { glass, dirt }: Layout['panes'][number]['pane']): Float64Array {
   const normal = atCosine(opticsOf(glass).transmittance, 1) * dirt;
-  return Float64Array.from(
-    { length: HOURS },
+  return new Float64Array(HOURS).map(
     (_, hour) => (light.beamFloorW[hour]! + light.beamBackW[hour]! + light.diffuseW[hour]!) / normal,
   );
 }
