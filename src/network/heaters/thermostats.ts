@@ -11,7 +11,7 @@ import type { Stepper } from '../solver/stepper-interface.ts';
 
 /** Air as it was measured. */
 export interface HeldAir {
-  /** any zone's, in this run */
+  /** in this run any zone's air is held, or heat of its heater given */
   holds(): boolean;
   /** by zone, NaN where it is not known [°C] */
   readonly heldC: Float64Array;
@@ -87,17 +87,10 @@ export function createThermostats(
     const count = zones.length;
     for (let z = 0; z < count; z++) {
       const hub = airHub(z, count);
-      const isHeld = !Number.isNaN(heldC[z]!);
       const givenW = own[z] === 1 ? Number.NaN : heat.watt[z]!;
-      if (!isHeld && !Number.isNaN(givenW)) {
-        hold(hub, OUT_OF_REACH_C, Infinity, givenW, 0);
-        stepper.holdRamps[hub] = 0;
-        continue;
-      }
-      if (!isHeld && zones[z]!.thermostat !== null) continue;
-      if (isHeld) hold(hub, heldC[z]!, heldC[z]!, HOLDING_W, -HOLDING_W);
-      else hold(hub, -Infinity, Infinity, 0, 0);
-      stepper.holdRamps[hub] = 0;
+      if (!Number.isNaN(heldC[z]!)) hold(hub, heldC[z]!, heldC[z]!, HOLDING_W, -HOLDING_W);
+      else if (!Number.isNaN(givenW)) hold(hub, OUT_OF_REACH_C, Infinity, givenW, 0);
+      else if (zones[z]!.thermostat === null) hold(hub, -Infinity, Infinity, 0, 0);
     }
   }
 
@@ -106,6 +99,7 @@ export function createThermostats(
     stepper.holdHighC[hub] = highC;
     stepper.holdMaxW[hub] = mostW;
     stepper.holdMinW[hub] = leastW;
+    stepper.holdRamps[hub] = 0;
   }
 
   return { load, set, holdGiven };
