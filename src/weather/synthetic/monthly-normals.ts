@@ -25,16 +25,17 @@ export function yearFromNormals(normals: MonthlyNormals): ReadResult {
   const utcOffsetH = normals.utcOffsetH ?? Math.round(longitudeDeg / 15);
   const site: Site = { name, latitudeDeg, longitudeDeg, elevationM, utcOffsetH };
   const monthYears = new Array<number>(12).fill(SUN_YEAR);
-  const above = dailyAbove(site, monthYears);
+  const above = extraterrestrialRadiation(site, monthYears);
+  const dailyAbove = dailyOfMonths(above);
   const dailyGlobal =
     normals.dailyGlobalKWh?.map((kWh) => kWh * 1000) ??
     normals.sunshineHours!.map((hours, month) =>
-      globalFromSunshine(hours, latitudeDeg, month, above[month]!),
+      globalFromSunshine(hours, latitudeDeg, month, dailyAbove[month]!),
     );
-  const dark = clearnessFaults(dailyGlobal, above, normals.dailyGlobalKWh === undefined);
+  const dark = clearnessFaults(dailyGlobal, dailyAbove, normals.dailyGlobalKWh === undefined);
   if (dark.length > 0) return { ok: false, faults: dark };
   const random = randomNumbers(normals.seed ?? 1);
-  const sun = syntheticRadiation(site, monthYears, dailyGlobal, random);
+  const sun = syntheticRadiation(site, above, dailyGlobal, random);
   const dryBulbC = syntheticDryBulb(site, normals, sun, random);
   const dewPointC = syntheticDewPoint(
     dryBulbC,
@@ -94,9 +95,8 @@ export function globalFromSunshine(hours: number, latitudeDeg: number, month: nu
   return longest < 0.5 ? 0.25 * above : (0.25 + 0.5 * Math.min(hours / longest, 1)) * above;
 }
 
-/** Daily radiation above the air, mean of each month [Wh/m²]. */
-function dailyAbove(site: Site, monthYears: readonly number[]): number[] {
-  const above = extraterrestrialRadiation(site, monthYears);
+/** Daily sums of hourly radiation [W/m²], mean of each month [Wh/m²]. */
+function dailyOfMonths(above: Float64Array): number[] {
   return MONTH_START_HOUR.slice(0, 12).map((from, month) => {
     const to = MONTH_START_HOUR[month + 1]!;
     return (above.subarray(from, to).reduce((a, b) => a + b, 0) * 24) / (to - from);

@@ -26,15 +26,15 @@ export interface SyntheticRadiation {
 /**
  * Make the year's sunlight.
  *
+ * @param above radiation above the air by hour, from extraterrestrialRadiation [W/m²]
  * @param dailyGlobal mean daily global radiation of each month [Wh/m²]
  */
 export function syntheticRadiation(
   site: Site,
-  monthYears: readonly number[],
+  above: Float64Array,
   dailyGlobal: readonly number[],
   random: RandomNumbers,
 ): SyntheticRadiation {
-  const above = extraterrestrialRadiation(site, monthYears);
   const daily = Float64Array.from({ length: 365 }, (_, day) => sum(above, day * 24, day * 24 + 24));
   const dayOrder = autoregressive(random, 365, DAY_PERSISTENCE);
   const noise = autoregressive(random, HOURS, 0);
