@@ -22,7 +22,7 @@ const CEILING_M = 0.013;
 const WALL_ABSORPTANCE = 0.6;
 const ROOF_ABSORPTANCE = 0.7;
 
-/** A layer of a catalogue material; water stirs itself. */
+/** A layer of a catalogue material, so thick [m]; water stirs itself. */
 export function layerOf(materialId: string, thicknessM: number): Layer {
   const { name, conductivity, density, specificHeat } = materialById(materialId);
   const layer = { name, thicknessM, conductivity, density, specificHeat };
@@ -35,12 +35,12 @@ export function insulationOf(resistance: number, materialId: string = INSULATION
   return [layerOf(materialId, resistance * materialById(materialId).conductivity)];
 }
 
-/** Outside to inside: skin, insulation, inner leaf. */
+/** Outside to inside: skin, insulation of a resistance [m²K/W], inner leaf so thick [m]. */
 export function wallLayers(resistance: number, liningId: string, liningM: number): Layer[] {
   return [layerOf(SKIN, SKIN_M), ...insulationOf(resistance), layerOf(liningId, liningM)];
 }
 
-/** Outside to inside: boards, insulation, ceiling lining. */
+/** Outside to inside: boards, insulation of a resistance [m²K/W], ceiling lining. */
 export function roofLayers(resistance: number): Layer[] {
   return [layerOf(DECK, DECK_M), ...insulationOf(resistance), layerOf(CEILING, CEILING_M)];
 }
@@ -60,7 +60,7 @@ export function resistanceOf(layers: readonly Layer[]): number {
   return layers.reduce((sum, layer) => sum + (layer.mixed ? 0 : layer.thicknessM / layer.conductivity), 0);
 }
 
-/** Face of a zone in a catalogue material. */
+/** Face of a zone in a catalogue material; its tilt is 0 for a floor, 90 upright, 180 for a ceiling [°]. */
 export function faceIn(
   zone: string,
   materialId: string,

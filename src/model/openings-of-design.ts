@@ -88,7 +88,7 @@ function houseWindows(design: Design): VentOpening | null {
   return windowsOf(design, design.vents.houseM2);
 }
 
-/** Windows of so much to open, in the house; null for none. */
+/** Windows of so much to open [m²], in the house; null for none. */
 export function windowsOf(design: Design, houseM2: number): VentOpening | null {
   if (houseM2 <= LEAST_AREA_M2) return null;
   const airing = roomAiring(design);

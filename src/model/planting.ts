@@ -28,7 +28,7 @@ export function bedM2In(design: Design, place: 'house' | 'sunspace', mostM2: num
   return place === home && bedM2 > LEAST_AREA_M2 ? bedM2 : 0;
 }
 
-/** Planting there. */
+/** Planting of the bed there, on at most so much floor [m²]; null where there is none. */
 export function plantingIn(design: Design, place: 'house' | 'sunspace', mostM2: number): Planting | null {
   const bedM2 = bedM2In(design, place, mostM2);
   if (bedM2 === 0) return null;

@@ -62,7 +62,7 @@ function heaterIn(
   return { ...whole, heatCapacityW: (whole.heatCapacityW * floorM2) / heatedM2 };
 }
 
-/** The room whose front has most wall on the ground; a planted bed stands there where there is no sunspace. */
+/** Place in the plan of the room whose front has most wall on the ground; a planted bed stands there where there is no sunspace. */
 export function gardenRoom({ rooms }: RoomPlan): number {
   const front = rooms.map(({ room, wallM2 }) => (room.storey === 0 ? wallM2.equator : -1));
   return front.indexOf(Math.max(...front));

@@ -9,6 +9,7 @@ const WRITTEN = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ](\d{1,2}):(\d{2}))?$/;
 /**
  * Moment of a date in local standard time.
  *
+ * @param utcOffsetH of that time minus UTC [h]
  * @returns ms since 1970 UTC; NaN for what is no date
  */
 export function momentOfDate(text: string, utcOffsetH: number): number {
@@ -29,7 +30,7 @@ export function momentOfDate(text: string, utcOffsetH: number): number {
   return isReal ? local - utcOffsetH * HOUR_MS : Number.NaN;
 }
 
-/** "2021-03-14 05:30" of a moment, local standard time. */
+/** "2021-03-14 05:30" of a moment [ms since 1970 UTC], in local standard time, so many hours from UTC. */
 export function dateOfMoment(ms: number, utcOffsetH: number): string {
   return new Date(ms + utcOffsetH * HOUR_MS).toISOString().slice(0, 16).replace('T', ' ');
 }
