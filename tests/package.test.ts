@@ -17,9 +17,10 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { batchCommand } from '../src/cli/batch.ts';
-import { type Design, EXAMPLES, type Outcome, readBundle, runYear } from '../src/daystone.ts';
+import { type Design, EXAMPLES, type Outcome, runYear } from '../src/daystone.ts';
 import { answersById, BATCH_LINES } from './cli/batch-lines.ts';
 import { runCommand } from './cli/run-command.ts';
+import { bundledYear } from './weather/bundled-climates.ts';
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
@@ -49,9 +50,7 @@ function run(command: string, words: readonly string[], cwd: string, input = '')
 const example = (id: string) => EXAMPLES.find((entry) => entry.id === id)!.design;
 
 function outcomeOf(design: Design): Outcome {
-  const site = readBundle(readFileSync(join(ROOT, 'climates', `${design.climate}.txt`), 'utf8'));
-  if (!site.ok) throw new Error('the climate of the example does not read');
-  return runYear(design, site.year).outcome;
+  return runYear(design, bundledYear(design.climate)).outcome;
 }
 
 const modestHere = outcomeOf(example('modest'));

@@ -5,9 +5,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { asFoundCommand } from '../../src/cli/as-found.ts';
-import { readBundle } from '../../src/daystone.ts';
 import { TWIN_CASES } from '../matching/twin-cases.ts';
 import { twinOf } from '../matching/twin-records.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 import { faultsOf, outputOf } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'daystone-as-found-'));
@@ -21,9 +21,11 @@ const [weather, room, stray, diary, heat] = [
 const HOUR = 3_600_000;
 
 beforeAll(() => {
-  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-  if (!read.ok) throw new Error('the climate does not read');
-  const { record } = twinOf(TWIN_CASES['winter, stove, its heat written down, shut, air']![0], read.year, 7);
+  const { record } = twinOf(
+    TWIN_CASES['winter, stove, its heat written down, shut, air']![0],
+    bundledYear('denver'),
+    7,
+  );
   const { year, firstRow, startMs, hours } = record.weather;
   const wall = (ms: number) =>
     new Date(ms + year.site.utcOffsetH * HOUR).toISOString().slice(0, 16).replace('T', ' ');

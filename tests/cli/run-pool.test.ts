@@ -1,26 +1,21 @@
 // The pool with real worker threads and real years: the same results as in place, nothing lost when a thread is
 // killed, nothing left when stopped.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { startSimulation } from '../../src/cli/run-pool.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { RunJob } from '../../src/questions/run-job.ts';
 import { createPlainRunner } from '../../src/questions/runner.ts';
 import { withGlassM2 } from '../../src/questions/variation.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { RunPool } from '../../workers/run-pool.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
 const JOBS: readonly RunJob[] = [2, 5, 8, 11, 14, 17].map((glassM2) => ({
   id: `${glassM2}`,
   label: `${glassM2} m²`,
   design: withGlassM2(EXAMPLES[2]!.design, glassM2),
   at: { glassM2 },
 }));
-const inPlace = createPlainRunner(prepareClimate(bundle.year)).run(JOBS);
+const inPlace = createPlainRunner(bundledClimate('denver')).run(JOBS);
 
 // A thread takes as long to start as several years to run, so one pool does for all; as createThreadPool makes it, with the
 // ends of its threads in hand.
@@ -34,7 +29,7 @@ const pool = new RunPool({
     return thread;
   },
 });
-pool.keepClimate('denver', bundle.year);
+pool.keepClimate('denver', bundledYear('denver'));
 afterAll(() => pool.close());
 
 test('two threads give what one thread in place gives', async () => {

@@ -6,14 +6,15 @@ import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { climateCommand } from '../../src/cli/climate.ts';
 import { yearsCommand } from '../../src/cli/years.ts';
-import { EXAMPLES, readBundle, runYear } from '../../src/daystone.ts';
+import { EXAMPLES, runYear } from '../../src/daystone.ts';
 import { drawnOf, howSureOf, howSureSentences, rangeOf } from '../../src/questions/how-sure.ts';
 import { createPlainRunner } from '../../src/questions/runner.ts';
 import { METRIC_WORDS } from '../../src/questions/words.ts';
 import { actualYearOf } from '../../src/weather/actual-year.ts';
 import { preparedOnce } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 import { madeFrom } from '../weather/synthetic/made-from-real.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
+import { climateText } from '../weather/weather-files.ts';
 import { faultsOf, outputOf } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'daystone-years-'));
@@ -41,7 +42,7 @@ test('a file of one calendar year is named as such, hotter or colder by what it 
     return Number(size ?? 0) * (side === 'colder' ? -1 : 1);
   };
   expect((await kelvin(hot)) - (await kelvin(usual))).toBeCloseTo(3, 0);
-  expect(actualYearOf(yearOf(readBundle(climateText('denver'))))).toBeNull();
+  expect(actualYearOf(bundledYear('denver'))).toBeNull();
 });
 
 test('several actual years run as a set, each by its year, with how many stay within', async () => {
@@ -59,7 +60,7 @@ test('several actual years run as a set, each by its year, with how many stay wi
 
 test('a made year shows its spread over draws, the same each time, a real one none', async () => {
   const { design } = EXAMPLES.find(({ id }) => id === 'modest')!;
-  const real = yearOf(readBundle(climateText('denver')));
+  const real = bundledYear('denver');
   const made = preparedOnce(madeFrom(real));
   const sure = await howSureOf(design, createPlainRunner(made), true);
   const drawn = drawnOf(sure);

@@ -1,8 +1,6 @@
 // Whether an answer keeps its promises: every changed house that it proposes, saved as a file and run anew in its own climate,
 // gives the figures that the answer has for it, and tables and curves say those very figures. This holds our own code to
 // itself, so it is no outside check of the physics.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { runYear } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
 import { parseDesign } from '../../src/design/schema.ts';
@@ -13,21 +11,14 @@ import { FIGURE_NAMES, type FigureKey, type Figures, figuresOf } from '../../src
 import type { Answer, Basis, Question } from '../../src/questions/question.ts';
 import type { RunResult } from '../../src/questions/run-job.ts';
 import { createPlainRunner, type Runner } from '../../src/questions/runner.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 
 const KEYS = Object.keys(FIGURE_NAMES) as FigureKey[];
-const prepared = new Map<string, PreparedClimate>();
 
 /** A bundled climate by its id. */
 export function climateById(id: string): PreparedClimate {
-  const known = prepared.get(id);
-  if (known !== undefined) return known;
-  const read = readBundle(readFileSync(join(import.meta.dirname, `../../climates/${id}.txt`), 'utf8'));
-  if (!read.ok) throw new Error(`climates/${id}.txt does not read`);
-  const made = prepareClimate(read.year);
-  prepared.set(id, made);
-  return made;
+  return bundledClimate(id);
 }
 
 const runners = new Map<string, Runner>();

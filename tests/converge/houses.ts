@@ -1,17 +1,9 @@
 // The houses whose years are held against finer ones and longer starts: the three examples and a heavy one, each with
 // whoever moves its vents; and the climates they stand in.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import {
-  type Design,
-  EXAMPLES,
-  type PreparedClimate,
-  prepareClimate,
-  readBundle,
-  runYear,
-} from '../../src/daystone.ts';
+import { type Design, EXAMPLES, type PreparedClimate, runYear } from '../../src/daystone.ts';
 import type { Habit } from '../../src/design/design.ts';
 import type { SimulateOptions } from '../../src/network/simulate.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 
 export const PLACES = ['madrid', 'denver', 'burlington', 'anchorage', 'santa-fe', 'southern-chile'];
 const JANUARY_H = 744;
@@ -42,9 +34,7 @@ export function housesWith(habit: Habit): readonly (readonly [string, Design])[]
 
 /** A bundled climate. */
 export function climateAt(place: string): PreparedClimate {
-  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates', `${place}.txt`), 'utf8'));
-  if (!read.ok) throw new Error(`climates/${place}.txt does not read`);
-  return prepareClimate(read.year);
+  return bundledClimate(place);
 }
 
 export interface Measured {

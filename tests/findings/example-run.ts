@@ -1,11 +1,9 @@
 // The bundled examples run for real in their bundled climates, each once for all who ask; nobody changes what they get.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { runYear } from '../../src/daystone.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import type { Run } from '../../src/findings/context.ts';
 import type { Finding } from '../../src/outcomes/outcome.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 
 export interface ExampleRun {
   readonly run: Run;
@@ -25,9 +23,6 @@ function freshRun(id: string, climateId?: string): ExampleRun {
   const example = EXAMPLES.find((entry) => entry.id === id);
   if (example === undefined) throw new RangeError(`id is '${id}'; allowed: an example's`);
   const { design } = example;
-  const path = join(import.meta.dirname, '../../climates', `${climateId ?? design.climate}.txt`);
-  const read = readBundle(readFileSync(path, 'utf8'));
-  if (!read.ok) throw new Error(`${path} cannot be read`);
-  const { climate, year, outcome } = runYear(design, read.year);
+  const { climate, year, outcome } = runYear(design, bundledYear(climateId ?? design.climate));
   return { run: { design, climate, year, outcome }, findings: outcome.findings };
 }

@@ -1,9 +1,7 @@
 // A match kept as a design: it passes the schema, its numbers are the found ones within their limits, what has no number
 // acts from the block, and a design without the block means what it meant.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { EXAMPLES, readBundle, runYear } from '../../src/daystone.ts';
+import { EXAMPLES, runYear } from '../../src/daystone.ts';
 import { parseDesign } from '../../src/design/schema.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
 import { keptDesign } from '../../src/matching/kept-design.ts';
@@ -11,6 +9,7 @@ import type { FoundUnknown, Match } from '../../src/matching/match.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { inputsOf } from '../../src/report/inputs.ts';
 import { NORTH, WAVE } from '../model/sites.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 
 const { design } = EXAMPLES.find(({ id }) => id === 'modest')!;
 const found = (id: FoundUnknown['id'], value: number, learnt = true): FoundUnknown => ({
@@ -65,10 +64,8 @@ test('a value that no house has is refused by name', () => {
 });
 
 test('the report lists what was found, and a year runs on it: less sun, fewer hours too hot', () => {
-  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-  if (!read.ok) throw new Error('the climate does not read');
   expect(JSON.stringify(inputsOf(kept, wordingOf('metric')))).toContain('Sun let in');
-  const hot = (of: typeof design) => runYear(of, read.year).figures.zones.house.overheatedHours;
+  const hot = (of: typeof design) => runYear(of, bundledYear('denver')).figures.zones.house.overheatedHours;
   const sunny = { ...match, unknowns: [found('sun', 0.7)], values: { sun: 0.7 } };
   expect(hot(keptDesign(design, sunny, days))).toBeLessThan(hot(design));
 });

@@ -1,9 +1,6 @@
 // A match of a house to its record: least squares against the closed form, a twin whose truth comes back, and what must
 // show when something is wrong. Many draws of every case: `npm run twins`.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readBundle } from '../../src/daystone.ts';
 import type { UnknownId } from '../../src/design/as-found.ts';
 import {
   type HouseRecord,
@@ -28,12 +25,11 @@ import {
 import { modelWith, type UnknownValues, valueAt } from '../../src/model/unknowns.ts';
 import { autoregressive, randomNumbers } from '../../src/weather/synthetic/random-numbers.ts';
 import { smallHouse } from '../network/small-house.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 import { TWIN_CASES } from './twin-cases.ts';
 import { plainMatchRunner, twinOf } from './twin-records.ts';
 
-const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-if (!read.ok) throw new Error('the climate does not read');
-const typical = read.year;
+const typical = bundledYear('denver');
 const matchOf = (name: string, seed: number): Promise<Match> => {
   const [made, windows] = TWIN_CASES[name]!;
   const { record } = twinOf(made, typical, seed);

@@ -5,14 +5,12 @@ import type { Stove } from '../../src/model/model.ts';
 import type { RowSeries } from '../../src/network/given-series.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../src/weather/typical-year.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 import { always } from './always.ts';
 import { smallHouse } from './small-house.ts';
 
-const climate = prepareClimate(yearOf(readBundle(climateText('santa-fe'))));
+const climate = bundledClimate('santa-fe');
 const unknown = () => new Float64Array(HOURS).fill(Number.NaN);
 const fortnight = { firstRow: 24 * 20, hours: 24 * 14 };
 const inFortnight = (column: Float64Array) =>

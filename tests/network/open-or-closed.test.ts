@@ -1,21 +1,16 @@
 // The same glass, plants and climate with the sunspace open to the rooms, closed off by a wall whose door obeys its
 // rule, and closed off with the door always shut: what it does to damp, mould and back-up heat in a cool climate.
 // Direction only: common practice, no source.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/burlington.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/burlington.txt does not read');
-const { year } = bundle;
-const climate = prepareClimate(year);
+const year = bundledYear('burlington');
+const climate = bundledClimate('burlington');
 const planted = EXAMPLES.find(({ id }) => id === 'closed')!.design;
 const base: Design = { ...planted, plants: { bedM2: 12, leafAreaIndex: 3, soil: 'bare' } };
 

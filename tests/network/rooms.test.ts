@@ -1,20 +1,15 @@
 // Rooms against the house they divide and against houses run alone, over years of Denver.
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
-import { prepareClimate } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
 import { withRooms } from '../../src/design/room-rules.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import type { Element, Model, Opening } from '../../src/model/model.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { alikeRooms, fourRooms } from '../design/divided.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 
-const bundle = readBundle(readFileSync(resolve(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
-const climate = prepareClimate(bundle.year);
+const climate = bundledClimate('denver');
 
 const modelFor = (design: Design): Model => modelOf(design, climate.year.site, climate.ground);
 /** The same for all, since an hour has more steps while a window of any room moves. */

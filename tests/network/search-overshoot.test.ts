@@ -1,17 +1,14 @@
 // A search for temperatures that overshoots, in the long steps before a year's start of a divided house, stays where air can
 // be, and the run with it.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { EXAMPLES, readBundle, runPeriod } from '../../src/daystone.ts';
+import { EXAMPLES, runPeriod } from '../../src/daystone.ts';
 import { modelWith } from '../../src/model/unknowns.ts';
 import { weatherOf } from '../matching/twin-records.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 
 test('no temperature is lost on the way to one', () => {
-  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-  if (!read.ok) throw new Error('the climate does not read');
   const { design } = EXAMPLES.find(({ id }) => id === 'divided')!;
-  const weather = weatherOf(read.year, '2021-01-15', 14);
+  const weather = weatherOf(bundledYear('denver'), '2021-01-15', 14);
   const values = {
     airtightness: 1.195221399744126,
     sun: 0.8064700076624771,

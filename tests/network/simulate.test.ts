@@ -6,15 +6,14 @@ import type { Model } from '../../src/model/model.ts';
 import { USUAL_CAPACITY } from '../../src/network/layout/engine-capacity.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { Year } from '../../src/network/year.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, type TypicalYear } from '../../src/weather/typical-year.ts';
 import { madeClimate } from '../outcomes/made-climate.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 import { smallHouse } from './small-house.ts';
 
-const north = yearOf(readBundle(climateText('santa-fe')));
-const climate = prepareClimate(north);
+const north = bundledYear('santa-fe');
+const climate = bundledClimate('santa-fe');
 const dark = prepareClimate({
   ...north,
   globalHorizontal: new Float64Array(HOURS),

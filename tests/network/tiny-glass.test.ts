@@ -1,16 +1,11 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
-const { site } = bundle.year;
-const climate = prepareClimate(bundle.year);
+const { site } = bundledYear('denver');
+const climate = bundledClimate('denver');
 
 test.each([0, 1e-9, 1e-4, 1e-2, 0.05])(
   '%d m² of glass under an overhang runs, and lets in no more light than falls on it',

@@ -1,6 +1,4 @@
 // One year of a divided house with its doors shut: what is told of each room, of the worst, and of the house as a whole.
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { hourlyFile, runYear } from '../../src/daystone.ts';
 import { wordingOf } from '../../src/findings/wording.ts';
@@ -8,14 +6,11 @@ import { heatByMonth, moistureByMonth, withRoomsApart } from '../../src/outcomes
 import { judgedHouse } from '../../src/outcomes/judged-house.ts';
 import { figuresOf } from '../../src/questions/figures.ts';
 import { verdictOf } from '../../src/report/verdict.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { fourRooms } from '../design/divided.ts';
-
-const bundle = readBundle(readFileSync(resolve(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
+import { bundledYear } from '../weather/bundled-climates.ts';
 
 const design = fourRooms({ door: 'shut' });
-const { year, outcome, climate } = runYear(design, bundle.year);
+const { year, outcome, climate } = runYear(design, bundledYear('denver'));
 const rooms = outcome.rooms!;
 const coldest = rooms.reduce((worst, room) =>
   room.lived.underheatedHours > worst.lived.underheatedHours ? room : worst,

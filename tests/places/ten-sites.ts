@@ -3,10 +3,8 @@
 import { placeFiles } from '../../src/cli/place-data.ts';
 import { lookedUp } from '../../src/places/looked-up.ts';
 import { MONTH_DAYS } from '../../src/weather/assembly/calendar-hour.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { summariseClimate } from '../../src/weather/prepared/climate-summary.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 
 export const TEN_SITES = [
   'denver',
@@ -39,8 +37,8 @@ export interface SiteDifferences {
 
 export async function differencesAt(id: string): Promise<SiteDifferences> {
   const files = await placeFiles();
-  const real = yearOf(readBundle(climateText(id)));
-  const { months } = summariseClimate(prepareClimate(real));
+  const real = bundledYear(id);
+  const { months } = summariseClimate(bundledClimate(id));
   const place = { ...real.site, region: '', country: '', countryCode: '' };
   const { normals, stations } = lookedUp(place, null, files, files.table);
   const difference = (

@@ -6,10 +6,9 @@ import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 import { madeFrom, NORMALS_SITES } from '../weather/synthetic/made-from-real.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
 import { compareOwn } from './ledger.ts';
 
 /** Heating: a share of the real figure plus a floor for houses that need little. Hours: a share, or a floor for few. */
@@ -48,8 +47,8 @@ const offBy: number[] = [];
 describe.each(NORMALS_SITES)('%s', (id) => {
   let climates: { readonly real: PreparedClimate; readonly made: PreparedClimate };
   beforeAll(() => {
-    const year = yearOf(readBundle(climateText(id)));
-    climates = { real: prepareClimate(year), made: prepareClimate(madeFrom(year)) };
+    const year = bundledYear(id);
+    climates = { real: bundledClimate(id), made: prepareClimate(madeFrom(year)) };
   });
   test.each(EXAMPLES.filter(({ design }) => design.rooms === undefined).map(({ id }) => id))(
     '%s',

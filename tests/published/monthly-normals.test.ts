@@ -1,12 +1,11 @@
 // Real against made: the monthly normals of six real typical years (none used in fitting the method) are fed back in
 // and the made year is compared with the real one. The allowed differences are the method's stated errors.
 import { describe, expect, test } from 'vitest';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { type ClimateSummary, summariseClimate } from '../../src/weather/prepared/climate-summary.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 import { madeFrom, NORMALS_SITES } from '../weather/synthetic/made-from-real.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
 import { compareOwn } from './ledger.ts';
 
 /** Stated errors of the made year, with their reason. */
@@ -59,9 +58,9 @@ test('there are six sites', () => {
 
 describe.each(NORMALS_SITES)('%s', (id) => {
   test('the made year is within the stated errors of the real one', () => {
-    const real = yearOf(readBundle(climateText(id)));
+    const real = bundledYear(id);
     const asMade = madeFrom(real);
-    const seen = summariseClimate(prepareClimate(real));
+    const seen = summariseClimate(bundledClimate(id));
     const made = summariseClimate(prepareClimate(asMade));
     const row = (
       quantity: string,

@@ -1,7 +1,5 @@
 // The three examples behave as the trade expects, in their own climate: common practice, no source. What is
 // asserted is direction and size, never this program's own figures.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
@@ -9,14 +7,11 @@ import { modelOf } from '../../src/model/from-design.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import type { OutcomeFigures } from '../../src/outcomes/outcome.ts';
 import { summarise } from '../../src/outcomes/summarise.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 import { check } from './ledger.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
-const { year } = bundle;
-const climate = prepareClimate(year);
+const year = bundledYear('denver');
+const climate = bundledClimate('denver');
 const exampleOf = (id: string) => EXAMPLES.find((example) => example.id === id)!.design;
 
 function outcomeOf(design: Design): OutcomeFigures {

@@ -4,8 +4,6 @@
 // Comfortable is taken as the default limit of the questions, at most 3 % of hours above 26 °C (CIBSE TM59). Practice
 // names no limit, no summer and no hand at the windows, so up to twice the limit, and down to half of it, is a note and
 // not a failure.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
@@ -14,8 +12,7 @@ import type { ZoneOutcome } from '../../src/outcomes/outcome.ts';
 import { usefulThicknessOf } from '../../src/questions/how-much-mass.ts';
 import { createJobRunner } from '../../src/questions/run-job.ts';
 import { varied, withGlassM2 } from '../../src/questions/variation.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 import { check } from './ledger.ts';
 
 const LIMIT = criterionOfChoice('tm59-3-percent', 26, 40).hours;
@@ -25,10 +22,7 @@ const COLD_AND_SUNNY = ['alamosa', 'santa-fe', 'helena', 'denver'] as const;
 const ORDINARY = EXAMPLES[2]!.design;
 
 function runnerIn(climate: string): (design: Design) => ZoneOutcome {
-  const path = join(import.meta.dirname, '../../climates', `${climate}.txt`);
-  const bundle = readBundle(readFileSync(path, 'utf8'));
-  if (!bundle.ok) throw new Error(`${path} does not read`);
-  const runJob = createJobRunner(prepareClimate(bundle.year));
+  const runJob = createJobRunner(bundledClimate(climate));
   return (design) => runJob({ id: '', label: '', design, at: {} }).outcome.zones.house;
 }
 

@@ -1,14 +1,11 @@
 // What people who heat with wood say, against the whole model: common practice, no source. A light stove in a light house
 // swings it by more than a masonry heater swings a heavy one; a stove lit at noon in March overheats a sunny room.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { runYear } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { type StoveSource, USUAL_STOVE } from '../../src/design/heat-source.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 import { check } from './ledger.ts';
 
 const [LEANING, , MODEST] = EXAMPLES.map(({ design }) => design) as [Design, Design, Design];
@@ -26,12 +23,6 @@ const PRACTICE = { source: 'Wood heaters’ practice', mark: 'practice', kind: '
 const HOURS_A_DAY = 24;
 const MARCH = { from: 59 * HOURS_A_DAY, until: 90 * HOURS_A_DAY };
 
-function climateOf(id: string) {
-  const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates', `${id}.txt`), 'utf8'));
-  if (!bundle.ok) throw new Error(`${id} does not read`);
-  return prepareClimate(bundle.year);
-}
-
 const stove = (design: Design, capacityKW: number, source: Partial<StoveSource> = {}): Design => ({
   ...design,
   heating: { ...design.heating, capacityKW, source: { ...USUAL_STOVE, ...source } },
@@ -48,7 +39,7 @@ function winterSwing(airC: Float64Array): number {
 }
 
 test('on a grey coast a light stove swings a light house by more than a masonry heater a heavy one', () => {
-  const climate = climateOf('quillayute');
+  const climate = bundledClimate('quillayute');
   const swing = (design: Design) => winterSwing(runYear(design, climate).year.zones[0]!.airC);
   const light = swing(stove(LIGHT, 6));
   const heavy = swing(stove(HEAVY, 2, { stove: 'masonry' }));
@@ -65,7 +56,7 @@ test('on a grey coast a light stove swings a light house by more than a masonry 
 });
 
 test('lit at noon a stove overheats a sunny room in March, more than with as much wood in the morning', () => {
-  const climate = climateOf('denver');
+  const climate = bundledClimate('denver');
   const hot = (source: Partial<StoveSource>) => {
     const { operativeC } = runYear(stove(LEANING, 6, source), climate).year.zones[0]!;
     const over = operativeC.subarray(MARCH.from, MARCH.until).map((celsius) => Math.max(0, celsius - 26));

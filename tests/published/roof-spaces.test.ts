@@ -9,9 +9,9 @@ import { gunzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLES, recordOf, runPeriod } from '../../src/daystone.ts';
 import { dewPointFromHumidity } from '../../src/weather/assembly/humidity.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { momentOfDate } from '../../src/weather/moments.ts';
 import type { Site } from '../../src/weather/typical-year.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
 import { check } from './ledger.ts';
 import { roofSpace } from './roof-space.ts';
 
@@ -23,11 +23,8 @@ const [head, ...rows] = text
   .trim()
   .split('\n')
   .map((line) => line.split(','));
-const typicalText = readFileSync(join(import.meta.dirname, '../../climates/anchorage.txt'), 'utf8');
 /** Of the same latitude; only for the days before the record, which its four weeks before the first day outweigh. */
-const far = readBundle(typicalText);
-if (!far.ok) throw new Error('the bundled climate does not read');
-const typical = far.year;
+const typical = bundledYear('anchorage');
 
 interface House {
   readonly id: string;

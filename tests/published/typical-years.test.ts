@@ -4,11 +4,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { clearDayMinute, closureMinute, cosZenithAt } from '../../src/weather/assembly/radiation-timing.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import { summariseClimate } from '../../src/weather/prepared/climate-summary.ts';
 import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { HOURS, MONTH_START_HOUR, type TypicalYear } from '../../src/weather/typical-year.ts';
-import { climateText, fileYear, yearOf } from '../weather/weather-files.ts';
+import { bundledYear } from '../weather/bundled-climates.ts';
+import { fileYear } from '../weather/weather-files.ts';
 import { check } from './ledger.ts';
 import { readTable, type TableRow } from './reference-table.ts';
 
@@ -127,7 +127,7 @@ describe.each(CASES)('%s', (file) => {
   let year: TypicalYear;
   beforeAll(async () => {
     const id = BUNDLED[file];
-    year = id === undefined ? await fileYear(file) : yearOf(readBundle(climateText(id)));
+    year = id === undefined ? await fileYear(file) : bundledYear(id);
   });
   const row = rowOf(file);
   const compare = (quantity: string, column: string, ours: number, allowed: number, unit: string) =>

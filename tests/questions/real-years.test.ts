@@ -1,7 +1,5 @@
 // Questions against brute force with real years: the limit of glass against a plain sweep, the ranking against
 // designs changed by hand and run on their own. Few years, since each takes a tenth of a second.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
@@ -16,14 +14,11 @@ import type { Question, Run } from '../../src/questions/question.ts';
 import { createPlainRunner } from '../../src/questions/runner.ts';
 import { withGlassAsArea } from '../../src/questions/variation.ts';
 import { effectsOf, ranked, whatMattersMost } from '../../src/questions/what-matters-most.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate, bundledYear } from '../weather/bundled-climates.ts';
 import { madeBasis } from './made-runner.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../climates/santa-fe.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/santa-fe.txt does not read');
-const climate = prepareClimate(bundle.year);
-const { site } = bundle.year;
+const climate = bundledClimate('santa-fe');
+const { site } = bundledYear('santa-fe');
 const runner = createPlainRunner(climate);
 const MODEST = withGlassAsArea(EXAMPLES[2]!.design);
 

@@ -12,15 +12,15 @@ import { coldestRow, coldSpellOf } from '../../src/questions/cold-spell.ts';
 import { doWithout } from '../../src/questions/do-without.ts';
 import { howBigAStove } from '../../src/questions/how-big-a-stove.ts';
 import { unknownsOf } from '../../src/questions/what-nobody-knows.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
-import { type PreparedClimate, prepareClimate } from '../../src/weather/prepared/prepared-climate.ts';
-import { climateText, yearOf } from '../weather/weather-files.ts';
+import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 import { madeBasis, madeResult, madeRunner, mainJobs, plausible, runnerOf } from './made-runner.ts';
 
 const [, , MODEST, DIVIDED] = EXAMPLES.map(({ design }) => design) as [Design, Design, Design, Design];
-const [climate, grey] = ['denver', 'quillayute'].map((id) =>
-  prepareClimate(yearOf(readBundle(climateText(id)))),
-) as [PreparedClimate, PreparedClimate];
+const [climate, grey] = ['denver', 'quillayute'].map((id) => bundledClimate(id)) as [
+  PreparedClimate,
+  PreparedClimate,
+];
 const heatedBy = (design: Design, source: NonNullable<Design['heating']['source']>): Design => ({
   ...design,
   heating: { ...design.heating, capacityKW: 3, source },

@@ -1,12 +1,10 @@
 // Fine scans of one number of a house: what is scanned, over which values, in which houses, places and hands. A scan in, its
 // years' figures out; scan-faults.ts judges them.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { type Design, EXAMPLES, prepareClimate, runYear } from '../../src/daystone.ts';
+import { type Design, EXAMPLES, runYear } from '../../src/daystone.ts';
 import type { Habit } from '../../src/design/design.ts';
-import { readBundle } from '../../src/weather/formats/bundle-form.ts';
 import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { MONTH_START_HOUR } from '../../src/weather/typical-year.ts';
+import { bundledClimate } from '../weather/bundled-climates.ts';
 
 export const HOUSES = ['modest', 'closed', 'leaning'] as const;
 export const PLACES = ['denver', 'burlington', 'madrid', 'quillayute'] as const;
@@ -181,15 +179,7 @@ export function runScan({ knob, house, place, habit }: Scan): ScanPoint[] {
   });
 }
 
-const climates = new Map<string, PreparedClimate>();
-
 /** A bundled climate, prepared once. */
 export function climateOf(id: string): PreparedClimate {
-  const known = climates.get(id);
-  if (known) return known;
-  const read = readBundle(readFileSync(join(import.meta.dirname, '../../climates', `${id}.txt`), 'utf8'));
-  if (!read.ok) throw new Error(`climates/${id}.txt does not read`);
-  const climate = prepareClimate(read.year);
-  climates.set(id, climate);
-  return climate;
+  return bundledClimate(id);
 }

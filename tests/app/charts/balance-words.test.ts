@@ -3,11 +3,9 @@ import { expect, test } from 'vitest';
 import { moistureSentence } from '../../../src/app/charts/balance-words.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import { moistureByMonth, waterTogether } from '../../../src/outcomes/balances.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { smallHouse } from '../../network/small-house.ts';
 import { madeYear, madeZone } from '../../outcomes/made-year.ts';
-import { climateText, yearOf } from '../../weather/weather-files.ts';
+import { bundledClimate } from '../../weather/bundled-climates.ts';
 
 const twelve = (kgADay: number) => Array<number>(12).fill((kgADay * 365) / 12);
 
@@ -26,7 +24,7 @@ test('rooms say what both give off and what came with the sunspace’s air, and 
 });
 
 test('a run books what the air carries between them: plants next door send water, no more than they give off', () => {
-  const climate = prepareClimate(yearOf(readBundle(climateText('santa-fe'))));
+  const climate = bundledClimate('santa-fe');
   const [planted, bare] = [true, false].map((has) =>
     waterTogether(simulate(smallHouse({ planted: has }), climate)),
   );

@@ -1,10 +1,9 @@
 // The newest answer as the page has it, made by the worker's own service without a thread: its panes are gone.
-import { readFileSync } from 'node:fs';
 import { EXAMPLES } from '../../../src/design/examples.ts';
-import { readWeather } from '../../../src/weather/reader.ts';
 import type { TypicalYear } from '../../../src/weather/typical-year.ts';
 import type { NumberedAnswer } from '../../../workers/bridge.ts';
 import { createSimulationService } from '../../../workers/service.ts';
+import { bundledYear } from '../../weather/bundled-climates.ts';
 
 export interface MadeAnswer {
   readonly answer: NumberedAnswer;
@@ -25,11 +24,9 @@ async function freshAnswer(id: string, units: 'metric' | 'us'): Promise<MadeAnsw
   const example = EXAMPLES.find((entry) => entry.id === id);
   if (!example) throw new RangeError(`example is '${id}'; allowed: one of the list`);
   const { design } = example;
-  const text = readFileSync(new URL(`../../../climates/${design.climate}.txt`, import.meta.url), 'utf8');
-  const read = await readWeather(text);
-  if (!read.ok) throw new Error('a bundled climate must read');
+  const climate = bundledYear(design.climate);
   const service = createSimulationService();
-  service.keepClimate(design.climate, read.year);
+  service.keepClimate(design.climate, climate);
   const job = { design, climateKey: design.climate, history: false, units };
-  return { answer: { ...service.run(design, design.climate, job), number: 1, job }, climate: read.year };
+  return { answer: { ...service.run(design, design.climate, job), number: 1, job }, climate };
 }

@@ -1,7 +1,5 @@
 // Fans for fresh air through whole runs of the modest example: when they run, what they give and take, and that nothing
 // leaps as their numbers are moved. Directions are common practice, no source.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../../src/design/design.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
@@ -10,13 +8,10 @@ import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
 import { ventilation } from '../../../src/outcomes/ventilation.ts';
 import { bypassShare, preheatRise, thawShare } from '../../../src/physics/heat-recovery.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
+import { bundledClimate, bundledYear } from '../../weather/bundled-climates.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
-const { site } = bundle.year;
-const denver = prepareClimate(bundle.year);
+const { site } = bundledYear('denver');
+const denver = bundledClimate('denver');
 const modest = EXAMPLES.find(({ id }) => id === 'modest')!.design;
 
 interface Fans {

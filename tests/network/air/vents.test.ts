@@ -1,7 +1,5 @@
 // Vents through whole runs: the rule of a sixth of the glass in still air, night purge in heavy and light houses,
 // never against no vents, and the five kinds of control in the order anyone who has lived behind leaning glass would expect.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Design, Habit } from '../../../src/design/design.ts';
 import { EXAMPLES } from '../../../src/design/examples.ts';
@@ -9,20 +7,17 @@ import { modelOf } from '../../../src/model/from-design.ts';
 import type { Model, VentOpening } from '../../../src/model/model.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
 import { madeClimate } from '../../outcomes/made-climate.ts';
 import { CASES } from '../../published/fabric/cases.ts';
 import { modelOfCase } from '../../published/fabric/model-of-case.ts';
 import { fabricClimate } from '../../published/fabric/runs.ts';
 import { ventedRise, WARM_SUNSPACE_K } from '../../reference/vent-rule.ts';
+import { bundledClimate, bundledYear } from '../../weather/bundled-climates.ts';
 import { always } from '../always.ts';
 
-const bundle = readBundle(readFileSync(join(import.meta.dirname, '../../../climates/denver.txt'), 'utf8'));
-if (!bundle.ok) throw new Error('climates/denver.txt does not read');
-const { site } = bundle.year;
-const denver = prepareClimate(bundle.year);
+const { site } = bundledYear('denver');
+const denver = bundledClimate('denver');
 const yearOf = (design: Design): Year => simulate(modelOf(design, site, denver.ground), denver);
 const leaning = EXAMPLES.find(({ id }) => id === 'leaning')!.design;
 

@@ -6,10 +6,8 @@ import { expect, test } from 'vitest';
 import { requireModel } from '../../../src/model/check-model.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { HOURS } from '../../../src/weather/typical-year.ts';
-import { climateText, yearOf } from '../../weather/weather-files.ts';
+import { bundledClimate } from '../../weather/bundled-climates.ts';
 import { randomModel } from '../random-model.ts';
 
 const RUNS = 40;
@@ -19,9 +17,7 @@ const season = fc.nat(HOURS - 1).map((firstRow) => ({ firstRow, hours: 90 * 24 }
 const ROUND_OFF = 1e-9;
 /** Columns are added up in another order than the books. */
 const ORDER = 1e-9;
-const climates = ['denver', 'quillayute', 'southern-chile'].map((id) =>
-  prepareClimate(yearOf(readBundle(climateText(id)))),
-);
+const climates = ['denver', 'quillayute', 'southern-chile'].map((id) => bundledClimate(id));
 
 test('heat and water of random houses balance to 1e-9, and every number is a number', () => {
   let runs = 0;

@@ -7,13 +7,9 @@ import { EXAMPLES } from '../../../src/design/examples.ts';
 import { modelOf } from '../../../src/model/from-design.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import { summarise } from '../../../src/outcomes/summarise.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
-import { climateText, yearOf } from '../../weather/weather-files.ts';
+import { bundledClimate } from '../../weather/bundled-climates.ts';
 
-const climates = new Map(
-  ['denver', 'burlington'].map((id) => [id, prepareClimate(yearOf(readBundle(climateText(id))))] as const),
-);
+const climates = new Map(['denver', 'burlington'].map((id) => [id, bundledClimate(id)] as const));
 const example = (id: string) => EXAMPLES.find((entry) => entry.id === id)!.design;
 const cover = (
   kind: string,

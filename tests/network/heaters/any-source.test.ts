@@ -6,12 +6,10 @@ import { EXAMPLES } from '../../../src/design/examples.ts';
 import { parseDesign } from '../../../src/design/schema.ts';
 import { modelOf } from '../../../src/model/from-design.ts';
 import { simulate } from '../../../src/network/simulate.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { anySource } from '../../model/any-source.ts';
-import { climateText, yearOf } from '../../weather/weather-files.ts';
+import { bundledClimate } from '../../weather/bundled-climates.ts';
 
-const climate = prepareClimate(yearOf(readBundle(climateText('anchorage'))));
+const climate = bundledClimate('anchorage');
 const ROUND_OFF = 1e-9;
 const RUNS = 14;
 /** A fortnight of winter, a week lived before it. */

@@ -8,13 +8,11 @@ import { modelOf } from '../../../src/model/from-design.ts';
 import type { Model, Stove, Zone } from '../../../src/model/model.ts';
 import { simulate } from '../../../src/network/simulate.ts';
 import type { Year } from '../../../src/network/year.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
-import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
-import { climateText, yearOf } from '../../weather/weather-files.ts';
+import { bundledClimate } from '../../weather/bundled-climates.ts';
 import { always } from '../always.ts';
 import { smallHouse } from '../small-house.ts';
 
-const climate = prepareClimate(yearOf(readBundle(climateText('denver'))));
+const climate = bundledClimate('denver');
 const ROUND_OFF = 1e-9;
 const WAKING = { workday: Array.from({ length: 24 }, (_, hour) => (hour >= 7 && hour < 22 ? 1 : 0)) };
 const STOVE: Stove = {

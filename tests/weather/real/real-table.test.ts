@@ -2,13 +2,12 @@
 // moment is checked against the outside in tests/published/sun-position.test.ts; the tables here are made with it.
 import { describe, expect, test } from 'vitest';
 import { sunPosition } from '../../../src/physics/sun-position.ts';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
 import { type RealTableChoices, readRealWeather } from '../../../src/weather/real/real-table.ts';
 import { recordOf } from '../../../src/weather/real/weather-record.ts';
-import { climateText, yearOf } from '../weather-files.ts';
+import { bundledYear } from '../bundled-climates.ts';
 
 const HOUR = 3_600_000;
-const typical = yearOf(readBundle(climateText('denver')));
+const typical = bundledYear('denver');
 const { site } = typical;
 const start = Date.UTC(2021, 4, 10) - site.utcOffsetH * HOUR;
 const airC = (ms: number) => 15 + 8 * Math.cos((2 * Math.PI * (ms - start - 15 * HOUR)) / (24 * HOUR));

@@ -2,14 +2,13 @@
 // what was measured of it. Dates: the calendar itself. Light on planes is checked against the outside in
 // tests/published/plane-irradiance.test.ts; here a plane's reading is worked back to what made it.
 import { describe, expect, test } from 'vitest';
-import { readBundle } from '../../../src/weather/formats/bundle-form.ts';
 import { momentOfDate } from '../../../src/weather/moments.ts';
 import { planeIrradiance } from '../../../src/weather/prepared/plane-irradiance.ts';
 import { prepareClimate } from '../../../src/weather/prepared/prepared-climate.ts';
 import { type RealHours, recordOf } from '../../../src/weather/real/weather-record.ts';
-import { climateText, yearOf } from '../weather-files.ts';
+import { bundledYear } from '../bundled-climates.ts';
 
-const typical = yearOf(readBundle(climateText('denver')));
+const typical = bundledYear('denver');
 const { site } = typical;
 const at = (text: string) => momentOfDate(text, site.utcOffsetH);
 const steady = (hours: number, value: number) => new Float64Array(hours).fill(value);
