@@ -14,6 +14,7 @@ import { leastSquares } from '../../src/matching/least-squares.ts';
 import { type Match, matchHouse } from '../../src/matching/match.ts';
 import { noiseOf, whitened } from '../../src/matching/noise.ts';
 import { daysOf } from '../../src/matching/record-of-files.ts';
+import { rememberingRunner } from '../../src/matching/remembering-runner.ts';
 import {
   draughtWords,
   heatLossWords,
@@ -159,9 +160,13 @@ test('every unknown changes the model, and at the drawing’s value nothing', ()
   }
 });
 
+const [unheated, shut] = TWIN_CASES['winter, no heating, shut, air']!;
+const { record } = twinOf(unheated, typical, 100);
+/** A search ended early makes runs that the whole one has made. */
+const runner = rememberingRunner(plainMatchRunner(record));
+
 describe('a winter fortnight, unheated, windows shut', async () => {
-  const { record } = twinOf(TWIN_CASES['winter, no heating, shut, air']![0], typical, 100);
-  const match = await matchHouse(record, plainMatchRunner(record), { windows: 'shut' });
+  const match = await matchHouse(record, runner, { windows: shut });
 
   test('the house that is kept is the house that was judged', () => {
     const kept = keptDesign(record.design, match, daysOf(record));
@@ -206,11 +211,9 @@ describe('a winter fortnight, unheated, windows shut', async () => {
 });
 
 test('a search ended early is judged by what was found, says so, and is wider for it', async () => {
-  const [made, windows] = TWIN_CASES['winter, no heating, shut, air']!;
-  const { record } = twinOf(made, typical, 100);
   const rounds: number[] = [];
-  const match = await matchHouse(record, plainMatchRunner(record), {
-    windows,
+  const match = await matchHouse(record, runner, {
+    windows: shut,
     onRound: () => rounds.push(1),
     isEnough: () => rounds.length > 3,
   });
