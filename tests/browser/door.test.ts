@@ -50,6 +50,13 @@ test('in use the page asks for nothing but its own files, and the policy has not
   await page.locator('.ask-panel summary').click();
   await page.selectOption('[data-ask="question"]', 'who-opens-the-vents');
   await page.click('.ask-form button[type="submit"]');
+  // Its first runs have asked for all that the others would.
+  await page.waitForFunction(() => {
+    if (document.querySelector('.ask-answer') === null) return false;
+    const buttons = [...document.querySelectorAll<HTMLButtonElement>('.ask-form button')];
+    buttons.find(({ textContent }) => textContent === 'Stop')?.click();
+    return true;
+  });
   await page.waitForSelector('.ask-progress', { state: 'detached' });
   await page.setInputFiles('input[type="file"]', {
     name: 'note.txt',
