@@ -1,16 +1,15 @@
 // Shades and covers, and where the heat comes from, on the built page: one added in words takes away hot hours, its details change it, undo takes it off
 // again, and a link carries it.
 import { expect, test } from 'vitest';
-import { openPage, settledFigure } from './served-page.ts';
+import { onePage } from './one-page.ts';
+import { settledFigure } from './served-page.ts';
 import { sharedSite } from './shared-browser.ts';
 
 const served = await sharedSite('plain');
+const sheet = onePage(served, { left: 'modest', permissions: ['clipboard-read', 'clipboard-write'] });
 
 test('a blind is added in words, changed behind its fold, carried by a link and taken off by undo', async () => {
-  const { page, complaints, close } = await openPage(served, {
-    left: 'modest',
-    permissions: ['clipboard-read', 'clipboard-write'],
-  });
+  const { page, complaints } = await sheet();
   await page.fill('input[data-path="glass.otherShareOfFloor"]', '15');
   const bare = await settledFigure(page, 'house-overheated');
   await page.locator('summary', { hasText: /^Shades and covers$/ }).click();
@@ -46,11 +45,10 @@ test('a blind is added in words, changed behind its fold, carried by a link and 
   expect(await settledFigure(page, 'house-overheated')).toBe(cooler);
   expect(await page.locator('[data-cover]').count()).toBe(1);
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a wood stove is found by its name, chosen, told by its wood and undone in one step each', async () => {
-  const { page, complaints, close } = await openPage(served, { left: 'modest' });
+  const { page, complaints } = await sheet();
   const drawn = await settledFigure(page, 'heating');
   await page.fill('[data-inputs="search"]', 'wood stove');
   await page.locator('[data-heat="kind"]').selectOption('stove');
@@ -65,5 +63,4 @@ test('a wood stove is found by its name, chosen, told by its wood and undone in 
   expect(await settledFigure(page, 'heating')).toBe(drawn);
   expect(await page.locator('[data-heat="stove"]').count()).toBe(0);
   expect(complaints).toEqual([]);
-  await close();
 });
