@@ -33,7 +33,6 @@ const LONGEST = [
   'browser/found',
   'browser/first-visit',
   'browser/newcomer',
-  'browser/verdict',
   'browser/door',
   'browser/handles',
   'browser/build',
