@@ -7,7 +7,6 @@ import { describe, expect, test } from 'vitest';
 import { yearLayer } from '../src/app/charts/year-layers.ts';
 import { headlineFigures } from '../src/app/figures/headline-figures.ts';
 import { outcomeTable } from '../src/cli/outcome-table.ts';
-import { runYear } from '../src/daystone.ts';
 import type { Design, TooHotChoice } from '../src/design/design.ts';
 import { EXAMPLES } from '../src/design/examples.ts';
 import { TOO_HOT_CHOICES } from '../src/design/too-hot-criterion.ts';
@@ -15,6 +14,7 @@ import { contextOf, type Run } from '../src/findings/context.ts';
 import { findingsOf } from '../src/findings/findings.ts';
 import { whyOf } from '../src/findings/why.ts';
 import { hours } from '../src/findings/wording.ts';
+import { modelOf } from '../src/model/from-design.ts';
 import type { OutcomeFigures, ZoneOutcome } from '../src/outcomes/outcome.ts';
 import { summarise } from '../src/outcomes/summarise.ts';
 import { ask } from '../src/questions/ask.ts';
@@ -48,7 +48,7 @@ const trapDesign = (design: Design, criterion: TooHotChoice): Design => ({
 
 const LEANING = runExample('leaning').run;
 
-const { model } = runYear(LEANING.design, LEANING.climate);
+const model = modelOf(LEANING.design, LEANING.climate.year.site, LEANING.climate.ground);
 
 /** The leaning example judged by a choice; its year is the same, so it is run once. */
 function judgedBy(criterion: TooHotChoice, units: 'metric' | 'us' = 'metric'): Run {
