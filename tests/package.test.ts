@@ -54,6 +54,7 @@ function outcomeOf(design: Design): Outcome {
 }
 
 const modestHere = outcomeOf(example('modest'));
+const inPlace = runCommand(batchCommand, [], BATCH_LINES).then(({ written }) => answersById(written));
 
 beforeAll(() => {
   mkdirSync(empty);
@@ -126,12 +127,15 @@ test('it tells how it is used when asked', () => {
 });
 
 // In the project the command runs from the sources, without a build, and from any of its folders.
-test.each([['the package', empty] as const, ['a folder of the project', join(ROOT, 'docs')] as const])(
-  'a batch on two threads answers every line, faults among them, as it does in place: in %s',
-  async (_, place) => {
-    const written = run('npx', ['daystone', 'batch', '--workers', '2'], place, BATCH_LINES.join('\n'));
-    const inPlace = await runCommand(batchCommand, [], BATCH_LINES);
-    expect(answersById(written)).toEqual(answersById(inPlace.written));
+// A thread loads the sources anew, which takes it longer than its years.
+test.each([
+  ['on two threads', 'the package', '2', empty],
+  ['on a thread', 'a folder of the project', '1', join(ROOT, 'docs')],
+] as const)(
+  'a batch %s answers every line, faults among them, as it does in place: in %s',
+  async (_threads, _folder, workers, place) => {
+    const written = run('npx', ['daystone', 'batch', '--workers', workers], place, BATCH_LINES.join('\n'));
+    expect(answersById(written)).toEqual(await inPlace);
   },
 );
 
