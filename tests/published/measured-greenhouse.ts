@@ -27,6 +27,8 @@ export interface VentClass {
   readonly outdoorC: number;
   readonly outdoorHumidity: number;
   readonly wind: number;
+  /** share of its sky that is clouded, 0…1; absent: by its sun */
+  readonly cloud?: number;
 }
 
 /** How its nights go: held warm by pipes with vents as by day, or left to themselves, vents shut, with a screen drawn or none. */
@@ -52,6 +54,8 @@ const FLOOR_M2 = 96;
 const BED_M2 = 62.5;
 const HEIGHT_M = 4.5;
 const SLOPE_DEG = 23;
+/** Of both slopes of the roof. */
+const GLASS_M2 = FLOOR_M2 / Math.cos((SLOPE_DEG * Math.PI) / 180);
 /** Of what clear glass lets in at these angles, so that half of the light outside comes in [–]. */
 const LIGHT = 0.66;
 /** Of the sun outside, taken up by bars, gutters and screens and given to the air [–]. */
@@ -111,7 +115,7 @@ function modelOf(
   };
   const roof = (id: string, azimuthDeg: number): Pane => ({
     id,
-    areaM2: FLOOR_M2 / 2 / Math.cos((SLOPE_DEG * Math.PI) / 180),
+    areaM2: GLASS_M2 / 2,
     frameShare: 0,
     frameUValue: 0,
     glass: {
@@ -221,7 +225,7 @@ function modelOf(
 }
 
 /** Days whose daylight has the medians of a class, one after another all year. */
-function climateOf({ sun, outdoorC, outdoorHumidity, wind }: VentClass): PreparedClimate {
+function climateOf({ sun, outdoorC, outdoorHumidity, wind, cloud }: VentClass): PreparedClimate {
   const filled = (value: number) => new Float64Array(HOURS).fill(value);
   const dewPointC = dewPointFromVapourPressure(outdoorHumidity * saturationPressure(outdoorC));
   const global = Float64Array.from({ length: HOURS }, (_, hour) => sun * sunOfHour(hour % 24));
@@ -243,7 +247,7 @@ function climateOf({ sun, outdoorC, outdoorHumidity, wind }: VentClass): Prepare
     globalHorizontal: global,
     beamNormal: filled(0),
     diffuseHorizontal: filled(0),
-    skyCover: filled(Math.min(1, Math.max(0, 1.2 - sun / 600))),
+    skyCover: filled(cloud ?? Math.min(1, Math.max(0, 1.2 - sun / 600))),
     skyLongwave: null,
     albedo: null,
     rainMm: null,
@@ -254,6 +258,20 @@ function climateOf({ sun, outdoorC, outdoorHumidity, wind }: VentClass): Prepare
   return prepareClimate({ ...year, beamNormal });
 }
 
+/**
+ * Dew on a greenhouse's cover by its climate models [g/(m² of cover · h)]: vapour goes with the heat that free convection brings
+ * under a pitched roof, h = 1.86 |ΔT|^⅓ W/(m²K), by the Lewis relation at 6.4·10⁻⁹ kg/(s·m²·Pa) each W/(m²K). Both published with
+ * the models since 2011; from memory, medium confidence.
+ *
+ * @param humidity of the air, 0…1
+ */
+export function coverDew(airC: number, humidity: number, paneC: number): number {
+  const film = 1.86 * Math.cbrt(Math.abs(airC - paneC));
+  const vapour = humidity * saturationPressure(airC) - saturationPressure(paneC);
+  return 3.6e6 * 6.4e-9 * film * Math.max(0, vapour);
+}
+
+const meanOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
 const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[values.length >> 1]!;
 
 export interface GreenhouseDay {
@@ -271,6 +289,8 @@ export interface GreenhouseDay {
   readonly latentShare: number;
   /** dew at night [g/(m² of glass · h)] */
   readonly nightDew: number;
+  /** the same by `coverDew`, at the house's own air and panes */
+  readonly nightDewTold: number;
   readonly residuals: readonly number[];
 }
 
@@ -306,7 +326,13 @@ export function liveClass(
     lightMJ: sunJ / FLOOR_M2 / 1e6,
     latentShare: (litres * 2.45e6) / (sunJ / FLOOR_M2),
     nightDew:
-      night.reduce((sum, hour) => sum + Math.max(0, zone.condensationG[hour]!), 0) / night.length / 104,
+      night.reduce((sum, hour) => sum + Math.max(0, zone.condensationG[hour]!), 0) / night.length / GLASS_M2,
+    nightDewTold: meanOf(
+      night.map((hour) => {
+        const paneC = meanOf(year.panes.map(({ innerC }) => innerC[hour]!));
+        return coverDew(zone.airC[hour]!, zone.relativeHumidity[hour]!, paneC);
+      }),
+    ),
     residuals: [year.books.heatResidual, year.books.waterResidual],
   };
 }
