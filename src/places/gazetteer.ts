@@ -5,6 +5,7 @@
 import { countryName, countryWords, regionLetters } from './country-words.ts';
 import { distanceKm, type Position } from './earth.ts';
 import { foldedName, isLatin } from './folded-name.ts';
+import { nameInList, regionBefore } from './names-beside.ts';
 import type { Packed } from './packed.ts';
 
 export interface Place extends Position {
@@ -86,6 +87,8 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
   function search(name: string, behind: readonly string[], most: number): Match[] {
     const text = isLatin(name) ? latin : scripts;
     if (text === null || name === '') return [];
+    const inList = nameInList(name);
+    if (inList !== null) return search(inList[0], [inList[1], ...behind], most);
     const best: Match[] = [];
     const fits = fitting(behind);
     for (const spelling of shortAndLong(name)) {
@@ -116,6 +119,20 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
     return [];
   }
 
+  /** "長野県松本市": the region stands first and is no word of its own; of places of the name, those of its seat's region. */
+  function searchBehindRegion(name: string, most: number): Match[] {
+    for (const { region, names } of isLatin(name) ? [] : regionBefore(name)) {
+      for (const place of names) {
+        const found = search(place, [], most).filter(({ isWord }) => !isWord);
+        if (found.length === 0) continue;
+        const seats = new Set(search(region, [], most).map(({ i }) => regionOf(regions, i)));
+        const there = found.filter(({ i }) => seats.has(regionOf(regions, i)));
+        return there.length > 0 ? there : found;
+      }
+    }
+    return [];
+  }
+
   return {
     size: names.length,
     find(query, most) {
@@ -127,7 +144,8 @@ export function createGazetteer({ texts, columns }: Packed): Gazetteer {
       const [name = '', ...behind] = parts;
       const found = search(name, behind, most);
       if (behind.length > 0 || found.some(({ isWord }) => !isWord)) return found.map(({ i }) => place(i));
-      const both = [...searchSplit(name, most), ...found].map(({ i }) => i);
+      const parted = [...searchSplit(name, most), ...found];
+      const both = (parted.length > 0 ? parted : searchBehindRegion(name, most)).map(({ i }) => i);
       return [...new Set(both)].slice(0, most).map(place);
     },
     addScripts(packed) {

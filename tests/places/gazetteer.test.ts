@@ -6,7 +6,7 @@ import { distanceKm } from '../../src/places/earth.ts';
 import { foldedName } from '../../src/places/folded-name.ts';
 import { placesFor } from '../../src/places/looked-up.ts';
 import { FIFTY_NAMES } from './fifty-names.ts';
-import { ODD_SPELLINGS } from './odd-spellings.ts';
+import { NAMES_BESIDE, ODD_SPELLINGS } from './odd-spellings.ts';
 
 let files: PlaceFiles;
 beforeAll(async () => {
@@ -22,12 +22,15 @@ test('there are more than a hundred thousand places, and a hundred names to try'
   expect(ODD_SPELLINGS).toHaveLength(50);
 });
 
-test.each([...FIFTY_NAMES, ...ODD_SPELLINGS])('%s is found first', (name, latitudeDeg, longitudeDeg) => {
-  const [first] = files.gazetteer.find(name, 5);
-  expect(first).toBeDefined();
-  expect(distanceKm(first!, { latitudeDeg, longitudeDeg })).toBeLessThan(WITHIN_KM);
-  expect(first!.country).not.toBe('');
-});
+test.each([...FIFTY_NAMES, ...ODD_SPELLINGS, ...NAMES_BESIDE])(
+  '%s is found first',
+  (name, latitudeDeg, longitudeDeg) => {
+    const [first] = files.gazetteer.find(name, 5);
+    expect(first).toBeDefined();
+    expect(distanceKm(first!, { latitudeDeg, longitudeDeg })).toBeLessThan(WITHIN_KM);
+    expect(first!.country).not.toBe('');
+  },
+);
 
 describe('what is typed', () => {
   test('a beginning of a name finds it, large places first', () => {
@@ -45,6 +48,20 @@ describe('what is typed', () => {
       expect(files.gazetteer.find(query, 3)[0], query).toMatchObject({ region: 'Texas', countryCode: 'US' });
     }
     expect(files.gazetteer.find('Paris, Zanzibar', 3)).toEqual([]);
+  });
+
+  test('a region written before and together with a place chooses too, in Chinese, Japanese and Korean', () => {
+    for (const [query, name, region] of [
+      ['長野県松本市', 'Matsumoto', 'Nagano'],
+      ['京都府京都市', 'Kyoto', 'Kyoto'],
+      ['東京都府中市', 'Fuchū', 'Tokyo'],
+      ['広島県府中市', 'Fuchūchō', 'Hiroshima'],
+      ['云南省大理市', 'Dali', 'Yunnan'],
+      ['경기도 수원시', 'Suwon', 'Gyeonggi-do'],
+    ] as const) {
+      expect(files.gazetteer.find(query, 3)[0], query).toMatchObject({ name, region });
+    }
+    expect(files.gazetteer.find('道道道', 3)).toEqual([]);
   });
 
   test('accents, capitals, hyphens and apostrophes make no difference', () => {

@@ -60,3 +60,20 @@ export const ODD_SPELLINGS: readonly (readonly [name: string, latitudeDeg: numbe
     ['کابل', 34.53, 69.17],
     ['Θεσσαλονίκη', 40.64, 22.93],
   ];
+
+/** Names the list lacks and the program adds, all of them; positions as above. */
+export const NAMES_BESIDE: readonly (readonly [name: string, latitudeDeg: number, longitudeDeg: number])[] = [
+  ['NYC', 40.71, -74.01],
+  ['NYC NY', 40.71, -74.01],
+  ['Qosqo, Perú', -13.52, -71.97],
+  ['Tāmaki Makaurau', -36.85, 174.76],
+  ['Te Whanganui-a-Tara', -41.29, 174.78],
+  ['Pōneke', -41.29, 174.78],
+  ['Te Papaioea', -40.36, 175.61],
+  ['Tūranga-nui-a-Kiwa', -38.66, 178.02],
+  ['Utqiaġvik', 71.29, -156.79],
+  ['Qikiqtaġruk', 66.9, -162.6],
+  ['Kangiqliniq', 62.81, -92.09],
+  ['Kinngait', 64.23, -76.53],
+  ['Mittimatalik', 72.7, -77.96],
+];
