@@ -28,6 +28,18 @@ test('a range passes inside, notes what lies close by if told to, and fails beyo
   expect(judge({ ...range, ours: Number.NaN, noteAllowed: 0.15 }).verdict).toBe('FAIL');
 });
 
+test('a band of ours passes where it overlaps what was measured, and is printed whole', () => {
+  const base = { ...BASE, kind: 'range', referenceMin: 2, referenceMax: 3, allowed: 0.5, ours: 5 } as const;
+  const ours = (low: number, high: number): Row => ({ ...base, band: [low, high] as const });
+  expect(judge(ours(3.5, 6.5)).verdict).toBe('pass');
+  expect(judge(ours(1, 1.5)).verdict).toBe('pass');
+  expect(judge(ours(4, 6)).verdict).toBe('FAIL');
+  expect(judge(ours(Number.NaN, 2.5)).verdict).toBe('FAIL');
+  const missed: Row = { ...base, band: [4, 6] as const, noteAllowed: 1 };
+  expect(judge(missed)).toMatchObject({ verdict: 'note', deviation: 1 });
+  expect(tableOf([missed])[1]).toContain('4 to 6 K');
+});
+
 test('many rows fold into one line that shows the worst of them', () => {
   const rows: Row[] = Array.from({ length: 50 }, (_, i) => ({
     ...BASE,

@@ -99,21 +99,50 @@ export function checksInShort({ sources }: Pick<ChecksBySource, 'sources'>): str
   );
 }
 
-/** Source under which houses stand that somebody measured. */
-const MEASURED = 'Houses as measured';
+/** Sources under which stands what somebody measured, and what each kind is worth, in a sentence or two. */
+const MEASURED_KINDS: readonly { readonly source: string; readonly says: string }[] = [
+  {
+    source: 'Houses as measured',
+    says: 'Houses of rammed tyres, rammed earth and adobe, and houses with earth against them. Most are told by their owners: good for whether a house stays mild or turns cold and for the order of it, not for a tenth of a degree.',
+  },
+  {
+    source: 'Sunspaces as measured',
+    says: 'Sunspaces, glazed balconies, verandas and glasshouses. What counts is how far they stand above outdoors by night and in sun, what they give the rooms, and what a door left open costs.',
+  },
+  {
+    source: 'Mass walls and glazed walls as measured',
+    says: 'Walls that carry the sun of the day into the night, light houses with water inside, and what a better shell does on summer nights.',
+  },
+  {
+    source: 'Doors as measured',
+    says: 'Air that passes an open door. Our rule is that of a sharp-edged opening between still rooms.',
+  },
+];
 
-/** What each measured house was found to be, and what ours says of a house of the kind, a sentence each. */
-export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): readonly string[] {
-  const lines = sources.find(({ source }) => source === MEASURED)?.lines ?? [];
-  return lines.map(([which, quantity, reference, ours, verdict]) => {
-    const miss = verdict === 'pass' ? '' : ' That is a miss.';
-    return `${which}: ${quantity}. Measured: ${reference}. Ours says ${ours}.${miss}`;
+export interface MeasuredKind {
+  readonly kind: string;
+  readonly says: string;
+  /** what each was found to be, and what ours says of one of the kind, a sentence each */
+  readonly told: readonly string[];
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What was measured, by kind; kinds of which the list has none are left out. */
+export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): readonly MeasuredKind[] {
+  return MEASURED_KINDS.flatMap(({ source, says }) => {
+    const lines = sources.find((entry) => entry.source === source)?.lines ?? [];
+    const told = lines.map(([which, quantity, reference, ours, verdict]) => {
+      const miss = verdict === 'pass' ? '' : ' That is a miss.';
+      return `${capital(which)}. ${capital(quantity)}: measured ${reference}; ours says ${ours}.${miss}`;
+    });
+    return told.length === 0 ? [] : [{ kind: source, says, told }];
   });
 }
 
 /** Stands above them. */
 export const MEASURED_SAYS =
-  'Houses of the clients’ kind that somebody lived in and measured. Each is set up from what is known of it, in a typical year of the place or of the nearest climate at hand; what nobody noted stands at its middle. A house of this kind in this place did so: ours says so. A miss is told as a miss.';
+  'Houses of the clients’ kind that somebody lived in and measured. Each is set up from what is known of it, in a typical year of the place, of the nearest climate at hand, or made from the place’s normals. What nobody noted stands at its middle, or is run at both ends of what it may be (“Open” names it), and ours is then a span. A house of this kind in this place did so: ours says so. A miss is told as a miss.';
 
 /** Rows of the error table that a client hears of, by how they are named there. */
 const WARMER = 'every month is 1 °C warmer';

@@ -2,7 +2,7 @@
 // in; counts, every row that is no plain pass, and the list of checks out. A quantity with many rows of one source is
 // listed by the row that comes nearest to what was allowed.
 import type { CheckLine, ListedChecks, SourceCount } from '../../src/report/trust.ts';
-import { judge, type Row } from './verdict.ts';
+import { judge, oursOf, type Row } from './verdict.ts';
 
 export interface Checks {
   readonly total: number;
@@ -93,7 +93,7 @@ function lineOf(row: Row, of: number): CheckLine {
     part === '' ? row.case : `${part}: ${row.case}`,
     row.quantity,
     `${reference} ${row.unit}`.trim(),
-    `${short(row.ours)} ${row.unit}`.trim(),
+    `${oursOf(row, short)} ${row.unit}`.trim(),
     judge(row).verdict,
     of,
   ];

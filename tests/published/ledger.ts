@@ -9,7 +9,7 @@
 // noteAllowed for ranges recalled from memory). `use: 'reference only'` where no run reaches the code behind `ours`. A source with hundreds of rows simply calls check() for each.
 import { appendFileSync } from 'node:fs';
 import { expect } from 'vitest';
-import { judge, type Row } from './verdict.ts';
+import { judge, oursOf, type Row } from './verdict.ts';
 
 /** Assert a number of ours against another of ours; it is told in a table of its own and is no outside check. */
 export function compareOwn(row: Row): void {
@@ -27,7 +27,7 @@ export function check(row: Row): void {
   expect
     .soft(
       verdict,
-      `${row.source}, ${row.case}, ${row.quantity}: ours ${row.ours} ${row.unit}, reference ${reference}, ` +
+      `${row.source}, ${row.case}, ${row.quantity}: ours ${oursOf(row, String)} ${row.unit}, reference ${reference}, ` +
         `off by ${deviation}, allowed ${limit} (${row.kind ?? 'abs'})`,
     )
     .not.toBe('FAIL');

@@ -1,6 +1,6 @@
 // The printed table of outside checks: ledger rows in, lines of text out. Sources with many rows of one quantity
 // are folded into one line that shows the worst row and the count.
-import { judge, type Row } from './verdict.ts';
+import { judge, oursOf, type Row } from './verdict.ts';
 
 /** More rows than this of one source and quantity become one line. */
 const FOLD_ABOVE = 12;
@@ -56,7 +56,7 @@ function cells(row: Row, caseName: string): readonly string[] {
     caseName,
     row.quantity,
     `${reference} ${row.unit}`.trim(),
-    `${short(row.ours)} ${row.unit}`.trim(),
+    `${oursOf(row, short)} ${row.unit}`.trim(),
     allowed.trim(),
     row.mark,
     row.own ? 'our own comparison' : (row.use ?? 'a run'),

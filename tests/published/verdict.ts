@@ -43,6 +43,9 @@ export interface ValueRow extends RowBase {
 /** A published range; `allowed` [unit] widens it on both sides and is usually 0. */
 export interface RangeRow extends RowBase {
   readonly kind: 'range';
+  /** what ours spans while things that nobody noted of a measured house span what they may be; `ours` is its middle. It passes
+   * where the two overlap */
+  readonly band?: readonly [low: number, high: number];
   readonly referenceMin: number;
   readonly referenceMax: number;
   readonly allowed: number;
@@ -61,10 +64,18 @@ export interface Verdict {
   readonly limit: number;
 }
 
+/** What ours is, as it is printed: a figure, or its band from low to high, without the unit. */
+export function oursOf(row: Row, short: (value: number) => string): string {
+  if (row.kind !== 'range' || row.band === undefined) return short(row.ours);
+  const [low, high] = row.band.map(short);
+  return low === high ? low! : `${low} to ${high}`;
+}
+
 /** Judge one row. NaN and infinities fail. */
 export function judge(row: Row): Verdict {
   if (row.kind === 'range') {
-    const outside = Math.max(row.referenceMin - row.ours, row.ours - row.referenceMax);
+    const [low, high] = row.band ?? [row.ours, row.ours];
+    const outside = Math.max(row.referenceMin - high, low - row.referenceMax);
     const deviation = Math.max(outside, 0);
     if (outside <= row.allowed) return { verdict: 'pass', deviation, limit: row.allowed };
     if (row.noteAllowed !== undefined && outside <= row.noteAllowed) {

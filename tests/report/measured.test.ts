@@ -12,9 +12,12 @@ test('a measured house is told with what was measured and what ours says, a miss
     },
     { source: 'a handbook', lines: [['row', 'U', '1', '1', 'pass', 1]] as const },
   ];
-  expect(measuredInWords({ sources })).toEqual([
-    'tyres: a place, no heater: coldest air of the rooms. Measured: 14 to 16 °C. Ours says 14.2 °C.',
-    'earth: a place: humidity. Measured: 0.7 to 1. Ours says 0.5. That is a miss.',
+  const [houses, ...others] = measuredInWords({ sources });
+  expect(others).toEqual([]);
+  expect(houses!.says).toContain('rammed tyres');
+  expect(houses!.told).toEqual([
+    'Tyres: a place, no heater. Coldest air of the rooms: measured 14 to 16 °C; ours says 14.2 °C.',
+    'Earth: a place. Humidity: measured 0.7 to 1; ours says 0.5. That is a miss.',
   ]);
   expect(measuredInWords({ sources: [] })).toEqual([]);
 });

@@ -77,11 +77,17 @@ export function TrustView() {
       ))}
       <h2>Houses that were measured</h2>
       <p>{MEASURED_SAYS}</p>
-      <ul class="trust-list">
-        {measuredInWords(LISTED).map((said) => (
-          <li key={said}>{said}</li>
-        ))}
-      </ul>
+      {measuredInWords(LISTED).map(({ kind, says, told }) => (
+        <section key={kind}>
+          <h3>{kind}</h3>
+          <p>{says}</p>
+          <ul class="trust-list">
+            {told.map((said) => (
+              <li key={said}>{said}</li>
+            ))}
+          </ul>
+        </section>
+      ))}
       <h2>What was checked</h2>
       <p>{checksInShort(CHECKS)}</p>
       <h3>What is no plain pass</h3>
