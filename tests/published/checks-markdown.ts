@@ -20,7 +20,7 @@ export function checksMarkdown(checks: ChecksBySource, listed: ListedChecks, err
   return [
     '# What was checked against what',
     '',
-    'Made by `npm run published -- --write`; `npm run published` prints every row itself, with reference, ours and what was allowed. A note is a figure outside a range that was recalled from memory, by less than the margin such a range is worth, or one that is known to miss a measured house, by no more than its row says. Marks: document = printed in the source; memory = recalled from a standard that was not open; computed = worked independently from the published formula, by hand or with a library; practice = common practice, no source. Used by a run: the code that was checked is code a run goes through; reference only: no run does.',
+    'Made by `npm run published -- --write`; `npm run published` prints every row itself, with reference, ours and what was allowed. A note is a figure outside a range that was recalled from memory, by less than the margin such a range is worth, or one that is known to miss a measured house, by no more than its row says. Where ours is a span, what nobody noted of a measured house was run at both ends of what it may be, and it passes where the span and what was measured, with what is allowed, overlap. Marks: document = printed in the source; memory = recalled from a standard that was not open; computed = worked independently from the published formula, by hand or with a library; practice = common practice, no source. Used by a run: the code that was checked is code a run goes through; reference only: no run does.',
     '',
     checksInShort(checks),
     '',
