@@ -5,12 +5,14 @@
 import { dateOfMoment, HOUR_MS } from '../weather/moments.ts';
 import { describeFault } from '../weather/read-result.ts';
 import { gridOver, type HourGrid, hourlyFromMoments } from '../weather/real/hourly-means.ts';
+import { lostClock } from '../weather/real/lost-clock.ts';
 import { MOST_DATED_ROWS } from '../weather/real/real-table.ts';
 import { type RowClock, rowMoments } from '../weather/real/row-clock.ts';
 import { guessColumns } from '../weather/table/table-columns.ts';
 import type { Role } from '../weather/table/table-roles.ts';
 import { type TableText, tableNumber, tableTextOf } from '../weather/table/table-text.ts';
 import { wallClocks } from '../weather/table/table-time.ts';
+import { namelessTable } from './nameless-table.ts';
 import { suspicious } from './suspicious.ts';
 
 export interface LoggerColumn {
@@ -55,11 +57,14 @@ const MISSING = /^(|#.*|na|n\/a|nan|null|none|-+|\?|err(or)?|----|logged|end of 
 
 /** Read a logger's file. */
 export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
-  const whole = tableTextOf(text, MOST_DATED_ROWS);
+  const named = tableTextOf(text, MOST_DATED_ROWS);
+  const nameless = named === null ? namelessTable(text) : null;
+  const whole = named ?? (nameless?.ok ? withoutFirst(tableTextOf(nameless.text, MOST_DATED_ROWS)) : null);
   const refuse = (line: number | null, column: string, value: string, expected: string): LoggerResult => ({
     ok: false,
     faults: [describeFault({ line, column, value, expected })],
   });
+  if (nameless?.ok === false) return refuse(1, '', nameless.found, nameless.expected);
   if (whole === null)
     return refuse(
       1,
@@ -71,9 +76,15 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
     return refuse(null, '', `more than ${MOST_DATED_ROWS} rows`, 'at most that many; cut the file');
   const guesses = guessColumns(whole).filter(({ role }) => role !== null && TIME_ROLES.includes(role));
   const timeAt = new Set(guesses.map(({ index }) => index));
-  const { table, note: strayNote } = withoutStray(whole, timeAt);
-  const walls = wallClocks(table, guesses);
-  if ('faults' in walls) return { ok: false, faults: walls.faults.map(describeFault) };
+  const { table: dated, note: strayNote } = withoutStray(whole, timeAt);
+  const written = wallClocks(dated, guesses);
+  if ('faults' in written) return { ok: false, faults: written.faults.map(describeFault) };
+  const lost = lostClock(written.wallMs, dated.lines);
+  const table = lost === null ? dated : onlyRows(dated, lost.kept);
+  const walls = {
+    ...written,
+    wallMs: lost === null ? written.wallMs : Float64Array.from(lost.kept, (row) => written.wallMs[row]!),
+  };
   const { clock, order, ms, stepMs } = rowMoments(walls, choices.clock, choices.utcOffsetH);
   if (!(stepMs >= 1000 && stepMs <= HOUR_MS))
     return refuse(
@@ -93,12 +104,13 @@ export function readLogger(text: string, choices: LoggerChoices): LoggerResult {
   const grid = gridOver(ms, choices.utcOffsetH);
   if (grid.hours > 3 * 8784)
     return refuse(
-      null,
-      'time',
-      `${Math.round(grid.hours / 24)} days from first to last reading`,
-      'at most three years; check the dates',
+      ...widestStep(walls.wallMs, table.lines),
+      'stamps within three years of each other; check the clock, or cut the file there',
     );
-  const notes = [clock.note, ...(strayNote === null ? [] : [strayNote])];
+  const notes = [
+    clock.note,
+    ...[nameless?.ok ? nameless.note : null, strayNote, lost?.note ?? null].filter((note) => note !== null),
+  ];
   const dateOf = (moment: number) => dateOfMoment(moment, choices.utcOffsetH);
   const columns = kinds.flatMap((kind, index): LoggerColumn[] => {
     if (kind === null) return [];
@@ -157,12 +169,32 @@ function withoutStray(
   const words = table.rows[first]!.join(', ').replace(/[^\p{L}\p{N}\p{P}\p{S} ]/gu, '');
   const where = `line ${table.lines[first]}, “${words.slice(0, 40)}”`;
   return {
-    table: { ...table, rows: kept.map((i) => table.rows[i]!), lines: kept.map((i) => table.lines[i]!) },
+    table: onlyRows(table, kept),
     note:
       stray === 1
         ? `One line has no time or no reading and is passed over: ${where}.`
         : `${stray} lines have no time or no reading and are passed over, the first of them ${where}.`,
   };
+}
+
+const onlyRows = (table: TableText, kept: readonly number[]): TableText => ({
+  ...table,
+  rows: kept.map((i) => table.rows[i]!),
+  lines: kept.map((i) => table.lines[i]!),
+});
+
+/** A table whose first line is none of the file's. */
+function withoutFirst(table: TableText | null): TableText | null {
+  return table && { ...table, headerLine: 1, lines: table.lines.map((line) => line - 1) };
+}
+
+/** Where the clock jumps farthest between two rows of the file: line, column, and both stamps. */
+function widestStep(wallMs: Float64Array, lines: readonly number[]): [number, string, string] {
+  let at = 1;
+  const step = (row: number) => Math.abs(wallMs[row]! - wallMs[row - 1]!);
+  for (let row = 2; row < wallMs.length; row++) if (step(row) > step(at)) at = row;
+  const stamp = (row: number) => new Date(wallMs[row]!).toISOString().slice(0, 16).replace('T', ' ');
+  return [lines[at]!, 'time', `${stamp(at)} after ${stamp(at - 1)}`];
 }
 
 function kindOf(header: string, { kinds = {} }: LoggerChoices): LoggerColumn['kind'] | null {
