@@ -11,6 +11,7 @@ import type { HouseRecord, MatchResult, MatchRunner, Windows } from './house-rec
 import { hungElsewhere, hungWords } from './hung-elsewhere.ts';
 import { intervals, NORMAL_90, type Tie, tiesOf, WIDEST } from './intervals.ts';
 import { judgedHours, split, type Unseen } from './judged-hours.ts';
+import { jumpsOf } from './jumps.ts';
 import {
   type Estimate,
   leastSquares,
@@ -169,7 +170,9 @@ export async function matchHouse(
   const yesterdayMisfitK = yesterday(targets[lead]!.measured, unseenLast[lead]!);
 
   const residual = residualOf(targets[lead]!, readings[lead]!, own[lead]!);
-  const patterns = patternsOf(record, among(residual, judged[lead]!));
+  const left = among(residual, judged[lead]!);
+  const jumps = windows === 'guessed' ? null : jumpsOf(record, left);
+  const patterns = [...patternsOf(record, left), ...(jumps === null ? [] : [jumps])];
   // The verdict is of the first logger; a room that is missed altogether goes with it into the doubts.
   const missed = targets.filter(
     (target, t) =>

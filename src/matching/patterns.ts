@@ -4,10 +4,10 @@
 import { type HouseRecord, rowOf } from './house-record.ts';
 
 export interface Pattern {
-  readonly with: 'hour' | 'sun' | 'wind' | 'outdoors';
+  readonly with: 'hour' | 'sun' | 'wind' | 'outdoors' | 'moments';
   /** of what is left, so much goes with it, 0…1 */
   readonly share: number;
-  /** from its lowest group to its highest [K] */
+  /** from its lowest group to its highest, or from before to after [K] */
   readonly rangeK: number;
   /** one sentence */
   readonly words: string;

@@ -234,6 +234,13 @@ test('a stove that nobody told of shows as evenings warmer than computed', async
   expect(match.patterns[0]?.words).toMatch(/from (18|20) to/);
 });
 
+// A fit that takes the stove for people's heat leaves no evenings that are warmer on the mean, but what begins and ends at once.
+test('a stove that nobody told of shows as jumps, where its warmth went into the gains', async () => {
+  const match = await matchOf('wrong: a stove untold', 106);
+  expect(match.patterns.map((one) => one.with)).toContain('moments');
+  expect(match.notes.join(' ')).toContain('Something is left');
+});
+
 // What no misfit shows must at least not become a confident wrong number: of intervals meant to hold nine truths in ten, at
 // least eight in ten hold, as the acceptance of twins has it.
 test.each(['wrong: weather 0.4 K off, wind 0.7', 'wrong: a window that the drawing lacks'])(

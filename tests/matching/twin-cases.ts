@@ -40,11 +40,12 @@ const otherWindow = (design: Design): Design => ({
   glass: { ...design.glass, otherShareOfFloor: design.glass.otherShareOfFloor + 0.06 },
 });
 /** From ten to twelve on bright days the sun is on the logger; its file is then read as any other. */
-const inTheSun = (reading: Float64Array) => {
+const inTheSun = (reading: Float64Array, say: (note: string) => void) => {
   const isLit = (hour: number) => [10, 11].includes(hour % 24) && Math.floor(hour / 24) % 4 !== 2;
   const read = reading.map((airC, hour) => airC + (isLit(hour) ? 6 : 0));
   const ms = reading.map((_, hour) => hour * 3_600_000);
-  const { masked } = suspicious('temperature', ms, read, String);
+  const { masked, notes } = suspicious('temperature', ms, read, String);
+  notes.forEach(say);
   return read.map((airC, hour) => (masked[hour] === 1 ? Number.NaN : airC));
 };
 /** The same, too little to be told from a warm room. */

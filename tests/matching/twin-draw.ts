@@ -27,7 +27,7 @@ export interface TwinDraw {
   readonly habit: string | null;
   readonly clockOffH: number;
   readonly patterns: readonly string[];
-  /** sentences of the match itself */
+  /** sentences of the match itself, and of the reader of the logger's file */
   readonly notes: readonly string[];
   readonly heatLoss: Told | null;
   readonly draughts: Told | null;
@@ -38,7 +38,7 @@ export interface TwinDraw {
 /** Match one draw of a case. */
 export async function twinDraw(name: string, typical: TypicalYear, seed: number): Promise<TwinDraw> {
   const [made, windows] = TWIN_CASES[name]!;
-  const { record, truth } = twinOf(made, typical, seed);
+  const { record, truth, notes } = twinOf(made, typical, seed);
   const match = await matchHouse(record, plainMatchRunner(record), { windows });
   const losses = trueLosses(record, truth);
   const ofWeather = new Set(record.weather.notes);
@@ -51,7 +51,7 @@ export async function twinDraw(name: string, typical: TypicalYear, seed: number)
     habit: match.habit,
     clockOffH: match.clockOffH,
     patterns: match.patterns.map((pattern) => pattern.with),
-    notes: match.notes.filter((note) => !ofWeather.has(note)),
+    notes: [...notes, ...match.notes.filter((note) => !ofWeather.has(note))],
     heatLoss: match.heatLoss && { ...match.heatLoss, truth: losses.together.value },
     draughts: match.draughts && { ...match.draughts, truth: losses.draughts.value },
     unknowns: match.unknowns.flatMap(({ id, value, low, high, learnt }) => {

@@ -41,12 +41,14 @@ export interface TwinCase {
   readonly heatWritten?: boolean;
   /** what the run that fits is given, in place of what the truth had */
   readonly seen?: (weather: WeatherRecord) => WeatherRecord;
-  readonly readings?: (reading: Float64Array, target: Target, random: () => number) => Float64Array;
+  readonly readings?: (reading: Float64Array, say: (note: string) => void) => Float64Array;
 }
 
 export interface Twin {
   readonly record: HouseRecord;
   readonly truth: UnknownValues;
+  /** what the reader of the logger's file would say */
+  readonly notes: readonly string[];
 }
 
 /** Typical weather of these dates, as if it had been measured, with four weeks before them. */
@@ -111,14 +113,16 @@ export function twinOf(made: TwinCase, typical: TypicalYear, seed: number): Twin
   };
   const readings = runMatch(house, { values: truth });
   const heat = made.heatWritten ? writtenHeat(house, truth, random.normal) : [];
+  const notes: string[] = [];
   return {
     truth,
+    notes,
     record: {
       ...record,
       series: [...record.series, ...heat],
       weather: made.seen?.(weather) ?? weather,
       targets: targets.map((target, t) => {
-        const seen = made.readings?.(readings[t]!, target, random.uniform) ?? readings[t]!;
+        const seen = made.readings?.(readings[t]!, (note) => notes.push(note)) ?? readings[t]!;
         return { ...target, measured: logged(seen, target.kind, random.normal) };
       }),
     },
