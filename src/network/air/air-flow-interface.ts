@@ -25,7 +25,7 @@ export interface AirFlow {
   openingStates(): readonly OpeningState[];
   /** steps of another length from now on [s] */
   setStep(stepS: number): void;
-  /** from now on until endLongSteps(), whoever moves a vent does so as an opener does; after it all vents are shut */
+  /** from now on until endLongSteps(), whoever moves a vent does so as an opener does, less far if out or forgetful; after it all vents are shut */
   beginLongSteps(): void;
   endLongSteps(): void;
   /** before a long step, after beginHour() at the middle of its day part */

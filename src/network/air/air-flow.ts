@@ -18,9 +18,11 @@ import {
   easing,
   isBedtime,
   isForNight,
+  isHome,
   isMinded,
   meanEasing,
   type OpeningState,
+  openInMean,
   operate,
   resetCounts,
 } from '../people/occupant-control.ts';
@@ -178,11 +180,15 @@ export function createAirFlow(
     openings.forEach((opening, i) => {
       if (opening.kind !== 'vent') return;
       let mild = 0;
+      let home = 0;
       for (let k = 0; k < hourCount; k++) {
         const hour = hours[k]!;
-        if (isMildNight(opening, momentOf(hour, at), dryBulbC[hour]!)) mild++;
+        momentOf(hour, at);
+        if (isMildNight(opening, at, dryBulbC[hour]!)) mild++;
+        if (isHome(opening.control, at)) home++;
       }
       states[i]!.mildNightShare = mild / hourCount;
+      states[i]!.allowed *= openInMean(opening.control, home / hourCount);
     });
   }
 

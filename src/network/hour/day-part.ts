@@ -4,10 +4,13 @@
 import { HOURS } from '../../weather/typical-year.ts';
 import { type Moment, momentOf } from './clock.ts';
 
-/** From waking to early afternoon, on to bedtime, the night; of equal length, so that all long steps are. */
+/**
+ * Parts of like warmth outdoors: the warm and sunny hours from nine to five, the evening until past midnight, the cold end
+ * of the night and the morning that is as cold. Of equal length, so that all long steps are.
+ */
 export const PARTS_OF_DAY = 3;
 const PART_H = 24 / PARTS_OF_DAY;
-const WAKING_H = 7;
+const WARM_FROM_H = 9;
 
 export interface DayPart {
   /** hours of the year; the first `count` places */
@@ -38,7 +41,7 @@ export function readDayPart(
   into.count = 0;
   for (let d = 0; d < days; d += every) {
     for (let h = 0; h < PART_H; h++) {
-      const hour = ((day + d) * 24 + WAKING_H + part * PART_H + h) % HOURS;
+      const hour = ((day + d) * 24 + WARM_FROM_H + part * PART_H + h) % HOURS;
       into.hours[into.count++] = hour < 0 ? hour + HOURS : hour;
     }
   }

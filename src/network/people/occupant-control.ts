@@ -41,6 +41,10 @@ export const WAKING_COLD_K = 1;
 /** The least that a window is set ajar. */
 const LEAST_SHARE = 1 / 128;
 
+/** In the mean of many days, of what an opener would have open: by who is out, and by who forgets (docs/convergence.md). */
+const LEFT_OPEN = 0.07;
+const REMEMBERED = 0.8;
+
 /** State of an opening that is moved; changes each step. */
 export interface OpeningState {
   /** share open now, 0…1 */
@@ -259,6 +263,15 @@ export function isForNight({ mayCoolByNight }: OpeningState, moment: Moment): bo
 
 export function isAwake({ hourOfDay }: Moment): boolean {
   return hourOfDay >= WAKES && hourOfDay < SLEEPS;
+}
+
+/**
+ * How far a vent goes of an opener's way in the mean of many days.
+ *
+ * @param homeShare of the hours somebody is at home, 0…1
+ */
+export function openInMean(control: OpeningControl, homeShare: number): number {
+  return (LEFT_OPEN + (1 - LEFT_OPEN) * homeShare) * (control === 'forgetful' ? REMEMBERED : 1);
 }
 
 /** At home by the clock. */
