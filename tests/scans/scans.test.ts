@@ -12,6 +12,8 @@ const IN_THE_SUITE = [
   // About the limit of what is comfortable, and what people open at.
   ['opens above, leaning, denver, automatic', 23, 26],
   ['windows, modest, denver, forgetful', 2, 11],
+  // One warm evening, looked at once, with outdoors as warm as the room to a twentieth of a kelvin.
+  ['windows, closed, denver, forgetful', 6, 8],
   ['sunspace vents, closed, madrid, automatic', 0, 4],
   ['night fan, closed, denver, away', 0, 4],
   ['door, closed, quillayute, attentive', 0.5, 4],

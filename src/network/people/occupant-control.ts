@@ -249,6 +249,11 @@ export function isBedtime({ hourOfDay }: Moment): boolean {
   return hourOfDay === SLEEPS - 1;
 }
 
+/** A forgetful person's look of an evening: there will be no other before the morning. */
+export function isLastThought(control: OpeningControl, { hourOfDay }: Moment): boolean {
+  return control === 'forgetful' && hourOfDay >= EVENING;
+}
+
 /** Marks an hour of a household that is away on Saturdays and Sundays: it leaves with the last look of the day before. */
 export function markWeekendAway(into: { -readonly [K in keyof Moment]: Moment[K] }): void {
   const { weekend, hour, calendar } = into;

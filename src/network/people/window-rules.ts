@@ -12,6 +12,7 @@ import type { Moment } from '../hour/clock.ts';
 import {
   isAwake,
   isBedtime,
+  isLastThought,
   isLeaving,
   MILD_WITHIN_K,
   moved,
@@ -27,7 +28,7 @@ const KEPT_C = 35;
 const ABOVE_FLOOR_K = 1;
 /** What walls and floor give air that is colder than they are: 3 m² of them a m² of floor, by 3 W/(m²K). */
 export const WALLS_W_PER_M2K = 9;
-/** After the last look outdoors cools by this much yet, as every evening [K]. */
+/** After the last look, or the evening's one thought of it, outdoors cools by this much yet, as every evening [K]. */
 const EVENING_FALLS_K = 1.5;
 /** Who leaves for a day like the last leaves shut if that was hotter than what the vent opens at by so much [K]. */
 const HOT_DAY_K = 3;
@@ -172,7 +173,8 @@ export function isMildNight({ rule }: VentOpening, moment: Moment, dryBulbC: num
 
 /**
  * What a person wants, looking in the hour: nothing until the room is as warm as it opens at, then by notches until it has
- * run down to its floor. The last look of the day is for the night.
+ * run down to its floor. The last look of the day is for the night, and who will not think of it again this evening does not
+ * wait for outdoors to be cooler than the room.
  */
 export function wantVent(
   vent: VentOpening,
@@ -190,7 +192,8 @@ export function wantVent(
   const warmC = airC + liftBy(state, air, will, zone);
   const insideC = isForTheNight ? feltC : warmC;
   const need = (insideC - floorC) / rule.bandK;
-  const coolC = isForTheNight ? Math.max(airC, feltC) + EVENING_FALLS_K : warmC;
+  const looksAhead = isForTheNight || isLastThought(control, moment);
+  const coolC = looksAhead ? Math.max(airC, feltC) + EVENING_FALLS_K : warmC;
   const isRoom = will.rooms.isRoom[zone] === 1;
   const isHeatedLately = isRoom && will.rooms.sinceHeatH[zone]! < HEATED_LATELY_H;
   if (
