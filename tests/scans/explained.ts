@@ -10,6 +10,13 @@ const REASONS: readonly (readonly [of: string, why: string])[] = [
       'nothing and the mean step is small; beyond, each quarter kelvin asks for heat in more hours of the year, and by eighths ' +
       'of a kelvin the steps grow evenly.',
   ],
+  [
+    'leaf area, closed, quillayute, attentive',
+    'No cliff: by sixteenths of a leaf area heat grows by 16 to 26 kWh a step up to 0.75 and by 9 to 13 from there to 1. The ' +
+      'first three quarters evaporate what sun and room give them and the rooms are aired for it; from 0.75 on the sunspace ' +
+      'itself is damp enough to be aired at its own vents, which costs the rooms less, and beyond 1.5 leaves shade one ' +
+      'another. Three even steps and a long flat end make a small mean step.',
+  ],
 ];
 
 /** Why a scan that fails is left so. */
