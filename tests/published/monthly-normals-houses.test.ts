@@ -1,6 +1,7 @@
 // Houses in real and in made years: the example designs through six real typical years, and through the years made
 // from the same years' monthly normals. Both are runs of our own, so the table is no outside check: it says how far a
-// made year may lead from a real one, and its limits are the error we state.
+// made year may lead from a real one, and its limits are the error we state. Draws differ, so the median of three is judged;
+// `npm run made-years` prints the median and the spread of more.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { EXAMPLES } from '../../src/design/examples.ts';
 import { modelOf } from '../../src/model/from-design.ts';
@@ -23,16 +24,16 @@ const STATED = {
 };
 
 const SOURCE = 'Houses in years from monthly normals, real against made';
+const DRAWS = 3;
+
 /**
- * Beyond what is stated of made years, and known: so many hours. Of the modest house in Denver the made air brings 60 to 90
- * hours too hot, the made wind 50, and made rain, which is none, takes 40; at the other places made years have the fewer hot
- * hours but for one house, so no mechanism holds for all. Denver's clouded afternoons, after an early warmest hour, are not in
- * twelve normals.
- * Of the closed one in Burlington the made summer lacks the one spell of five hot days that makes all of its hot hours.
+ * Beyond what is stated in three draws, and known: so many hours. Of fifteen draws the medians are within it (7 for 67, 77 for
+ * 132, 332 for 434) by little, and the real figures are within what the draws give (0 to 89, 36 to 176, 248 to 499).
  */
 const MISSED: Record<string, number> = {
-  'denver, modest, overheated hours': 100,
   'burlington, closed, overheated hours': 70,
+  'burlington, modest, overheated hours': 90,
+  'north-italy, closed, overheated hours': 150,
 };
 
 function outcomeIn(climate: PreparedClimate, design: (typeof EXAMPLES)[number]['design']) {
@@ -42,20 +43,28 @@ function outcomeIn(climate: PreparedClimate, design: (typeof EXAMPLES)[number]['
   return { heatingKWh: heating.energyKWh, overheatedHours, humidHours };
 }
 
+const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1]!;
+
 const offBy: number[] = [];
 
 describe.each(NORMALS_SITES)('%s', (id) => {
-  let climates: { readonly real: PreparedClimate; readonly made: PreparedClimate };
+  let climates: { readonly real: PreparedClimate; readonly made: readonly PreparedClimate[] };
   beforeAll(() => {
     const year = bundledYear(id);
-    climates = { real: bundledClimate(id), made: prepareClimate(madeFrom(year)) };
+    const made = Array.from({ length: DRAWS }, (_, draw) => prepareClimate(madeFrom(year, draw + 1)));
+    climates = { real: bundledClimate(id), made };
   });
   test.each(EXAMPLES.filter(({ design }) => design.rooms === undefined).map(({ id }) => id))(
     '%s',
     (exampleId) => {
       const { design } = EXAMPLES.find((example) => example.id === exampleId)!;
       const real = outcomeIn(climates.real, design);
-      const made = outcomeIn(climates.made, design);
+      const draws = climates.made.map((climate) => outcomeIn(climate, design));
+      const made = {
+        heatingKWh: median(draws.map(({ heatingKWh }) => heatingKWh)),
+        overheatedHours: median(draws.map(({ overheatedHours }) => overheatedHours)),
+        humidHours: median(draws.map(({ humidHours }) => humidHours)),
+      };
       if (real.heatingKWh > 1000) offBy.push(Math.abs(made.heatingKWh / real.heatingKWh - 1));
       compareOwn({
         source: SOURCE,
