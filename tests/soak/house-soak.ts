@@ -19,8 +19,6 @@ export const SOAK_CLIMATES = ['anchorage', 'alamosa', 'tucson', 'belfast', 'quil
 
 /** Memory is looked at this many times over the whole. */
 const LOOKS = 20;
-/** Collecting takes as long as a year. */
-const LEAST_BETWEEN = 3;
 const MOST_TOLD = 20;
 
 export interface HouseSoak {
@@ -69,7 +67,7 @@ export function soakHouses(
   let firstDesign: Design | null = null;
   let firstClimate = climates[0]!;
   let firstOutcome = '';
-  const lookEvery = Math.max(LEAST_BETWEEN, Math.floor(count / LOOKS));
+  const lookEvery = Math.max(1, Math.floor(count / LOOKS));
 
   for (let i = 0; i < count; i++) {
     const design = designAt(seed, i);
