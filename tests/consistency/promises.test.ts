@@ -51,12 +51,12 @@ const ASKED = (
   [
     ['open-or-closed', LEANING],
     ['open-or-closed', MODEST],
-    ['upright-or-leaning', LEANING],
+    ['upright-or-leaning', CLOSED],
     ['hotter-year', CLOSED],
     ['who-opens-the-vents', MODEST],
     ['how-much-glass', MODEST],
     ['how-much-mass', CLOSED],
-    ['what-matters-most', LEANING],
+    ['what-matters-most', CLOSED],
     ['glass-and-mass-map', MODEST],
   ] as const
 ).map(([id, house]) => [id, house.id, house.design] as const);
