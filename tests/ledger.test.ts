@@ -38,6 +38,9 @@ test('a band of ours passes where it overlaps what was measured, and is printed 
   const missed: Row = { ...base, band: [4, 6] as const, noteAllowed: 1 };
   expect(judge(missed)).toMatchObject({ verdict: 'note', deviation: 1 });
   expect(tableOf([missed])[1]).toContain('4 to 6 K');
+  const measured: Row = { ...missed, mark: 'measured' };
+  expect(tableOf([measured])[1]).toContain('2 to 3 ± 0.5 K');
+  expect(tableOf([{ ...measured, told: 'over 2 K' }])[1]).toContain('over 2 K');
 });
 
 test('many rows fold into one line that shows the worst of them', () => {

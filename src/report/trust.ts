@@ -142,7 +142,7 @@ export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): rea
 
 /** Stands above them. */
 export const MEASURED_SAYS =
-  'Houses of the clients’ kind that somebody lived in and measured. Each is set up from what is known of it, in a typical year of the place, of the nearest climate at hand, or made from the place’s normals. What nobody noted stands at its middle, or is run at both ends of what it may be (“Open” names it), and ours is then a span. A house of this kind in this place did so: ours says so. A miss is told as a miss.';
+  'Houses of the clients’ kind that somebody lived in and measured. Each is set up from what is known of it, in a typical year of the place, of the nearest climate at hand, or made from the place’s normals. What nobody noted stands at its middle, or is run at both ends of what it may be (“Open” names it), and ours is then a span. Behind ± stands what such an account is worth. A house of this kind in this place did so: ours says so. A miss is told as a miss.';
 
 /** Rows of the error table that a client hears of, by how they are named there. */
 const WARMER = 'every month is 1 °C warmer';

@@ -2,7 +2,7 @@
 // in; counts, every row that is no plain pass, and the list of checks out. A quantity with many rows of one source is
 // listed by the row that comes nearest to what was allowed.
 import type { CheckLine, ListedChecks, SourceCount } from '../../src/report/trust.ts';
-import { judge, oursOf, type Row } from './verdict.ts';
+import { judge, oursOf, type Row, referenceOf } from './verdict.ts';
 
 export interface Checks {
   readonly total: number;
@@ -85,14 +85,12 @@ function marksOf(rows: readonly Row[]): string[] {
 }
 
 function lineOf(row: Row, of: number): CheckLine {
-  const reference =
-    row.kind === 'range' ? `${short(row.referenceMin)} to ${short(row.referenceMax)}` : short(row.reference);
   // Sources are told by their family; the rest of the name goes to the case.
   const part = row.source.split(',').slice(1).join(',').trim();
   return [
     part === '' ? row.case : `${part}: ${row.case}`,
     row.quantity,
-    `${reference} ${row.unit}`.trim(),
+    referenceOf(row, short),
     `${oursOf(row, short)} ${row.unit}`.trim(),
     judge(row).verdict,
     of,

@@ -26,6 +26,8 @@ interface Measured {
   readonly where: string;
   readonly quantity: string;
   readonly range: readonly [number, number];
+  /** the range in words, where the account has but one side of it */
+  readonly told?: string;
   readonly allowed: number;
   /** a figure, or one for each corner of what nobody noted */
   readonly ours: number | readonly number[];
@@ -35,7 +37,17 @@ interface Measured {
 }
 
 /** Enter what was measured beside what ours says. */
-export function measured({ source, where, quantity, range, allowed, ours, unit, missed }: Measured): void {
+export function measured({
+  source,
+  where,
+  quantity,
+  range,
+  told,
+  allowed,
+  ours,
+  unit,
+  missed,
+}: Measured): void {
   const all = typeof ours === 'number' ? [ours] : ours;
   check({
     source,
@@ -46,6 +58,7 @@ export function measured({ source, where, quantity, range, allowed, ours, unit, 
     referenceMax: range[1],
     ours: mean(all),
     ...(all.length > 1 && { band: [Math.min(...all), Math.max(...all)] as const }),
+    ...(told !== undefined && { told }),
     allowed,
     unit,
     mark: 'measured',

@@ -143,6 +143,7 @@ test('a glasshouse without heat keeps little of the day at night and is hot in s
     ...row,
     quantity: 'warmest over outdoors, on the cloudiest day',
     range: [0, 3],
+    told: 'under 3 K',
     allowed: 0,
     ours: all.map(({ cloudy }) => cloudy),
     missed: {
@@ -327,6 +328,7 @@ test('a sunspace with a shut door warms the flat, one whose door always stands o
     ...row,
     quantity: 'without a heater, door shut: warmer than its twin without a balcony, by',
     range: [0, 10],
+    told: 'warmer',
     ours: all.map(({ warmer }) => warmer),
     unit: 'K',
   });
@@ -334,6 +336,7 @@ test('a sunspace with a shut door warms the flat, one whose door always stands o
     ...row,
     quantity: 'held at 18 °C, door always open: more heat than with it shut, share',
     range: [0, 10],
+    told: 'more',
     ours: all.map(({ loses }) => loses),
     unit: '',
   });
@@ -354,6 +357,7 @@ test('a veranda before a cold house saves no more than the most that is told', a
       'a veranda put before an earth-walled house in Kabul; year made from normals of the place. The saving told is the most that is to be expected. Open: what it is heated to, the roof',
     quantity: 'heat saved, share',
     range: [0, 0.5],
+    told: 'at most 0.5',
     allowed: 0,
     ours,
     unit: '',
@@ -387,6 +391,7 @@ test('a shut conservatory under glass is far hotter than a hot day', async () =>
       'a conservatory in England with a glazed roof, shut, on a day of 35 °C; year made from normals of the place, with a heat wave. Open: glass, leaks',
     quantity: 'warmest air of the day',
     range: [50, 80],
+    told: 'over 50 °C',
     allowed: 0,
     ours,
     unit: '°C',

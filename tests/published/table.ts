@@ -1,6 +1,6 @@
 // The printed table of outside checks: ledger rows in, lines of text out. Sources with many rows of one quantity
 // are folded into one line that shows the worst row and the count.
-import { judge, oursOf, type Row } from './verdict.ts';
+import { judge, oursOf, type Row, referenceOf } from './verdict.ts';
 
 /** More rows than this of one source and quantity become one line. */
 const FOLD_ABOVE = 12;
@@ -48,14 +48,12 @@ function strain(row: Row): number {
 
 function cells(row: Row, caseName: string): readonly string[] {
   const { verdict } = judge(row);
-  const reference =
-    row.kind === 'range' ? `${short(row.referenceMin)} to ${short(row.referenceMax)}` : short(row.reference);
   const allowed = row.kind === 'rel' ? `${short(row.allowed * 100)} %` : `${short(row.allowed)} ${row.unit}`;
   return [
     row.source,
     caseName,
     row.quantity,
-    `${reference} ${row.unit}`.trim(),
+    referenceOf(row, short),
     `${oursOf(row, short)} ${row.unit}`.trim(),
     allowed.trim(),
     row.mark,

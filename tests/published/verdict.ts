@@ -46,6 +46,8 @@ export interface RangeRow extends RowBase {
   /** what ours spans while things that nobody noted of a measured house span what they may be; `ours` is its middle. It passes
    * where the two overlap */
   readonly band?: readonly [low: number, high: number];
+  /** what the range stands for, in words that end in the unit, where its source has but one side of it */
+  readonly told?: string;
   readonly referenceMin: number;
   readonly referenceMax: number;
   readonly allowed: number;
@@ -62,6 +64,16 @@ export interface Verdict {
   readonly deviation: number;
   /** what is allowed, absolute or relative as the row says */
   readonly limit: number;
+}
+
+/** What ours is held against, as it is printed, with the unit; of what was measured also what is allowed either way. */
+export function referenceOf(row: Row, short: (value: number) => string): string {
+  const unit = row.unit === '' ? '' : ` ${row.unit}`;
+  if (row.kind !== 'range') return `${short(row.reference)}${unit}`;
+  if (row.told !== undefined) return row.told;
+  const [low, high] = [short(row.referenceMin), short(row.referenceMax)];
+  const allowed = row.mark === 'measured' && row.allowed > 0 ? ` ± ${short(row.allowed)}` : '';
+  return `${low === high ? low : `${low} to ${high}`}${allowed}${unit}`;
 }
 
 /** What ours is, as it is printed: a figure, or its band from low to high, without the unit. */
