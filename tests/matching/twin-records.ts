@@ -157,14 +157,19 @@ function writtenHeat(
   });
 }
 
+/** Of loggers: drift over hours, jitter, constant error and rounding, °C and %. */
+export const LOGGER_NOISE = {
+  temperature: { slow: 0.3, fast: 0.1, offset: 0.2, step: 0.1 },
+  humidity: { slow: 2, fast: 0.5, offset: 2, step: 1 },
+} as const;
+/** Of a drift, so much is left after an hour. */
+export const DRIFT_KEPT = Math.exp(-1 / 6);
+
 /** What a logger makes of a reading: drift over hours, jitter, a constant error, rounding. */
 function logged(reading: Float64Array, kind: Target['kind'], normal: () => number): Float64Array {
-  const noise =
-    kind === 'temperature'
-      ? { slow: 0.3, fast: 0.1, offset: 0.2, step: 0.1 }
-      : { slow: 2, fast: 0.5, offset: 2, step: 1 };
+  const noise = LOGGER_NOISE[kind];
   const offset = noise.offset * normal();
-  const kept = Math.exp(-1 / 6);
+  const kept = DRIFT_KEPT;
   let slow = noise.slow * normal();
   return reading.map((value) => {
     slow = kept * slow + noise.slow * Math.sqrt(1 - kept * kept) * normal();
