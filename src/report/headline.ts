@@ -26,7 +26,10 @@ const ZONE_ROWS: readonly Row[] = [
     label: tooHotLabel,
     of: (zone) => hours(zone.tooHot.hours),
   },
-  { label: () => 'Hottest hour', of: (zone, { words }) => words.temperature(zone.maxOperativeC, 1) },
+  {
+    label: () => 'Hottest hour, air and walls',
+    of: (zone, { words }) => words.temperature(zone.maxOperativeC, 1),
+  },
   {
     label: ({ house, words }) => `Feels like ${words.temperature(house.feltHeat.limitC)} or more`,
     of: (zone) => hours(zone.feltHeat.hours),
@@ -41,7 +44,10 @@ const ZONE_ROWS: readonly Row[] = [
     label: ({ house, words }) => `Below ${words.temperature(house.underheatLimitC)}`,
     of: (zone) => hours(zone.underheatedHours),
   },
-  { label: () => 'Coldest hour', of: (zone, { words }) => words.temperature(zone.minOperativeC, 1) },
+  {
+    label: () => 'Coldest hour, air and walls',
+    of: (zone, { words }) => words.temperature(zone.minOperativeC, 1),
+  },
   { label: () => 'Swing of an average day', of: (zone, { words }) => words.degrees(zone.meanDailySwingK) },
   { label: () => 'Humidity on average', of: (zone) => percent(zone.meanRelativeHumidity) },
   {
