@@ -33,6 +33,7 @@ test('a scan that is left failing has its reason, and no other has', () => {
     ...['attentive', 'automatic', 'away', 'forgetful'].map(
       (habit) => `night set-point, leaning, madrid, ${habit}`,
     ),
+    'night fan, leaning, denver, away',
     'leaf area, closed, quillayute, attentive',
   ]);
 });
