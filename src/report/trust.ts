@@ -100,21 +100,25 @@ export function checksInShort({ sources }: Pick<ChecksBySource, 'sources'>): str
 }
 
 /** Sources under which stands what somebody measured, and what each kind is worth, in a sentence or two. */
-const MEASURED_KINDS: readonly { readonly source: string; readonly says: string }[] = [
+const MEASURED_KINDS: readonly { readonly source: string; readonly kind: string; readonly says: string }[] = [
   {
     source: 'Houses as measured',
+    kind: 'Tyres, earth and adobe',
     says: 'Houses of rammed tyres, rammed earth and adobe, and houses with earth against them. Most are told by their owners: good for whether a house stays mild or turns cold and for the order of it, not for a tenth of a degree.',
   },
   {
     source: 'Sunspaces as measured',
+    kind: 'Sunspaces and glasshouses',
     says: 'Sunspaces, glazed balconies, verandas and glasshouses. What counts is how far they stand above outdoors by night and in sun, what they give the rooms, and what a door left open costs.',
   },
   {
     source: 'Mass walls and glazed walls as measured',
+    kind: 'Mass walls, water and shells',
     says: 'Walls that carry the sun of the day into the night, light houses with water inside, and what a better shell does on summer nights.',
   },
   {
     source: 'Doors as measured',
+    kind: 'Doors',
     says: 'Air that passes an open door. Our rule is that of a sharp-edged opening between still rooms.',
   },
 ];
@@ -128,16 +132,34 @@ export interface MeasuredKind {
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** What was measured, by kind; kinds of which the list has none are left out. */
+/** What was measured, by kind, a house in one; kinds of which the list has none are left out. */
 export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): readonly MeasuredKind[] {
-  return MEASURED_KINDS.flatMap(({ source, says }) => {
+  return MEASURED_KINDS.flatMap(({ source, kind, says }) => {
     const lines = sources.find((entry) => entry.source === source)?.lines ?? [];
-    const told = lines.map(([which, quantity, reference, ours, verdict]) => {
+    const houses = new Map<string, string[]>();
+    for (const [which, quantity, reference, ours, verdict] of lines) {
       const miss = verdict === 'pass' ? '' : ' That is a miss.';
-      return `${capital(which)}. ${capital(quantity)}: measured ${reference}; ours says ${ours}.${miss}`;
-    });
-    return told.length === 0 ? [] : [{ kind: source, says, told }];
+      const told = houses.get(which) ?? [];
+      told.push(
+        `${capital(quantity)}: measured ${together(reference)}; ours says ${together(inThreeDigits(ours))}.${miss}`,
+      );
+      houses.set(which, told);
+    }
+    const told = [...houses].map(([which, figures]) => `${capital(which)}. ${figures.join(' ')}`);
+    return told.length === 0 ? [] : [{ kind, says, told }];
   });
+}
+
+/** More digits of ours than three say nothing beside such houses. */
+function inThreeDigits(ours: string): string {
+  return ours.replace(/-?\d+(\.\d+)?/g, (number) =>
+    String(Number(Number(number).toPrecision(3))).replace('-', '−'),
+  );
+}
+
+/** A number and its unit on one line. */
+function together(amount: string): string {
+  return amount.replace(/(\d) (?=\D+$)/, '$1\u00a0');
 }
 
 /** Stands above them. */
