@@ -34,7 +34,7 @@ export const placesCommand: Command = {
     if (!found.ok) return refused(`places: ${found.fault}`);
     if (found.places.length === 0)
       return refused(
-        `places: ${name.length > 60 ? `${name.slice(0, 57)}…` : name} is not among the places known; allowed: a place of some 500 people or more by name, alone or with its state or country behind it, or coordinates such as "46.2, 7.4"`,
+        `places: ${asked(name)} is not among the places known; allowed: a place of some 500 people or more by name, alone or with its state or country behind it, or coordinates such as "46.2, 7.4"`,
       );
     const rows = found.places.map(
       ({ name, region, country, countryCode, latitudeDeg, longitudeDeg, elevationM }) => ({
@@ -71,4 +71,10 @@ async function normalsFor(name: string, args: Arguments): Promise<CommandResult>
   const files = await placeFiles();
   const { normals } = lookedUp(asked.place, asked.exposure, files, files.table);
   return { ok: true, output: JSON.stringify(normals, null, 1) };
+}
+
+/** A name as a message repeats it: cut where it is long, in quotes where nothing would be seen. */
+function asked(name: string): string {
+  if (name.trim() === '') return `'${name}'`;
+  return name.length > 60 ? `${name.slice(0, 57)}…` : name;
 }
