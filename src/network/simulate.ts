@@ -35,6 +35,7 @@ import { createStepper } from './solver/stepper.ts';
 import { createHourlyGains } from './sun/hourly-gains.ts';
 import { createFilms } from './surfaces/surface-films.ts';
 import { createBeds } from './water/beds.ts';
+import { MOST_MOVES } from './water/joint-search.ts';
 import { createLatentHeat } from './water/latent-heat.ts';
 import { createMoistureBalance } from './water/moisture-balance.ts';
 import { moistureCauses } from './water/moisture-sources.ts';
@@ -82,7 +83,7 @@ const LONG_STEP_H = 24 / PARTS_OF_DAY;
 /** Trials of flow and temperature in a round, and rounds of those and water in a step, with beds in it; few are usual of each. */
 const MOST_TRIALS = 30;
 const MOST_ROUNDS = 5;
-const MOST_ROUNDS_WITH_BEDS = 60;
+const MOST_ROUNDS_WITH_BEDS = MOST_MOVES + 1;
 
 /** The engine of this thread; every run loads it anew. */
 let engine: Engine | null = null;

@@ -12,6 +12,8 @@ const FREE_MOVES = 8;
 const LEAST_PROBE = 50;
 /** A move of Newton's is halved so often at most. */
 const MOST_HALVINGS = 5;
+/** Moves of a search; one that has not ended then is left where it stands, and never with a slope half measured. */
+export const MOST_MOVES = 59;
 /** No move of Newton's is longer than so many times what is off most. */
 const LONGEST = 20;
 
@@ -61,7 +63,7 @@ export function createJointSearch(most: number): JointSearch {
   /** whether the inverse is more than so much of each; until then it is not written */
   let hasLearnt = false;
   let stage = FREE;
-  let moves = 0;
+  let left = MOST_MOVES;
   let probed = 0;
   let probe = 0;
   let halvings = 0;
@@ -71,7 +73,7 @@ export function createJointSearch(most: number): JointSearch {
     all = unknowns;
     isFirst = true;
     stage = FREE;
-    moves = 0;
+    left = MOST_MOVES;
     bestLargest = Number.POSITIVE_INFINITY;
   }
 
@@ -98,6 +100,7 @@ export function createJointSearch(most: number): JointSearch {
     if (stage === FREE) moveFreely(largest);
     else measure(largest);
     for (let i = 0; i < count; i++) moved[i]! += move[i]!;
+    left--;
   }
 
   function moveFreely(largest: number): void {
@@ -105,7 +108,7 @@ export function createJointSearch(most: number): JointSearch {
       bestLargest = largest;
       for (let i = 0; i < count; i++) best[i] = moved[i]!;
     }
-    if (moves++ === FREE_MOVES) {
+    if (left === MOST_MOVES - FREE_MOVES) {
       stage = AT_BASE;
       widen();
       if (largest <= bestLargest) measure(largest);
@@ -147,6 +150,7 @@ export function createJointSearch(most: number): JointSearch {
       move[probed] = -probe;
       probed++;
     } else {
+      if (left <= n) return;
       lastLargest = largest;
       stage = PROBING;
       probed = 0;
