@@ -2,6 +2,7 @@
 // are written by `npm run published -- --write`; the words say what they mean for a client.
 
 import { hours, listed, type Wording } from '../findings/wording.ts';
+import { capitalised } from '../questions/words.ts';
 import checks from './checks.json' with { type: 'json' };
 import errors from './what-errors-do.json' with { type: 'json' };
 
@@ -130,8 +131,6 @@ export interface MeasuredKind {
   readonly told: readonly string[];
 }
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** What was measured, by kind, a house in one; kinds of which the list has none are left out. */
 export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): readonly MeasuredKind[] {
   return MEASURED_KINDS.flatMap(({ source, kind, says }) => {
@@ -141,11 +140,11 @@ export function measuredInWords({ sources }: Pick<ListedChecks, 'sources'>): rea
       const miss = verdict === 'pass' ? '' : ' That is a miss.';
       const told = houses.get(which) ?? [];
       told.push(
-        `${capital(quantity)}: measured ${together(reference)}; ours says ${together(inThreeDigits(ours))}.${miss}`,
+        `${capitalised(quantity)}: measured ${together(reference)}; ours says ${together(inThreeDigits(ours))}.${miss}`,
       );
       houses.set(which, told);
     }
-    const told = [...houses].map(([which, figures]) => `${capital(which)}. ${figures.join(' ')}`);
+    const told = [...houses].map(([which, figures]) => `${capitalised(which)}. ${figures.join(' ')}`);
     return told.length === 0 ? [] : [{ kind, says, told }];
   });
 }

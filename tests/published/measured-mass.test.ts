@@ -3,9 +3,7 @@
 // survey of blocks of flats that gives an order and no more. What surveys say of habits (doors to conservatories, curtains,
 // windows) is no figure of a run.
 import { expect, test } from 'vitest';
-import type { Design } from '../../src/design/design.ts';
 import { DOOR_DISCHARGE } from '../../src/model/common-wall.ts';
-import { modelOf } from '../../src/model/from-design.ts';
 import type { Model } from '../../src/model/model.ts';
 import { simulate } from '../../src/network/simulate.ts';
 import { doorwayExchange } from '../../src/physics/doorway.ts';
@@ -31,6 +29,7 @@ import {
   run,
   spell,
   spread,
+  wholeModel,
 } from './measured-row.ts';
 
 const WALLS = 'Mass walls and glazed walls as measured';
@@ -40,8 +39,6 @@ const SOUTHERN_SPRING = [8, 9, 10];
 const SUMMER = [5, 6, 7];
 
 const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
-const wholeModel = (design: Design, climate: PreparedClimate) =>
-  modelOf(design, climate.year.site, climate.ground);
 
 test('the inner face of glazed adobe walls stays warm day and night', () => {
   const climate = climateById('santa-fe');

@@ -2,12 +2,13 @@
 // noted is an argument, and its band stands beside the check.
 import type { Design } from '../../src/design/design.ts';
 import { EXAMPLES } from '../../src/design/examples.ts';
-import { modelOf } from '../../src/model/from-design.ts';
 import { glassSystem, paneWith } from '../../src/model/glazing.ts';
 import { faceIn, layerOf } from '../../src/model/layers.ts';
 import type { Model } from '../../src/model/model.ts';
 import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bareZone } from '../network/box-model.ts';
 import { SANTA_FE } from './measured-houses.ts';
+import { wholeModel } from './measured-row.ts';
 
 const MODEST = EXAMPLES.find(({ id }) => id === 'modest')!.design;
 const CLOSED = EXAMPLES.find(({ id }) => id === 'closed')!.design;
@@ -21,25 +22,10 @@ const DIVIDED = EXAMPLES.find(({ id }) => id === 'divided')!.design;
 export function glazedAdobe(glass: string, absorptance: number, climate: PreparedClimate): Model {
   const WALLS_M2 = 14;
   const GAP_M = 0.1;
-  const plain = modelOf(SANTA_FE, climate.year.site, climate.ground);
+  const plain = wholeModel(SANTA_FE, climate);
   return {
     ...plain,
-    zones: [
-      ...plain.zones,
-      {
-        id: 'gap',
-        floorAreaM2: 0.5,
-        volumeM3: WALLS_M2 * GAP_M,
-        furnitureCapacity: 0,
-        furnitureMoisture: 0,
-        thermostat: null,
-        gains: [],
-        moisture: [],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
-      },
-    ],
+    zones: [...plain.zones, bareZone('gap', { floorAreaM2: 0.5, volumeM3: WALLS_M2 * GAP_M })],
     elements: [
       ...plain.elements.map((element) =>
         element.id === 'equator wall' ? { ...element, areaM2: element.areaM2 - WALLS_M2 } : element,

@@ -7,6 +7,7 @@ import { placeFiles } from '../../src/cli/place-data.ts';
 import { runYear } from '../../src/daystone.ts';
 import type { Design } from '../../src/design/design.ts';
 import { parseDesign } from '../../src/design/schema.ts';
+import { modelOf } from '../../src/model/from-design.ts';
 import type { Element, Layer, Model } from '../../src/model/model.ts';
 import { lookedUp } from '../../src/places/looked-up.ts';
 import type { MonthlyNormals } from '../../src/weather/normals.ts';
@@ -105,6 +106,10 @@ export function run(design: Design, climate: PreparedClimate) {
   const sunspaceC = year.zones.find(({ id }) => id === 'sunspace')?.airC;
   return { airC: rooms!.airC, rh: rooms!.relativeHumidity, sunspaceC, year, outcome, climate: lived };
 }
+
+/** What a design is built as in a climate. */
+export const wholeModel = (design: Design, climate: PreparedClimate): Model =>
+  modelOf(design, climate.year.site, climate.ground);
 
 /** A model with the layers of one of its elements changed. */
 export function withLayers(

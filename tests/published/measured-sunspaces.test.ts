@@ -3,7 +3,6 @@
 // glasshouse (no rocks in the model), a longer record of the balcony house without figures.
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/design/design.ts';
-import { modelOf } from '../../src/model/from-design.ts';
 import type { Model, Opening } from '../../src/model/model.ts';
 import { always } from '../../src/model/schedule.ts';
 import { simulate } from '../../src/network/simulate.ts';
@@ -23,6 +22,7 @@ import {
   run,
   spread,
   WINTER,
+  wholeModel,
   withLayers,
 } from './measured-row.ts';
 import {
@@ -42,8 +42,6 @@ const SUNSPACES = 'Sunspaces as measured';
 const JANUARY = [0];
 const COLD_HALF = [9, 10, 11, 0, 1, 2, 3];
 
-const wholeModel = (design: Design, climate: PreparedClimate) =>
-  modelOf(design, climate.year.site, climate.ground);
 const dayMax = (column: ArrayLike<number>, hours: readonly number[]) => Math.max(...at(column, hours));
 
 /**
@@ -232,7 +230,7 @@ function heatOf(design: Design, climate: PreparedClimate): number {
   const flowM3S = (FLAT_ACH * 60 * 2.4) / 3600;
   const exchange = (zone: string): Opening => ({
     kind: 'fixed',
-    id: 'air',
+    id: `air of ${zone}`,
     zone,
     flow: always(flowM3S),
     fan: false,
@@ -245,7 +243,7 @@ function heatOf(design: Design, climate: PreparedClimate): number {
         ? { ...zone, gains: [...zone.gains, { id: 'warmed air', power: always(0), radiantShare: 0 }] }
         : zone,
     ),
-    openings: [...built.openings, ...zones.map((zone) => ({ ...exchange(zone), id: `air of ${zone}` }))],
+    openings: [...built.openings, ...zones.map(exchange)],
   });
   const heat = ({ zones }: { zones: readonly { id: string; heatingW: Float64Array }[] }) =>
     zones.find(({ id }) => id === 'house')!.heatingW.reduce((sum, watt) => sum + watt, 0);

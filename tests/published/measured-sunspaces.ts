@@ -6,10 +6,11 @@ import type { Room } from '../../src/design/room.ts';
 import { glassSystem, paneWith } from '../../src/model/glazing.ts';
 import { slabOnGround } from '../../src/model/ground-contact.ts';
 import { faceIn, insulationOf, layerOf, outdoorFace } from '../../src/model/layers.ts';
-import type { Element, Layer, Model, Opening, Pane, Zone } from '../../src/model/model.ts';
+import type { Element, Layer, Model, Opening, Pane } from '../../src/model/model.ts';
 import { always } from '../../src/model/schedule.ts';
 import { SPECIFIC_HEAT_AIR } from '../../src/physics/constants.ts';
 import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
+import { bareZone } from '../network/box-model.ts';
 
 const CLOSED = EXAMPLES.find(({ id }) => id === 'closed')!.design;
 const NO_HEATER = { dayC: 5, nightC: 5, capacityKW: 0 } as const;
@@ -19,22 +20,6 @@ const BARE: Design = {
   glass: { ...CLOSED.glass, basis: 'area', overhangM: 0, otherShareOfFloor: 0 },
   plants: { ...CLOSED.plants, bedM2: 0 },
 };
-
-function zoneOf(id: string, floorAreaM2: number, volumeM3: number): Zone {
-  return {
-    id,
-    floorAreaM2,
-    volumeM3,
-    furnitureCapacity: 0,
-    furnitureMoisture: 0,
-    thermostat: null,
-    gains: [],
-    moisture: [],
-    planting: null,
-    people: null,
-    cornerFactor: 0.8,
-  };
-}
 
 /**
  * Fan-drawn sunspace without mass: 200 ft² of double glass, walls and roof of R 5.3, a floor of 38 mm of polystyrene. A fan
@@ -61,7 +46,7 @@ export function fanSunspace(tiltDeg: number, fanM3S: number, climate: PreparedCl
     name: 'fan-drawn sunspace',
     zones: [
       {
-        ...zoneOf('sunspace', floorM2, 0.6 * floorM2 * HEIGHT_M),
+        ...bareZone('sunspace', { floorAreaM2: floorM2, volumeM3: 0.6 * floorM2 * HEIGHT_M }),
         thermostat: {
           heatC: null,
           coolC: always(24),
@@ -158,7 +143,7 @@ export function glasshouse(glass: string, leakAch: number, climate: PreparedClim
     name: 'glasshouse',
     zones: [
       {
-        ...zoneOf('glasshouse', floorM2, volumeM3),
+        ...bareZone('glasshouse', { floorAreaM2: floorM2, volumeM3 }),
         planting: {
           bedM2: floorM2 / 2,
           leafAreaIndex: 2,

@@ -7,6 +7,7 @@ import { ceilingFace, faceIn, layerOf, roofLayers, thicknessOf } from '../../src
 import type { Element, Layer, Model, OutdoorFace } from '../../src/model/model.ts';
 import type { PreparedClimate } from '../../src/weather/prepared/prepared-climate.ts';
 import { always } from '../network/always.ts';
+import { bareZone } from '../network/box-model.ts';
 
 const LENGTH_M = 10;
 const DEPTH_M = 8;
@@ -130,8 +131,7 @@ export function twin(build: Build, use: Use, climate: PreparedClimate): Model {
   return {
     name: 'twin',
     zones: [
-      {
-        id: 'house',
+      bareZone('house', {
         floorAreaM2: FLOOR_M2,
         volumeM3,
         furnitureCapacity: FLOOR_M2 * FURNITURE,
@@ -139,12 +139,7 @@ export function twin(build: Build, use: Use, climate: PreparedClimate): Model {
         thermostat: use.heated
           ? { heatC: always(20), coolC: null, heatCapacityW: 10_000, coolCapacityW: 0 }
           : null,
-        gains: [],
-        moisture: [],
-        planting: null,
-        people: null,
-        cornerFactor: 0.8,
-      },
+      }),
     ],
     elements: [
       ...walls,

@@ -15,6 +15,7 @@ import { fabricClimate } from '../../published/fabric/runs.ts';
 import { ventedRise, WARM_SUNSPACE_K } from '../../reference/vent-rule.ts';
 import { bundledClimate, bundledYear } from '../../weather/bundled-climates.ts';
 import { always } from '../always.ts';
+import { bareZone } from '../box-model.ts';
 
 const { site } = bundledYear('denver');
 const denver = bundledClimate('denver');
@@ -54,19 +55,9 @@ describe('the rule of a sixth of the glass', () => {
     const box: Model = {
       name: 'box of warm air',
       zones: [
-        {
-          id: 'sunspace',
-          floorAreaM2: 20,
-          volumeM3: 50,
-          furnitureCapacity: 0,
-          furnitureMoisture: 0,
-          thermostat: null,
+        bareZone('sunspace', {
           gains: [{ id: 'sun left in the air', power: always(HEAT_W), radiantShare: 0 }],
-          moisture: [],
-          planting: null,
-          people: null,
-          cornerFactor: 0.8,
-        },
+        }),
       ],
       elements: [
         {

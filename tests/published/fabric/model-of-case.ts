@@ -15,6 +15,7 @@ import type {
   ZoneFace,
 } from '../../../src/model/model.ts';
 import { always } from '../../network/always.ts';
+import { bareZone } from '../../network/box-model.ts';
 import {
   ABSORPTANCE,
   CONSTRUCTIONS,
@@ -137,19 +138,13 @@ function boxOf(id: string, depthM: number, mass: Mass, films: FilmSet) {
     b,
   });
   return {
-    zone: (thermostat: Thermostat | null, gainW: number): Zone => ({
-      id,
-      floorAreaM2: floorM2,
-      volumeM3: floorM2 * ROOM.heightM,
-      furnitureCapacity: 0,
-      furnitureMoisture: 0,
-      thermostat,
-      gains: gainW > 0 ? [{ id: 'gains', power: always(gainW), radiantShare: GAIN_RADIANT_SHARE }] : [],
-      moisture: [],
-      planting: null,
-      people: null,
-      cornerFactor: 0.8,
-    }),
+    zone: (thermostat: Thermostat | null, gainW: number): Zone =>
+      bareZone(id, {
+        floorAreaM2: floorM2,
+        volumeM3: floorM2 * ROOM.heightM,
+        thermostat,
+        gains: gainW > 0 ? [{ id: 'gains', power: always(gainW), radiantShare: GAIN_RADIANT_SHARE }] : [],
+      }),
     /** raised: air beneath, neither sun nor sky (L) */
     floor: () =>
       element('floor', floorM2, floor, outside('floor', 180, 0, false), inside('floor', 0, 'floor')),
